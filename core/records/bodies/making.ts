@@ -1,0 +1,91 @@
+/** What the makers record: bench checks, findings, stop-use notices, attachments. */
+import * as z from 'zod/mini';
+import { complaintKinds, partIds, zoneCodes } from '../../foot/index.ts';
+import {
+  celsiusField,
+  footField,
+  idField,
+  instantField,
+  lineField,
+  measureField,
+  measureUnitField,
+  metresField,
+  millimetresField,
+  photosField,
+  siteField,
+  wordsField,
+} from './common.ts';
+
+const readingSchema = z.looseObject({
+  measure: measureField,
+  site: siteField,
+  foot: footField,
+  value: z.number(),
+  unit: measureUnitField,
+  gauge: z.optional(lineField),
+  /** Expanded uncertainty is twice this: the gauge's standard uncertainty, in the reading's unit. */
+  uncertainty: z.optional(z.number().check(z.minimum(0))),
+  loadN: z.optional(z.number().check(z.minimum(0))),
+  method: z.optional(lineField),
+});
+
+/** A sample measured on the bench: on arrival against the blueprint, later against its own start. */
+export const benchCheckSchema = z.looseObject({
+  project: idField,
+  pair: idField,
+  at: instantField,
+  /** Distance on the pair as the shop knows it; absent: taken from the logged runs. */
+  distanceM: z.optional(metresField),
+  restedH: z.optional(z.number().check(z.minimum(0), z.maximum(100_000))),
+  temperatureC: z.optional(celsiusField),
+  operator: z.optional(lineField),
+  readings: z.array(readingSchema).check(z.minLength(1), z.maxLength(200)),
+  photos: z.optional(photosField),
+  words: z.optional(wordsField),
+});
+
+/** What the makers conclude, addressed to the part that causes it. */
+export const findingSchema = z.looseObject({
+  project: idField,
+  /** The round that showed it. */
+  round: idField,
+  title: lineField,
+  part: z.enum(partIds),
+  kind: z.optional(z.enum(complaintKinds)),
+  zone: z.optional(z.enum(zoneCodes)),
+  priority: z.enum(['high', 'medium', 'low']),
+  wanted: z.optional(wordsField),
+  wantedMm: z.optional(millimetresField),
+  /** The round that shall carry the change. */
+  carriedBy: z.optional(idField),
+  /** What the data said, and until when, as frozen when the finding was written. */
+  evidence: z.optional(z.looseObject({ until: instantField, lines: z.array(wordsField) })),
+  state: z.enum(['open', 'asked-for', 'carried-out', 'closed']),
+  photos: z.optional(photosField),
+});
+
+/** A lead takes a pair or a whole round out of use. */
+export const stopUseSchema = z.looseObject({
+  project: idField,
+  pairs: z.array(idField).check(z.minLength(1)),
+  reason: lineField,
+  from: instantField,
+  /** When it was lifted; absent while it stands. */
+  until: z.optional(instantField),
+});
+
+/** A photo or a track, named by the SHA-256 of its bytes. */
+export const attachmentSchema = z.looseObject({
+  project: z.optional(idField),
+  /** The record that shows it. */
+  record: idField,
+  sha256: z.string().check(z.regex(/^[0-9a-f]{64}$/)),
+  mediaType: z.string().check(z.regex(/^[a-z]+\/[a-z0-9.+-]{1,60}$/)),
+  bytes: z.int().check(z.minimum(0)),
+});
+
+export type BenchCheck = z.infer<typeof benchCheckSchema>;
+export type Reading = z.infer<typeof readingSchema>;
+export type Finding = z.infer<typeof findingSchema>;
+export type StopUse = z.infer<typeof stopUseSchema>;
+export type Attachment = z.infer<typeof attachmentSchema>;

@@ -1,0 +1,118 @@
+/** What a project, its rounds and its pairs are. */
+import * as z from 'zod/mini';
+import { comfortAttributeIds, complaintKinds, partIds, zoneCodes } from '../../foot/index.ts';
+import {
+  footField,
+  idField,
+  lineField,
+  lineScoreField,
+  measureField,
+  measureUnitField,
+  metresField,
+  millimetresField,
+  shareField,
+  siteField,
+  surfaceField,
+  wordsField,
+} from './common.ts';
+
+/** A limit of the brief: beyond it a pair has failed. */
+const limitSchema = z.looseObject({
+  measure: measureField,
+  site: z.optional(siteField),
+  bound: z.enum(['at-least', 'at-most']),
+  value: z.number(),
+  /** `reading`: in the measure's unit; `share-of-new`: of the same pair's reading at 0 km. */
+  basis: z.enum(['reading', 'share-of-new']),
+});
+
+/** What the shoe is for, and which limits count as failure. */
+const briefSchema = z.looseObject({
+  runner: z.enum(['neutral', 'stability']),
+  use: z.enum(['daily-training', 'long-run', 'tempo', 'race-day', 'trail', 'walking']),
+  surfaces: z.array(surfaceField).check(z.minLength(1)),
+  /** The distance that a pair must carry. */
+  distanceM: metresField,
+  /** Share of asked runs in which a complaint is still accepted. */
+  allowedRate: z.looseObject({ complaint: shareField, pain: shareField }),
+  limits: z.array(limitSchema),
+  /** The comfort attributes that testers are asked about, in the order they are asked. */
+  attributes: z.array(z.enum(comfortAttributeIds)).check(z.minLength(1)),
+  /** The feet that the shoe is made for, in mm from and to. */
+  feet: z.optional(
+    z.looseObject({
+      lengthMm: z.optional(z.tuple([millimetresField, millimetresField])),
+      widthMm: z.optional(z.tuple([millimetresField, millimetresField])),
+    }),
+  ),
+  words: z.optional(wordsField),
+});
+
+export const projectSchema = z.looseObject({ name: lineField, brief: briefSchema });
+
+export const roundStages = [
+  'pullover',
+  'first-samples',
+  'wear-test-samples',
+  'confirmation-samples',
+  'production',
+] as const;
+
+/** One thing that differs from the round before, and the complaint it was meant to mend. */
+const changeSchema = z.looseObject({
+  part: z.enum(partIds),
+  what: lineField,
+  mends: z.optional(
+    z.looseObject({ kind: z.enum(complaintKinds), zone: z.optional(z.enum(zoneCodes)) }),
+  ),
+});
+
+/** A dimension of the blueprint: nominal value with its tolerance as deviations from it. */
+const dimensionSchema = z.looseObject({
+  measure: measureField,
+  site: siteField,
+  unit: measureUnitField,
+  nominal: z.number(),
+  /** Lowest and highest allowed deviation from nominal; lower is 0 or negative. */
+  lower: z.number(),
+  upper: z.number(),
+  /** Absent: the same for both feet. */
+  foot: z.optional(footField),
+});
+
+export const roundSchema = z.looseObject({
+  project: idField,
+  name: lineField,
+  /** 1 for the first round of the project. */
+  order: z.int().check(z.minimum(1)),
+  stage: z.enum(roundStages),
+  changes: z.array(changeSchema),
+  blueprint: z.array(dimensionSchema),
+  /** Layers of material over a zone of the upper, counted on the sample. */
+  layers: z.optional(
+    z.array(z.looseObject({ zone: z.enum(zoneCodes), count: z.int().check(z.minimum(0)) })),
+  ),
+  words: z.optional(wordsField),
+});
+
+export const pairSchema = z.looseObject({
+  project: idField,
+  round: idField,
+  /** What stands on the tongue label. It tells nothing of the build: testers see it. */
+  code: z.string().check(z.regex(/^[A-Z0-9][A-Z0-9-]{0,11}$/)),
+  /** Foot length that the pair is made for, in mm (Mondopoint, ISO 9407). */
+  sizeMm: millimetresField,
+  /** Distance on the pair before the test began. */
+  carriedInM: z.optional(metresField),
+});
+
+/** The comfort scores of one answer, by attribute; an attribute that was not answered is absent. */
+export const comfortSchema = z.partialRecord(z.enum(comfortAttributeIds), lineScoreField);
+
+export type Project = z.infer<typeof projectSchema>;
+export type Brief = z.infer<typeof briefSchema>;
+export type Round = z.infer<typeof roundSchema>;
+export type Change = z.infer<typeof changeSchema>;
+export type Dimension = z.infer<typeof dimensionSchema>;
+export type Pair = z.infer<typeof pairSchema>;
+export type Comfort = z.infer<typeof comfortSchema>;

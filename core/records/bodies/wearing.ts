@@ -1,0 +1,182 @@
+/** What is recorded of testers, of the pairs in their hands, and of their runs. */
+import * as z from 'zod/mini';
+import { complaintKinds, zoneCodes } from '../../foot/index.ts';
+import {
+  celsiusField,
+  footField,
+  idField,
+  instantField,
+  kilogramsField,
+  lineField,
+  metresField,
+  millimetresField,
+  photosField,
+  secondsField,
+  shareField,
+  surfaceField,
+  tenField,
+  wordsField,
+} from './common.ts';
+import { comfortSchema } from './project.ts';
+
+export const testerSchema = z.looseObject({
+  /** What the group calls the tester, e.g. `T07`. */
+  code: z.string().check(z.regex(/^[A-Z0-9][A-Z0-9-]{0,11}$/)),
+  /** Optional, and never leaves the group. */
+  name: z.optional(lineField),
+  footLengthMm: z.optional(z.looseObject({ left: millimetresField, right: millimetresField })),
+  footWidthMm: z.optional(z.looseObject({ left: millimetresField, right: millimetresField })),
+  ballGirthMm: z.optional(z.looseObject({ left: millimetresField, right: millimetresField })),
+  massKg: z.optional(kilogramsField),
+  heightM: z.optional(z.number().check(z.minimum(0.5), z.maximum(2.6)).brand<'Metres'>()),
+  footStrike: z.optional(z.enum(['rearfoot', 'midfoot', 'forefoot'])),
+});
+
+/** A pair in the hands of a tester, from the hand-out to the return. */
+export const handOutSchema = z.looseObject({
+  project: idField,
+  pair: idField,
+  tester: idField,
+  from: instantField,
+  /** When it came back; absent while it is out. */
+  until: z.optional(instantField),
+  /** False where the tester knows what was changed. */
+  blind: z.boolean(),
+});
+
+const complaintSchema = z.looseObject({
+  foot: footField,
+  zone: z.enum(zoneCodes),
+  kind: z.enum(complaintKinds),
+  /** 0 not worth a word … 10 had to stop. */
+  severity: z.optional(tenField),
+  /** Distance into the run at which it began; absent: not answered. */
+  fromM: z.optional(metresField),
+  skin: z.optional(z.enum(['blister', 'broken'])),
+  words: z.optional(wordsField),
+  photos: z.optional(photosField),
+});
+
+/** What the tester said about their feet: "nothing bothered me" is an answer of its own. */
+const feetAnswerSchema = z.discriminatedUnion('answer', [
+  z.looseObject({ answer: z.literal('nothing') }),
+  z.looseObject({
+    answer: z.literal('complaints'),
+    complaints: z.array(complaintSchema).check(z.minLength(1), z.maxLength(60)),
+  }),
+]);
+
+export const painSigns = [
+  'swelling',
+  'limp',
+  'numbness',
+  'night-pain',
+  'cannot-bear-weight',
+] as const;
+
+export const grounds = ['dry', 'damp', 'wet', 'mud', 'snow-ice'] as const;
+
+export const runSchema = z.looseObject({
+  project: idField,
+  pair: idField,
+  tester: idField,
+  startedAt: instantField,
+  /** The distance that counts, whatever it came from. */
+  distanceM: metresField,
+  distanceFrom: z.enum(['typed', 'track']),
+  /** The other figure, where the tester typed one and a track said another. */
+  otherDistanceM: z.optional(metresField),
+  durationS: z.optional(secondsField),
+  /** Share of the distance on each surface; absent: not answered. They sum to 1. */
+  surfaces: z.optional(
+    z
+      .partialRecord(surfaceField, shareField)
+      .check(
+        z.refine(
+          (shares) => Math.abs(Object.values(shares).reduce((a, b) => a + b, 0) - 1) < 1e-6,
+          'the shares of the surfaces must sum to 1',
+        ),
+      ),
+  ),
+  ground: z.optional(z.enum(grounds)),
+  temperatureC: z.optional(celsiusField),
+  sock: z.optional(z.enum(['none', 'thin', 'medium', 'thick'])),
+  /** Absent: not answered. */
+  comfort: z.optional(comfortSchema),
+  /** True for the first wearing: its scores are kept apart from wear scores. */
+  firstImpression: z.optional(z.boolean()),
+  /** Absent: not asked or not answered. */
+  feet: z.optional(feetAnswerSchema),
+  pain: z.optional(
+    z.looseObject({
+      score: tenField,
+      isNew: z.optional(z.boolean()),
+      signs: z.optional(z.array(z.enum(painSigns))),
+      where: z.optional(lineField),
+    }),
+  ),
+  /** What the track says, worked out on the phone before its ends were cut off. */
+  track: z.optional(
+    z.looseObject({
+      distanceM: metresField,
+      movingS: z.optional(secondsField),
+      climbM: z.optional(metresField),
+      stepsPerShoe: z.optional(z.number().check(z.minimum(0))),
+      /** Recognises the same track when it comes again. */
+      fingerprint: z.string().check(z.maxLength(4000)),
+      /** The attachment with the cut track, where the tester sent it. */
+      attachment: z.optional(z.string().check(z.regex(/^[0-9a-f]{64}$/))),
+    }),
+  ),
+  /** Why the pair was worn although a stop-use notice stood. */
+  wornDespiteStop: z.optional(lineField),
+  words: z.optional(wordsField),
+  photos: z.optional(photosField),
+});
+
+/** Pairs in the order of preference, best first; equal pairs share a place. */
+export const rankingSchema = z.looseObject({
+  project: idField,
+  tester: idField,
+  at: instantField,
+  question: z.enum(['comfort']),
+  order: z.array(z.array(idField).check(z.minLength(1))).check(z.minLength(1)),
+});
+
+export const damages = [
+  'sole-peeling',
+  'plate-cracked',
+  'heel-counter-broken',
+  'upper-torn',
+  'eyelet-torn',
+  'tread-torn',
+  'other',
+] as const;
+
+/** A sample that comes apart: the pair is to be taken off now. */
+export const damageReportSchema = z.looseObject({
+  project: idField,
+  pair: idField,
+  tester: idField,
+  at: instantField,
+  what: z.enum(damages),
+  foot: z.optional(footField),
+  words: z.optional(wordsField),
+  photos: z.optional(photosField),
+});
+
+/** The tester has read a stop-use notice. */
+export const acknowledgementSchema = z.looseObject({
+  project: idField,
+  tester: idField,
+  stopUse: idField,
+  at: instantField,
+});
+
+export type Tester = z.infer<typeof testerSchema>;
+export type HandOut = z.infer<typeof handOutSchema>;
+export type Run = z.infer<typeof runSchema>;
+export type Complaint = z.infer<typeof complaintSchema>;
+export type Ranking = z.infer<typeof rankingSchema>;
+export type DamageReport = z.infer<typeof damageReportSchema>;
+export type Acknowledgement = z.infer<typeof acknowledgementSchema>;

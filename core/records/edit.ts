@@ -1,0 +1,37 @@
+/** How does a saved change become a revision, and how does a received one reach the log? */
+import { addToHistory, type History } from './log.ts';
+import { sealRevision, type Draft, type Revision } from './revision.ts';
+import { clockAfterReceiving, nextStamp, stampAfter, type Clock } from './stamp.ts';
+
+export interface Saved {
+  readonly clock: Clock;
+  readonly revision: Revision;
+  readonly history: History;
+}
+
+/**
+ * Stamps and seals a draft on top of what this device knows of the record, so that the change wins
+ * over everything its author had seen. All three parts of the answer belong in one transaction.
+ */
+export const saveDraft = (
+  clock: Clock,
+  nowMs: number,
+  history: History | undefined,
+  draft: Draft,
+): Saved => {
+  const head = history?.head;
+  const next = head ? stampAfter(clock, nowMs, head.stamp) : nextStamp(clock, nowMs);
+  const revision = sealRevision(draft, next.stamp, head?.stamp ?? null);
+  return { clock: next.clock, revision, history: addToHistory(history, revision) };
+};
+
+/** A revision from elsewhere: the record's history with it, and the clock after it. */
+export const takeRevision = (
+  clock: Clock,
+  nowMs: number,
+  history: History | undefined,
+  revision: Revision,
+): { readonly clock: Clock; readonly history: History } => ({
+  clock: clockAfterReceiving(clock, nowMs, revision.stamp),
+  history: addToHistory(history, revision),
+});

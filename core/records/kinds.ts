@@ -1,0 +1,57 @@
+/** Which kinds of record are there, who may write them, and who receives them? */
+
+/** Schema version of every body this version writes. */
+export const SCHEMA_VERSION = 1;
+
+export const kinds = [
+  'project',
+  'round',
+  'pair',
+  'tester',
+  'hand-out',
+  'run',
+  'ranking',
+  'damage-report',
+  'bench-check',
+  'finding',
+  'stop-use',
+  'acknowledgement',
+  'attachment',
+] as const;
+
+export type Kind = (typeof kinds)[number];
+
+export const isKind = (kind: string): kind is Kind => (kinds as readonly string[]).includes(kind);
+
+/**
+ * Who receives a record besides its author and the leads.
+ * - `everyone`: each member of the group, because a phone cannot log without it;
+ * - `named-tester`: the tester whom the body names;
+ * - `leads`: nobody else. A round lists what was changed, so it would unblind a tester.
+ */
+export type Audience = 'everyone' | 'named-tester' | 'leads';
+
+export const audienceOf: Readonly<Record<Kind, Audience>> = {
+  project: 'everyone',
+  round: 'leads',
+  pair: 'everyone',
+  tester: 'named-tester',
+  'hand-out': 'named-tester',
+  run: 'named-tester',
+  ranking: 'named-tester',
+  'damage-report': 'named-tester',
+  'bench-check': 'leads',
+  finding: 'leads',
+  'stop-use': 'everyone',
+  acknowledgement: 'named-tester',
+  attachment: 'leads',
+};
+
+/** The kinds that a tester may write, about nobody but that tester. */
+export const kindsOfTesters: ReadonlySet<Kind> = new Set<Kind>([
+  'run',
+  'ranking',
+  'damage-report',
+  'acknowledgement',
+  'attachment',
+]);

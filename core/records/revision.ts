@@ -1,0 +1,120 @@
+/**
+ * What is one saved state of a record, and is this one whole?
+ *
+ * A revision never changes once made. Its hash covers everything but the hash itself, so a
+ * revision that arrives by any way can be checked, and unknown envelope fields of a newer version
+ * travel on untouched.
+ */
+import * as z from 'zod/mini';
+import type { Kind } from './kinds.ts';
+import { canonicalJson, sha256OfJson } from './hash.ts';
+import { RECORD_ID_PATTERN, SHA256_PATTERN, type RecordId, type Sha256 } from './id.ts';
+import { STAMP_PATTERN, type Stamp } from './stamp.ts';
+
+export const ENVELOPE_VERSION = 1;
+
+/** The longest canonical JSON of one revision, in characters; a larger one is refused at every door. */
+export const MAX_REVISION_CHARACTERS = 32_768;
+
+export const recordIdSchema = z.string().check(z.regex(RECORD_ID_PATTERN)).brand<'RecordId'>();
+export const sha256Schema = z.string().check(z.regex(SHA256_PATTERN)).brand<'Sha256'>();
+export const stampSchema = z.string().check(z.regex(STAMP_PATTERN)).brand<'Stamp'>();
+
+const bodySchema = z.record(z.string(), z.unknown());
+
+export const revisionSchema = z.looseObject({
+  /** Envelope version. */
+  v: z.literal(ENVELOPE_VERSION),
+  id: recordIdSchema,
+  /** What the record is; a kind this version does not know is kept and passed on. */
+  kind: z.string().check(z.regex(/^[a-z][a-z-]{0,39}$/)),
+  /** The member who wrote it: a tester's record id, or a lead's member id. */
+  author: recordIdSchema,
+  stamp: stampSchema,
+  /** Stamp of the revision this one was edited from; null for the first. */
+  prev: z.nullable(stampSchema),
+  /** The record was erased by hand and may be brought back: history stays readable. */
+  deleted: z.optional(z.literal(true)),
+  /** The record was taken back for good: every other revision of it is dropped wherever it went. */
+  erased: z.optional(z.literal(true)),
+  /** Schema version of the body. */
+  sv: z.int().check(z.minimum(1)),
+  body: z.nullable(bodySchema),
+  hash: sha256Schema,
+});
+
+export type Revision = Readonly<z.infer<typeof revisionSchema>>;
+export type Body = Readonly<Record<string, unknown>>;
+
+/** What the author decides; the stamp, the predecessor and the hash follow from the log. */
+export interface Draft {
+  readonly id: RecordId;
+  readonly kind: Kind | (string & {});
+  readonly author: RecordId;
+  readonly sv: number;
+  readonly body: Body | null;
+  readonly deleted?: true;
+  readonly erased?: true;
+}
+
+/** Hash of a revision: SHA-256 over the canonical JSON (RFC 8785) of all of it but `hash`. */
+export const hashOfRevision = (revision: Readonly<Record<string, unknown>>): Sha256 => {
+  const { hash: _, ...rest } = revision;
+  return sha256OfJson(rest);
+};
+
+/** Seals a draft into a revision. `prev` is the stamp of the current revision, null for a new record. */
+export const sealRevision = (draft: Draft, stamp: Stamp, prev: Stamp | null): Revision => {
+  const { id, kind, author, sv, body } = draft;
+  const open = {
+    v: ENVELOPE_VERSION as 1,
+    id,
+    kind,
+    author,
+    stamp,
+    prev,
+    ...(draft.deleted && { deleted: true as const }),
+    ...(draft.erased && { erased: true as const }),
+    sv,
+    body: body as Record<string, unknown> | null,
+  };
+  return { ...open, hash: sha256OfJson(open) };
+};
+
+export type RevisionProblem =
+  | { readonly why: 'not-a-revision'; readonly field: string }
+  | { readonly why: 'newer-envelope'; readonly v: number }
+  | { readonly why: 'too-large'; readonly characters: number; readonly most: number }
+  | { readonly why: 'hash-differs' };
+
+export type ParsedRevision =
+  | { readonly ok: true; readonly revision: Revision }
+  | { readonly ok: false; readonly problem: RevisionProblem };
+
+const refuse = (problem: RevisionProblem): ParsedRevision => ({ ok: false, problem });
+
+/** Checks an unknown value as a revision: its shape, its size, its hash. The body is kept as it came. */
+export const parseRevision = (value: unknown): ParsedRevision => {
+  const parsed = z.safeParse(revisionSchema, value);
+  if (!parsed.success) {
+    const v = (value as { v?: unknown } | null)?.v;
+    if (typeof v === 'number' && v > ENVELOPE_VERSION) return refuse({ why: 'newer-envelope', v });
+    return refuse({ why: 'not-a-revision', field: parsed.error.issues[0]?.path.join('.') ?? '' });
+  }
+  let characters: number;
+  try {
+    characters = canonicalJson(parsed.data).length;
+  } catch {
+    return refuse({ why: 'not-a-revision', field: 'body' });
+  }
+  if (characters > MAX_REVISION_CHARACTERS)
+    return refuse({ why: 'too-large', characters, most: MAX_REVISION_CHARACTERS });
+  if (hashOfRevision(parsed.data) !== parsed.data.hash) return refuse({ why: 'hash-differs' });
+  return { ok: true, revision: parsed.data };
+};
+
+/** Order of the revisions of one record, by (stamp, hash): negative where `a` came first. */
+export const compareRevisions = (a: Revision, b: Revision): number => {
+  if (a.stamp !== b.stamp) return a.stamp < b.stamp ? -1 : 1;
+  return a.hash === b.hash ? 0 : a.hash < b.hash ? -1 : 1;
+};

@@ -1,0 +1,139 @@
+/**
+ * What do a device and the hub say to each other? Protocol version 1, JSON over HTTP.
+ * The endpoints are described in DEVELOPERS.md; both sides parse with the schemas here.
+ */
+import * as z from 'zod/mini';
+import { recordIdSchema, sha256Schema, stampSchema } from './revision.ts';
+import { DEVICE_PATTERN } from './stamp.ts';
+
+export const PROTOCOL = 1;
+export const MAX_PUSH_REVISIONS = 500;
+export const MAX_PUSH_BYTES = 1_048_576;
+export const MAX_ATTACHMENT_BYTES = 4_194_304;
+
+export const roles = ['lead', 'tester', 'specialist'] as const;
+export type Role = (typeof roles)[number];
+
+const tokenSchema = z.string().check(z.regex(/^[A-Za-z0-9_-]{43}$/));
+const deviceSchema = z.string().check(z.regex(DEVICE_PATTERN)).brand<'DeviceId'>();
+/** Crockford base 32 without hyphens, upper case. */
+export const inviteCodeSchema = z.string().check(z.regex(/^[0-9A-HJKMNP-TV-Z]{10}$/));
+const epochMs = z.int();
+
+export const helloAnswer = z.looseObject({
+  protocols: z.array(z.int()),
+  hubNow: epochMs,
+  limits: z.looseObject({
+    pushRevisions: z.int(),
+    pushBytes: z.int(),
+    attachmentBytes: z.int(),
+  }),
+});
+
+/** `mine`: the member's own records and what it needs to log; `all`: everything (leads). */
+export const scopes = ['mine', 'all'] as const;
+export type Scope = (typeof scopes)[number];
+
+export const pullAnswer = z.looseObject({
+  /** Unchecked revisions: the device checks each by itself. */
+  revisions: z.array(z.unknown()),
+  /** Revisions of this very device, seen again in the feed. */
+  receipts: z.array(z.looseObject({ id: recordIdSchema, stamp: stampSchema, hash: sha256Schema })),
+  /** Cursor after the last scanned revision; null while the feed is empty. */
+  next: z.nullable(z.string()),
+  more: z.boolean(),
+  hubNow: epochMs,
+});
+
+export const pushRequest = z.looseObject({
+  revisions: z.array(z.unknown()).check(z.maxLength(MAX_PUSH_REVISIONS)),
+});
+
+export const refusals = [
+  'not-a-revision',
+  'newer-envelope',
+  'too-large',
+  'hash-differs',
+  'not-allowed',
+  'unreadable',
+  'erased',
+] as const;
+export type Refusal = (typeof refusals)[number];
+
+export const pushAnswer = z.looseObject({
+  /** One verdict per revision, in the order they were sent. One bad revision never fails the others. */
+  verdicts: z.array(
+    z.looseObject({
+      verdict: z.enum(['stored', 'known', 'refused']),
+      why: z.optional(z.enum(refusals)),
+      field: z.optional(z.string()),
+    }),
+  ),
+  hubNow: epochMs,
+});
+
+export const joinRequest = z.looseObject({
+  code: inviteCodeSchema,
+  /** 32 random bytes in base64url, made by the device; the hub keeps only their hash. */
+  token: tokenSchema,
+  device: deviceSchema,
+  deviceName: z.optional(z.string().check(z.maxLength(80))),
+});
+
+export const memberSchema = z.looseObject({
+  id: recordIdSchema,
+  role: z.enum(roles),
+  group: recordIdSchema,
+  groupName: z.string(),
+});
+
+export const joinAnswer = z.looseObject({ member: memberSchema, hubNow: epochMs });
+
+export const inviteRequest = z.looseObject({
+  role: z.enum(roles),
+  /** The record id of the tester who is invited; absent for a lead or a specialist. */
+  tester: z.optional(recordIdSchema),
+});
+
+export const inviteAnswer = z.looseObject({ code: inviteCodeSchema, expiresAt: epochMs });
+
+export const devicesAnswer = z.looseObject({
+  devices: z.array(
+    z.looseObject({
+      device: deviceSchema,
+      member: recordIdSchema,
+      role: z.enum(roles),
+      name: z.string(),
+      joinedAt: epochMs,
+      seenAt: epochMs,
+      revoked: z.boolean(),
+    }),
+  ),
+});
+
+export const revokeRequest = z.looseObject({ device: deviceSchema });
+
+export const errorCodes = [
+  'bad-request',
+  'no-token',
+  'revoked',
+  'not-allowed',
+  'unknown-code',
+  'not-found',
+  'too-large',
+  'too-many-requests',
+  'reset',
+  'storage-full',
+  'internal',
+] as const;
+export type ErrorCode = (typeof errorCodes)[number];
+
+export const errorAnswer = z.looseObject({
+  error: z.enum(errorCodes),
+  /** The field or part that is wrong, where there is one. */
+  field: z.optional(z.string()),
+});
+
+export type Member = z.infer<typeof memberSchema>;
+export type PullAnswer = z.infer<typeof pullAnswer>;
+export type PushAnswer = z.infer<typeof pushAnswer>;

@@ -1,0 +1,91 @@
+/** Imports run downward only. `npm run check:imports` proves it, and proves that it would notice. */
+module.exports = {
+  forbidden: [
+    { name: 'no-circle', severity: 'error', from: {}, to: { circular: true, dependencyTypesNot: ['type-only'] } },
+    {
+      name: 'core-never-imports-app',
+      severity: 'error',
+      from: { path: '^core/' },
+      to: { path: '^(app|service-worker|tests|demo-data)/' },
+    },
+    {
+      name: 'core-has-no-platform',
+      severity: 'error',
+      from: { path: '^core/' },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'core-packages',
+      severity: 'error',
+      comment: 'core is built on these packages and no others',
+      from: { path: '^core/' },
+      to: {
+        path: 'node_modules/',
+        pathNot: 'node_modules/(zod|uuid|canonicalize|@noble/hashes|fflate|saxes|xmlchars|geographiclib-geodesic|ml-matrix)/',
+      },
+    },
+    {
+      name: 'statistics-know-nothing-of-shoes',
+      severity: 'error',
+      from: { path: '^core/statistics/' },
+      to: { path: '^core/', pathNot: '^core/statistics/' },
+    },
+    {
+      name: 'units-and-foot-at-the-bottom',
+      severity: 'error',
+      from: { path: '^core/(units|foot)/' },
+      to: { path: '^core/', pathNot: '^core/(units|foot)/' },
+    },
+    {
+      name: 'records-below-the-rest',
+      severity: 'error',
+      from: { path: '^core/records/' },
+      to: { path: '^core/', pathNot: '^core/(records|units|foot)/' },
+    },
+    {
+      name: 'rooms-stand-side-by-side',
+      severity: 'error',
+      comment: 'only review puts the rooms together',
+      from: { path: '^core/(track|mileage|complaints|wear|rounds|panel)/' },
+      to: {
+        path: '^core/',
+        pathNot: '^core/($1|statistics|records|units|foot)/',
+      },
+    },
+    {
+      name: 'phone-and-desk-apart',
+      severity: 'error',
+      from: { path: '^app/(phone|desk)/' },
+      to: { path: '^app/(phone|desk|hub|terminal)/', pathNot: '^app/$1/' },
+    },
+    {
+      name: 'parts-and-store-below-screens',
+      severity: 'error',
+      from: { path: '^app/(parts|store)/' },
+      to: { path: '^app/(phone|desk|hub|terminal)/' },
+    },
+    {
+      name: 'hub-and-terminal-know-no-screen',
+      severity: 'error',
+      from: { path: '^app/(hub|terminal)/' },
+      to: { path: '^app/', pathNot: '^app/$1/' },
+    },
+    {
+      name: 'leaflet-only-in-the-map',
+      severity: 'error',
+      from: { path: '^app/', pathNot: '^app/parts/map/' },
+      to: { path: 'node_modules/leaflet/' },
+    },
+    { name: 'product-never-imports-tests', severity: 'error', from: { path: '^(app|core|service-worker)/' }, to: { path: '^tests/' } },
+    { name: 'no-unresolvable', severity: 'error', from: {}, to: { couldNotResolve: true, pathNot: '^virtual:' } },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'types', 'node', 'default'],
+    },
+  },
+};

@@ -1,0 +1,13 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  root: new URL('..', import.meta.url).pathname,
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  test: {
+    include: ['tests/**/*.test.{ts,tsx}'],
+    exclude: ['tests/browser/**', '**/node_modules/**'],
+    pool: 'threads',
+    maxWorkers: 2,
+    testTimeout: 60_000,
+  },
+});
