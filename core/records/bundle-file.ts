@@ -34,7 +34,9 @@ export const packBundle = (
 /** Unpacks a bundle file of any of the three forms; names within a zip other than ours are left alone. */
 export const unpackBundle = (
   file: Uint8Array,
-): ({ readonly ok: true } & UnpackedBundle) | { readonly ok: false; readonly why: UnpackProblem } => {
+):
+  | ({ readonly ok: true } & UnpackedBundle)
+  | { readonly ok: false; readonly why: UnpackProblem } => {
   try {
     if (file[0] === 0x50 && file[1] === 0x4b) return unpackZip(file);
     const plain = file[0] === 0x1f && file[1] === 0x8b ? gunzipBounded(file) : file;

@@ -5,7 +5,13 @@
 import * as z from 'zod/mini';
 import { canonicalJson, sha256OfText } from './hash.ts';
 import type { RecordId } from './id.ts';
-import { parseRevision, recordIdSchema, sha256Schema, type Revision, type RevisionProblem } from './revision.ts';
+import {
+  parseRevision,
+  recordIdSchema,
+  sha256Schema,
+  type Revision,
+  type RevisionProblem,
+} from './revision.ts';
 import { instantField } from './bodies/common.ts';
 
 export const BUNDLE_FORMAT = 'pairlog-bundle';

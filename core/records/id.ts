@@ -7,7 +7,8 @@ export type RecordId = string & $brand<'RecordId'>;
 /** SHA-256 in lower-case hex: names an attachment by its bytes, a revision by its canonical JSON. */
 export type Sha256 = string & $brand<'Sha256'>;
 
-export const RECORD_ID_PATTERN = /^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/;
+export const RECORD_ID_PATTERN =
+  /^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/;
 export const SHA256_PATTERN = /^[0-9a-f]{64}$/;
 
 /**

@@ -1,7 +1,12 @@
 /** Imports run downward only. `npm run check:imports` proves it, and proves that it would notice. */
 module.exports = {
   forbidden: [
-    { name: 'no-circle', severity: 'error', from: {}, to: { circular: true, dependencyTypesNot: ['type-only'] } },
+    {
+      name: 'no-circle',
+      severity: 'error',
+      from: {},
+      to: { circular: true, dependencyTypesNot: ['type-only'] },
+    },
     {
       name: 'core-never-imports-app',
       severity: 'error',
@@ -21,7 +26,8 @@ module.exports = {
       from: { path: '^core/' },
       to: {
         path: 'node_modules/',
-        pathNot: 'node_modules/(zod|uuid|canonicalize|@noble/hashes|fflate|saxes|xmlchars|geographiclib-geodesic|ml-matrix)/',
+        pathNot:
+          'node_modules/(zod|uuid|canonicalize|@noble/hashes|fflate|saxes|xmlchars|geographiclib-geodesic|ml-matrix)/',
       },
     },
     {
@@ -76,8 +82,18 @@ module.exports = {
       from: { path: '^app/', pathNot: '^app/parts/map/' },
       to: { path: 'node_modules/leaflet/' },
     },
-    { name: 'product-never-imports-tests', severity: 'error', from: { path: '^(app|core|service-worker)/' }, to: { path: '^tests/' } },
-    { name: 'no-unresolvable', severity: 'error', from: {}, to: { couldNotResolve: true, pathNot: '^virtual:' } },
+    {
+      name: 'product-never-imports-tests',
+      severity: 'error',
+      from: { path: '^(app|core|service-worker)/' },
+      to: { path: '^tests/' },
+    },
+    {
+      name: 'no-unresolvable',
+      severity: 'error',
+      from: {},
+      to: { couldNotResolve: true, pathNot: '^virtual:' },
+    },
   ],
   options: {
     doNotFollow: { path: 'node_modules' },

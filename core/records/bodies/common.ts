@@ -50,9 +50,9 @@ export type Surface = (typeof surfaces)[number];
 export const surfaceField = z.enum(surfaces);
 
 /** SHA-256 of the bytes of each photo, in the order they were taken. */
-export const photosField = z.array(z.string().check(z.regex(/^[0-9a-f]{64}$/))).check(
-  z.maxLength(12),
-);
+export const photosField = z
+  .array(z.string().check(z.regex(/^[0-9a-f]{64}$/)))
+  .check(z.maxLength(12));
 
 /** What a bench reading measures, with the unit it is given in. */
 export const measures = [

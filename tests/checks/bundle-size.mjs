@@ -1,0 +1,40 @@
+/**
+ * How much does a tester's first page weigh over the wire? Counts the JavaScript and CSS that
+ * index.html asks for and whatever those import at once (min + gzip); lazy chunks do not count.
+ */
+import { readFile } from 'node:fs/promises';
+import { gzipSync } from 'node:zlib';
+import { fileURLToPath } from 'node:url';
+
+const dist = fileURLToPath(new URL('../../dist/', import.meta.url));
+const MOST_BYTES = 60_000;
+
+/** Files of the first page with their gzip sizes, from the build's own manifest. */
+export async function firstPageFiles() {
+  const manifest = JSON.parse(await readFile(`${dist}.vite/manifest.json`, 'utf8'));
+  const entry = Object.keys(manifest).find((key) => manifest[key].isEntry);
+  const files = new Set();
+  const visit = (key) => {
+    const chunk = manifest[key];
+    if (!chunk || files.has(chunk.file)) return;
+    files.add(chunk.file);
+    for (const css of chunk.css ?? []) files.add(css);
+    for (const next of chunk.imports ?? []) visit(next);
+  };
+  visit(entry);
+  return Promise.all(
+    [...files].map(async (file) => ({
+      file,
+      bytes: gzipSync(await readFile(dist + file), { level: 9 }).length,
+    })),
+  );
+}
+
+export async function bundleIsSmall() {
+  const files = await firstPageFiles().catch((error) => error);
+  if (!Array.isArray(files)) return { ok: false, output: `build the app first: ${files.message}` };
+  const total = files.reduce((sum, { bytes }) => sum + bytes, 0);
+  const lines = files.map(({ file, bytes }) => `${String(bytes).padStart(7)} B  ${file}`);
+  const output = [...lines, `${total} B of at most ${MOST_BYTES}`].join('\n');
+  return { ok: total <= MOST_BYTES && files.length > 1, output };
+}
