@@ -1,0 +1,24 @@
+import { defineConfig, devices } from '@playwright/test';
+import { launchOptions } from './programs.ts';
+
+export default defineConfig({
+  testDir: '.',
+  outputDir: '../../test-results',
+  workers: 1,
+  retries: 0,
+  timeout: 120_000,
+  expect: { timeout: 10_000 },
+  use: { serviceWorkers: 'allow', trace: 'retain-on-failure', locale: 'en-GB' },
+  projects: [
+    {
+      name: 'phone',
+      testIgnore: /desk|print/,
+      use: { ...devices['Pixel 7'], viewport: { width: 360, height: 760 }, launchOptions },
+    },
+    {
+      name: 'desktop',
+      testMatch: /desk|print/,
+      use: { ...devices['Desktop Chrome'], launchOptions },
+    },
+  ],
+});

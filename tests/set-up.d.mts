@@ -1,0 +1,1 @@
+export function setUpSystem(): Record<string, string | undefined>;
