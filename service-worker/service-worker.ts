@@ -9,6 +9,7 @@ import {
   precacheAndRoute,
 } from 'workbox-precaching';
 import { NavigationRoute, registerRoute } from 'workbox-routing';
+import { keepSharedFiles } from './shared-files.ts';
 
 declare const self: ServiceWorkerGlobalScope & {
   readonly __PRECACHE: { url: string; revision: string | null }[];
@@ -18,6 +19,12 @@ precacheAndRoute(self.__PRECACHE);
 cleanupOutdatedCaches();
 registerRoute(
   new NavigationRoute(createHandlerBoundToURL('/index.html'), { denylist: [/^\/v1\//] }),
+);
+
+registerRoute(
+  ({ url }) => url.pathname === '/share',
+  ({ request }) => keepSharedFiles(request),
+  'POST',
 );
 
 // A new version waits until the person agrees to it: a half-filled form is never reloaded away.
