@@ -14,3 +14,4 @@ export * from './bundle.ts';
 export * from './bundle-file.ts';
 export * from './cursor.ts';
 export * from './wire.ts';
+export * from './view.ts';

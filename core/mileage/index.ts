@@ -1,0 +1,3 @@
+export * from './runs.ts';
+export * from './pair-mileage.ts';
+export * from './hand-out-span.ts';

@@ -1,0 +1,2 @@
+export * from './review-types.ts';
+export * from './review.ts';

@@ -1,0 +1,127 @@
+/** What does the review of one project say? Plain JSON, so that screen, terminal and file say the same. */
+import type { ZoneCount, ComplaintCounts } from '../complaints/counts.ts';
+import type { BySurface, RunOddity } from '../mileage/index.ts';
+import type {
+  Brief,
+  Change,
+  DamageReport,
+  Dimension,
+  Foot,
+  LeftOut,
+  Measure,
+  MeasureUnit,
+  RecordId,
+  Round,
+} from '../records/index.ts';
+import type { Metres, Millimetres } from '../units/index.ts';
+
+/** How much evidence stands behind a figure. */
+export interface EvidenceSize {
+  readonly pairs: number;
+  readonly testers: number;
+  readonly runs: number;
+  readonly distanceM: Metres;
+}
+
+export interface RoundReview {
+  readonly id: RecordId;
+  readonly name: string;
+  readonly order: number;
+  readonly stage: Round['stage'];
+  readonly changes: readonly Change[];
+  readonly size: EvidenceSize;
+  readonly complaints: ComplaintCounts;
+  /** Zones with a report, over all kinds, by foot. */
+  readonly zones: Readonly<Record<Foot, readonly ZoneCount[]>>;
+}
+
+export interface PairReview {
+  readonly id: RecordId;
+  readonly code: string;
+  readonly round: RecordId;
+  readonly sizeMm: Millimetres;
+  /** Carried-in distance plus every counted run. */
+  readonly totalM: Metres;
+  readonly carriedInM: Metres;
+  readonly runs: number;
+  /** Share of the distance that the brief asks of a pair; may pass 1. */
+  readonly shareOfBrief: number;
+  readonly bySurface: BySurface;
+  readonly byTester: readonly { readonly tester: RecordId; readonly distanceM: Metres }[];
+  readonly byHandOut: readonly {
+    /** Null: runs outside of every hand-out. */
+    readonly handOut: RecordId | null;
+    readonly distanceM: Metres;
+  }[];
+  /** Who has the pair now; null where it is not out. */
+  readonly holder: RecordId | null;
+  readonly lastRunMs: number | null;
+  /** The stop-use notice that stands. */
+  readonly stopUse: { readonly id: RecordId; readonly reason: string } | null;
+  /** Arrival readings outside of the blueprint's tolerance. */
+  readonly outOfTolerance: number;
+}
+
+export interface TesterReview {
+  readonly id: RecordId;
+  readonly code: string;
+  readonly name: string | null;
+  readonly runs: number;
+  readonly distanceM: Metres;
+  readonly lastRunMs: number | null;
+}
+
+/** The readings of one measure at one site of one shoe of a pair, over its distance. */
+export interface BenchSeries {
+  readonly pair: RecordId;
+  readonly round: RecordId;
+  readonly measure: Measure;
+  readonly site: string;
+  readonly foot: Foot;
+  readonly unit: MeasureUnit;
+  readonly points: readonly {
+    readonly check: RecordId;
+    readonly atMs: number;
+    /** Distance on the pair at the check: the shop's figure if it gave one, else from the runs. */
+    readonly distanceM: Metres;
+    readonly distanceFrom: 'shop' | 'runs';
+    readonly value: number;
+  }[];
+}
+
+/** A reading of the first bench check against the blueprint. */
+export interface Deviation extends Pick<
+  Dimension,
+  'measure' | 'site' | 'unit' | 'nominal' | 'lower' | 'upper'
+> {
+  readonly pair: RecordId;
+  readonly round: RecordId;
+  readonly check: RecordId;
+  readonly foot: Foot;
+  readonly value: number;
+  /** value − nominal, in the reading's unit. */
+  readonly deviation: number;
+  readonly inside: boolean;
+}
+
+export interface Review {
+  readonly project: { readonly id: RecordId; readonly name: string; readonly brief: Brief };
+  /** When the question was asked, milliseconds since 1970. */
+  readonly nowMs: number;
+  readonly size: EvidenceSize;
+  /** By order. */
+  readonly rounds: readonly RoundReview[];
+  /** By round, then code. */
+  readonly pairs: readonly PairReview[];
+  /** By code; those who hold or held a pair or logged a run of this project. */
+  readonly testers: readonly TesterReview[];
+  readonly bench: readonly BenchSeries[];
+  readonly deviations: readonly Deviation[];
+  readonly damages: readonly (Pick<DamageReport, 'pair' | 'tester' | 'what' | 'at'> & {
+    readonly id: RecordId;
+    readonly words: string | null;
+  })[];
+  readonly oddities: readonly RunOddity[];
+  /** Records that this version cannot read. They are kept and passed on, and count in no figure. */
+  readonly leftOut: readonly LeftOut[];
+}
