@@ -15,3 +15,4 @@ export * from './bundle-file.ts';
 export * from './cursor.ts';
 export * from './wire.ts';
 export * from './view.ts';
+export * from './json-schema.ts';

@@ -1,0 +1,164 @@
+/** The review of a project as text: the same figures as the desk's, in tables. */
+import { kindsOfComplaint, parts, zones } from '../../core/foot/index.ts';
+import type { Review, RoundReview } from '../../core/review/index.ts';
+import { table } from './table.ts';
+import { words as wordsOf, type Language } from './words.ts';
+
+const km = (metres: number): string => (metres / 1000).toFixed(1);
+const signed = (value: number): string => `${value >= 0 ? '+' : '−'}${Math.abs(value).toFixed(2)}`;
+
+/** The whole review; ends without a newline. */
+export const printReview = (review: Review, language: Language): string => {
+  const words = wordsOf[language];
+  const code = new Map(review.pairs.map((pair) => [pair.id, pair.code]));
+  const tester = new Map(review.testers.map((one) => [one.id, one.code]));
+  const round = new Map(review.rounds.map((one) => [one.id, one.name]));
+  const { size } = review;
+  const blocks = [
+    [
+      review.project.name,
+      words.evidence(size.pairs, size.testers, size.runs, km(size.distanceM)),
+      words.brief(km(review.project.brief.distanceM)),
+    ].join('\n'),
+    heading(words.pairs),
+    table(
+      [
+        { title: words.pair },
+        { title: words.round },
+        { title: words.size, right: true },
+        { title: words.distance, right: true },
+        { title: words.ofBrief, right: true },
+        { title: words.runs, right: true },
+        { title: words.surfaces },
+        { title: words.holder },
+        { title: words.note },
+      ],
+      review.pairs.map((pair) => [
+        pair.code,
+        round.get(pair.round) ?? '',
+        String(pair.sizeMm),
+        km(pair.totalM),
+        `${Math.round(100 * pair.shareOfBrief)} %`,
+        String(pair.runs),
+        Object.entries(pair.bySurface)
+          .sort(([, a], [, b]) => b - a)
+          .map(([surface, metres]) => `${surface} ${km(metres)}`)
+          .join(', '),
+        (pair.holder && tester.get(pair.holder)) ?? '',
+        [
+          ...(pair.stopUse ? [words.stopUse] : []),
+          ...(pair.outOfTolerance > 0 ? [words.outOfTolerance(pair.outOfTolerance)] : []),
+        ].join('; '),
+      ]),
+    ),
+    ...review.rounds.map((one) => complaintsOf(one, language)),
+    benchOf(review, code, language),
+    deviationsOf(review, code, language),
+  ];
+  if (review.damages.length > 0)
+    blocks.push(
+      heading(words.damages),
+      review.damages
+        .map(({ pair, tester: by, what, at, words: said }) =>
+          [code.get(pair), tester.get(by), at, what, said].filter(Boolean).join('  '),
+        )
+        .join('\n'),
+    );
+  if (review.oddities.length > 0)
+    blocks.push(
+      heading(words.oddities),
+      review.oddities.map(({ run, why }) => `${run}  ${words.oddity[why]}`).join('\n'),
+    );
+  for (const why of ['unknown-kind', 'newer-schema', 'unreadable'] as const) {
+    const count = review.leftOut.filter((one) => one.why === why).length;
+    if (count > 0) blocks.push(words.leftOut[why](count));
+  }
+  return blocks.join('\n\n');
+};
+
+const heading = (text: string): string => `── ${text} ──`;
+
+const complaintsOf = (round: RoundReview, language: Language): string => {
+  const words = wordsOf[language];
+  const { asked, cells } = round.complaints;
+  const lines = [heading(words.complaints(round.name))];
+  if (round.changes.length > 0)
+    lines.push(
+      `${words.changes}: ` +
+        round.changes.map(({ part, what }) => `${parts[part].name[language]}: ${what}`).join('; '),
+    );
+  if (asked.runs === 0) return [...lines, words.nobodyAsked].join('\n');
+  lines.push(words.asked(asked.runs, asked.testers));
+  if (cells.length === 0) return [...lines, words.noComplaint].join('\n');
+  lines.push(
+    '',
+    table(
+      [
+        { title: words.zone },
+        { title: words.complaint },
+        { title: words.testersOnce, right: true },
+        { title: words.testersTwice, right: true },
+        { title: words.reportedRuns, right: true },
+        { title: words.leftRight, right: true },
+        { title: words.severity, right: true },
+      ],
+      cells.map((cell) => [
+        `${cell.zone} ${zones[cell.zone].name[language]}`,
+        kindsOfComplaint[cell.kind].name[language],
+        `${cell.testersOnce}/${asked.testers}`,
+        String(cell.testersTwice),
+        `${cell.runs}/${asked.runs}`,
+        `${cell.byFoot.left}/${cell.byFoot.right}`,
+        cell.severity ? `${cell.severity.mean.toFixed(1)} / ${cell.severity.most}` : '–',
+      ]),
+    ),
+  );
+  return lines.join('\n');
+};
+
+const benchOf = (review: Review, code: ReadonlyMap<string, string>, language: Language): string => {
+  const words = wordsOf[language];
+  const worn = review.bench.filter(({ points }) => points.length > 1);
+  if (review.bench.length === 0) return `${heading(words.bench)}\n${words.noBench}`;
+  return [
+    heading(words.bench),
+    table(
+      [{ title: words.pair }, { title: words.measure }, { title: words.readings }],
+      worn.map(({ pair, measure, site, foot, unit, points }) => [
+        code.get(pair) ?? '',
+        `${measure}, ${site}, ${foot}`,
+        points.map((p) => `${p.value} ${unit} @ ${km(p.distanceM)}`).join('  '),
+      ]),
+    ),
+  ].join('\n');
+};
+
+const deviationsOf = (
+  review: Review,
+  code: ReadonlyMap<string, string>,
+  language: Language,
+): string => {
+  const words = wordsOf[language];
+  const outside = review.deviations.filter(({ inside }) => !inside);
+  if (outside.length === 0)
+    return `${heading(words.deviations)}\n${words.allInside(review.deviations.length)}`;
+  return [
+    heading(words.deviations),
+    table(
+      [
+        { title: words.pair },
+        { title: words.measure },
+        { title: words.nominal, right: true },
+        { title: words.reading, right: true },
+        { title: words.deviation, right: true },
+      ],
+      outside.map((one) => [
+        code.get(one.pair) ?? '',
+        `${one.measure}, ${one.site}, ${one.foot}`,
+        `${one.nominal} ${one.unit} (${signed(one.lower)} … ${signed(one.upper)})`,
+        `${one.value} ${one.unit}`,
+        signed(one.deviation),
+      ]),
+    ),
+  ].join('\n');
+};
