@@ -9,7 +9,7 @@ import { soleCuts, type CrossCut, type ZoneCode } from './zones.ts';
 
 /** The back of the heel and the tip of the toes: where the medial and the lateral edge meet. */
 const heel: Point = [103, 468];
-const toe: Point = [126, 12];
+const toe: Point = [128, 12];
 
 const medialCurves: readonly Curve[] = [
   [
@@ -29,8 +29,8 @@ const medialCurves: readonly Curve[] = [
   ],
   [
     [188, 82],
-    [174, 12],
-    [126, 12],
+    [170, 12],
+    [128, 12],
   ],
 ];
 
@@ -51,9 +51,9 @@ const lateralCurves: readonly Curve[] = [
     [12, 186],
   ],
   [
-    [12, 102],
-    [60, 12],
-    [126, 12],
+    [12, 98],
+    [54, 12],
+    [128, 12],
   ],
 ];
 

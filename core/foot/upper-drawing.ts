@@ -30,8 +30,8 @@ const collarM: Point = [134, 290];
 const collarL: Point = [62, 290];
 const sideM: Point = [144, 340];
 const sideL: Point = [52, 340];
-const tabM: Point = [130, 394];
-const tabL: Point = [66, 394];
+const tabM: Point = [133, 391];
+const tabL: Point = [63, 391];
 
 /** The edges of the ten zones, each walked with its outside to the right. */
 export const upperStretches = (): readonly (readonly [ZoneCode, readonly Stretch[]])[] => {
@@ -93,30 +93,30 @@ export const upperStretches = (): readonly (readonly [ZoneCode, readonly Stretch
   ]);
   const collarLateral = line(collarL, [[[57, 308], [53, 324], sideL]]);
   const collarMedial = line(collarM, [[[139, 308], [143, 324], sideM]]);
-  const rearLateral = line(sideL, [[[51, 362], [55, 384], tabL]]);
-  const rearMedial = line(sideM, [[[145, 362], [141, 384], tabM]]);
+  const rearLateral = line(sideL, [[[50, 362], [53, 382], tabL]]);
+  const rearMedial = line(sideM, [[[146, 362], [143, 382], tabM]]);
   const cupLateral = line(heelL, [[[39, 338], [45, 340], sideL]]);
   const cupMedial = line(sideM, [[[151, 340], [158, 338], heelM]]);
   const tabFront = line(tabL, [
     [
-      [76, 386],
-      [86, 381],
-      [98, 381],
+      [74, 382],
+      [86, 377],
+      [98, 377],
     ],
-    [[110, 381], [120, 386], tabM],
+    [[110, 377], [122, 382], tabM],
   ]);
   const tabRear = line(tabL, [
     [
-      [68, 410],
-      [72, 424],
-      [80, 428],
+      [65, 411],
+      [69, 427],
+      [79, 431],
     ],
     [
-      [87, 432],
-      [109, 432],
-      [116, 428],
+      [87, 436],
+      [109, 436],
+      [117, 431],
     ],
-    [[124, 424], [128, 410], tabM],
+    [[127, 427], [131, 411], tabM],
   ]);
 
   const clockwise: readonly (readonly [ZoneCode, readonly Stretch[]])[] = [
@@ -177,11 +177,11 @@ export const upperDecorations: readonly Decoration[] = [
   // The collar opening with the sockliner in its depth.
   {
     kind: 'opening',
-    d: 'M78 294C84 316 112 316 118 294C127 314 131 338 127 354C124 369 113 374 98 374C83 374 72 369 69 354C65 338 69 314 78 294Z',
+    d: 'M78 294C84 316 112 316 118 294C127 314 131 338 127 352C124 366 113 371 98 371C83 371 72 366 69 352C65 338 69 314 78 294Z',
   },
   {
     kind: 'inside',
-    d: 'M82 322C75 340 75 350 79 357C83 364 90 366 98 366C106 366 113 364 117 357C121 350 121 340 114 322C108 327 88 327 82 322Z',
+    d: 'M82 322C75 340 75 350 79 355C83 361 90 363 98 363C106 363 113 361 117 355C121 350 121 340 114 322C108 327 88 327 82 322Z',
   },
   // Mesh of the vamp.
   { kind: 'mesh', d: 'M86 90C98 84 116 83 130 87' },
@@ -202,9 +202,9 @@ export const upperDecorations: readonly Decoration[] = [
   { kind: 'stitch', d: 'M60 206C56 240 55 264 56 286' },
   { kind: 'stitch', d: 'M140 200C143 236 143 262 140 286' },
   // Collar, heel counter, pull loop.
-  { kind: 'stitch', d: 'M68 302C59 322 57 346 61 362C64 374 70 381 79 384' },
-  { kind: 'stitch', d: 'M128 302C137 322 139 346 135 362C132 374 126 381 117 384' },
-  { kind: 'line', d: 'M88 384V414C88 421 108 421 108 414V384' },
+  { kind: 'stitch', d: 'M68 302C59 322 57 346 60 360C62 372 69 379 79 380' },
+  { kind: 'stitch', d: 'M128 302C137 322 139 346 136 360C134 372 127 379 117 380' },
+  { kind: 'line', d: 'M87 381V414C87 422 109 422 109 414V381' },
   { kind: 'stitch', d: 'M46 348C46 404 62 448 101 450C140 448 155 404 154 348' },
   // Five bars of lace with their eyelets, and the bow.
   { kind: 'lace', d: 'M72 206C88 198 110 196 126 201' },

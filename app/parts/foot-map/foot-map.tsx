@@ -6,7 +6,7 @@
  * is told three times: by colour, by hatching, and by the label with its sample size.
  */
 import type { ComponentChildren, JSX } from 'preact';
-import { useId, useRef, useState } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import {
   mirroredX,
   solePrint,
@@ -140,7 +140,8 @@ const Zone = ({ shape, name, pressed, level, hatch, onPick }: ZoneProps): JSX.El
     <g
       class="foot-map-zone"
       role="button"
-      tabIndex={0}
+      // In lower case: an SVG element keeps the spelling, and only this one makes it focusable.
+      tabindex={0}
       aria-label={name}
       aria-pressed={pressed}
       data-zone={shape.zone}
@@ -214,12 +215,9 @@ const OneFoot = (props: FootMapProps & { readonly side: MapFoot }): JSX.Element 
   ));
 
   return (
-    <svg
-      class="foot-map-foot"
-      viewBox={`0 0 ${viewBox.width} ${viewBox.height}`}
-      role="group"
-      aria-label={`${labels[side]}, ${labels[view]}`}
-      data-foot={side}
+    // The focus is watched from here: browsers take an SVG element that listens for it as a tab stop.
+    <div
+      class="foot-map-side"
       onFocusIn={(event) => {
         const zone = (event.target as Element).closest('.foot-map-zone:focus-visible');
         setFocused(zone === null ? null : (zone.getAttribute('data-zone') as ZoneCode));
@@ -228,82 +226,90 @@ const OneFoot = (props: FootMapProps & { readonly side: MapFoot }): JSX.Element 
         setFocused(null);
       }}
     >
-      {mode === 'heat' && (
-        <defs>
-          <Hatching id={id} />
-        </defs>
-      )}
-      <g transform={turned(side)}>
-        {view === 'upper' && <path class="foot-map-rim" d={soleOutlinePath()} aria-hidden="true" />}
-        {shapes.map((shape) => {
-          const level = mode === 'heat' ? heatOf(shape.zone).level : null;
-          return (
-            <Zone
-              key={shape.zone}
-              shape={shape}
-              name={nameOf(shape.zone)}
-              pressed={isSelected(shape.zone)}
-              level={level}
-              hatch={
-                level === null || level === 'unasked' || level === 0 ? null : hatchId(id, level)
-              }
-              onPick={
-                onPick === undefined
-                  ? undefined
-                  : () => {
-                      onPick(side, shape.zone);
-                    }
-              }
-            />
-          );
-        })}
-        <g aria-hidden="true" class="foot-map-above">
-          <Decorations view={view} />
-          {overlay}
+      <svg
+        class="foot-map-foot"
+        viewBox={`0 0 ${viewBox.width} ${viewBox.height}`}
+        role="group"
+        aria-label={`${labels[side]}, ${labels[view]}`}
+        data-foot={side}
+      >
+        {mode === 'heat' && (
+          <defs>
+            <Hatching id={id} />
+          </defs>
+        )}
+        <g transform={turned(side)}>
+          {view === 'upper' && (
+            <path class="foot-map-rim" d={soleOutlinePath()} aria-hidden="true" />
+          )}
+          {shapes.map((shape) => {
+            const level = mode === 'heat' ? heatOf(shape.zone).level : null;
+            return (
+              <Zone
+                key={shape.zone}
+                shape={shape}
+                name={nameOf(shape.zone)}
+                pressed={isSelected(shape.zone)}
+                level={level}
+                hatch={
+                  level === null || level === 'unasked' || level === 0 ? null : hatchId(id, level)
+                }
+                onPick={
+                  onPick === undefined
+                    ? undefined
+                    : () => {
+                        onPick(side, shape.zone);
+                      }
+                }
+              />
+            );
+          })}
+          <g aria-hidden="true" class="foot-map-above">
+            <Decorations view={view} />
+            {overlay}
+          </g>
         </g>
-      </g>
-      <g aria-hidden="true" class="foot-map-above">
-        {shapes.map(({ zone, label: [x, y] }) => {
-          const at = mirroredX(side, x);
-          if (mode === 'heat') {
-            const { label, level } = heatOf(zone);
-            const text = label || (level === 'unasked' ? '–' : '');
-            return text !== '' && <HeatLabel key={zone} x={at} y={y} text={text} />;
-          }
-          return isSelected(zone) && <Tick key={zone} x={at} y={y} />;
-        })}
-      </g>
-    </svg>
+        <g aria-hidden="true" class="foot-map-above">
+          {shapes.map(({ zone, label: [x, y] }) => {
+            const at = mirroredX(side, x);
+            if (mode === 'heat') {
+              const { label, level } = heatOf(zone);
+              const text = label || (level === 'unasked' ? '–' : '');
+              return text !== '' && <HeatLabel key={zone} x={at} y={y} text={text} />;
+            }
+            return isSelected(zone) && <Tick key={zone} x={at} y={y} />;
+          })}
+        </g>
+      </svg>
+      <p class="foot-map-caption" aria-hidden="true">
+        {labels[side]}
+      </p>
+    </div>
   );
 };
 
 /** One view of one foot or of both, side by side as one looks down on one's own feet. */
 export const FootMap = (props: FootMapProps): JSX.Element => {
   const { foot = 'both', mode, view } = props;
-  const root = useRef<HTMLDivElement>(null);
   const sides: readonly MapFoot[] = foot === 'both' ? ['left', 'right'] : [foot];
   return (
     <div
       class="foot-map"
-      ref={root}
       data-mode={mode}
       data-view={view}
       onKeyDown={(event) => {
         const direction = directions[event.key];
         const from = (event.target as Element).closest('.foot-map-zone');
         if (direction === undefined || from === null) return;
+        const zones = event.currentTarget.querySelectorAll<SVGElement>('.foot-map-zone[tabindex]');
+        const next = nearestInDirection(from, [...zones], direction);
+        if (next === undefined) return;
         event.preventDefault();
-        const zones = root.current?.querySelectorAll<SVGElement>('.foot-map-zone[tabindex]') ?? [];
-        nearestInDirection(from, [...zones], direction)?.focus();
+        next.focus();
       }}
     >
       {sides.map((side) => (
-        <div key={side} class="foot-map-side">
-          <OneFoot {...props} side={side} />
-          <p class="foot-map-caption" aria-hidden="true">
-            {props.labels[side]}
-          </p>
-        </div>
+        <OneFoot key={side} {...props} side={side} />
       ))}
     </div>
   );
