@@ -1,0 +1,17 @@
+/** What every room of the store works with. */
+import { newRecordId, type DeviceId, type RecordId } from '../../core/records/index.ts';
+import type { Changes } from './changes.ts';
+import type { Connection } from './database.ts';
+
+export interface StoreContext extends Connection {
+  /** Milliseconds since 1970 by this device's clock. */
+  readonly now: () => number;
+  readonly random: (bytes: number) => Uint8Array;
+  readonly fetchFrom: typeof fetch;
+  readonly changes: Changes;
+}
+
+export const newId = ({ now, random }: StoreContext): RecordId => newRecordId(now(), random(16));
+
+export const newDevice = ({ random }: StoreContext): DeviceId =>
+  Array.from(random(8), (byte) => byte.toString(16).padStart(2, '0')).join('') as DeviceId;

@@ -1,0 +1,120 @@
+/**
+ * The device's database, and how to get at it although browsers lose connections.
+ *
+ * Safari drops the connection of a page that slept (WebKit bugs 197050 and 277615), and another tab may
+ * ask for an upgrade at any time; so every use goes through `withDatabase`, which opens anew and tries
+ * again up to three times, and rejects at last, so that nobody believes in a write that never was.
+ */
+import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import type { Clock, Refusal, Revision, Sha256 } from '../../core/records/index.ts';
+import { isLostConnection } from './outcome.ts';
+import type { Session } from './session.ts';
+
+export interface RefusedRevision {
+  readonly id: string;
+  readonly stamp: string;
+  readonly hash: string;
+  readonly revision: Revision;
+  readonly why: Refusal | 'unknown';
+  readonly field: string | null;
+}
+
+/** Parts of the meta store, each under its own name. */
+export interface Meta {
+  clock: Clock;
+  cursor: string;
+  session: Session;
+  token: string;
+  /** A join that may have reached the hub although its answer never came. */
+  joining: { readonly code: string; readonly token: string };
+  /** Hub's clock minus this device's, milliseconds. */
+  clockOffset: number;
+}
+
+export interface Tables extends DBSchema {
+  /** The current revision of each record, raw. */
+  heads: { key: string; value: Revision; indexes: { kind: string } };
+  superseded: { key: [string, string, string]; value: Revision };
+  /** What the hub has not been seen to hold. */
+  outbox: { key: [string, string, string]; value: Revision };
+  refused: { key: [string, string, string]; value: RefusedRevision };
+  attachments: {
+    key: string;
+    value: { sha256: Sha256; mediaType: string; bytes: ArrayBuffer };
+  };
+  attachmentOutbox: { key: string; value: { sha256: Sha256 } };
+  drafts: { key: string; value: unknown };
+  settings: { key: string; value: unknown };
+  meta: { key: keyof Meta; value: Meta[keyof Meta] };
+}
+
+export type Database = IDBPDatabase<Tables>;
+
+const VERSION = 1;
+const OPEN_TIMEOUT_MS = 3000;
+const TRIES = 3;
+
+const open = (name: string, onLost: () => void): Promise<Database> =>
+  openDB<Tables>(name, VERSION, {
+    upgrade(db, oldVersion) {
+      if (oldVersion < 1) {
+        db.createObjectStore('heads', { keyPath: 'id' }).createIndex('kind', 'kind');
+        db.createObjectStore('superseded', { keyPath: ['id', 'stamp', 'hash'] });
+        db.createObjectStore('outbox', { keyPath: ['id', 'stamp', 'hash'] });
+        db.createObjectStore('refused', { keyPath: ['id', 'stamp', 'hash'] });
+        db.createObjectStore('attachments', { keyPath: 'sha256' });
+        db.createObjectStore('attachmentOutbox', { keyPath: 'sha256' });
+        db.createObjectStore('drafts');
+        db.createObjectStore('settings');
+        db.createObjectStore('meta');
+      }
+    },
+    blocking(_current, _blocked, event) {
+      (event.target as IDBDatabase).close();
+      onLost();
+    },
+    terminated: onLost,
+  });
+
+/** The first `open()` after a start has been seen to hang for ever (WebKit bug 226547): ask once more. */
+const openInTime = async (name: string, onLost: () => void): Promise<Database> => {
+  const first = open(name, onLost);
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const late = new Promise<'late'>((answer) => {
+    timer = setTimeout(() => answer('late'), OPEN_TIMEOUT_MS);
+  });
+  const answer = await Promise.race([first, late]);
+  clearTimeout(timer);
+  return answer === 'late' ? Promise.race([first, open(name, onLost)]) : answer;
+};
+
+export interface Connection {
+  /** Runs `use` on an open database; `use` must be safe to run again from the start. */
+  withDatabase<T>(use: (db: Database) => Promise<T>): Promise<T>;
+  close(): Promise<void>;
+}
+
+export const connect = (name: string): Connection => {
+  let current: Promise<Database> | null = null;
+  const forget = () => {
+    current = null;
+  };
+  return {
+    async withDatabase(use) {
+      for (let attempt = 1; ; attempt++) {
+        try {
+          current ??= openInTime(name, forget);
+          return await use(await current);
+        } catch (error) {
+          if (attempt >= TRIES || !isLostConnection(error)) throw error;
+          forget();
+        }
+      }
+    },
+    async close() {
+      const db = await current;
+      forget();
+      db?.close();
+    },
+  };
+};

@@ -1,0 +1,88 @@
+/** The device's part in a round of sync, on its own tables. */
+import { clockAfterReceiving, type Clock, type Revision } from '../../core/records/index.ts';
+import { newDevice, type StoreContext } from './context.ts';
+import { clockIn, keyOf, putRevision, RECORD_TABLES, type Writing } from './revisions.ts';
+import type { Session } from './session.ts';
+import type { DeviceSide } from './sync-round.ts';
+
+/** A hub and a device whose clocks differ by less agree well enough. */
+const CLOCK_TOLERANCE_MS = 120_000;
+
+export const deviceSide = (context: StoreContext, session: Session): DeviceSide => {
+  const { withDatabase, now, changes } = context;
+  return {
+    cursor: () =>
+      withDatabase(async (db) => ((await db.get('meta', 'cursor')) as string | undefined) ?? null),
+
+    async takePage({ revisions, receipts, next, hubNow }) {
+      const touched = await takeRevisions(context, revisions, async (tx) => {
+        for (const receipt of receipts) await tx.objectStore('outbox').delete(keyOf(receipt));
+        for (const revision of revisions) await tx.objectStore('outbox').delete(keyOf(revision));
+        const meta = tx.objectStore('meta');
+        if (next === null) await meta.delete('cursor');
+        else await meta.put(next, 'cursor');
+        const offset = hubNow - now();
+        await meta.put(Math.abs(offset) > CLOCK_TOLERANCE_MS ? offset : 0, 'clockOffset');
+      });
+      if (touched.size > 0 || receipts.length > 0) changes.tell({ kinds: touched });
+    },
+
+    startOver: () =>
+      withDatabase(async (db) => {
+        const tx = db.transaction(RECORD_TABLES, 'readwrite', { durability: 'strict' });
+        const held = [
+          ...(await tx.objectStore('heads').getAll()),
+          ...(await tx.objectStore('superseded').getAll()),
+        ];
+        for (const revision of held)
+          if (session.role === 'lead' || revision.author === session.member)
+            await tx.objectStore('outbox').put(revision);
+        await tx.objectStore('meta').delete('cursor');
+        await tx.done;
+      }),
+
+    unsent: (after, limit) =>
+      withDatabase((db) =>
+        db.getAll('outbox', after ? IDBKeyRange.lowerBound(keyOf(after), true) : null, limit),
+      ),
+
+    async setAside(refused) {
+      await withDatabase(async (db) => {
+        const tx = db.transaction(['outbox', 'refused'], 'readwrite', { durability: 'strict' });
+        for (const { revision, verdict } of refused) {
+          const { id, stamp, hash } = revision;
+          const why = verdict.why ?? 'unknown';
+          const field = verdict.field ?? null;
+          await tx.objectStore('refused').put({ id, stamp, hash, revision, why, field });
+          await tx.objectStore('outbox').delete(keyOf(revision));
+        }
+        await tx.done;
+      });
+      changes.tell({ kinds: new Set() });
+    },
+  };
+};
+
+/**
+ * Takes revisions from elsewhere in one transaction, with whatever else belongs into it.
+ * @returns the kinds of the records that changed
+ */
+export const takeRevisions = (
+  context: StoreContext,
+  revisions: readonly Revision[],
+  also: (tx: Writing, fresh: readonly Revision[]) => Promise<void>,
+): Promise<ReadonlySet<string>> =>
+  context.withDatabase(async (db) => {
+    const tx = db.transaction(RECORD_TABLES, 'readwrite') as unknown as Writing;
+    const nowMs = context.now();
+    let clock: Clock = await clockIn(tx, () => newDevice(context));
+    const fresh: Revision[] = [];
+    for (const revision of revisions) {
+      if (await putRevision(tx, revision)) fresh.push(revision);
+      clock = clockAfterReceiving(clock, nowMs, revision.stamp);
+    }
+    await tx.objectStore('meta').put(clock, 'clock');
+    await also(tx, fresh);
+    await tx.done;
+    return new Set(fresh.map(({ kind }) => kind));
+  });

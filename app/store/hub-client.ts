@@ -1,0 +1,147 @@
+/** What can a device ask of its hub, and what can come of it? Every answer is checked before it is used. */
+import * as z from 'zod/mini';
+import {
+  devicesAnswer,
+  errorAnswer,
+  helloAnswer,
+  inviteAnswer,
+  joinAnswer,
+  pullAnswer,
+  pushAnswer,
+  type DeviceId,
+  type ErrorCode,
+  type PullAnswer,
+  type PushAnswer,
+  type RecordId,
+  type Revision,
+  type Role,
+  type Scope,
+  type Sha256,
+} from '../../core/records/index.ts';
+import { done, type Outcome } from './outcome.ts';
+
+export type HubProblem =
+  /** No network, or no hub at the other end of it. */
+  | { readonly why: 'offline' }
+  /** Something answered, but not a hub: a hotel's sign-in page, say. */
+  | { readonly why: 'not-a-hub' }
+  | { readonly why: 'hub-error'; readonly code: ErrorCode; readonly field: string | null };
+
+export type HubOutcome<T> = Outcome<T, HubProblem>;
+
+export interface HubClient {
+  hello(): Promise<HubOutcome<z.infer<typeof helloAnswer>>>;
+  join(
+    code: string,
+    device: DeviceId,
+    deviceName: string,
+  ): Promise<HubOutcome<z.infer<typeof joinAnswer>>>;
+  pull(cursor: string | null, scope: Scope): Promise<HubOutcome<PullAnswer>>;
+  push(revisions: readonly Revision[]): Promise<HubOutcome<PushAnswer>>;
+  invite(role: Role, tester?: RecordId): Promise<HubOutcome<z.infer<typeof inviteAnswer>>>;
+  devices(): Promise<HubOutcome<z.infer<typeof devicesAnswer>>>;
+  revoke(device: DeviceId): Promise<HubOutcome<unknown>>;
+  sendAttachment(
+    sha256: Sha256,
+    bytes: ArrayBuffer,
+    mediaType: string,
+  ): Promise<HubOutcome<unknown>>;
+  attachment(sha256: Sha256): Promise<HubOutcome<{ bytes: ArrayBuffer; mediaType: string }>>;
+}
+
+const PULL_LIMIT = 1000;
+const CHUNK_BYTES = 256 * 1024;
+
+/** A client of the hub at `url`. The token goes into a header and nowhere else. */
+export const createHubClient = (
+  url: string,
+  token: string,
+  fetchFrom: typeof fetch = fetch.bind(globalThis),
+): HubClient => {
+  const request = async (path: string, init: RequestInit = {}): Promise<HubOutcome<Response>> => {
+    let response: Response;
+    try {
+      response = await fetchFrom(`${url}/v1/${path}`, {
+        ...init,
+        cache: 'no-store',
+        credentials: 'omit',
+        headers: { authorization: `Bearer ${token}`, ...init.headers },
+      });
+    } catch {
+      return { ok: false, why: 'offline' };
+    }
+    if (response.ok || (response.status === 404 && init.method === 'HEAD')) return done(response);
+    const said = z.safeParse(errorAnswer, await response.json().catch(() => null));
+    return said.success
+      ? { ok: false, why: 'hub-error', code: said.data.error, field: said.data.field ?? null }
+      : { ok: false, why: response.status >= 500 ? 'offline' : 'not-a-hub' };
+  };
+
+  const ask = async <T>(
+    schema: z.ZodMiniType<T>,
+    path: string,
+    body?: unknown,
+  ): Promise<HubOutcome<T>> => {
+    const answer = await request(
+      path,
+      body === undefined
+        ? {}
+        : {
+            method: 'POST',
+            body: JSON.stringify(body),
+            headers: { 'content-type': 'application/json' },
+          },
+    );
+    if (!answer.ok) return answer;
+    const parsed = z.safeParse(schema, await answer.value.json().catch(() => null));
+    return parsed.success ? done(parsed.data) : { ok: false, why: 'not-a-hub' };
+  };
+
+  return {
+    hello: () => ask(helloAnswer, 'hello'),
+    join: (code, device, deviceName) =>
+      ask(joinAnswer, 'join', { code, token, device, deviceName }),
+    pull: (cursor, scope) =>
+      ask(
+        pullAnswer,
+        `pull?scope=${scope}&limit=${PULL_LIMIT}${cursor === null ? '' : `&since=${cursor}`}`,
+      ),
+    push: (revisions) => ask(pushAnswer, 'push', { revisions }),
+    invite: (role, tester) =>
+      ask(inviteAnswer, 'invite', tester === undefined ? { role } : { role, tester }),
+    devices: () => ask(devicesAnswer, 'devices'),
+    revoke: (device) => ask(z.unknown(), 'revoke', { device }),
+    async sendAttachment(sha256, bytes, mediaType) {
+      const path = `attachment/${sha256}`;
+      const held = await request(path, { method: 'HEAD' });
+      if (!held.ok || held.value.status === 200) return held;
+      let offset = Number(held.value.headers.get('upload-offset') ?? 0);
+      while (offset < bytes.byteLength) {
+        const sent = await request(path, {
+          method: 'PATCH',
+          body: bytes.slice(offset, offset + CHUNK_BYTES),
+          headers: {
+            'content-type': 'application/octet-stream',
+            'upload-offset': String(offset),
+            'upload-length': String(bytes.byteLength),
+            'upload-type': mediaType,
+          },
+        });
+        if (!sent.ok) return sent;
+        offset = Math.min(offset + CHUNK_BYTES, bytes.byteLength);
+      }
+      return done(null);
+    },
+    async attachment(sha256) {
+      const answer = await request(`attachment/${sha256}`);
+      if (!answer.ok) return answer;
+      try {
+        const bytes = await answer.value.arrayBuffer();
+        const mediaType = answer.value.headers.get('content-type') ?? 'application/octet-stream';
+        return done({ bytes, mediaType });
+      } catch {
+        return { ok: false, why: 'offline' };
+      }
+    },
+  };
+};

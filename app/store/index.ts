@@ -1,0 +1,10 @@
+export { openStore, type Store, type StoreOptions, type Unsent } from './store.ts';
+export type { Session } from './session.ts';
+export type { Change, SyncStatus } from './changes.ts';
+export type { Outcome, SaveProblem } from './outcome.ts';
+export type { DeletedRecord } from './records.ts';
+export type { FileImport, FilePreview, FileProblem } from './files.ts';
+export type { JoinProblem } from './membership.ts';
+export type { SyncOutcome } from './sync.ts';
+export type { HubClient, HubOutcome, HubProblem } from './hub-client.ts';
+export type { RefusedRevision } from './database.ts';

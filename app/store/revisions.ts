@@ -1,0 +1,62 @@
+/** How does a revision get into the device's tables, and a history out of them? All inside a transaction. */
+import type { IDBPTransaction, StoreNames } from 'idb';
+import {
+  addToHistory,
+  newClock,
+  type Clock,
+  type DeviceId,
+  type History,
+  type RecordId,
+  type Revision,
+} from '../../core/records/index.ts';
+import type { Tables } from './database.ts';
+
+/** The tables that every change of records touches together. */
+export const RECORD_TABLES = ['heads', 'superseded', 'outbox', 'meta'] as const;
+
+export type Writing = IDBPTransaction<Tables, StoreNames<Tables>[], 'readwrite'>;
+type Reading = IDBPTransaction<Tables, StoreNames<Tables>[], 'readonly' | 'readwrite'>;
+
+export const keyOf = ({ id, stamp, hash }: Pick<Revision, 'id' | 'stamp' | 'hash'>) =>
+  [id, stamp, hash] as [string, string, string];
+
+/** Every key that begins with this record id. */
+export const rangeOf = (id: string): IDBKeyRange =>
+  IDBKeyRange.bound([id], [id, []] as unknown as IDBValidKey);
+
+export const historyOf = async (tx: Reading, id: RecordId): Promise<History | undefined> => {
+  const head = await tx.objectStore('heads').get(id);
+  if (!head) return undefined;
+  return { head, older: await tx.objectStore('superseded').getAll(rangeOf(id)) };
+};
+
+/** Writes the difference between two states of one record's history. */
+export const putHistory = async (
+  tx: Writing,
+  before: History | undefined,
+  after: History,
+): Promise<void> => {
+  if (before === after) return;
+  const { head } = after;
+  if (before?.head !== head) await tx.objectStore('heads').put(head);
+  if (head.erased) {
+    await tx.objectStore('superseded').delete(rangeOf(head.id));
+    await tx.objectStore('outbox').delete(rangeOf(head.id));
+    return;
+  }
+  const known = new Set(before?.older.map(({ hash }) => hash));
+  for (const older of after.older)
+    if (!known.has(older.hash)) await tx.objectStore('superseded').put(older);
+};
+
+/** Adds one revision; answers whether it was new. */
+export const putRevision = async (tx: Writing, revision: Revision): Promise<boolean> => {
+  const before = await historyOf(tx, revision.id);
+  const after = addToHistory(before, revision);
+  await putHistory(tx, before, after);
+  return before !== after;
+};
+
+/** The device's clock; a device without one is new and gets its name here. */
+export const clockIn = async (tx: Reading, newDevice: () => DeviceId): Promise<Clock> =>
+  ((await tx.objectStore('meta').get('clock')) as Clock | undefined) ?? newClock(newDevice());

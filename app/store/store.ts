@@ -1,0 +1,86 @@
+/** The device's store as the screens see it: one object over the rooms of this folder. */
+import { attachmentStore, type AttachmentStore } from './attachments.ts';
+import { listenForChanges, type Changes } from './changes.ts';
+import type { StoreContext } from './context.ts';
+import { connect, type RefusedRevision } from './database.ts';
+import { fileStore, type FileStore } from './files.ts';
+import { keyedStore, type KeyedStore } from './keyed.ts';
+import { membership, type Membership } from './membership.ts';
+import { recordStore, type RecordStore } from './records.ts';
+import { syncing, type Syncing } from './sync.ts';
+
+export interface StoreOptions {
+  readonly name?: string;
+  readonly now?: () => number;
+  readonly random?: (bytes: number) => Uint8Array;
+  readonly fetch?: typeof fetch;
+}
+
+/** What the hub has not got, or would not take. */
+export interface Unsent {
+  readonly revisions: number;
+  readonly attachments: number;
+  /** When the oldest of them was saved, milliseconds since 1970; null where there is none. */
+  readonly oldestMs: number | null;
+  readonly refused: readonly RefusedRevision[];
+}
+
+export interface Store
+  extends
+    RecordStore,
+    KeyedStore,
+    AttachmentStore,
+    FileStore,
+    Syncing,
+    Membership,
+    Pick<Changes, 'subscribe'> {
+  unsent(): Promise<Unsent>;
+  close(): Promise<void>;
+}
+
+const secureRandom = (bytes: number): Uint8Array => crypto.getRandomValues(new Uint8Array(bytes));
+
+/** Opens the store of this device. */
+export const openStore = (options: StoreOptions = {}): Store => {
+  const name = options.name ?? 'pairlog';
+  const changes = listenForChanges(name);
+  const connection = connect(name);
+  const context: StoreContext = {
+    withDatabase: connection.withDatabase,
+    close: connection.close,
+    now: options.now ?? Date.now,
+    random: options.random ?? secureRandom,
+    fetchFrom: options.fetch ?? globalThis.fetch.bind(globalThis),
+    changes,
+  };
+  const member = membership(context);
+  return {
+    ...recordStore(context),
+    ...keyedStore(context),
+    ...attachmentStore(context, member.hub),
+    ...fileStore(context),
+    ...member,
+    ...syncing(context, member),
+    subscribe: changes.subscribe,
+    unsent: () =>
+      context.withDatabase(async (db) => {
+        const tx = db.transaction(['outbox', 'attachmentOutbox', 'refused']);
+        const [outbox, attachments, refused] = await Promise.all([
+          tx.objectStore('outbox').getAll(),
+          tx.objectStore('attachmentOutbox').count(),
+          tx.objectStore('refused').getAll(),
+        ]);
+        const stamps = outbox.map(({ stamp }) => Number.parseInt(stamp.slice(0, 12), 16));
+        return {
+          revisions: outbox.length,
+          attachments,
+          oldestMs: stamps.length === 0 ? null : Math.min(...stamps),
+          refused,
+        };
+      }),
+    async close() {
+      changes.close();
+      await connection.close();
+    },
+  };
+};

@@ -1,0 +1,124 @@
+/** When does this device sync, and what came of it? */
+import { sendAttachments } from './attachments.ts';
+import type { SyncStatus } from './changes.ts';
+import type { StoreContext } from './context.ts';
+import { deviceSide } from './device-side.ts';
+import type { Membership } from './membership.ts';
+import { syncRound } from './sync-round.ts';
+
+export type SyncOutcome =
+  | {
+      readonly what: 'done';
+      readonly pulled: number;
+      readonly pushed: number;
+      readonly refused: number;
+    }
+  /** Another tab is at it. */
+  | { readonly what: 'busy' }
+  | { readonly what: 'no-hub' | 'offline' | 'not-a-hub' | 'revoked' | 'hub-trouble' };
+
+export interface Syncing {
+  sync(): Promise<SyncOutcome>;
+  /** Syncs by itself from now on; answers how to stop it. */
+  startSyncing(): () => void;
+}
+
+const AFTER_SAVE_MS = 2000;
+const EVERY_MS = 5 * 60_000;
+const FIRST_RETRY_MS = 5000;
+const LAST_RETRY_MS = 10 * 60_000;
+
+/** Runs `work` unless the same is already running in any tab; null where it was. */
+const alone = async <T>(work: () => Promise<T>): Promise<T | null> => {
+  const locks = (globalThis.navigator as Navigator | undefined)?.locks;
+  if (!locks) return work();
+  return locks.request('pairlog-sync', { ifAvailable: true }, (lock) => (lock ? work() : null));
+};
+
+export const syncing = (context: StoreContext, member: Membership): Syncing => {
+  const { changes } = context;
+
+  const round = async (): Promise<SyncOutcome> => {
+    const session = await member.session();
+    const hub = await member.hub();
+    if (!session || !hub) return { what: 'no-hub' };
+    changes.tell({ sync: { state: 'running' } });
+    const scope = session.role === 'lead' ? 'all' : 'mine';
+    const outcome = await syncRound(deviceSide(context, session), {
+      pull: (cursor) => hub.pull(cursor, scope),
+      push: (revisions) => hub.push(revisions),
+    });
+    if (outcome.ok) {
+      await sendAttachments(context, hub);
+      const { pulled, pushed, refused } = outcome;
+      return { what: 'done', pulled, pushed, refused };
+    }
+    if (outcome.why !== 'hub-error') return { what: outcome.why };
+    if (outcome.code !== 'revoked' && outcome.code !== 'no-token') return { what: 'hub-trouble' };
+    await member.markRevoked();
+    return { what: 'revoked' };
+  };
+
+  const sync = async (): Promise<SyncOutcome> => {
+    const outcome = (await alone(round)) ?? { what: 'busy' as const };
+    if (outcome.what !== 'busy') {
+      const status: SyncStatus =
+        outcome.what === 'done'
+          ? { state: 'done', atMs: context.now() }
+          : { state: outcome.what === 'no-hub' ? 'idle' : outcome.what };
+      changes.tell({ sync: status });
+    }
+    return outcome;
+  };
+
+  return {
+    sync,
+    startSyncing() {
+      let timer: ReturnType<typeof setTimeout> | undefined;
+      let retryMs = FIRST_RETRY_MS;
+      let running = false;
+      const later = (ms: number) => {
+        clearTimeout(timer);
+        timer = setTimeout(() => void now(), ms);
+      };
+      const now = async () => {
+        if (running) return later(AFTER_SAVE_MS);
+        running = true;
+        try {
+          const { what } = await sync();
+          if (what === 'offline' || what === 'hub-trouble') {
+            // Jitter, so that a group does not come back all at once.
+            later(retryMs * (0.5 + Math.random()));
+            retryMs = Math.min(retryMs * 2, LAST_RETRY_MS);
+          } else {
+            retryMs = FIRST_RETRY_MS;
+            if (document.visibilityState === 'visible') later(EVERY_MS);
+          }
+        } finally {
+          running = false;
+        }
+      };
+      const soon = () => {
+        retryMs = FIRST_RETRY_MS;
+        later(0);
+      };
+      const onVisible = () => {
+        if (document.visibilityState === 'visible') soon();
+      };
+      const stopListening = changes.subscribe((change) => {
+        if ('kinds' in change && change.kinds.size > 0 && !running) later(AFTER_SAVE_MS);
+      });
+      window.addEventListener('online', soon);
+      window.addEventListener('pageshow', soon);
+      document.addEventListener('visibilitychange', onVisible);
+      soon();
+      return () => {
+        clearTimeout(timer);
+        stopListening();
+        window.removeEventListener('online', soon);
+        window.removeEventListener('pageshow', soon);
+        document.removeEventListener('visibilitychange', onVisible);
+      };
+    },
+  };
+};

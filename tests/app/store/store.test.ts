@@ -1,0 +1,210 @@
+/** The device's store on a real IndexedDB implementation (fake-indexeddb), without a hub. */
+import 'fake-indexeddb/auto';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { openStore, type Store } from '../../../app/store/index.ts';
+import type { BodyOf, RecordId } from '../../../core/records/index.ts';
+import { metres } from '../../../core/units/index.ts';
+
+let count = 0;
+const open = (now = () => 1_780_000_000_000): Store => openStore({ name: `test-${++count}`, now });
+
+const runBody = (store: Store, distanceM = 10_000): BodyOf<'run'> => ({
+  project: store.newId(),
+  pair: store.newId(),
+  tester: store.newId(),
+  startedAt: '2026-05-01T07:30:00+02:00',
+  distanceM: metres(distanceM),
+  distanceFrom: 'typed',
+});
+
+let lead: Store;
+beforeEach(async () => {
+  lead = open();
+  await lead.startGroup('Test group');
+});
+
+const value = <T>(outcome: { ok: true; value: T } | { ok: false }): T => {
+  if (!outcome.ok) throw new Error(`not ok: ${JSON.stringify(outcome)}`);
+  return outcome.value;
+};
+
+describe('saving', () => {
+  it('keeps a record, counts it as unsent and tells who listens', async () => {
+    const told: unknown[] = [];
+    lead.subscribe((change) => told.push(change));
+    const saved = value(await lead.save('run', runBody(lead)));
+    expect(await lead.list('run')).toEqual([saved]);
+    expect(await lead.unsent()).toMatchObject({ revisions: 1, refused: [] });
+    expect(told).toContainEqual({ kinds: new Set(['run']) });
+  });
+
+  it('refuses an invalid body and changes nothing', async () => {
+    const outcome = await lead.save('run', { ...runBody(lead), distanceM: metres(-5) });
+    expect(outcome).toMatchObject({
+      ok: false,
+      why: 'invalid',
+      problems: [{ field: 'distanceM' }],
+    });
+    expect((await lead.unsent()).revisions).toBe(0);
+  });
+
+  it('keeps the state before an edit as history', async () => {
+    const { revision } = value(await lead.save('run', runBody(lead)));
+    value(await lead.save('run', runBody(lead, 12_000), revision.id));
+    const history = await lead.history(revision.id);
+    expect(history?.head.body).toMatchObject({ distanceM: 12_000 });
+    expect(history?.older).toEqual([revision]);
+    expect(history?.head.prev).toBe(revision.stamp);
+  });
+
+  it('is safe against many saves of one record at once', async () => {
+    const id = lead.newId();
+    await Promise.all(
+      Array.from({ length: 20 }, (_, at) => lead.save('run', runBody(lead, at), id)),
+    );
+    const history = await lead.history(id);
+    expect(history?.older).toHaveLength(19);
+    const stamps = [...(history?.older ?? []), history?.head].map((r) => r?.stamp);
+    expect(new Set(stamps).size).toBe(20);
+  });
+
+  it('loses nothing when the clock goes back', async () => {
+    let clock = 1_780_000_000_000;
+    const store = openStore({ name: `test-${++count}`, now: () => clock });
+    await store.startGroup('Test group');
+    const { revision } = value(await store.save('run', runBody(store, 1)));
+    clock -= 86_400_000;
+    value(await store.save('run', runBody(store, 2), revision.id));
+    expect((await store.get('run', revision.id))?.body.distanceM).toBe(2);
+  });
+});
+
+describe('erasing', () => {
+  it('takes a record away and brings it back', async () => {
+    const { revision, body } = value(await lead.save('run', runBody(lead)));
+    value(await lead.erase(revision.id));
+    expect(await lead.list('run')).toEqual([]);
+    expect(await lead.deletedRecords('run')).toMatchObject([{ id: revision.id, lastBody: body }]);
+    value(await lead.restore(revision.id));
+    expect((await lead.list('run'))[0]?.body).toEqual(body);
+    expect((await lead.history(revision.id))?.older).toHaveLength(2);
+  });
+
+  it('for good leaves nothing but that it was taken back', async () => {
+    const { revision } = value(await lead.save('run', { ...runBody(lead), words: 'my knee' }));
+    value(await lead.save('run', runBody(lead, 2), revision.id));
+    value(await lead.eraseForGood(revision.id));
+    const history = await lead.history(revision.id);
+    expect(history).toMatchObject({ head: { body: null, erased: true }, older: [] });
+    expect(JSON.stringify(await lead.exportFile('all'))).not.toContain('knee');
+    expect((await lead.unsent()).revisions).toBe(1);
+    value(await lead.restore(revision.id));
+    expect(await lead.list('run')).toEqual([]);
+  });
+});
+
+describe('drafts and settings', () => {
+  it('are kept as they come and survive a closed app', async () => {
+    const store = openStore({ name: 'kept' });
+    await store.saveDraft('run', { distance: '12,' });
+    await store.saveSetting('language', 'zh');
+    await store.close();
+    const again = openStore({ name: 'kept' });
+    expect(await again.draft('run')).toEqual({ distance: '12,' });
+    expect(await again.setting('language')).toBe('zh');
+    await again.dropDraft('run');
+    expect(await again.draft('run')).toBeUndefined();
+  });
+});
+
+describe('files', () => {
+  const handOut = async () => {
+    const project = lead.newId();
+    const tester = value(await lead.save('tester', { code: 'T01' })).revision.id;
+    const other = value(await lead.save('tester', { code: 'T02' })).revision.id;
+    const round = lead.newId();
+    value(
+      await lead.save(
+        'round',
+        { project, name: 'R1', order: 1, stage: 'pullover', changes: [], blueprint: [] },
+        round,
+      ),
+    );
+    const body = { project, round, code: '101', sizeMm: 270 } as unknown as BodyOf<'pair'>;
+    const pair = value(await lead.save('pair', body)).revision.id;
+    for (const to of [tester, other])
+      value(
+        await lead.save('hand-out', {
+          project,
+          pair,
+          tester: to,
+          from: '2026-05-01T00:00:00+02:00',
+          blind: true,
+        }),
+      );
+    return { tester, pair };
+  };
+
+  it('set up a phone with what its tester may see and no more', async () => {
+    const { tester, pair } = await handOut();
+    const { bytes } = await lead.exportFile({ tester });
+    const phone = open();
+    const taken = value(await phone.importFile(bytes));
+    expect(taken.session).toMatchObject({ member: tester, role: 'tester', hub: null });
+    expect((await phone.list('pair')).map((p) => p.revision.id)).toEqual([pair]);
+    expect(await phone.list('round')).toEqual([]);
+    expect((await phone.list('hand-out')).map(({ body }) => body.tester)).toEqual([tester]);
+    expect((await phone.list('tester')).map(({ revision }) => revision.id)).toEqual([tester]);
+  });
+
+  it('bring the log to the lead in any order, any number of times', async () => {
+    const { tester } = await handOut();
+    const phone = open();
+    value(await phone.importFile((await lead.exportFile({ tester })).bytes));
+    value(await phone.save('run', { ...runBody(phone), tester: tester as RecordId }));
+    const early = (await phone.exportFile('mine')).bytes;
+    value(await phone.save('run', { ...runBody(phone), tester: tester as RecordId }));
+    const late = (await phone.exportFile('mine')).bytes;
+    expect(value(await lead.previewFile(late))).toMatchObject({
+      authors: [{ author: tester, fresh: 2, known: 0 }],
+      problems: [],
+    });
+    expect(value(await lead.importFile(late))).toMatchObject({ fresh: 2, known: 0 });
+    expect(value(await lead.importFile(early))).toMatchObject({ fresh: 0, known: 1 });
+    expect(value(await lead.importFile(late))).toMatchObject({ fresh: 0, known: 2 });
+    expect(await lead.list('run')).toHaveLength(2);
+  });
+
+  it('carry photos along', async () => {
+    const photo = new TextEncoder().encode('a photo');
+    const sha256 = value(await lead.putAttachment(photo, 'image/jpeg'));
+    value(
+      await lead.save('attachment', {
+        record: lead.newId(),
+        sha256,
+        mediaType: 'image/jpeg',
+        bytes: photo.length,
+      }),
+    );
+    const { bytes } = await lead.exportFile('all');
+    const again = await lead.importFile(bytes);
+    expect(again.ok).toBe(true);
+    expect(await lead.attachment(sha256)).toEqual({ bytes: photo, mediaType: 'image/jpeg' });
+  });
+
+  it('of another group are refused', async () => {
+    const other = open();
+    await other.startGroup('Another');
+    const { bytes } = await other.exportFile('all');
+    expect(await lead.importFile(bytes)).toEqual({
+      ok: false,
+      why: 'other-group',
+      groupName: 'Another',
+    });
+  });
+
+  it('for nobody do not set up a phone', async () => {
+    const { bytes } = await lead.exportFile('all');
+    expect(await open().importFile(bytes)).toEqual({ ok: false, why: 'for-nobody' });
+  });
+});
