@@ -1,0 +1,72 @@
+/** Who may write and read what? The whole of it, as pure functions over one table of roles. */
+import {
+  audienceOf,
+  isKind,
+  kindsOfTesters,
+  type RecordId,
+  type Revision,
+  type Role,
+  type Scope,
+} from '../../core/records/index.ts';
+
+export interface Caller {
+  readonly member: RecordId;
+  readonly role: Role;
+}
+
+/** What the hub holds of the record before a new revision of it. */
+export interface HeldRecord {
+  readonly author: string;
+  readonly kind: string;
+  readonly audience: string;
+}
+
+export const EVERYONE = '*';
+export const LEADS_ONLY = '';
+
+/** Whether the caller may add this revision. */
+export const mayWrite = (
+  { member, role }: Caller,
+  revision: Revision,
+  held: HeldRecord | null,
+): boolean => {
+  switch (role) {
+    case 'lead':
+      return true;
+    case 'specialist':
+      return false;
+    case 'tester': {
+      const { kind, author, body } = revision;
+      if (author !== member || !isKind(kind) || !kindsOfTesters.has(kind)) return false;
+      if (body !== null && 'tester' in body && body['tester'] !== member) return false;
+      if (!held) return true;
+      return held.kind === kind && (held.author === member || held.audience === member);
+    }
+  }
+};
+
+/** Who receives a revision besides its author and the leads; a deletion goes where the record went. */
+export const audienceOfRevision = (revision: Revision, held: HeldRecord | null): string => {
+  const { kind, id, body } = revision;
+  if (body === null) return held?.audience ?? LEADS_ONLY;
+  if (!isKind(kind)) return LEADS_ONLY;
+  switch (audienceOf[kind]) {
+    case 'everyone':
+      return EVERYONE;
+    case 'leads':
+      return LEADS_ONLY;
+    case 'named-tester':
+      return kind === 'tester'
+        ? id
+        : typeof body['tester'] === 'string'
+          ? body['tester']
+          : LEADS_ONLY;
+  }
+};
+
+/** Whether the caller may pull with this scope. */
+export const mayPull = ({ role }: Caller, scope: Scope): boolean =>
+  scope === 'mine' || role === 'lead';
+
+/** What only a lead may do: invite, list and revoke the devices of others. */
+export const mayManage = ({ role }: Caller): boolean => role === 'lead';

@@ -1,0 +1,237 @@
+/** The device's store and the hub against each other, both real. */
+import 'fake-indexeddb/auto';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { openStore, type Store } from '../../../app/store/index.ts';
+import { sql } from 'kysely';
+import type { BodyOf, RecordId } from '../../../core/records/index.ts';
+import { metres } from '../../../core/units/index.ts';
+import { testHub, URL_OF_HUB, type TestHub } from '../hub/hub-for-tests.ts';
+
+let hub: TestHub;
+let lead: Store;
+let project: RecordId;
+let pair: RecordId;
+
+const value = <T>(outcome: { ok: true; value: T } | { ok: false }): T => {
+  if (!outcome.ok) throw new Error(`not ok: ${JSON.stringify(outcome)}`);
+  return outcome.value;
+};
+
+const newTester = async (code: string): Promise<{ id: RecordId; phone: Store }> => {
+  const id = value(await lead.save('tester', { code })).revision.id;
+  value(
+    await lead.save('hand-out', {
+      project,
+      pair,
+      tester: id,
+      from: '2026-05-01T00:00:00+02:00',
+      blind: true,
+    }),
+  );
+  await lead.sync();
+  const phone = await hub.joined('tester', id);
+  await phone.sync();
+  return { id, phone };
+};
+
+const runOf = (tester: RecordId, distanceM = 10_000): BodyOf<'run'> => ({
+  project,
+  pair,
+  tester,
+  startedAt: '2026-05-02T07:30:00+02:00',
+  distanceM: metres(distanceM),
+  distanceFrom: 'typed',
+});
+
+beforeEach(async () => {
+  hub = await testHub();
+  lead = await hub.joined('lead');
+  project = lead.newId();
+  const round = lead.newId();
+  value(
+    await lead.save(
+      'round',
+      { project, name: 'R1', order: 1, stage: 'pullover', changes: [], blueprint: [] },
+      round,
+    ),
+  );
+  const body = { project, round, code: '101', sizeMm: 270 } as unknown as BodyOf<'pair'>;
+  pair = value(await lead.save('pair', body)).revision.id;
+});
+
+describe('sync', () => {
+  it('carries a run from the phone to the lead and clears the outbox only then', async () => {
+    const { id, phone } = await newTester('T01');
+    value(await phone.save('run', runOf(id)));
+    expect((await phone.unsent()).revisions).toBe(1);
+    expect(await phone.sync()).toMatchObject({ what: 'done', pushed: 1, refused: 0 });
+    expect((await phone.unsent()).revisions).toBe(0);
+    await lead.sync();
+    expect(await lead.list('run')).toMatchObject([{ body: { distanceM: 10_000 } }]);
+  });
+
+  it('gives a tester what is theirs and what they log with, and nothing else', async () => {
+    const first = await newTester('T01');
+    const second = await newTester('T02');
+    value(await first.phone.save('run', runOf(first.id)));
+    await first.phone.sync();
+    await second.phone.sync();
+    expect(await second.phone.list('run')).toEqual([]);
+    expect(await second.phone.list('round')).toEqual([]);
+    expect((await second.phone.list('tester')).map((t) => t.body.code)).toEqual(['T02']);
+    expect((await second.phone.list('hand-out')).map((h) => h.body.tester)).toEqual([second.id]);
+    expect(await second.phone.list('pair')).toHaveLength(1);
+  });
+
+  it('refuses what a tester writes as another, keeps it on the phone and goes on', async () => {
+    const first = await newTester('T01');
+    const second = await newTester('T02');
+    value(await first.phone.save('run', runOf(second.id)));
+    value(await first.phone.save('run', runOf(first.id)));
+    expect(await first.phone.sync()).toMatchObject({ what: 'done', pushed: 1, refused: 1 });
+    const { refused, revisions } = await first.phone.unsent();
+    expect(refused).toMatchObject([{ why: 'not-allowed' }]);
+    expect(revisions).toBe(0);
+    expect(await first.phone.list('run')).toHaveLength(2);
+  });
+
+  it('lets a lead correct a run, and the tester receive the correction', async () => {
+    const { id, phone } = await newTester('T01');
+    const { revision } = value(await phone.save('run', runOf(id, 100_000)));
+    await phone.sync();
+    await lead.sync();
+    value(await lead.save('run', runOf(id, 10_000), revision.id));
+    await lead.sync();
+    await phone.sync();
+    expect((await phone.get('run', revision.id))?.body.distanceM).toBe(10_000);
+    value(await phone.save('run', runOf(id, 11_000), revision.id));
+    expect(await phone.sync()).toMatchObject({ refused: 0 });
+    await lead.sync();
+    expect((await lead.get('run', revision.id))?.body.distanceM).toBe(11_000);
+  });
+
+  it('takes a record back everywhere, bodies and photos included', async () => {
+    const { id, phone } = await newTester('T01');
+    const photo = new TextEncoder().encode('a photo of a blister');
+    const sha256 = value(await phone.putAttachment(photo, 'image/jpeg'));
+    const run = value(await phone.save('run', { ...runOf(id), words: 'my sore knee' }));
+    value(
+      await phone.save('attachment', {
+        record: run.revision.id,
+        sha256,
+        mediaType: 'image/jpeg',
+        bytes: photo.length,
+      }),
+    );
+    await phone.sync();
+    await lead.sync();
+    expect(await lead.attachment(sha256)).toEqual({ bytes: photo, mediaType: 'image/jpeg' });
+    value(await phone.eraseForGood(run.revision.id));
+    await phone.sync();
+    await lead.sync();
+    expect(await lead.list('run')).toEqual([]);
+    expect((await lead.history(run.revision.id))?.older).toEqual([]);
+    const left = await sql<{ json: string }>`select json from revisions`.execute(hub.db);
+    expect(JSON.stringify(left.rows)).not.toContain('knee');
+    const bytes = await sql`select * from attachments`.execute(hub.db);
+    expect(bytes.rows).toEqual([]);
+  });
+
+  it('refills a hub that was restored from an old backup', async () => {
+    const { id, phone } = await newTester('T01');
+    const rows = () => sql<{ n: number }>`select count(*) n from revisions`.execute(hub.db);
+    const old = (await rows()).rows[0]?.n as number;
+    for (let at = 0; at < 3; at++) {
+      value(await phone.save('run', runOf(id, 5000 + at)));
+      await phone.sync();
+    }
+    // The hub's disk goes back to what it was before the three runs, and takes another one since.
+    await sql`delete from revisions where seq > ${old}`.execute(hub.db);
+    await sql`update groups set last_seq = ${old}, last_chain = (select chain from revisions where seq = ${old})`.execute(
+      hub.db,
+    );
+    const other = await newTester('T02');
+    value(await other.phone.save('run', runOf(other.id, 9000)));
+    await other.phone.sync();
+    expect(await phone.sync()).toMatchObject({ what: 'done' });
+    await lead.sync();
+    expect((await lead.list('run')).map((r) => r.body.distanceM).sort()).toEqual(
+      [5000, 5001, 5002, 9000].sort(),
+    );
+  });
+
+  it('pages through more than one answer holds', async () => {
+    const { id, phone } = await newTester('T01');
+    for (let at = 0; at < 60; at++)
+      value(await phone.save('run', { ...runOf(id, at), words: 'x'.repeat(4000) }));
+    await phone.sync();
+    const fresh = await hub.joined('lead');
+    expect(await fresh.sync()).toMatchObject({ what: 'done' });
+    expect(await fresh.list('run')).toHaveLength(60);
+  });
+
+  it('says so when the network is away, and keeps everything', async () => {
+    const { id } = await newTester('T01');
+    const store = openStore({
+      name: 'no-network',
+      fetch: () => Promise.reject(new TypeError('network')),
+    });
+    expect(await store.join(URL_OF_HUB, await hub.invite('tester', id), 'x')).toEqual({
+      ok: false,
+      why: 'offline',
+    });
+  });
+
+  it('repeats a join whose answer was lost', async () => {
+    const code = await hub.invite('lead');
+    let lose = true;
+    const store = openStore({
+      name: 'lost-answer',
+      fetch: (async (input: string, init?: RequestInit) => {
+        const answer = await hub.fetch(input, init);
+        if (lose) throw new TypeError('the answer was lost');
+        return answer;
+      }) as typeof fetch,
+    });
+    expect(await store.join(URL_OF_HUB, code, 'phone')).toMatchObject({ ok: false });
+    lose = false;
+    expect(await store.join(URL_OF_HUB, code, 'phone')).toMatchObject({ ok: true });
+    const thief = openStore({ name: 'thief', fetch: hub.fetch });
+    expect(await thief.join(URL_OF_HUB, code, 'thief')).toEqual({
+      ok: false,
+      why: 'refused',
+      code: 'unknown-code',
+    });
+  });
+
+  it('keeps a revoked phone working, and its log can leave as a file', async () => {
+    const { id, phone } = await newTester('T01');
+    const client = await lead.hub();
+    const devices = value(await (client as NonNullable<typeof client>).devices()).devices;
+    const device = devices.find((d) => d.member === id);
+    value(
+      await (client as NonNullable<typeof client>).revoke((device as { device: never }).device),
+    );
+    value(await phone.save('run', runOf(id)));
+    expect(await phone.sync()).toEqual({ what: 'revoked' });
+    expect(await phone.session()).toMatchObject({ revoked: true });
+    const { bytes } = await phone.exportFile('mine');
+    expect(value(await lead.importFile(bytes))).toMatchObject({ fresh: 1 });
+    await lead.sync();
+    expect((await lead.unsent()).revisions).toBe(0);
+  });
+
+  it('loses nothing from a phone whose clock is years off', async () => {
+    const { id } = await newTester('T01');
+    const phone = openStore({
+      name: 'old-clock',
+      fetch: hub.fetch,
+      now: () => Date.UTC(2009, 0, 1),
+    });
+    value(await phone.join(URL_OF_HUB, await hub.invite('tester', id), 'old'));
+    value(await phone.save('run', runOf(id, 7000)));
+    expect(await phone.sync()).toMatchObject({ what: 'done', pushed: 1 });
+    await lead.sync();
+    expect((await lead.list('run')).map((r) => r.body.distanceM)).toEqual([7000]);
+  });
+});
