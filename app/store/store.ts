@@ -3,7 +3,7 @@ import { attachmentStore, type AttachmentStore } from './attachments.ts';
 import { listenForChanges, type Changes } from './changes.ts';
 import type { StoreContext } from './context.ts';
 import { connect, type RefusedRevision } from './database.ts';
-import { fileStore, type FileStore } from './files.ts';
+import type { FileStore } from './files.ts';
 import { keyedStore, type KeyedStore } from './keyed.ts';
 import { membership, type Membership } from './membership.ts';
 import { recordStore, type RecordStore } from './records.ts';
@@ -35,8 +35,19 @@ export interface Store
     Membership,
     Pick<Changes, 'subscribe'> {
   unsent(): Promise<Unsent>;
+  /** Whether this browser once held a member's store that is gone now: it was cleared. */
+  wasEvicted(): Promise<boolean>;
   close(): Promise<void>;
 }
+
+/** A mark outside of the database: browsers that evict one may leave the other. */
+const mark = (name: string): void => {
+  if (typeof document !== 'undefined')
+    document.cookie = `${name}-member=1; max-age=31536000; path=/; samesite=strict`;
+};
+
+const isMarked = (name: string): boolean =>
+  typeof document !== 'undefined' && document.cookie.includes(`${name}-member=1`);
 
 const secureRandom = (bytes: number): Uint8Array => crypto.getRandomValues(new Uint8Array(bytes));
 
@@ -54,11 +65,18 @@ export const openStore = (options: StoreOptions = {}): Store => {
     changes,
   };
   const member = membership(context);
+  changes.subscribe((change) => {
+    if ('kinds' in change && change.kinds.has('session')) mark(name);
+  });
+  // Packing and reading files is a third of the store's code and rarely needed: it comes when asked for.
+  const files = async () => (await import('./files.ts')).fileStore(context);
   return {
     ...recordStore(context),
     ...keyedStore(context),
     ...attachmentStore(context, member.hub),
-    ...fileStore(context),
+    exportFile: async (what) => (await files()).exportFile(what),
+    previewFile: async (file) => (await files()).previewFile(file),
+    importFile: async (file) => (await files()).importFile(file),
     ...member,
     ...syncing(context, member),
     subscribe: changes.subscribe,
@@ -78,6 +96,7 @@ export const openStore = (options: StoreOptions = {}): Store => {
           refused,
         };
       }),
+    wasEvicted: async () => (await member.session()) === null && isMarked(name),
     async close() {
       changes.close();
       await connection.close();

@@ -1,0 +1,52 @@
+/** Which screen stands at which address? The phone's everyday screens come at once, the rest when opened. */
+import { ErrorBoundary, lazy, LocationProvider, Route, Router } from 'preact-iso';
+import { LinkButton, Page } from './parts/controls/controls.tsx';
+import { Toast } from './parts/controls/toast.tsx';
+import { session } from './parts/state.ts';
+import { t } from './parts/words/index.ts';
+import { Today } from './phone/today.tsx';
+
+const LogScreen = lazy(async () => (await import('./phone/log/log-screen.tsx')).LogScreen);
+const Welcome = lazy(async () => (await import('./phone/welcome.tsx')).Welcome);
+const Runs = lazy(async () => (await import('./phone/runs.tsx')).Runs);
+const RunHistory = lazy(async () => (await import('./phone/run-history.tsx')).RunHistory);
+const UnsentScreen = lazy(async () => (await import('./phone/unsent.tsx')).UnsentScreen);
+const SettingsScreen = lazy(
+  async () => (await import('./phone/settings-screen.tsx')).SettingsScreen,
+);
+const Damage = lazy(async () => (await import('./phone/damage.tsx')).Damage);
+const OpenFile = lazy(async () => (await import('./phone/open-file.tsx')).OpenFile);
+const Desk = lazy(async () => (await import('./desk/desk.tsx')).Desk);
+
+/** Whoever belongs to nobody yet is welcomed, whatever the address. */
+const Home = () => (session.value ? <Today /> : <Welcome />);
+
+const NotFound = () => (
+  <Page title={t().notFound}>
+    <LinkButton href="/">{t().toToday}</LinkButton>
+  </Page>
+);
+
+export const App = () => (
+  <LocationProvider>
+    <ErrorBoundary>
+      <Router>
+        <Route path="/" component={Home} />
+        <Route path="/join" component={Welcome} />
+        <Route path="/log/:pair" component={LogScreen} />
+        <Route path="/runs" component={Runs} />
+        <Route path="/runs/:run" component={LogScreen} />
+        <Route path="/runs/:run/history" component={RunHistory} />
+        <Route path="/unsent" component={UnsentScreen} />
+        <Route path="/settings" component={SettingsScreen} />
+        <Route path="/damage/:pair" component={Damage} />
+        <Route path="/file" component={OpenFile} />
+        <Route path="/shared" component={OpenFile} />
+        <Route path="/desk/*" component={Desk} />
+        <Route path="/desk" component={Desk} />
+        <Route default component={NotFound} />
+      </Router>
+    </ErrorBoundary>
+    <Toast />
+  </LocationProvider>
+);

@@ -1,0 +1,5 @@
+export const Desk = () => (
+  <main class="page">
+    <h1>Desk</h1>
+  </main>
+);

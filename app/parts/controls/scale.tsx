@@ -1,0 +1,107 @@
+/**
+ * A point on a 0-100 line with words at both ends, or no answer: the line stays dashed until it is
+ * touched. The figure stands above the line, where the thumb does not cover it.
+ */
+import { useEffect, useId, useRef } from 'preact/hooks';
+
+export interface ScaleProps {
+  readonly label: string;
+  /** The words at 0 and at 100. */
+  readonly low: string;
+  readonly high: string;
+  readonly value: number | null;
+  readonly onChange: (value: number | null) => void;
+  readonly words: { readonly unanswered: string; readonly clear: string };
+}
+
+const clamp = (value: number): number => Math.min(100, Math.max(0, Math.round(value)));
+
+const STEPS: Readonly<Record<string, number>> = {
+  ArrowRight: 1,
+  ArrowUp: 1,
+  ArrowLeft: -1,
+  ArrowDown: -1,
+  PageUp: 10,
+  PageDown: -10,
+};
+
+export const Scale = ({ label, low, high, value, onChange, words }: ScaleProps) => {
+  const id = useId();
+  const line = useRef<HTMLDivElement>(null);
+  const mark = useRef<HTMLDivElement>(null);
+
+  // By script, not as a style attribute: the content security policy allows no inline style.
+  useEffect(() => {
+    if (mark.current && value !== null) mark.current.style.left = `${value}%`;
+  }, [value]);
+
+  const pick = (event: PointerEvent) => {
+    const box = line.current?.getBoundingClientRect();
+    if (box) onChange(clamp((100 * (event.clientX - box.left)) / box.width));
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    const step = STEPS[event.key];
+    const next =
+      event.key === 'Home'
+        ? 0
+        : event.key === 'End'
+          ? 100
+          : step !== undefined
+            ? clamp((value ?? 50) + (value === null ? 0 : step))
+            : null;
+    if (next === null) return;
+    event.preventDefault();
+    onChange(next);
+  };
+  return (
+    <div class="field">
+      <div class="row row-apart">
+        <span class="label" id={id}>
+          {label}
+        </span>
+        <span class="row">
+          <span class="scale-value" aria-hidden="true">
+            {value ?? '–'}
+          </span>
+          {value !== null && (
+            <button
+              type="button"
+              class="button button-quiet"
+              aria-label={`${words.clear}: ${label}`}
+              onClick={() => onChange(null)}
+            >
+              {words.clear}
+            </button>
+          )}
+        </span>
+      </div>
+      <div
+        ref={line}
+        class="scale"
+        role="slider"
+        tabIndex={0}
+        aria-labelledby={id}
+        aria-valuemin={0}
+        aria-valuemax={100}
+        aria-valuenow={value ?? 50}
+        aria-valuetext={value === null ? words.unanswered : `${value}`}
+        data-unanswered={value === null ? '' : undefined}
+        onPointerDown={(event) => {
+          event.currentTarget.setPointerCapture(event.pointerId);
+          pick(event);
+        }}
+        onPointerMove={(event) => {
+          if (event.currentTarget.hasPointerCapture(event.pointerId)) pick(event);
+        }}
+        onKeyDown={onKeyDown}
+      >
+        <div class="scale-line" />
+        {value !== null && <div class="scale-mark" ref={mark} />}
+      </div>
+      <div class="scale-words soft">
+        <span>{low}</span>
+        <span>{high}</span>
+      </div>
+    </div>
+  );
+};

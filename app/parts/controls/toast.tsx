@@ -1,0 +1,44 @@
+/** One short message at the foot of the screen, read out, with a way to undo where there is one. */
+import { signal } from '@preact/signals';
+
+export interface ToastMessage {
+  readonly text: string;
+  readonly action?: { readonly label: string; readonly run: () => void };
+  /** Stays until it is answered. */
+  readonly stays?: boolean;
+}
+
+const current = signal<ToastMessage | null>(null);
+let timer: ReturnType<typeof setTimeout> | undefined;
+const SHOWN_MS = 8000;
+
+export const showToast = (message: ToastMessage): void => {
+  clearTimeout(timer);
+  current.value = message;
+  if (!message.stays) timer = setTimeout(() => (current.value = null), SHOWN_MS);
+};
+
+export const Toast = () => {
+  const message = current.value;
+  return (
+    <div role="status" aria-live="polite">
+      {message && (
+        <div class="toast">
+          <span>{message.text}</span>
+          {message.action && (
+            <button
+              type="button"
+              class="button"
+              onClick={() => {
+                current.value = null;
+                message.action?.run();
+              }}
+            >
+              {message.action.label}
+            </button>
+          )}
+        </div>
+      )}
+    </div>
+  );
+};

@@ -1,0 +1,61 @@
+/** How is a quantity written for a person, in their language and units? */
+import {
+  formatDuration,
+  fromCelsius,
+  fromMetres,
+  pace,
+  sizeOf,
+  type Celsius,
+  type Metres,
+  type Millimetres,
+  type Seconds,
+} from '../../core/units/index.ts';
+import { settings } from './settings.ts';
+import { locale } from './words/index.ts';
+
+const number = (value: number, most: number, least = 0): string =>
+  new Intl.NumberFormat(locale(), {
+    maximumFractionDigits: most,
+    minimumFractionDigits: least,
+  }).format(value);
+
+export const formatNumber = number;
+
+/** A distance without its unit: one decimal. */
+export const distanceFigure = (distance: Metres): string =>
+  number(fromMetres(distance, settings.value.distance), 1, 1);
+
+export const formatDistance = (distance: Metres): string =>
+  `${distanceFigure(distance)} ${settings.value.distance}`;
+
+/** Minutes and seconds per kilometre or mile; empty where no time is known. */
+export const formatPace = (distance: Metres, time: Seconds | undefined): string => {
+  const { distance: unit } = settings.value;
+  const perUnit = time === undefined ? null : pace(distance, time, unit);
+  return perUnit === null ? '' : `${formatDuration(perUnit)}/${unit}`;
+};
+
+export const formatTemperature = (value: Celsius): string => {
+  const { temperature } = settings.value;
+  return `${number(fromCelsius(value, temperature), 0)} °${temperature}`;
+};
+
+const SIZE_NAMES = { mondopoint: 'mm', eu: 'EU', uk: 'UK', us: 'US' } as const;
+
+/** A shoe size in the chosen system, to the nearest half; Mondopoint in whole millimetres. */
+export const formatSize = (footLength: Millimetres): string => {
+  const { sizes } = settings.value;
+  if (sizes === 'mondopoint') return `${number(footLength, 0)} mm`;
+  return `${SIZE_NAMES[sizes]} ${number(Math.round(sizeOf(footLength, sizes) * 2) / 2, 1)}`;
+};
+
+export const formatDate = (at: number | string): string =>
+  new Intl.DateTimeFormat(locale(), { dateStyle: 'medium' }).format(new Date(at));
+
+export const formatDateTime = (at: number | string): string =>
+  new Intl.DateTimeFormat(locale(), { dateStyle: 'medium', timeStyle: 'short' }).format(
+    new Date(at),
+  );
+
+export const formatPercent = (share: number): string =>
+  new Intl.NumberFormat(locale(), { style: 'percent', maximumFractionDigits: 0 }).format(share);

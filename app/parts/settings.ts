@@ -1,0 +1,44 @@
+/** How does this device want to be spoken to: language, units, light or dark? */
+import { effect, signal } from '@preact/signals';
+import * as z from 'zod/mini';
+import type { Store } from '../store/index.ts';
+import { languages, preferredLanguage, speak } from './words/index.ts';
+
+const settingsSchema = z.object({
+  language: z.enum(languages),
+  distance: z.enum(['km', 'mi']),
+  temperature: z.enum(['C', 'F']),
+  sizes: z.enum(['mondopoint', 'eu', 'uk', 'us']),
+  theme: z.enum(['system', 'light', 'dark']),
+});
+export type Settings = z.infer<typeof settingsSchema>;
+
+const KEY = 'settings';
+
+export const settings = signal<Settings>({
+  language: 'en',
+  distance: 'km',
+  temperature: 'C',
+  sizes: 'eu',
+  theme: 'system',
+});
+
+/** Reads what was chosen on this device, and loads the language. */
+export const loadSettings = async (store: Store): Promise<void> => {
+  const kept = z.safeParse(settingsSchema, await store.setting(KEY).catch(() => undefined));
+  settings.value = kept.success ? kept.data : { ...settings.value, language: preferredLanguage() };
+  await speak(settings.value.language);
+  effect(() => {
+    const { theme } = settings.value;
+    if (theme === 'system') delete document.documentElement.dataset['theme'];
+    else document.documentElement.dataset['theme'] = theme;
+  });
+};
+
+/** Changes a setting now and for the next start. */
+export const changeSettings = async (store: Store, change: Partial<Settings>): Promise<void> => {
+  const next = { ...settings.value, ...change };
+  if (next.language !== settings.value.language) await speak(next.language);
+  settings.value = next;
+  await store.saveSetting(KEY, next);
+};

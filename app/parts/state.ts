@@ -1,0 +1,70 @@
+/** What the screens know: the store, who this device is, and records that follow the log as it changes. */
+import { signal } from '@preact/signals';
+import { useEffect, useState } from 'preact/hooks';
+import type { Kind, RecordOf } from '../../core/records/index.ts';
+import {
+  openStore,
+  type Session,
+  type Store,
+  type SyncStatus,
+  type Unsent,
+} from '../store/index.ts';
+
+export const store: Store = openStore();
+
+export const session = signal<Session | null>(null);
+export const unsent = signal<Unsent | null>(null);
+export const syncStatus = signal<SyncStatus>({ state: 'idle' });
+/** Grows with every change of the log, by kind; screens that read records look at it. */
+const changed = signal<ReadonlyMap<string, number>>(new Map());
+
+const readSession = async () => {
+  session.value = await store.session();
+};
+const readUnsent = async () => {
+  unsent.value = await store.unsent();
+};
+
+/** Follows the store from now on; resolves when the session is known. */
+export const followStore = async (): Promise<void> => {
+  store.subscribe((change) => {
+    if ('sync' in change) {
+      syncStatus.value = change.sync;
+      if (change.sync.state === 'revoked') void readSession();
+      return;
+    }
+    if (change.kinds.has('session')) void readSession();
+    void readUnsent();
+    const next = new Map(changed.value);
+    for (const kind of change.kinds) next.set(kind, (next.get(kind) ?? 0) + 1);
+    changed.value = next;
+  });
+  await readSession();
+  void readUnsent();
+};
+
+/** The answer of a question to the store, asked anew whenever one of `kinds` changes; null until it is there. */
+export const useStored = <T>(
+  ask: (from: Store) => Promise<T>,
+  kinds: readonly string[],
+  depends: readonly unknown[] = [],
+): T | null => {
+  const [answer, setAnswer] = useState<{ value: T } | null>(null);
+  const version = kinds.map((kind) => changed.value.get(kind) ?? 0).join();
+  useEffect(() => {
+    let current = true;
+    void ask(store).then((value) => {
+      if (current) setAnswer({ value });
+    });
+    return () => {
+      current = false;
+    };
+    // `ask` is a new function at each drawing; what it depends on is named by the caller.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, [version, ...depends]);
+  return answer?.value ?? null;
+};
+
+/** The current records of one kind; null until they are read. */
+export const useRecords = <K extends Kind>(kind: K): readonly RecordOf<K>[] | null =>
+  useStored((from) => from.list(kind), [kind], [kind]);

@@ -1,0 +1,183 @@
+/** One complaint after the other: where (map or list), what it was like, how much, from when. */
+import { useState } from 'preact/hooks';
+import {
+  kindsForZone,
+  kindsOfComplaint,
+  zones,
+  zonesOfView,
+  type ComplaintKind,
+  type FootView,
+  type ZoneCode,
+} from '../../../core/foot/index.ts';
+import type { Foot } from '../../../core/records/index.ts';
+import type { DistanceUnit } from '../../../core/units/index.ts';
+import { Button, Choice, Field, Ten } from '../../parts/controls/controls.tsx';
+import { FootMap, zoneKey } from '../../parts/foot-map/foot-map.tsx';
+import { language, t } from '../../parts/words/index.ts';
+import type { ComplaintForm } from './run-form.ts';
+
+interface Open {
+  readonly foot: Foot;
+  readonly zone: ZoneCode;
+  readonly kind: ComplaintKind | null;
+  readonly severity: number | null;
+  readonly from: string;
+  readonly skin: ComplaintForm['skin'];
+  readonly bothFeet: boolean;
+  readonly allKinds: boolean;
+}
+
+const zoneName = (zone: ZoneCode): string => zones[zone].name[language()];
+
+export const ComplaintEditor = (props: {
+  readonly complaints: readonly ComplaintForm[];
+  readonly unit: DistanceUnit;
+  readonly onAdd: (added: readonly ComplaintForm[]) => void;
+}) => {
+  const words = t();
+  const [view, setView] = useState<FootView>('upper');
+  const [open, setOpen] = useState<Open | null>(null);
+  const start = (foot: Foot, zone: ZoneCode) =>
+    setOpen({
+      foot,
+      zone,
+      kind: null,
+      severity: null,
+      from: '',
+      skin: null,
+      bothFeet: false,
+      allKinds: false,
+    });
+  const selected = new Set(props.complaints.map(({ foot, zone }) => zoneKey(foot, zone)));
+  if (open) selected.add(zoneKey(open.foot, open.zone));
+
+  const add = () => {
+    if (!open?.kind) return;
+    const { foot, zone, kind, severity, from, skin, bothFeet } = open;
+    const feet: readonly Foot[] = bothFeet ? ['left', 'right'] : [foot];
+    props.onAdd(feet.map((side) => ({ foot: side, zone, kind, severity, from, skin })));
+    setOpen(null);
+  };
+
+  return (
+    <div class="sheet">
+      <h3>{words.complaint.title}</h3>
+      <Choice
+        hideLabel
+        label={words.complaint.tapWhere}
+        options={[
+          { value: 'upper', label: words.upper },
+          { value: 'sole', label: words.sole },
+        ]}
+        value={view}
+        onChange={setView}
+      />
+      <FootMap
+        view={view}
+        mode="pick"
+        selected={selected}
+        onPick={start}
+        names={zoneName}
+        labels={{ left: words.left, right: words.right, sole: words.sole, upper: words.upper }}
+      />
+      <Field label={words.complaint.list}>
+        {(ids) => (
+          <select
+            class="input"
+            {...ids}
+            value={open ? zoneKey(open.foot, open.zone) : ''}
+            onChange={(event) => {
+              const [foot, zone] = event.currentTarget.value.split(':');
+              if (foot && zone) start(foot as Foot, zone as ZoneCode);
+            }}
+          >
+            <option value="">{words.complaint.tapWhere}</option>
+            {(['left', 'right'] as const).map((foot) => (
+              <optgroup key={foot} label={words.foot[foot]}>
+                {[...zonesOfView('upper'), ...zonesOfView('sole')].map((zone) => (
+                  <option key={zone} value={zoneKey(foot, zone)}>
+                    {`${words.foot[foot]}, ${zoneName(zone)}`}
+                  </option>
+                ))}
+              </optgroup>
+            ))}
+          </select>
+        )}
+      </Field>
+      {open && <Details open={open} unit={props.unit} onChange={setOpen} onDone={add} />}
+    </div>
+  );
+};
+
+const Details = (props: {
+  readonly open: Open;
+  readonly unit: DistanceUnit;
+  readonly onChange: (open: Open) => void;
+  readonly onDone: () => void;
+}) => {
+  const words = t();
+  const { open, onChange } = props;
+  const { first, also } = kindsForZone(open.zone);
+  const offered = open.allKinds ? [...first, ...also] : first;
+  return (
+    <div class="stack">
+      <hr class="stitch" />
+      <p>
+        <strong>{`${words.foot[open.foot]}, ${zoneName(open.zone)}`}</strong>
+      </p>
+      <Choice
+        label={words.complaint.felt}
+        options={offered.map((kind) => ({
+          value: kind,
+          label: kindsOfComplaint[kind].name[language()],
+        }))}
+        value={open.kind}
+        onChange={(kind) => onChange({ ...open, kind })}
+      />
+      {!open.allKinds && also.length > 0 && (
+        <Button kind="quiet" onClick={() => onChange({ ...open, allKinds: true })}>
+          {words.complaint.otherKinds}
+        </Button>
+      )}
+      <Ten
+        label={words.complaint.severity}
+        value={open.severity}
+        onChange={(severity) => onChange({ ...open, severity })}
+      />
+      <Field label={words.complaint.from(props.unit)} hint={words.complaint.fromHint}>
+        {(ids) => (
+          <input
+            class="input"
+            inputMode="decimal"
+            autocomplete="off"
+            {...ids}
+            value={open.from}
+            onInput={(event) => onChange({ ...open, from: event.currentTarget.value })}
+          />
+        )}
+      </Field>
+      <Choice
+        label={words.complaint.skin}
+        options={[
+          { value: 'intact', label: words.complaint.intact },
+          { value: 'blister', label: words.complaint.blister },
+          { value: 'broken', label: words.complaint.broken },
+        ]}
+        value={open.skin ?? 'intact'}
+        onChange={(skin) => onChange({ ...open, skin: skin === 'intact' ? null : skin })}
+      />
+      <label class="row">
+        <input
+          type="checkbox"
+          class="tick"
+          checked={open.bothFeet}
+          onChange={(event) => onChange({ ...open, bothFeet: event.currentTarget.checked })}
+        />
+        {words.complaint.bothFeet}
+      </label>
+      <Button kind="main" disabled={!open.kind} onClick={props.onDone}>
+        {words.complaint.done}
+      </Button>
+    </div>
+  );
+};

@@ -1,0 +1,75 @@
+/** The feet question: "nothing bothered me" is an answer, "something did" opens the foot map. */
+import { lazy } from 'preact-iso';
+import { kindsOfComplaint, zones } from '../../../core/foot/index.ts';
+import type { DistanceUnit } from '../../../core/units/index.ts';
+import { Button, Choice } from '../../parts/controls/controls.tsx';
+import { language, t } from '../../parts/words/index.ts';
+import type { ComplaintForm, RunForm } from './run-form.ts';
+
+// The map and its editor are drawn only for those whom something bothered.
+const ComplaintEditor = lazy(async () => (await import('./complaint-editor.tsx')).ComplaintEditor);
+
+const inWords = (one: ComplaintForm): string => {
+  const words = t();
+  const zone = zones[one.zone].name[language()];
+  const kind = one.kind ? kindsOfComplaint[one.kind].name[language()] : '…';
+  return words.complaint.says(words.foot[one.foot], zone, kind);
+};
+
+export const FeetPart = (props: {
+  readonly form: RunForm;
+  readonly unit: DistanceUnit;
+  readonly wrongFrom: string | null;
+  readonly onChange: (part: Partial<RunForm>) => void;
+}) => {
+  const words = t();
+  const { form, onChange } = props;
+  return (
+    <section class="stack" aria-label={words.log.feet}>
+      <h2>{words.log.feet}</h2>
+      <Choice
+        hideLabel
+        label={words.log.feet}
+        options={[
+          { value: 'nothing', label: words.log.nothing },
+          { value: 'something', label: words.log.something },
+        ]}
+        value={form.feet}
+        onChange={(feet) => onChange({ feet })}
+      />
+      {form.feet === 'something' && (
+        <>
+          {form.complaints.length > 0 && (
+            <ul class="plain-list stack">
+              {form.complaints.map((one, at) => (
+                <li class="row row-apart" key={`${one.foot} ${one.zone} ${one.kind}`}>
+                  <span class="grow">
+                    {inWords(one)}
+                    {one.severity !== null && ` · ${one.severity}`}
+                  </span>
+                  <Button
+                    kind="quiet"
+                    aria-label={`${words.remove}: ${inWords(one)}`}
+                    onClick={() =>
+                      onChange({ complaints: form.complaints.filter((_, other) => other !== at) })
+                    }
+                  >
+                    {words.remove}
+                  </Button>
+                </li>
+              ))}
+            </ul>
+          )}
+          {props.wrongFrom && <p class="field-error">{props.wrongFrom}</p>}
+          <ComplaintEditor
+            complaints={form.complaints}
+            unit={props.unit}
+            onAdd={(added: readonly ComplaintForm[]) =>
+              onChange({ complaints: [...form.complaints, ...added] })
+            }
+          />
+        </>
+      )}
+    </section>
+  );
+};

@@ -1,0 +1,271 @@
+/** Log a run, or change one: on one screen, top to bottom, each answer kept as it is given. */
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLocation } from 'preact-iso';
+import * as z from 'zod/mini';
+import type { RecordId, RecordOf, Surface } from '../../../core/records/index.ts';
+import { surfaces as allSurfaces } from '../../../core/records/index.ts';
+import { Button, Choices, Field, Notice, Page } from '../../parts/controls/controls.tsx';
+import { showToast } from '../../parts/controls/toast.tsx';
+import { settings } from '../../parts/settings.ts';
+import { session, store, useStored } from '../../parts/state.ts';
+import { t } from '../../parts/words/index.ts';
+import { standingStop } from '../own-mileage.ts';
+import { ComfortPart } from './comfort-part.tsx';
+import { draftKey } from './draft-key.ts';
+import { FeetPart } from './feet-part.tsx';
+import { MorePart } from './more-part.tsx';
+import { PainPart } from './pain-part.tsx';
+import {
+  emptyRunForm,
+  formOfRun,
+  runFormSchema,
+  runOfForm,
+  type RunForm,
+  type RunFormError,
+} from './run-form.ts';
+
+const USUAL_SURFACE = 'usual-surface';
+
+interface Context {
+  readonly pair: RecordOf<'pair'>;
+  readonly project: RecordOf<'project'>;
+  readonly before: RecordOf<'run'> | null;
+  readonly stop: RecordOf<'stop-use'> | null;
+  readonly firstImpression: boolean;
+  readonly form: RunForm;
+}
+
+/** Everything the form needs, or null where the pair or run is not on this phone. */
+const readContext = async (
+  pairId: RecordId | null,
+  runId: RecordId | null,
+): Promise<Context | null> => {
+  const before = runId ? await store.get('run', runId) : null;
+  const id = before?.body.pair ?? pairId;
+  const pair = id ? await store.get('pair', id) : null;
+  const project = pair ? await store.get('project', pair.body.project) : null;
+  if (!pair || !project || (runId && !before)) return null;
+  const [stops, runs, usual, draft] = await Promise.all([
+    store.list('stop-use'),
+    store.list('run'),
+    store.setting(USUAL_SURFACE),
+    store.draft(draftKey(runId ?? pair.revision.id)),
+  ]);
+  const kept = z.safeParse(runFormSchema, draft);
+  const surface = allSurfaces.find((one) => one === usual) ?? null;
+  return {
+    pair,
+    project,
+    before,
+    stop: standingStop(stops, pair.revision.id, Date.now()),
+    firstImpression: !runs.some(({ body }) => body.pair === pair.revision.id),
+    form: kept.success
+      ? kept.data
+      : before
+        ? formOfRun(before.body, settings.value)
+        : emptyRunForm(pair.revision.id, surface),
+  };
+};
+
+const Form = ({ context }: { context: Context }) => {
+  const words = t();
+  const { route } = useLocation();
+  const [form, setForm] = useState(context.form);
+  const [errors, setErrors] = useState<ReadonlySet<RunFormError>>(new Set());
+  const [trouble, setTrouble] = useState<string | null>(null);
+  const [saving, setSaving] = useState(false);
+  const touched = useRef(false);
+  const { pair, project, before, stop } = context;
+  const key = draftKey(before?.revision.id ?? pair.revision.id);
+  const { distance: unit } = settings.value;
+
+  const change = (part: Partial<RunForm>) => {
+    touched.current = true;
+    setForm((form) => ({ ...form, ...part }));
+  };
+  // Kept as typed, so that a call or a killed tab costs nothing.
+  useEffect(() => {
+    if (touched.current) store.saveDraft(key, form).catch(() => setTrouble(words.log.full));
+  }, [form, key, words]);
+
+  const save = async () => {
+    const tester = before?.body.tester ?? session.value?.member;
+    if (!tester || saving) return;
+    const outcome = runOfForm(form, {
+      project: project.revision.id,
+      tester,
+      units: settings.value,
+      nowMs: Date.now(),
+      firstImpression: context.firstImpression,
+      stopped: stop !== null,
+      ...(before && { before: before.body }),
+    });
+    if (!outcome.ok) {
+      setErrors(outcome.errors);
+      requestAnimationFrame(() => document.querySelector<HTMLElement>('[aria-invalid]')?.focus());
+      return;
+    }
+    setErrors(new Set());
+    setSaving(true);
+    const saved = await store.save('run', outcome.run, before?.revision.id);
+    setSaving(false);
+    if (!saved.ok) {
+      setTrouble(
+        saved.why === 'storage-full'
+          ? words.log.full
+          : saved.why === 'storage-lost'
+            ? words.log.lost
+            : words.log.invalid(saved.problems[0]?.field ?? ''),
+      );
+      return;
+    }
+    touched.current = false;
+    await store.dropDraft(key);
+    const [surface] = form.surfaces;
+    if (surface) await store.saveSetting(USUAL_SURFACE, surface);
+    // A browser that was never asked may clear the log; some ask the person, so only after a first save.
+    void navigator.storage?.persist?.();
+    showToast({ text: words.log.saved });
+    route(before ? '/runs' : '/', true);
+  };
+
+  const toggleSurface = (surface: Surface) =>
+    change({
+      surfaces: form.surfaces.includes(surface)
+        ? form.surfaces.filter((one) => one !== surface)
+        : [...form.surfaces, surface],
+    });
+  const error = (field: RunFormError, text: string) => (errors.has(field) ? text : null);
+  const offered = [
+    ...project.body.brief.surfaces,
+    ...allSurfaces.filter((one) => !project.body.brief.surfaces.includes(one)),
+  ];
+
+  return (
+    <form
+      class="stack"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        void save();
+      }}
+    >
+      <p class="soft">
+        {words.log.pair} <strong>{pair.body.code}</strong>
+      </p>
+      {stop && (
+        <Notice tone="danger">
+          <p>{words.log.stopped(stop.body.reason)}</p>
+          <Field label={words.log.whyWorn} error={error('worn', words.log.whyWornMissing)}>
+            {(ids) => (
+              <input
+                class="input"
+                {...ids}
+                value={form.wornDespiteStop}
+                onInput={(event) => change({ wornDespiteStop: event.currentTarget.value })}
+              />
+            )}
+          </Field>
+        </Notice>
+      )}
+      <div class="row">
+        <div class="grow">
+          <Field
+            label={words.log.distance(unit)}
+            error={error('distance', words.log.wrongDistance('10.5'))}
+          >
+            {(ids) => (
+              <input
+                class="input input-figure"
+                inputMode="decimal"
+                autocomplete="off"
+                enterkeyhint="next"
+                {...ids}
+                value={form.distance}
+                onInput={(event) => change({ distance: event.currentTarget.value })}
+              />
+            )}
+          </Field>
+        </div>
+        <div class="grow">
+          <Field label={words.log.time} error={error('time', words.log.wrongTime)}>
+            {(ids) => (
+              <input
+                class="input input-figure"
+                inputMode="numeric"
+                autocomplete="off"
+                enterkeyhint="done"
+                {...ids}
+                value={form.time}
+                onInput={(event) => change({ time: event.currentTarget.value })}
+              />
+            )}
+          </Field>
+        </div>
+      </div>
+      <p class="soft small">{words.log.timeHint}</p>
+      <Choices
+        label={words.log.surface}
+        options={offered.map((value) => ({ value, label: words.surfaces[value] }))}
+        values={new Set(form.surfaces)}
+        onToggle={toggleSurface}
+      />
+      <hr class="stitch" />
+      <ComfortPart
+        attributes={project.body.brief.attributes}
+        comfort={form.comfort}
+        onChange={(comfort) => change({ comfort })}
+      />
+      <hr class="stitch" />
+      <FeetPart
+        form={form}
+        unit={unit}
+        wrongFrom={error('from', words.complaint.wrongFrom)}
+        onChange={change}
+      />
+      <hr class="stitch" />
+      <PainPart form={form} onChange={change} />
+      <hr class="stitch" />
+      <MorePart form={form} errors={errors} onChange={change} />
+      {trouble && (
+        <Notice tone="danger" live>
+          {trouble}
+        </Notice>
+      )}
+      <div class="foot-bar">
+        <Button kind="main" big submit disabled={saving}>
+          {words.save}
+        </Button>
+      </div>
+    </form>
+  );
+};
+
+/** The screen for a new run in `pair`, or for changing `run`. */
+export const LogScreen = (props: { pair?: string; run?: string }) => {
+  const words = t();
+  const context = useStored(
+    async () => ({
+      found: await readContext(
+        (props.pair ?? null) as RecordId | null,
+        (props.run ?? null) as RecordId | null,
+      ),
+    }),
+    [],
+    [props.pair, props.run],
+  );
+  return (
+    <Page
+      title={props.run === undefined ? words.log.title : words.log.titleChange}
+      back={{ href: props.run === undefined ? '/' : '/runs', label: words.back }}
+    >
+      {context === null ? (
+        <p class="soft">{words.loading}</p>
+      ) : context.found ? (
+        <Form context={context.found} />
+      ) : (
+        <p>{words.log.unknownPair}</p>
+      )}
+    </Page>
+  );
+};

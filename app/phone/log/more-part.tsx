@@ -1,0 +1,75 @@
+/** What is good to know and quick to skip: start, ground, air, sock, words. */
+import { grounds } from '../../../core/records/index.ts';
+import { Choice, Field } from '../../parts/controls/controls.tsx';
+import { settings } from '../../parts/settings.ts';
+import { t } from '../../parts/words/index.ts';
+import { toLocalMinute } from '../../parts/instant.ts';
+import type { RunForm, RunFormError } from './run-form.ts';
+
+const socks = ['none', 'thin', 'medium', 'thick'] as const;
+
+export const MorePart = (props: {
+  readonly form: RunForm;
+  readonly errors: ReadonlySet<RunFormError>;
+  readonly onChange: (part: Partial<RunForm>) => void;
+}) => {
+  const words = t();
+  const { form, errors, onChange } = props;
+  return (
+    <details class="stack">
+      <summary class="button button-quiet">{words.log.more}</summary>
+      <div class="stack">
+        <Field label={words.log.when} error={errors.has('start') ? words.log.wrongWhen : null}>
+          {(ids) => (
+            <input
+              class="input"
+              type="datetime-local"
+              max={toLocalMinute(Date.now())}
+              {...ids}
+              value={form.start}
+              onInput={(event) => onChange({ start: event.currentTarget.value })}
+            />
+          )}
+        </Field>
+        <Choice
+          label={words.log.ground}
+          options={grounds.map((value) => ({ value, label: words.grounds[value] }))}
+          value={form.ground}
+          onChange={(ground) => onChange({ ground })}
+        />
+        <Field
+          label={words.log.temperature(`°${settings.value.temperature}`)}
+          error={errors.has('temperature') ? words.log.wrongTemperature : null}
+        >
+          {(ids) => (
+            <input
+              class="input"
+              autocomplete="off"
+              {...ids}
+              value={form.temperature}
+              onInput={(event) => onChange({ temperature: event.currentTarget.value })}
+            />
+          )}
+        </Field>
+        <Choice
+          label={words.log.sock}
+          options={socks.map((value) => ({ value, label: words.socks[value] }))}
+          value={form.sock}
+          onChange={(sock) => onChange({ sock })}
+        />
+        <Field label={words.log.words}>
+          {(ids) => (
+            <textarea
+              class="input"
+              rows={3}
+              maxLength={4000}
+              {...ids}
+              value={form.words}
+              onInput={(event) => onChange({ words: event.currentTarget.value })}
+            />
+          )}
+        </Field>
+      </div>
+    </details>
+  );
+};

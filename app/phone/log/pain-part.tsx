@@ -1,0 +1,50 @@
+/** The pain question of every run, and the notice that it may call for. */
+import { painSigns } from '../../../core/records/index.ts';
+import { Choice, Choices, Notice, Ten } from '../../parts/controls/controls.tsx';
+import { t } from '../../parts/words/index.ts';
+import { isCautionDue, type RunForm } from './run-form.ts';
+
+export const PainPart = (props: {
+  readonly form: RunForm;
+  readonly onChange: (part: Partial<RunForm>) => void;
+}) => {
+  const words = t();
+  const { form, onChange } = props;
+  return (
+    <section class="stack" aria-label={words.log.pain}>
+      <Ten label={words.log.pain} value={form.pain} onChange={(pain) => onChange({ pain })} />
+      {form.pain !== null && form.pain > 0 && (
+        <>
+          <Choice
+            label={words.log.painNew}
+            options={[
+              { value: 'yes', label: words.log.yes },
+              { value: 'no', label: words.log.no },
+            ]}
+            value={form.painIsNew === null ? null : form.painIsNew ? 'yes' : 'no'}
+            onChange={(answer) => onChange({ painIsNew: answer === 'yes' })}
+          />
+          <Choices
+            label={words.log.painSigns}
+            options={painSigns.map((value) => ({ value, label: words.painSigns[value] }))}
+            values={new Set(form.painSigns)}
+            onToggle={(sign) =>
+              onChange({
+                painSigns: form.painSigns.includes(sign)
+                  ? form.painSigns.filter((one) => one !== sign)
+                  : [...form.painSigns, sign],
+              })
+            }
+          />
+          {isCautionDue(form.pain, form.painIsNew, form.painSigns) && (
+            <Notice tone="danger" live>
+              <h3>{words.caution.title}</h3>
+              <p>{words.caution.body}</p>
+              <p class="small">{`${words.caution.disclaimer} ${words.caution.lead}`}</p>
+            </Notice>
+          )}
+        </>
+      )}
+    </section>
+  );
+};

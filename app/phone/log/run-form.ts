@@ -1,0 +1,280 @@
+/** What stands in the half-filled form of a run, and which run does it make? Pure: no screen, no store. */
+import * as z from 'zod/mini';
+import {
+  comfortAttributeIds,
+  complaintKinds,
+  zoneCodes,
+  type ComfortAttributeId,
+} from '../../../core/foot/index.ts';
+import {
+  feet,
+  grounds,
+  painSigns,
+  recordIdSchema,
+  surfaces,
+  type Complaint,
+  type RecordId,
+  type Run,
+  type Surface,
+} from '../../../core/records/index.ts';
+import {
+  formatDuration,
+  fromCelsius,
+  fromMetres,
+  metres,
+  parseDecimal,
+  parseDuration,
+  toCelsius,
+  toMetres,
+  type DistanceUnit,
+  type Seconds,
+  type TemperatureUnit,
+} from '../../../core/units/index.ts';
+import { toInstant, toLocalMinute } from '../../parts/instant.ts';
+
+const complaintForm = z.object({
+  foot: z.enum(feet),
+  zone: z.enum(zoneCodes),
+  kind: z.nullable(z.enum(complaintKinds)),
+  severity: z.nullable(z.number()),
+  from: z.string(),
+  skin: z.nullable(z.enum(['blister', 'broken'])),
+});
+
+/** A draft as it is kept while it is typed: text stays text until the run is saved. */
+export const runFormSchema = z.object({
+  pair: z.nullable(recordIdSchema),
+  distance: z.string(),
+  time: z.string(),
+  /** Local date and time as the browser's control writes it; empty: now, less the run's time. */
+  start: z.string(),
+  surfaces: z.array(z.enum(surfaces)),
+  comfort: z.partialRecord(z.enum(comfortAttributeIds), z.number()),
+  feet: z.nullable(z.enum(['nothing', 'something'])),
+  complaints: z.array(complaintForm),
+  pain: z.nullable(z.number()),
+  painIsNew: z.nullable(z.boolean()),
+  painSigns: z.array(z.enum(painSigns)),
+  ground: z.nullable(z.enum(grounds)),
+  temperature: z.string(),
+  sock: z.nullable(z.enum(['none', 'thin', 'medium', 'thick'])),
+  words: z.string(),
+  wornDespiteStop: z.string(),
+});
+
+export type RunForm = z.infer<typeof runFormSchema>;
+export type ComplaintForm = z.infer<typeof complaintForm>;
+
+/** A new form: the usual pair and surface are remembered, scores never are. */
+export const emptyRunForm = (pair: RecordId | null, surface: Surface | null): RunForm => ({
+  pair,
+  distance: '',
+  time: '',
+  start: '',
+  surfaces: surface ? [surface] : [],
+  comfort: {},
+  feet: null,
+  complaints: [],
+  pain: null,
+  painIsNew: null,
+  painSigns: [],
+  ground: null,
+  temperature: '',
+  sock: null,
+  words: '',
+  wornDespiteStop: '',
+});
+
+export interface FormUnits {
+  readonly distance: DistanceUnit;
+  readonly temperature: TemperatureUnit;
+}
+
+const trimmed = (value: number, digits: number): string => String(Number(value.toFixed(digits)));
+
+/** The form that shows a saved run, to change it. */
+export const formOfRun = (run: Run, units: FormUnits): RunForm => ({
+  ...emptyRunForm(run.pair, null),
+  distance: trimmed(fromMetres(run.distanceM, units.distance), 3),
+  time: run.durationS === undefined ? '' : formatDuration(run.durationS),
+  start: toLocalMinute(run.startedAt),
+  surfaces: Object.entries(run.surfaces ?? {})
+    .filter(([, share]) => share > 0)
+    .map(([surface]) => surface as Surface),
+  comfort: run.comfort ?? {},
+  feet: !run.feet ? null : run.feet.answer === 'nothing' ? 'nothing' : 'something',
+  complaints:
+    run.feet?.answer === 'complaints'
+      ? run.feet.complaints.map((complaint) => ({
+          foot: complaint.foot,
+          zone: complaint.zone,
+          kind: complaint.kind,
+          severity: complaint.severity ?? null,
+          from:
+            complaint.fromM === undefined
+              ? ''
+              : trimmed(fromMetres(complaint.fromM, units.distance), 3),
+          skin: complaint.skin ?? null,
+        }))
+      : [],
+  pain: run.pain?.score ?? null,
+  painIsNew: run.pain?.isNew ?? null,
+  painSigns: run.pain?.signs ?? [],
+  ground: run.ground ?? null,
+  temperature:
+    run.temperatureC === undefined
+      ? ''
+      : trimmed(fromCelsius(run.temperatureC, units.temperature), 1),
+  sock: run.sock ?? null,
+  words: run.words ?? '',
+  wornDespiteStop: run.wornDespiteStop ?? '',
+});
+
+/** Digits alone are a time too: the last two are seconds, the two before minutes, the rest hours. */
+export const parseTypedTime = (text: string): Seconds | null => {
+  const digits = /^\d{3,6}$/.exec(text.trim())?.[0];
+  if (digits === undefined) return parseDuration(text);
+  const filled = digits.padStart(6, '0');
+  return parseDuration(`${filled.slice(0, 2)}:${filled.slice(2, 4)}:${filled.slice(4)}`);
+};
+
+export type RunFormError = 'pair' | 'distance' | 'time' | 'start' | 'temperature' | 'worn' | 'from';
+
+export interface RunContext {
+  readonly project: RecordId;
+  readonly tester: RecordId;
+  readonly units: FormUnits;
+  readonly nowMs: number;
+  readonly firstImpression: boolean;
+  /** The reason of the stop-use notice that stands on the pair. */
+  readonly stopped: boolean;
+  /** The run that is changed: its fields that the form does not show stay as they were. */
+  readonly before?: Run;
+}
+
+export type FormOutcome =
+  | { readonly ok: true; readonly run: Run }
+  | { readonly ok: false; readonly errors: ReadonlySet<RunFormError> };
+
+/** The run that the form describes, or which of its fields are missing or wrong. */
+export const runOfForm = (form: RunForm, context: RunContext): FormOutcome => {
+  const errors = new Set<RunFormError>();
+  const { units, before } = context;
+  const typed = parseDecimal(form.distance);
+  const distanceM =
+    typed === null || typed <= 0 ? null : Math.round(toMetres(typed, units.distance));
+  if (distanceM === null || distanceM > 1_000_000) errors.add('distance');
+  const durationS = form.time.trim() === '' ? null : parseTypedTime(form.time);
+  if (form.time.trim() !== '' && (durationS === null || durationS <= 0)) errors.add('time');
+  const startMs =
+    form.start === '' ? context.nowMs - (durationS ?? 0) * 1000 : new Date(form.start).getTime();
+  if (!Number.isFinite(startMs)) errors.add('start');
+  const degrees = form.temperature.trim() === '' ? null : parseDecimal(form.temperature);
+  const temperatureC = degrees === null ? null : toCelsius(degrees, units.temperature);
+  const wrongDegrees = temperatureC === null || temperatureC < -60 || temperatureC > 80;
+  if (form.temperature.trim() !== '' && wrongDegrees) errors.add('temperature');
+  if (context.stopped && form.wornDespiteStop.trim() === '') errors.add('worn');
+  if (form.pair === null) errors.add('pair');
+  const complaints = complaintsOf(form, distanceM ?? 0, units, errors);
+  if (errors.size > 0 || distanceM === null || form.pair === null) return { ok: false, errors };
+
+  const keepsStart = before !== undefined && form.start === toLocalMinute(before.startedAt);
+  const share = 1 / form.surfaces.length;
+  const run: Run = {
+    ...before,
+    project: context.project,
+    pair: form.pair,
+    tester: context.tester,
+    startedAt: keepsStart ? before.startedAt : toInstant(startMs),
+    distanceM: metres(distanceM),
+    distanceFrom: before?.distanceM === distanceM ? before.distanceFrom : 'typed',
+    durationS: durationS === null ? undefined : durationS,
+    surfaces: keepsSurfaces(form, before)
+      ? before?.surfaces
+      : form.surfaces.length === 0
+        ? undefined
+        : Object.fromEntries(form.surfaces.map((surface) => [surface, share])),
+    ground: form.ground ?? undefined,
+    temperatureC: temperatureC ?? undefined,
+    sock: form.sock ?? undefined,
+    comfort: Object.keys(form.comfort).length === 0 ? undefined : form.comfort,
+    firstImpression: before ? before.firstImpression : context.firstImpression || undefined,
+    feet:
+      form.feet === 'nothing'
+        ? { answer: 'nothing' }
+        : complaints.length > 0
+          ? { answer: 'complaints', complaints }
+          : undefined,
+    pain:
+      form.pain === null
+        ? undefined
+        : {
+            ...before?.pain,
+            score: form.pain,
+            ...(form.painIsNew !== null && form.pain > 0 && { isNew: form.painIsNew }),
+            ...(form.painSigns.length > 0 && form.pain > 0 && { signs: form.painSigns }),
+          },
+    wornDespiteStop: context.stopped ? form.wornDespiteStop.trim() : before?.wornDespiteStop,
+    words: form.words.trim() === '' ? undefined : form.words.trim(),
+  } as Run;
+  return { ok: true, run: withoutUndefined(run) };
+};
+
+const keepsSurfaces = (form: RunForm, before: Run | undefined): boolean => {
+  const had = Object.entries(before?.surfaces ?? {}).filter(([, share]) => share > 0);
+  return (
+    had.length > 0 &&
+    had.length === form.surfaces.length &&
+    had.every(([surface]) => form.surfaces.includes(surface as Surface))
+  );
+};
+
+const withoutUndefined = (run: Run): Run =>
+  Object.fromEntries(Object.entries(run).filter(([, value]) => value !== undefined)) as Run;
+
+const complaintsOf = (
+  form: RunForm,
+  distanceM: number,
+  units: FormUnits,
+  errors: Set<RunFormError>,
+): Complaint[] => {
+  if (form.feet !== 'something') return [];
+  return form.complaints.flatMap((one) => {
+    if (one.kind === null) return [];
+    const from = one.from.trim() === '' ? null : parseDecimal(one.from);
+    const fromM = from === null ? null : Math.round(toMetres(from, units.distance));
+    const wrong = fromM === null || fromM < 0 || fromM > distanceM;
+    if (one.from.trim() !== '' && wrong) errors.add('from');
+    return [
+      {
+        foot: one.foot,
+        zone: one.zone,
+        kind: one.kind,
+        ...(one.severity !== null && { severity: one.severity }),
+        ...(fromM !== null && !wrong && { fromM: metres(fromM) }),
+        ...(one.skin !== null && { skin: one.skin }),
+      },
+    ];
+  });
+};
+
+/**
+ * Whether to tell the tester to stop and see a clinician: new pain of 3 or more, or any pain with
+ * swelling, a limp, numbness, at night, or where the foot bears no weight. The stricter line of
+ * published clinic rules; the choice of the line is a judgement. It never says that it is safe to run.
+ */
+export const isCautionDue = (
+  pain: number | null,
+  isNew: boolean | null,
+  signs: readonly unknown[],
+): boolean => pain !== null && pain > 0 && ((pain >= 3 && isNew !== false) || signs.length > 0);
+
+/** Scores by attribute with one of them changed; null takes the answer away. */
+export const withScore = (
+  comfort: RunForm['comfort'],
+  attribute: ComfortAttributeId,
+  value: number | null,
+): RunForm['comfort'] => {
+  const { [attribute]: _, ...rest } = comfort;
+  return value === null ? rest : { ...rest, [attribute]: value };
+};

@@ -1,0 +1,63 @@
+/** How far did this phone's tester run in each pair? From the runs on this phone, counted once each. */
+import {
+  checkRuns,
+  handOutSpan,
+  isWithin,
+  loggedRun,
+  type LoggedRun,
+} from '../../core/mileage/index.ts';
+import type { RecordId, RecordOf } from '../../core/records/index.ts';
+import { metres, type Metres } from '../../core/units/index.ts';
+
+export interface HeldPair {
+  readonly pair: RecordOf<'pair'>;
+  readonly handOut: RecordOf<'hand-out'>;
+  /** What this tester ran in it. */
+  readonly distanceM: Metres;
+  readonly runs: number;
+  readonly lastRunMs: number | null;
+}
+
+/** The pairs in this tester's hands now: the one worn last comes first. */
+export const heldPairs = (
+  tester: RecordId,
+  pairs: readonly RecordOf<'pair'>[],
+  handOuts: readonly RecordOf<'hand-out'>[],
+  runs: readonly RecordOf<'run'>[],
+  nowMs: number,
+): readonly HeldPair[] => {
+  const { counted } = checkRuns(runs.map(loggedRun), {
+    pairs: new Set(pairs.map(({ revision }) => revision.id)),
+    handOuts: handOuts.map(handOutSpan),
+    nowMs,
+  });
+  return handOuts
+    .filter(({ body }) => body.tester === tester)
+    .filter((handOut) => isWithin(handOutSpan(handOut), nowMs))
+    .flatMap((handOut) => {
+      const pair = pairs.find(({ revision }) => revision.id === handOut.body.pair);
+      if (!pair) return [];
+      const own = counted.filter((run) => run.pair === handOut.body.pair && run.tester === tester);
+      return [{ pair, handOut, ...sumOf(own) }];
+    })
+    .sort((a, b) => (b.lastRunMs ?? 0) - (a.lastRunMs ?? 0));
+};
+
+const sumOf = (runs: readonly LoggedRun[]) => ({
+  distanceM: metres(runs.reduce((sum, run) => sum + run.distanceM, 0)),
+  runs: runs.length,
+  lastRunMs: runs.at(-1)?.startMs ?? null,
+});
+
+/** The notice that stands on a pair at this instant. */
+export const standingStop = (
+  stops: readonly RecordOf<'stop-use'>[],
+  pair: RecordId,
+  nowMs: number,
+): RecordOf<'stop-use'> | null =>
+  stops.find(
+    ({ body }) =>
+      body.pairs.includes(pair) &&
+      Date.parse(body.from) <= nowMs &&
+      (body.until === undefined || nowMs < Date.parse(body.until)),
+  ) ?? null;

@@ -1,0 +1,108 @@
+/** How this device is spoken to, what it keeps, and taking everything back. */
+import { useState } from 'preact/hooks';
+import { kindsOfTesters } from '../../core/records/index.ts';
+import { Button, Choice, Notice, Page } from '../parts/controls/controls.tsx';
+import { changeSettings, settings, type Settings } from '../parts/settings.ts';
+import { session, store, useStored } from '../parts/state.ts';
+import { languageNames, languages, t } from '../parts/words/index.ts';
+
+const set = (change: Partial<Settings>) => void changeSettings(store, change);
+
+/** Erases for good everything that this member wrote. */
+const takeBackAll = async (): Promise<boolean> => {
+  const me = session.value?.member;
+  for (const head of await store.heads())
+    if (head.author === me && (kindsOfTesters as ReadonlySet<string>).has(head.kind))
+      if (!(await store.eraseForGood(head.id)).ok) return false;
+  return true;
+};
+
+export const SettingsScreen = () => {
+  const words = t();
+  const { language, distance, temperature, sizes, theme } = settings.value;
+  const persisted = useStored(async () => (await navigator.storage?.persisted?.()) ?? false, []);
+  const [asked, setAsked] = useState<boolean | null>(null);
+  const [takenBack, setTakenBack] = useState(false);
+  return (
+    <Page title={words.settings.title} back={{ href: '/', label: words.back }}>
+      <Choice
+        label={words.settings.language}
+        options={languages.map((value) => ({ value, label: languageNames[value] }))}
+        value={language}
+        onChange={(value) => set({ language: value })}
+      />
+      <Choice
+        label={words.settings.distance}
+        options={[
+          { value: 'km', label: words.settings.km },
+          { value: 'mi', label: words.settings.mi },
+        ]}
+        value={distance}
+        onChange={(value) => set({ distance: value })}
+      />
+      <Choice
+        label={words.settings.temperature}
+        options={[
+          { value: 'C', label: '°C' },
+          { value: 'F', label: '°F' },
+        ]}
+        value={temperature}
+        onChange={(value) => set({ temperature: value })}
+      />
+      <Choice
+        label={words.settings.sizes}
+        options={[
+          { value: 'eu', label: 'EU' },
+          { value: 'uk', label: 'UK' },
+          { value: 'us', label: 'US' },
+          { value: 'mondopoint', label: words.settings.mondopoint },
+        ]}
+        value={sizes}
+        onChange={(value) => set({ sizes: value })}
+      />
+      <Choice
+        label={words.settings.theme}
+        options={(['system', 'light', 'dark'] as const).map((value) => ({
+          value,
+          label: words.settings.themes[value],
+        }))}
+        value={theme}
+        onChange={(value) => set({ theme: value })}
+      />
+      <section class="sheet">
+        <h2>{words.settings.storage}</h2>
+        <p>{(asked ?? persisted) ? words.settings.persisted : words.settings.notPersisted}</p>
+        {!(asked ?? persisted) && (
+          <Button
+            onClick={() => void navigator.storage?.persist?.().then((granted) => setAsked(granted))}
+          >
+            {words.settings.askPersist}
+          </Button>
+        )}
+        <h3>{words.settings.install}</h3>
+        <p class="soft">{words.settings.installHint}</p>
+      </section>
+      <a class="button" href="/file">
+        {words.settings.file}
+      </a>
+      {session.value && (
+        <section class="sheet">
+          <h2>{words.settings.you}</h2>
+          <p>{words.settings.member(session.value.groupName)}</p>
+          <h3>{words.settings.takeBackAll}</h3>
+          <p class="soft">{words.settings.takeBackAllHint}</p>
+          {takenBack && <Notice live>{words.settings.takenBack}</Notice>}
+          <Button
+            kind="danger"
+            onClick={() => {
+              if (window.confirm(words.settings.takeBackAllAsk))
+                void takeBackAll().then(setTakenBack);
+            }}
+          >
+            {words.settings.takeBackAll}
+          </Button>
+        </section>
+      )}
+    </Page>
+  );
+};

@@ -1,0 +1,68 @@
+/** What is only on this phone, why, and both ways to get it to the group. */
+import { Button, Notice, Page } from '../parts/controls/controls.tsx';
+import { formatDateTime } from '../parts/format.ts';
+import { sendFile } from '../parts/send-file.ts';
+import { session, store, syncStatus, unsent } from '../parts/state.ts';
+import { t } from '../parts/words/index.ts';
+
+const send = async () => {
+  const { name, bytes } = await store.exportFile('mine');
+  await sendFile(name, bytes);
+};
+
+export const UnsentScreen = () => {
+  const words = t();
+  const now = unsent.value;
+  const status = syncStatus.value;
+  const hub = session.value?.hub;
+  return (
+    <Page title={words.unsent.title} back={{ href: '/', label: words.back }}>
+      {now && (
+        <section class="sheet">
+          {now.revisions === 0 && now.attachments === 0 ? (
+            <p>{hub ? words.unsent.none : words.unsent.noHub}</p>
+          ) : (
+            <>
+              {now.revisions > 0 && <p>{words.unsent.some(now.revisions)}</p>}
+              {now.attachments > 0 && <p>{words.unsent.photos(now.attachments)}</p>}
+              {now.oldestMs !== null && (
+                <p class="soft">{words.unsent.since(formatDateTime(now.oldestMs))}</p>
+              )}
+            </>
+          )}
+          {hub && (
+            <>
+              <p class="soft" role="status">
+                {words.unsent.states[status.state]}
+              </p>
+              <Button
+                kind="main"
+                disabled={status.state === 'running'}
+                onClick={() => void store.sync()}
+              >
+                {words.unsent.syncNow}
+              </Button>
+            </>
+          )}
+        </section>
+      )}
+      <section class="stack">
+        <p class="soft">{words.unsent.asFileHint}</p>
+        <Button onClick={() => void send()}>{words.unsent.asFile}</Button>
+      </section>
+      {now && now.refused.length > 0 && (
+        <Notice tone="warn">
+          <h2>{words.unsent.refusedTitle}</h2>
+          <p>{words.unsent.refusedHint}</p>
+          <ul>
+            {now.refused.map(({ hash, revision, why, field }) => (
+              <li key={hash}>
+                {`${revision.kind}: ${words.unsent.refused[why]}${field ? ` (${field})` : ''}`}
+              </li>
+            ))}
+          </ul>
+        </Notice>
+      )}
+    </Page>
+  );
+};

@@ -1,0 +1,118 @@
+/** The first screen of a device that belongs to nobody yet: join by code, by file, or lead. */
+import { useState } from 'preact/hooks';
+import { useLocation } from 'preact-iso';
+import { inviteCodeSchema } from '../../core/records/index.ts';
+import * as z from 'zod/mini';
+import { Button, Field, Notice, Page } from '../parts/controls/controls.tsx';
+import { store, useStored } from '../parts/state.ts';
+import { t } from '../parts/words/index.ts';
+import type { JoinProblem } from '../store/index.ts';
+
+/** Letters that people take for digits, as Crockford's base 32 reads them. */
+const readCode = (text: string): string =>
+  text.toUpperCase().replace(/[\s-]/g, '').replace(/O/g, '0').replace(/[IL]/g, '1');
+
+const deviceName = (): string => {
+  const { userAgent } = navigator;
+  return (
+    ['iPhone', 'iPad', 'Android', 'Windows', 'Mac', 'Linux'].find((name) =>
+      userAgent.includes(name),
+    ) ?? 'device'
+  );
+};
+
+const problemInWords = (problem: JoinProblem): string => {
+  const words = t().welcome;
+  if (problem.why === 'refused')
+    return problem.code === 'too-many-requests' ? words.tooMany : words.refused;
+  return problem.why === 'offline' ? words.offline : words.notAHub;
+};
+
+export const Welcome = () => {
+  const words = t();
+  const { route } = useLocation();
+  // The code of a link stands after the #, which no browser sends to a server.
+  const [code, setCode] = useState(decodeURIComponent(location.hash.slice(1)));
+  const [groupName, setGroupName] = useState('');
+  const [error, setError] = useState<string | null>(null);
+  const [joining, setJoining] = useState(false);
+  const evicted = useStored((from) => from.wasEvicted(), []);
+
+  const join = async () => {
+    const plain = readCode(code);
+    if (!z.safeParse(inviteCodeSchema, plain).success) {
+      setError(words.welcome.codeWrong);
+      return;
+    }
+    setError(null);
+    setJoining(true);
+    const joined = await store.join(location.origin, plain, deviceName());
+    setJoining(false);
+    if (!joined.ok) {
+      setError(problemInWords(joined));
+      return;
+    }
+    void store.sync();
+    route(joined.value.role === 'lead' ? '/desk' : '/', true);
+  };
+
+  return (
+    <Page title={words.welcome.title}>
+      {evicted && <Notice tone="warn">{words.evicted}</Notice>}
+      <p>{words.welcome.intro}</p>
+      <form
+        class="sheet"
+        onSubmit={(event) => {
+          event.preventDefault();
+          void join();
+        }}
+      >
+        <Field label={words.welcome.code} hint={words.welcome.codeHint} error={error}>
+          {(ids) => (
+            <input
+              class="input input-figure"
+              autocapitalize="characters"
+              autocomplete="off"
+              spellcheck={false}
+              {...ids}
+              value={code}
+              onInput={(event) => setCode(event.currentTarget.value)}
+            />
+          )}
+        </Field>
+        <Button kind="main" submit disabled={joining}>
+          {joining ? words.welcome.joining : words.welcome.join}
+        </Button>
+      </form>
+      <section class="stack">
+        <p class="soft">{words.welcome.fileHint}</p>
+        <a class="button" href="/file">
+          {words.welcome.file}
+        </a>
+      </section>
+      <details>
+        <summary class="button button-quiet">{words.welcome.lead}</summary>
+        <form
+          class="stack"
+          onSubmit={(event) => {
+            event.preventDefault();
+            if (groupName.trim() === '') return;
+            void store.startGroup(groupName.trim()).then(() => route('/desk', true));
+          }}
+        >
+          <Field label={words.welcome.groupName}>
+            {(ids) => (
+              <input
+                class="input"
+                {...ids}
+                value={groupName}
+                onInput={(event) => setGroupName(event.currentTarget.value)}
+              />
+            )}
+          </Field>
+          <Button submit>{words.welcome.start}</Button>
+        </form>
+      </details>
+    </Page>
+  );
+};
