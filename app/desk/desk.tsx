@@ -1,5 +1,120 @@
-export const Desk = () => (
-  <main class="page">
-    <h1>Desk</h1>
-  </main>
+/** The lead's desk: which of its screens stands at which address, and the frame around them. */
+import { useLocation } from 'preact-iso';
+import type { RecordId, Records } from '../../core/records/index.ts';
+import { LinkButton, Page } from '../parts/controls/controls.tsx';
+import { formatDistance } from '../parts/format.ts';
+import { session } from '../parts/state.ts';
+import { t } from '../parts/words/index.ts';
+import { Bench } from './bench.tsx';
+import { Complaints } from './complaints.tsx';
+import { useDeskRecords, useReview } from './desk-state.ts';
+import { Group } from './group.tsx';
+import { Pairs } from './pairs.tsx';
+import { ProjectForm } from './project-form.tsx';
+import { Rounds } from './rounds.tsx';
+import { Testers } from './testers.tsx';
+import { d } from './words/index.ts';
+import './desk.css';
+
+const tabs = {
+  pairs: Pairs,
+  complaints: Complaints,
+  bench: Bench,
+  rounds: Rounds,
+  testers: Testers,
+} as const;
+type Tab = keyof typeof tabs;
+
+const Projects = ({ records }: { records: Records }) => (
+  <>
+    {records.project.length === 0 ? (
+      <p>{d().noProjects}</p>
+    ) : (
+      <ul class="plain-list stack">
+        {records.project.map(({ body, revision }) => (
+          <li key={revision.id}>
+            <a class="button button-big" href={`/desk/${revision.id}`}>
+              {body.name}
+            </a>
+          </li>
+        ))}
+      </ul>
+    )}
+    <div class="row">
+      <LinkButton href="/desk/new" kind={records.project.length === 0 ? 'main' : 'plain'}>
+        {d().newProject}
+      </LinkButton>
+      <LinkButton href="/desk/group">{d().groupTitle}</LinkButton>
+      <LinkButton href="/settings" kind="quiet">
+        {t().settings.title}
+      </LinkButton>
+    </div>
+  </>
 );
+
+const ProjectDesk = (props: { records: Records; project: RecordId; tab: Tab }) => {
+  const review = useReview(props.records, props.project);
+  if (!review) return <p>{t().notFound}</p>;
+  const { pairs, testers, runs, distanceM } = review.size;
+  const Screen = tabs[props.tab];
+  return (
+    <>
+      <p class="soft">{d().evidence(pairs, testers, runs, formatDistance(distanceM))}</p>
+      <nav class="tabs" aria-label={review.project.name}>
+        {(Object.keys(tabs) as Tab[]).map((tab) => (
+          <a
+            key={tab}
+            href={`/desk/${props.project}/${tab}`}
+            {...(tab === props.tab && { 'aria-current': 'page' as const })}
+          >
+            {d().tabs[tab]}
+          </a>
+        ))}
+      </nav>
+      <Screen records={props.records} review={review} />
+    </>
+  );
+};
+
+export const Desk = () => {
+  const { path } = useLocation();
+  const records = useDeskRecords();
+  const [, , place, tab] = path.split('/');
+  const isTab = (name: string | undefined): name is Tab => name !== undefined && name in tabs;
+  const project = records?.project.find(({ revision }) => revision.id === place);
+  const title = project
+    ? project.body.name
+    : place === 'group'
+      ? d().groupTitle
+      : place === 'new'
+        ? d().newProject
+        : d().title;
+  const back =
+    place === undefined || place === ''
+      ? { href: '/', label: d().phone }
+      : { href: '/desk', label: t().back };
+  return (
+    <Page title={title} wide back={back}>
+      {session.value?.role !== 'lead' ? (
+        <>
+          <p>{d().onlyLeads}</p>
+          <LinkButton href="/">{t().toToday}</LinkButton>
+        </>
+      ) : records === null ? (
+        <p class="soft">{t().loading}</p>
+      ) : place === undefined || place === '' ? (
+        <Projects records={records} />
+      ) : place === 'new' ? (
+        <ProjectForm />
+      ) : place === 'group' ? (
+        <Group records={records} />
+      ) : (
+        <ProjectDesk
+          records={records}
+          project={place as RecordId}
+          tab={isTab(tab) ? tab : 'pairs'}
+        />
+      )}
+    </Page>
+  );
+};

@@ -1,5 +1,5 @@
 /** What does the review of one project say? Plain JSON, so that screen, terminal and file say the same. */
-import type { ZoneCount, ComplaintCounts } from '../complaints/counts.ts';
+import type { ZoneCount, ComplaintCounts } from '../complaints/index.ts';
 import type { BySurface, RunOddity } from '../mileage/index.ts';
 import type {
   Brief,
@@ -121,6 +121,15 @@ export interface Review {
     readonly id: RecordId;
     readonly words: string | null;
   })[];
+  /** Runs whose pain calls for the caution notice: for the lead to ask about, latest first. */
+  readonly pains: readonly {
+    readonly run: RecordId;
+    readonly tester: RecordId;
+    readonly pair: RecordId;
+    readonly at: string;
+    readonly score: number;
+    readonly signs: readonly string[];
+  }[];
   readonly oddities: readonly RunOddity[];
   /** Records that this version cannot read. They are kept and passed on, and count in no figure. */
   readonly leftOut: readonly LeftOut[];

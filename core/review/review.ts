@@ -1,5 +1,5 @@
 /** What does the log say about one project? Puts the rooms' answers together. */
-import { countComplaints, countZones, type FeetAnswer } from '../complaints/counts.ts';
+import { countComplaints, countZones, isCautionDue, type FeetAnswer } from '../complaints/index.ts';
 import {
   checkRuns,
   handOutSpan,
@@ -135,10 +135,20 @@ export const reviewProject = (
       at: body.at,
       words: body.words ?? null,
     })),
+    pains: painsOf(checked.counted),
     oddities: checked.oddities,
     leftOut: records.leftOut,
   };
 };
+
+const painsOf = (runs: readonly LoggedRun[]): Review['pains'] =>
+  runs
+    .flatMap(({ id, tester, pair, run: { pain, startedAt } }) =>
+      pain && isCautionDue(pain.score, pain.isNew ?? null, pain.signs ?? [])
+        ? [{ run: id, tester, pair, at: startedAt, score: pain.score, signs: pain.signs ?? [] }]
+        : [],
+    )
+    .reverse();
 
 const reviewRound = (
   { body, revision }: RecordOf<'round'>,

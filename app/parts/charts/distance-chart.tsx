@@ -110,7 +110,16 @@ export const DistanceChart = (props: DistanceChartProps) => {
   };
 
   return (
-    <figure class="chart" ref={box}>
+    // The listener sits here: Chromium makes a tab stop of every SVG element with one of its own.
+    <figure
+      class="chart"
+      ref={box}
+      onFocusIn={(event) => {
+        const at = (event.target as Element).getAttribute('data-at');
+        if (at !== null) setCurrent(Number(at));
+      }}
+      onKeyDown={walk}
+    >
       <figcaption id={titleId} class="chart-title">
         {title}
       </figcaption>
@@ -120,7 +129,6 @@ export const DistanceChart = (props: DistanceChartProps) => {
         viewBox={`0 0 ${width} ${HEIGHT}`}
         role="group"
         aria-labelledby={titleId}
-        onKeyDown={walk}
       >
         <g class="chart-grid" aria-hidden="true">
           {yTicks.map((tick) => (
@@ -188,8 +196,8 @@ export const DistanceChart = (props: DistanceChartProps) => {
             transform={`translate(${x(point.x).toFixed(1)},${y(point.y).toFixed(1)})`}
             role="img"
             aria-label={point.label}
-            tabIndex={at === Math.min(current, flat.length - 1) ? 0 : -1}
-            onFocus={() => setCurrent(at)}
+            tabindex={at === Math.min(current, flat.length - 1) ? 0 : -1}
+            data-at={at}
           >
             <circle class="chart-target" r="12" />
             <path d={markPath(mark)} />

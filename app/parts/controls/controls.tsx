@@ -170,9 +170,11 @@ export const Page = (props: {
   readonly title: string;
   readonly back?: { readonly href: string; readonly label: string };
   readonly aside?: ComponentChildren;
+  /** A page of tables and maps: as wide as the window has room. */
+  readonly wide?: boolean;
   readonly children: ComponentChildren;
 }) => (
-  <main class="page">
+  <main class={props.wide ? 'page desk' : 'page'}>
     <header class="page-head">
       {props.back && (
         <a class="back" href={props.back.href} aria-label={props.back.label}>

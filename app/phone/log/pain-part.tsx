@@ -1,8 +1,9 @@
 /** The pain question of every run, and the notice that it may call for. */
+import { isCautionDue } from '../../../core/complaints/index.ts';
 import { painSigns } from '../../../core/records/index.ts';
 import { Choice, Choices, Notice, Ten } from '../../parts/controls/controls.tsx';
 import { t } from '../../parts/words/index.ts';
-import { isCautionDue, type RunForm } from './run-form.ts';
+import type { RunForm } from './run-form.ts';
 
 export const PainPart = (props: {
   readonly form: RunForm;

@@ -258,17 +258,6 @@ const complaintsOf = (
   });
 };
 
-/**
- * Whether to tell the tester to stop and see a clinician: new pain of 3 or more, or any pain with
- * swelling, a limp, numbness, at night, or where the foot bears no weight. The stricter line of
- * published clinic rules; the choice of the line is a judgement. It never says that it is safe to run.
- */
-export const isCautionDue = (
-  pain: number | null,
-  isNew: boolean | null,
-  signs: readonly unknown[],
-): boolean => pain !== null && pain > 0 && ((pain >= 3 && isNew !== false) || signs.length > 0);
-
 /** Scores by attribute with one of them changed; null takes the answer away. */
 export const withScore = (
   comfort: RunForm['comfort'],

@@ -1,0 +1,137 @@
+/** Small pieces that the desk's forms share. */
+import { useState } from 'preact/hooks';
+import type { ComponentChildren } from 'preact';
+import type { BodyOf, Kind, RecordId, RecordOf } from '../../core/records/index.ts';
+import { Button, Field, Notice } from '../parts/controls/controls.tsx';
+import { showToast } from '../parts/controls/toast.tsx';
+import { store } from '../parts/state.ts';
+import { d } from './words/index.ts';
+
+export const TextField = (props: {
+  readonly label: string;
+  readonly value: string;
+  readonly onInput: (value: string) => void;
+  readonly hint?: string;
+  readonly numeric?: boolean;
+}) => (
+  <Field label={props.label} hint={props.hint}>
+    {(ids) => (
+      <input
+        class="input"
+        inputMode={props.numeric ? 'decimal' : 'text'}
+        autocomplete="off"
+        {...ids}
+        value={props.value}
+        onInput={(event) => props.onInput(event.currentTarget.value)}
+      />
+    )}
+  </Field>
+);
+
+export const DateTimeField = (props: {
+  readonly label: string;
+  readonly value: string;
+  readonly onInput: (value: string) => void;
+}) => (
+  <Field label={props.label}>
+    {(ids) => (
+      <input
+        class="input"
+        type="datetime-local"
+        {...ids}
+        value={props.value}
+        onInput={(event) => props.onInput(event.currentTarget.value)}
+      />
+    )}
+  </Field>
+);
+
+export const SelectField = <T extends string>(props: {
+  readonly label: string;
+  readonly value: T | '';
+  readonly options: readonly { readonly value: T; readonly label: string }[];
+  readonly onChange: (value: T) => void;
+}) => (
+  <Field label={props.label}>
+    {(ids) => (
+      <select
+        class="input"
+        {...ids}
+        value={props.value}
+        onChange={(event) => props.onChange(event.currentTarget.value as T)}
+      >
+        {props.value === '' && <option value="">{d().none}</option>}
+        {props.options.map(({ value, label }) => (
+          <option key={value} value={value}>
+            {label}
+          </option>
+        ))}
+      </select>
+    )}
+  </Field>
+);
+
+/** Saves a record and says so; null where it could not be saved, after saying that. */
+export const saveRecord = async <K extends Kind>(
+  kind: K,
+  body: BodyOf<K>,
+  id?: RecordId,
+): Promise<RecordOf<K> | null> => {
+  const saved = await store.save(kind, body, id);
+  if (saved.ok) {
+    showToast({ text: d().saved });
+    return saved.value;
+  }
+  const what = saved.why === 'invalid' ? ` ${saved.problems[0]?.field}` : '';
+  showToast({ text: `${saved.why === 'invalid' ? d().wrongNumber : d().trouble}${what}` });
+  return null;
+};
+
+/** A form behind a button: opens in place, closes when it is saved. */
+export const Unfold = (props: {
+  readonly label: string;
+  readonly children: (close: () => void) => ComponentChildren;
+}) => {
+  const [open, setOpen] = useState(false);
+  return open ? (
+    <section class="sheet" aria-label={props.label}>
+      <div class="row row-apart">
+        <h3>{props.label}</h3>
+        <Button kind="quiet" onClick={() => setOpen(false)}>
+          {d().cancel}
+        </Button>
+      </div>
+      {props.children(() => setOpen(false))}
+    </section>
+  ) : (
+    <Button onClick={() => setOpen(true)}>{props.label}</Button>
+  );
+};
+
+/** A form that says what is missing instead of saving it. `save` answers the trouble, or null when done. */
+export const SmallForm = (props: {
+  readonly save: () => Promise<string | null>;
+  readonly children: ComponentChildren;
+}) => {
+  const [trouble, setTrouble] = useState<string | null>(null);
+  return (
+    <form
+      class="stack"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        void props.save().then(setTrouble);
+      }}
+    >
+      {props.children}
+      {trouble && (
+        <Notice tone="danger" live>
+          {trouble}
+        </Notice>
+      )}
+      <Button kind="main" submit>
+        {d().save}
+      </Button>
+    </form>
+  );
+};

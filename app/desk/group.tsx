@@ -1,0 +1,99 @@
+/** The group: its devices, more leads, and the log as a file. */
+import { useEffect, useState } from 'preact/hooks';
+import type { Records } from '../../core/records/index.ts';
+import { Button, LinkButton } from '../parts/controls/controls.tsx';
+import { formatDateTime } from '../parts/format.ts';
+import { sendFile } from '../parts/send-file.ts';
+import { session, store, syncStatus } from '../parts/state.ts';
+import { t } from '../parts/words/index.ts';
+import type { HubClient } from '../store/index.ts';
+import { InviteCard, type Invite } from './invite-card.tsx';
+import { d } from './words/index.ts';
+
+type Devices = Extract<Awaited<ReturnType<HubClient['devices']>>, { ok: true }>['value']['devices'];
+
+const exportAll = async () => {
+  const { name, bytes } = await store.exportFile('all');
+  await sendFile(name, bytes);
+};
+
+export const Group = ({ records }: { records: Records }) => {
+  const words = d().group;
+  const [devices, setDevices] = useState<Devices | null>(null);
+  const [invite, setInvite] = useState<Invite | null>(null);
+  const hasHub = session.value?.hub != null;
+  const readDevices = async () => {
+    const answer = await (await store.hub())?.devices();
+    if (answer?.ok) setDevices(answer.value.devices);
+  };
+  useEffect(() => {
+    void readDevices();
+  }, []);
+  const inviteLead = async () => {
+    const made = await (await store.hub())?.invite('lead');
+    if (made?.ok) setInvite({ ...made.value, who: words.roles.lead });
+  };
+  const codes = new Map(records.tester.map(({ body, revision }) => [revision.id, body.code]));
+  return (
+    <>
+      <p>{session.value?.groupName}</p>
+      {hasHub ? (
+        <>
+          <div class="row">
+            <Button onClick={() => void store.sync()}>{words.sync}</Button>
+            <span class="soft" role="status">
+              {t().unsent.states[syncStatus.value.state]}
+            </span>
+          </div>
+          <h2>{words.devices}</h2>
+          <div class="table-wrap" tabIndex={0} role="region" aria-label={words.devices}>
+            <table>
+              <thead>
+                <tr>
+                  <th scope="col">{words.device}</th>
+                  <th scope="col">{words.role}</th>
+                  <th scope="col">{words.seen}</th>
+                  <th scope="col">{words.revoke}</th>
+                </tr>
+              </thead>
+              <tbody>
+                {(devices ?? []).map((device) => (
+                  <tr key={device.device}>
+                    <th scope="row">{device.name}</th>
+                    <td>{`${words.roles[device.role]} ${codes.get(device.member) ?? ''}`}</td>
+                    <td>{formatDateTime(device.seenAt)}</td>
+                    <td>
+                      {device.revoked ? (
+                        words.revoked
+                      ) : (
+                        <Button
+                          kind="quiet"
+                          aria-label={`${words.revoke}: ${device.name} ${codes.get(device.member) ?? ''}`}
+                          onClick={async () => {
+                            await (await store.hub())?.revoke(device.device);
+                            await readDevices();
+                          }}
+                        >
+                          {words.revoke}
+                        </Button>
+                      )}
+                    </td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </div>
+          {invite && <InviteCard {...invite} />}
+          <Button onClick={() => void inviteLead()}>{words.inviteLead}</Button>
+        </>
+      ) : (
+        <p>{words.noHub}</p>
+      )}
+      <h2>{words.files}</h2>
+      <div class="row">
+        <Button onClick={() => void exportAll()}>{words.exportAll}</Button>
+        <LinkButton href="/file">{words.open}</LinkButton>
+      </div>
+    </>
+  );
+};

@@ -1,0 +1,229 @@
+/** Where each pair is and how far it has gone; what to ask about; hand out, take back, withdraw. */
+import { useState } from 'preact/hooks';
+import type { RecordId, RecordOf, Surface } from '../../core/records/index.ts';
+import type { PairReview } from '../../core/review/index.ts';
+import { Bars } from '../parts/charts/bars.tsx';
+import { Button } from '../parts/controls/controls.tsx';
+import { formatDate, formatDistance, formatPercent, formatSize } from '../parts/format.ts';
+import { toInstant } from '../parts/instant.ts';
+import { t } from '../parts/words/index.ts';
+import { namesIn, type TabProps } from './desk-state.ts';
+import { saveRecord, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
+import { ToAsk } from './to-ask.tsx';
+import { d } from './words/index.ts';
+
+const surfacesInWords = (pair: PairReview): string =>
+  Object.entries(pair.bySurface)
+    .sort(([, a], [, b]) => b - a)
+    .map(([surface, distance]) => {
+      const name =
+        surface === 'unknown' ? d().pairs.unknownSurface : t().surfaces[surface as Surface];
+      return `${name} ${formatDistance(distance)}`;
+    })
+    .join(', ');
+
+const notesOf = (pair: PairReview): string =>
+  [
+    ...(pair.stopUse ? [d().pairs.stopUse] : []),
+    ...(pair.outOfTolerance > 0 ? [d().pairs.outOfTolerance(pair.outOfTolerance)] : []),
+  ].join('; ');
+
+export const Pairs = ({ records, review }: TabProps) => {
+  const words = d().pairs;
+  const names = namesIn(review, records);
+  const { brief } = review.project;
+  if (review.pairs.length === 0) return <p>{words.none}</p>;
+  return (
+    <>
+      <ToAsk records={records} review={review} />
+      <Bars
+        title={words.title}
+        full={{ value: brief.distanceM, label: words.full(formatDistance(brief.distanceM)) }}
+        bars={review.pairs.map((pair) => ({
+          key: pair.id,
+          name: pair.code,
+          value: pair.totalM,
+          label: formatDistance(pair.totalM),
+        }))}
+      />
+      <div class="table-wrap" tabIndex={0} role="region" aria-label={words.title}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{words.pair}</th>
+              <th scope="col">{words.round}</th>
+              <th scope="col">{words.size}</th>
+              <th scope="col" class="right">
+                {words.distance}
+              </th>
+              <th scope="col" class="right">
+                {words.ofBrief}
+              </th>
+              <th scope="col" class="right">
+                {words.runs}
+              </th>
+              <th scope="col">{words.surfaces}</th>
+              <th scope="col">{words.holder}</th>
+              <th scope="col">{words.lastRun}</th>
+              <th scope="col">{words.notes}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {review.pairs.map((pair) => (
+              <tr key={pair.id}>
+                <th scope="row">{pair.code}</th>
+                <td>{names.round(pair.round)}</td>
+                <td>{formatSize(pair.sizeMm)}</td>
+                <td class="right">{formatDistance(pair.totalM)}</td>
+                <td class="right">{formatPercent(pair.shareOfBrief)}</td>
+                <td class="right">{pair.runs}</td>
+                <td>{surfacesInWords(pair)}</td>
+                <td>{names.tester(pair.holder)}</td>
+                <td>{pair.lastRunMs === null ? d().none : formatDate(pair.lastRunMs)}</td>
+                <td class={notesOf(pair) ? 'outside' : ''}>{notesOf(pair)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <div class="two-columns">
+        <HandOut records={records} review={review} />
+        <Withdraw records={records} review={review} />
+      </div>
+    </>
+  );
+};
+
+const pairOptions = (pairs: readonly PairReview[]) =>
+  pairs.map(({ id, code }) => ({ value: id, label: code }));
+
+const HandOut = ({ records, review }: TabProps) => {
+  const words = d().pairs;
+  const names = namesIn(review, records);
+  const free = review.pairs.filter(({ holder, stopUse }) => holder === null && !stopUse);
+  const out = records['hand-out'].filter(
+    ({ body }) => body.project === review.project.id && body.until === undefined,
+  );
+  const [pair, setPair] = useState<RecordId | ''>('');
+  const [tester, setTester] = useState<RecordId | ''>('');
+  const [blind, setBlind] = useState(true);
+  const takeBack = ({ body, revision }: RecordOf<'hand-out'>) =>
+    saveRecord('hand-out', { ...body, until: toInstant(Date.now()) }, revision.id);
+  return (
+    <div class="stack">
+      <Unfold label={words.handOut}>
+        {(close) => (
+          <SmallForm
+            save={async () => {
+              if (pair === '' || tester === '') return d().missing;
+              const project = review.project.id;
+              const from = toInstant(Date.now());
+              const saved = await saveRecord('hand-out', { project, pair, tester, from, blind });
+              if (!saved) return d().trouble;
+              setPair('');
+              close();
+              return null;
+            }}
+          >
+            <SelectField
+              label={words.pair}
+              value={pair}
+              options={pairOptions(free)}
+              onChange={setPair}
+            />
+            <SelectField
+              label={words.handOutTo}
+              value={tester}
+              options={records.tester.map(({ body, revision }) => ({
+                value: revision.id,
+                label: body.code,
+              }))}
+              onChange={setTester}
+            />
+            <label class="row">
+              <input
+                type="checkbox"
+                class="tick"
+                checked={blind}
+                onChange={(event) => setBlind(event.currentTarget.checked)}
+              />
+              {words.blind}
+            </label>
+          </SmallForm>
+        )}
+      </Unfold>
+      <ul class="plain-list">
+        {out.map((handOut) => (
+          <li class="row row-apart" key={handOut.revision.id}>
+            {`${names.pair(handOut.body.pair)} → ${names.tester(handOut.body.tester)}`}
+            <Button
+              kind="quiet"
+              aria-label={`${words.takeBack}: ${names.pair(handOut.body.pair)}`}
+              onClick={() => void takeBack(handOut)}
+            >
+              {words.takeBack}
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+};
+
+const Withdraw = ({ records, review }: TabProps) => {
+  const words = d().pairs;
+  const names = namesIn(review, records);
+  const standing = records['stop-use'].filter(
+    ({ body }) => body.project === review.project.id && body.until === undefined,
+  );
+  const [target, setTarget] = useState<RecordId | ''>('');
+  const [reason, setReason] = useState('');
+  const rounds = review.rounds.map(({ id, name }) => ({ value: id, label: name }));
+  const lift = ({ body, revision }: RecordOf<'stop-use'>) =>
+    saveRecord('stop-use', { ...body, until: toInstant(Date.now()) }, revision.id);
+  return (
+    <div class="stack">
+      <Unfold label={words.stop}>
+        {(close) => (
+          <SmallForm
+            save={async () => {
+              if (target === '' || reason.trim() === '') return d().missing;
+              const pairs = review.pairs
+                .filter(({ id, round }) => id === target || round === target)
+                .map(({ id }) => id);
+              const saved = await saveRecord('stop-use', {
+                project: review.project.id,
+                pairs,
+                reason: reason.trim(),
+                from: toInstant(Date.now()),
+              });
+              if (!saved) return d().trouble;
+              close();
+              return null;
+            }}
+          >
+            <SelectField
+              label={`${words.pair} / ${words.round}`}
+              value={target}
+              options={[...rounds, ...pairOptions(review.pairs)]}
+              onChange={setTarget}
+            />
+            <TextField label={words.stopReason} value={reason} onInput={setReason} />
+          </SmallForm>
+        )}
+      </Unfold>
+      <ul class="plain-list">
+        {standing.map((stop) => (
+          <li class="row row-apart" key={stop.revision.id}>
+            <span class="grow">
+              {`${stop.body.pairs.map(names.pair).join(', ')}: ${stop.body.reason}`}
+            </span>
+            <Button kind="quiet" onClick={() => void lift(stop)}>
+              {words.lift}
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+};

@@ -1,0 +1,249 @@
+/** The rounds of a project: what changed in each, its blueprint, and its pairs. */
+import { useState } from 'preact/hooks';
+import {
+  complaintKinds,
+  kindsOfComplaint,
+  partIds,
+  parts,
+  type ComplaintKind,
+  type PartId,
+} from '../../core/foot/index.ts';
+import {
+  measures,
+  roundStages,
+  type Change,
+  type Dimension,
+  type Measure,
+  type RecordId,
+  type Round,
+} from '../../core/records/index.ts';
+import { footLengthOf, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
+import { Button } from '../parts/controls/controls.tsx';
+import { language } from '../parts/words/index.ts';
+import { usualUnit } from './bench-form.tsx';
+import type { TabProps } from './desk-state.ts';
+import { saveRecord, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
+import { d } from './words/index.ts';
+
+export const Rounds = (props: TabProps) => {
+  const words = d().rounds;
+  const { rounds } = props.review;
+  return (
+    <>
+      {rounds.length === 0 && <p>{words.none}</p>}
+      {rounds.map((round) => (
+        <section class="sheet" key={round.id} aria-label={round.name}>
+          <div class="row row-apart">
+            <h2>{round.name}</h2>
+            <span class="soft">{words.stages[round.stage]}</span>
+          </div>
+          <hr class="stitch" />
+          {round.changes.length === 0 ? (
+            <p class="soft">{words.noChanges}</p>
+          ) : (
+            <ul>
+              {round.changes.map(({ part, what, mends }) => (
+                <li key={`${part} ${what}`}>
+                  {`${parts[part].name[language()]}: ${what}`}
+                  {mends && (
+                    <span class="soft">
+                      {` (${words.mends}: ${kindsOfComplaint[mends.kind].name[language()]})`}
+                    </span>
+                  )}
+                </li>
+              ))}
+            </ul>
+          )}
+          <p class="soft">
+            {props.review.pairs
+              .filter((pair) => pair.round === round.id)
+              .map(({ code }) => code)
+              .join(', ')}
+          </p>
+          <PairForm project={props.review.project.id} round={round.id} />
+        </section>
+      ))}
+      <RoundForm {...props} />
+    </>
+  );
+};
+
+const PairForm = ({ project, round }: { project: RecordId; round: RecordId }) => {
+  const words = d().rounds;
+  const [code, setCode] = useState('');
+  const [size, setSize] = useState('42');
+  const [carried, setCarried] = useState('');
+  return (
+    <Unfold label={words.addPair}>
+      {(close) => (
+        <SmallForm
+          save={async () => {
+            const eu = parseDecimal(size);
+            const km = carried.trim() === '' ? 0 : parseDecimal(carried);
+            if (code.trim() === '') return `${words.code}: ${d().missing}`;
+            if (eu === null || km === null) return d().wrongNumber;
+            const saved = await saveRecord('pair', {
+              project,
+              round,
+              code: code.trim().toUpperCase(),
+              sizeMm: millimetres(Math.round(footLengthOf(eu, 'eu'))),
+              ...(km > 0 && { carriedInM: toMetres(km, 'km') }),
+            });
+            if (!saved) return d().trouble;
+            setCode('');
+            close();
+            return null;
+          }}
+        >
+          <div class="field-row">
+            <TextField label={words.code} hint={words.codeHint} value={code} onInput={setCode} />
+            <TextField label={words.size} value={size} onInput={setSize} numeric />
+            <TextField label={words.carriedIn} value={carried} onInput={setCarried} numeric />
+          </div>
+        </SmallForm>
+      )}
+    </Unfold>
+  );
+};
+
+interface ChangeForm {
+  readonly part: PartId;
+  readonly what: string;
+  readonly mends: ComplaintKind | '';
+}
+
+interface DimensionForm {
+  readonly measure: Measure;
+  readonly site: string;
+  readonly nominal: string;
+  readonly lower: string;
+  readonly upper: string;
+}
+
+const emptyDimension: DimensionForm = {
+  measure: 'stack-height',
+  site: 'heel-centre',
+  nominal: '',
+  lower: '-1',
+  upper: '1',
+};
+
+const replaced = <T,>(list: readonly T[], index: number, part: Partial<T>): readonly T[] =>
+  list.map((one, other) => (other === index ? { ...one, ...part } : one));
+
+const RoundForm = ({ review }: TabProps) => {
+  const words = d().rounds;
+  const [name, setName] = useState('');
+  const [stage, setStage] = useState<Round['stage']>('first-samples');
+  const [changes, setChanges] = useState<readonly ChangeForm[]>([]);
+  const [dimensions, setDimensions] = useState<readonly DimensionForm[]>([]);
+
+  const save = async (close: () => void) => {
+    if (name.trim() === '') return `${words.name}: ${d().missing}`;
+    const blueprint: Dimension[] = [];
+    for (const { measure, site, ...typed } of dimensions) {
+      const [nominal, lower, upper] = [typed.nominal, typed.lower, typed.upper].map(parseDecimal);
+      if (nominal == null || lower == null || upper == null || lower > upper)
+        return `${words.blueprint}: ${d().wrongNumber}`;
+      blueprint.push({ measure, site, unit: usualUnit[measure], nominal, lower, upper });
+    }
+    const saved = await saveRecord('round', {
+      project: review.project.id,
+      name: name.trim(),
+      order: Math.max(0, ...review.rounds.map(({ order }) => order)) + 1,
+      stage,
+      changes: changes
+        .filter(({ what }) => what.trim() !== '')
+        .map(({ part, what, mends }): Change => ({
+          part,
+          what: what.trim(),
+          ...(mends !== '' && { mends: { kind: mends } }),
+        })),
+      blueprint,
+    });
+    if (!saved) return d().trouble;
+    setName('');
+    setChanges([]);
+    close();
+    return null;
+  };
+
+  return (
+    <Unfold label={words.add}>
+      {(close) => (
+        <SmallForm save={() => save(close)}>
+          <div class="field-row">
+            <TextField label={words.name} value={name} onInput={setName} />
+            <SelectField
+              label={words.stage}
+              value={stage}
+              options={roundStages.map((value) => ({ value, label: words.stages[value] }))}
+              onChange={setStage}
+            />
+          </div>
+          <h3>{words.changes}</h3>
+          {changes.map((change, index) => (
+            <div class="field-row" key={index}>
+              <SelectField
+                label={words.part}
+                value={change.part}
+                options={partIds.map((value) => ({ value, label: parts[value].name[language()] }))}
+                onChange={(part) => setChanges(replaced(changes, index, { part }))}
+              />
+              <TextField
+                label={words.what}
+                value={change.what}
+                onInput={(what) => setChanges(replaced(changes, index, { what }))}
+              />
+              <SelectField
+                label={words.mends}
+                value={change.mends}
+                options={complaintKinds.map((value) => ({
+                  value,
+                  label: kindsOfComplaint[value].name[language()],
+                }))}
+                onChange={(mends) => setChanges(replaced(changes, index, { mends }))}
+              />
+            </div>
+          ))}
+          <Button
+            kind="quiet"
+            onClick={() => setChanges([...changes, { part: 'upper-pattern', what: '', mends: '' }])}
+          >
+            {words.addChange}
+          </Button>
+          <h3>{words.blueprint}</h3>
+          {dimensions.map((dimension, index) => (
+            <div class="field-row" key={index}>
+              <SelectField
+                label={d().bench.reading}
+                value={dimension.measure}
+                options={measures.map((value) => ({ value, label: d().bench.measures[value] }))}
+                onChange={(measure) => setDimensions(replaced(dimensions, index, { measure }))}
+              />
+              <TextField
+                label={d().bench.site}
+                value={dimension.site}
+                onInput={(site) => setDimensions(replaced(dimensions, index, { site }))}
+              />
+              {(['nominal', 'lower', 'upper'] as const).map((field) => (
+                <TextField
+                  key={field}
+                  label={`${field === 'nominal' ? d().bench.nominal : words[field]}, ${d().bench.units[usualUnit[dimension.measure]]}`}
+                  value={dimension[field]}
+                  onInput={(value) =>
+                    setDimensions(replaced(dimensions, index, { [field]: value }))
+                  }
+                  numeric
+                />
+              ))}
+            </div>
+          ))}
+          <Button kind="quiet" onClick={() => setDimensions([...dimensions, emptyDimension])}>
+            {words.addDimension}
+          </Button>
+        </SmallForm>
+      )}
+    </Unfold>
+  );
+};

@@ -1,0 +1,256 @@
+/** Everything the desk says, in English. The other languages have the same keys, or do not compile. */
+import type { RunOddity } from '../../../core/mileage/index.ts';
+import type {
+  Brief,
+  LeftOut,
+  Measure,
+  MeasureUnit,
+  Role,
+  Round,
+} from '../../../core/records/index.ts';
+
+const runs = (count: number) => `${count} ${count === 1 ? 'run' : 'runs'}`;
+const testers = (count: number) => `${count} ${count === 1 ? 'tester' : 'testers'}`;
+const pairs = (count: number) => `${count} ${count === 1 ? 'pair' : 'pairs'}`;
+
+export const en = {
+  title: 'Desk',
+  phone: 'To the phone',
+  projects: 'Projects',
+  noProjects: 'No project yet. Begin with its brief.',
+  newProject: 'New project',
+  groupTitle: 'Group',
+  onlyLeads: 'The desk is for leads. Your screens are on the phone side.',
+  evidence: (p: number, t: number, r: number, distance: string) =>
+    `${pairs(p)}, ${testers(t)}, ${runs(r)}, ${distance}`,
+  save: 'Save',
+  add: 'Add',
+  cancel: 'Cancel',
+  wrongNumber: 'A number is missing or wrong.',
+  missing: 'This is missing.',
+  trouble: 'It was not saved. Nothing is lost: try again.',
+  saved: 'Saved',
+  none: '–',
+
+  tabs: {
+    pairs: 'Pairs',
+    complaints: 'Complaints',
+    bench: 'Bench checks',
+    rounds: 'Rounds',
+    testers: 'Testers',
+  },
+
+  brief: {
+    name: 'Name of the project',
+    runner: 'For which runner',
+    runners: { neutral: 'neutral', stability: 'stability' } as Readonly<
+      Record<Brief['runner'], string>
+    >,
+    use: 'For what',
+    uses: {
+      'daily-training': 'daily training',
+      'long-run': 'long run',
+      tempo: 'tempo',
+      'race-day': 'race day',
+      trail: 'trail',
+      walking: 'walking',
+    } as Readonly<Record<Brief['use'], string>>,
+    surfaces: 'On which surfaces',
+    distance: 'Distance a pair must carry, km',
+    attributes: 'Comfort questions',
+    attributesHint: 'Overall comfort is always asked.',
+  },
+
+  pairs: {
+    title: 'Kilometres on each pair',
+    full: (distance: string) => `The line marks the brief's distance: ${distance}.`,
+    none: 'No pair yet. Add a round, then its pairs.',
+    pair: 'Pair',
+    round: 'Round',
+    size: 'Size',
+    distance: 'On the pair',
+    ofBrief: 'Of the brief',
+    runs: 'Runs',
+    surfaces: 'By surface',
+    holder: 'With',
+    lastRun: 'Last run',
+    notes: 'Note',
+    stopUse: 'withdrawn',
+    outOfTolerance: (count: number) =>
+      `${count} ${count === 1 ? 'reading' : 'readings'} out of tolerance`,
+    handOut: 'Hand out',
+    handOutTo: 'Hand out to',
+    blind: 'The tester does not know what was changed',
+    takeBack: 'Take back',
+    stop: 'Withdraw',
+    stopReason: 'Why must nobody wear it?',
+    lift: 'Lift the notice',
+    unknownSurface: 'not said',
+  },
+
+  ask: {
+    title: 'To ask about',
+    pain: (tester: string, score: number, pair: string, date: string) =>
+      `${tester}: pain ${score} of 10 in pair ${pair} on ${date}. Ask how they are; no more runs in this test until a clinician says so.`,
+    damage: (tester: string, pair: string, what: string, date: string) =>
+      `${tester}: pair ${pair} came apart (${what}) on ${date}.`,
+    oddity: {
+      'logged-twice': 'logged twice; counted once',
+      'tester-overlap': 'overlaps with another run of the same tester',
+      'pair-overlap': 'two testers in one pair at the same time',
+      pace: 'implausible pace',
+      distance: 'implausible distance',
+      'not-handed-out': 'the pair was not handed out to this tester then',
+      'in-the-future': 'lies in the future',
+      'unknown-pair': 'the pair is not in the log',
+    } as Readonly<Record<RunOddity['why'], string>>,
+    run: (tester: string, pair: string, distance: string, date: string) =>
+      `${tester}, pair ${pair}, ${distance}, ${date}`,
+    leftOut: {
+      'unknown-kind': (count: number) =>
+        `${count} ${count === 1 ? 'record is' : 'records are'} of a kind that needs a newer app; kept, and in no figure.`,
+      'newer-schema': (count: number) =>
+        `${count} ${count === 1 ? 'record was' : 'records were'} written by a newer app; kept, and in no figure.`,
+      unreadable: (count: number) =>
+        `${count} ${count === 1 ? 'record' : 'records'} cannot be read; kept, and in no figure.`,
+    } as Readonly<Record<LeftOut['why'], (count: number) => string>>,
+  },
+
+  complaints: {
+    round: 'Round',
+    view: 'View',
+    mapTitle: 'Testers who reported anything there, of those asked',
+    asked: (r: number, t: number) => `${runs(r)} of ${testers(t)} were asked about their feet.`,
+    nobodyAsked: 'Nobody was asked yet. That is not the same as no complaint.',
+    none: 'Asked, and nothing was reported.',
+    zone: 'Zone',
+    kind: 'Complaint',
+    testers: 'Testers',
+    twice: 'twice or more',
+    runs: 'Runs',
+    feet: 'left / right',
+    severity: 'Severity, mean / most',
+    runsBehind: (zone: string) => `Runs behind: ${zone}`,
+    pick: 'Tap a zone for the runs behind it.',
+    unasked: 'nobody asked',
+    counts: 'These are counts. Whether a complaint recurs beyond chance is not said here.',
+  },
+
+  bench: {
+    none: 'No bench check yet.',
+    choose: 'Measure and site',
+    measures: {
+      'stack-height': 'Stack height',
+      hardness: 'Hardness',
+      mass: 'Mass',
+      'tread-depth': 'Tread depth',
+      'impact-peak': 'Impact peak',
+      'energy-absorbed': 'Energy absorbed',
+      'energy-returned': 'Energy returned',
+      dimension: 'Dimension',
+    } as Readonly<Record<Measure, string>>,
+    units: {
+      mm: 'mm',
+      g: 'g',
+      'asker-c': 'Asker C',
+      'shore-a': 'Shore A',
+      N: 'N',
+      J: 'J',
+      '%': '%',
+      kPa: 'kPa',
+    } as Readonly<Record<MeasureUnit, string>>,
+    xTitle: (unit: string) => `Distance on the pair, ${unit}`,
+    point: (pair: string, value: string, distance: string) =>
+      `Pair ${pair}: ${value} at ${distance}`,
+    limit: (value: string) => `limit of the brief ${value}`,
+    table: 'As a table',
+    pair: 'Pair',
+    foot: 'Foot',
+    readings: 'Reading at distance',
+    add: 'Add a bench check',
+    at: 'Measured',
+    temperature: 'Room, °C',
+    rested: 'Hours since the last run',
+    operator: 'By whom',
+    site: 'Site',
+    siteHint: 'One word for one place, such as heel-centre.',
+    value: 'Value',
+    gauge: 'Gauge',
+    reading: 'Reading',
+    addReading: 'One more reading',
+    deviations: 'Arrival against the blueprint',
+    allInside: (count: number) => `All ${count} readings are within tolerance.`,
+    noBlueprint: 'No blueprint or no arrival check yet.',
+    nominal: 'Nominal',
+    deviation: 'Deviation',
+  },
+
+  rounds: {
+    none: 'No round yet.',
+    add: 'Add a round',
+    name: 'Name',
+    stage: 'Stage',
+    stages: {
+      pullover: 'pullover',
+      'first-samples': 'first samples',
+      'wear-test-samples': 'wear-test samples',
+      'confirmation-samples': 'confirmation samples',
+      production: 'production',
+    } as Readonly<Record<Round['stage'], string>>,
+    changes: 'What changed',
+    noChanges: 'Nothing is noted as changed.',
+    part: 'Part',
+    what: 'What is different',
+    mends: 'Meant to mend',
+    addChange: 'One more change',
+    blueprint: 'Blueprint',
+    addDimension: 'One more dimension',
+    lower: 'Lower',
+    upper: 'Upper',
+    unit: 'Unit',
+    addPair: 'Add a pair',
+    code: 'Code on the tongue label',
+    codeHint: 'Capitals and digits; it must not tell the build.',
+    size: 'Size, EU',
+    carriedIn: 'Kilometres before the test',
+  },
+
+  testers: {
+    none: 'No tester yet.',
+    add: 'Add a tester',
+    code: 'Code',
+    name: 'Name (optional; stays in the group)',
+    length: 'Foot length, mm (left / right)',
+    mass: 'Body mass, kg',
+    height: 'Height, cm',
+    invite: 'Invite',
+    file: 'Hand-out file',
+    scan: (code: string) => `${code} scans this, or types the code:`,
+    validUntil: (date: string) => `Good once, until ${date}.`,
+    needsHub: 'Without a hub, send the hand-out file.',
+    runs: 'Runs',
+    distance: 'Distance',
+    last: 'Last run',
+    silent: (days: number) => `silent for ${days} days`,
+  },
+
+  group: {
+    devices: 'Devices',
+    device: 'Device',
+    role: 'Role',
+    roles: { lead: 'lead', tester: 'tester', specialist: 'specialist' } as Readonly<
+      Record<Role, string>
+    >,
+    seen: 'Last seen',
+    revoke: 'Sign out',
+    revoked: 'signed out',
+    inviteLead: 'Invite another lead',
+    files: 'Files',
+    exportAll: 'Save the whole log as a file',
+    open: 'Open a file',
+    noHub: 'This group works by files: no hub.',
+    sync: 'Sync now',
+  },
+};
+
+export type DeskWords = typeof en;

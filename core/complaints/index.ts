@@ -1,0 +1,2 @@
+export * from './counts.ts';
+export * from './caution.ts';
