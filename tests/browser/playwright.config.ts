@@ -8,7 +8,12 @@ export default defineConfig({
   retries: 0,
   timeout: 120_000,
   expect: { timeout: 10_000 },
-  use: { serviceWorkers: 'allow', trace: 'retain-on-failure', locale: 'en-GB' },
+  use: {
+    serviceWorkers: 'allow',
+    trace: 'retain-on-failure',
+    locale: 'en-GB',
+    actionTimeout: 10_000,
+  },
   projects: [
     {
       name: 'phone',

@@ -192,7 +192,7 @@ export const DistanceChart = (props: DistanceChartProps) => {
             ref={(element: SVGGElement | null) => {
               points.current[at] = element;
             }}
-            class={`chart-point chart-series-${mark % MARKS}`}
+            class={`chart-point chart-series-${mark % MARKS}${mark >= MARKS ? ' chart-hollow' : ''}`}
             transform={`translate(${x(point.x).toFixed(1)},${y(point.y).toFixed(1)})`}
             role="img"
             aria-label={point.label}
@@ -210,7 +210,10 @@ export const DistanceChart = (props: DistanceChartProps) => {
           <li key={s.name}>
             <svg width="28" height="14" viewBox="-14 -7 28 14">
               <path class={`chart-line chart-series-${at % MARKS}`} d="M-14,0H14" />
-              <path class={`chart-point chart-series-${at % MARKS}`} d={markPath(at)} />
+              <path
+                class={`chart-point chart-series-${at % MARKS}${at >= MARKS ? ' chart-hollow' : ''}`}
+                d={markPath(at)}
+              />
             </svg>
             {s.name}
           </li>

@@ -10,12 +10,15 @@ export interface ToastMessage {
 
 const current = signal<ToastMessage | null>(null);
 let timer: ReturnType<typeof setTimeout> | undefined;
-const SHOWN_MS = 8000;
+/** Long enough to read; longer where there is something to undo. */
+const SHOWN_MS = 3500;
+const SHOWN_WITH_ACTION_MS = 10_000;
 
 export const showToast = (message: ToastMessage): void => {
   clearTimeout(timer);
   current.value = message;
-  if (!message.stays) timer = setTimeout(() => (current.value = null), SHOWN_MS);
+  const ms = message.action ? SHOWN_WITH_ACTION_MS : SHOWN_MS;
+  if (!message.stays) timer = setTimeout(() => (current.value = null), ms);
 };
 
 export const Toast = () => {

@@ -1,9 +1,9 @@
 /** The device's store and the hub against each other, both real. */
 import 'fake-indexeddb/auto';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { openStore, type Store } from '../../../app/store/index.ts';
+import { openStore, type HubClient, type Store } from '../../../app/store/index.ts';
 import { sql } from 'kysely';
-import type { BodyOf, RecordId } from '../../../core/records/index.ts';
+import type { BodyOf, DeviceId, RecordId } from '../../../core/records/index.ts';
 import { metres } from '../../../core/units/index.ts';
 import { testHub, URL_OF_HUB, type TestHub } from '../hub/hub-for-tests.ts';
 
@@ -206,12 +206,9 @@ describe('sync', () => {
 
   it('keeps a revoked phone working, and its log can leave as a file', async () => {
     const { id, phone } = await newTester('T01');
-    const client = await lead.hub();
-    const devices = value(await (client as NonNullable<typeof client>).devices()).devices;
-    const device = devices.find((d) => d.member === id);
-    value(
-      await (client as NonNullable<typeof client>).revoke((device as { device: never }).device),
-    );
+    const client = (await lead.hub()) as HubClient;
+    const device = value(await client.devices()).devices.find(({ member }) => member === id);
+    value(await client.revoke(device?.device as DeviceId));
     value(await phone.save('run', runOf(id)));
     expect(await phone.sync()).toEqual({ what: 'revoked' });
     expect(await phone.session()).toMatchObject({ revoked: true });
