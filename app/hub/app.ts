@@ -221,6 +221,7 @@ export const createHub = (deps: HubDeps): Hono<Env> => {
       cursor,
       scope,
       Math.min(limit, MAX_PULL),
+      c.req.query('own') === '1',
     );
     if (!page) return fail(c, 'reset');
     await noteSeen(db, device, now());

@@ -46,6 +46,25 @@ export const deviceSide = (context: StoreContext, session: Session): DeviceSide 
         db.getAll('outbox', after ? IDBKeyRange.lowerBound(keyOf(after), true) : null, limit),
       ),
 
+    lacksAny: (receipts) =>
+      withDatabase(async (db) => {
+        for (const { id, stamp, hash } of receipts) {
+          const head = await db.get('heads', id);
+          if (head?.hash === hash || head?.erased) continue;
+          if (!(await db.getKey('superseded', [id, stamp, hash]))) return true;
+        }
+        return false;
+      }),
+
+    async settle(revisions) {
+      await withDatabase(async (db) => {
+        const tx = db.transaction('outbox', 'readwrite');
+        for (const revision of revisions) await tx.store.delete(keyOf(revision));
+        await tx.done;
+      });
+      changes.tell({ kinds: new Set() });
+    },
+
     async setAside(refused) {
       await withDatabase(async (db) => {
         const tx = db.transaction(['outbox', 'refused'], 'readwrite', { durability: 'strict' });

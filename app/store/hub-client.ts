@@ -36,7 +36,8 @@ export interface HubClient {
     device: DeviceId,
     deviceName: string,
   ): Promise<HubOutcome<z.infer<typeof joinAnswer>>>;
-  pull(cursor: string | null, scope: Scope): Promise<HubOutcome<PullAnswer>>;
+  /** `ownWhole`: this device's own revisions come whole instead of as receipts. */
+  pull(cursor: string | null, scope: Scope, ownWhole: boolean): Promise<HubOutcome<PullAnswer>>;
   push(revisions: readonly Revision[]): Promise<HubOutcome<PushAnswer>>;
   invite(role: Role, tester?: RecordId): Promise<HubOutcome<z.infer<typeof inviteAnswer>>>;
   devices(): Promise<HubOutcome<z.infer<typeof devicesAnswer>>>;
@@ -101,10 +102,10 @@ export const createHubClient = (
     hello: () => ask(helloAnswer, 'hello'),
     join: (code, device, deviceName) =>
       ask(joinAnswer, 'join', { code, token, device, deviceName }),
-    pull: (cursor, scope) =>
+    pull: (cursor, scope, ownWhole) =>
       ask(
         pullAnswer,
-        `pull?scope=${scope}&limit=${PULL_LIMIT}${cursor === null ? '' : `&since=${cursor}`}`,
+        `pull?scope=${scope}&limit=${PULL_LIMIT}${cursor === null ? '' : `&since=${cursor}`}${ownWhole ? '&own=1' : ''}`,
       ),
     push: (revisions) => ask(pushAnswer, 'push', { revisions }),
     invite: (role, tester) =>

@@ -5,6 +5,9 @@
  *  - revisions, receipts and cursor of one page are applied together or not at all;
  *  - the outbox is cleared by a revision seen again in the feed, never by the push answer alone: a hub
  *    restored from a backup between the two would have forgotten it while the cursor still fits;
+ *  - a receipt for a revision that this device does not hold comes from a copy of it (a cloned phone): the
+ *    page is asked for again with the revisions whole;
+ *  - a revision that the hub already had behind the cursor needs no receipt: it is settled;
  *  - a hub whose past changed is recognised by the cursor's chain: the device starts over and offers
  *    all it holds;
  *  - one bad revision never stops the others.
@@ -12,6 +15,7 @@
 import {
   MAX_PUSH_BYTES,
   MAX_PUSH_REVISIONS,
+  parseCursor,
   parseRevision,
   type PullAnswer,
   type PushAnswer,
@@ -37,13 +41,17 @@ export interface DeviceSide {
   startOver(): Promise<void>;
   /** The next part of the outbox after this revision, in a fixed order. */
   unsent(after: Revision | null, limit: number): Promise<readonly Revision[]>;
+  /** Whether any of these revisions of its own name is not held here. */
+  lacksAny(receipts: PullAnswer['receipts']): Promise<boolean>;
+  /** Takes revisions out of the outbox that the hub is known to keep. */
+  settle(revisions: readonly Revision[]): Promise<void>;
   /** Moves refused revisions from the outbox to where they are shown. */
   setAside(refused: readonly { revision: Revision; verdict: PushVerdict }[]): Promise<void>;
 }
 
 /** What a round needs of the hub. */
 export interface HubSide {
-  pull(cursor: string | null): Promise<HubOutcome<PullAnswer>>;
+  pull(cursor: string | null, ownWhole: boolean): Promise<HubOutcome<PullAnswer>>;
   push(revisions: readonly Revision[]): Promise<HubOutcome<PushAnswer>>;
 }
 
@@ -63,8 +71,9 @@ const MAX_RESETS = 3;
 export const syncRound = async (device: DeviceSide, hub: HubSide): Promise<RoundOutcome> => {
   let pulled = 0;
   const pullAll = async (): Promise<({ ok: false } & HubProblem) | null> => {
+    let ownWhole = false;
     for (let resets = 0; ;) {
-      const answer = await hub.pull(await device.cursor());
+      const answer = await hub.pull(await device.cursor(), ownWhole);
       if (!answer.ok) {
         const isReset = answer.why === 'hub-error' && answer.code === 'reset';
         if (!isReset || ++resets > MAX_RESETS) return answer;
@@ -72,6 +81,10 @@ export const syncRound = async (device: DeviceSide, hub: HubSide): Promise<Round
         continue;
       }
       const { revisions, receipts, next, more, hubNow } = answer.value;
+      if (!ownWhole && (await device.lacksAny(receipts))) {
+        ownWhole = true;
+        continue;
+      }
       const whole = revisions.flatMap((value) => {
         const parsed = parseRevision(value);
         return parsed.ok ? [parsed.revision] : [];
@@ -100,6 +113,12 @@ export const syncRound = async (device: DeviceSide, hub: HubSide): Promise<Round
       return verdict?.verdict === 'refused' ? [{ revision, verdict }] : [];
     });
     if (setAside.length > 0) await device.setAside(setAside);
+    const seq = parseCursor((await device.cursor()) ?? '')?.seq ?? 0;
+    const settled = batch.filter((_, at) => {
+      const verdict = answer.value.verdicts[at];
+      return verdict?.verdict === 'known' && verdict.seq !== undefined && verdict.seq <= seq;
+    });
+    if (settled.length > 0) await device.settle(settled);
     refused += setAside.length;
     pushed += batch.length - setAside.length;
     last = batch.at(-1) as Revision;

@@ -45,7 +45,7 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
     changes.tell({ sync: { state: 'running' } });
     const scope = session.role === 'lead' ? 'all' : 'mine';
     const outcome = await syncRound(deviceSide(context, session), {
-      pull: (cursor) => hub.pull(cursor, scope),
+      pull: (cursor, ownWhole) => hub.pull(cursor, scope, ownWhole),
       push: (revisions) => hub.push(revisions),
     });
     if (outcome.ok) {

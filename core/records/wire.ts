@@ -37,7 +37,7 @@ export type Scope = (typeof scopes)[number];
 export const pullAnswer = z.looseObject({
   /** Unchecked revisions: the device checks each by itself. */
   revisions: z.array(z.unknown()),
-  /** Revisions of this very device, seen again in the feed. */
+  /** Revisions of this very device, seen again in the feed; with `own=1` they come whole instead. */
   receipts: z.array(z.looseObject({ id: recordIdSchema, stamp: stampSchema, hash: sha256Schema })),
   /** Cursor after the last scanned revision; null while the feed is empty. */
   next: z.nullable(z.string()),
@@ -67,6 +67,8 @@ export const pushAnswer = z.looseObject({
       verdict: z.enum(['stored', 'known', 'refused']),
       why: z.optional(z.enum(refusals)),
       field: z.optional(z.string()),
+      /** Where in the feed a known revision stands: behind the cursor it needs no receipt any more. */
+      seq: z.optional(z.int()),
     }),
   ),
   hubNow: epochMs,

@@ -114,7 +114,7 @@ const judge = async (
     .where('stamp', '=', stamp)
     .where('hash', '=', hash)
     .executeTakeFirst();
-  if (known) return { verdict: { verdict: 'known' } };
+  if (known) return { verdict: { verdict: 'known', seq: Number(known.seq) } };
   const held = await heldRecord(tx, group, id);
   if (!mayWrite(caller, revision, held)) return { verdict: refused('not-allowed') };
   if (held?.erased && !revision.erased) return { verdict: refused('erased') };
@@ -196,7 +196,8 @@ const takeBack = async (tx: Transaction<Tables>, group: string, id: RecordId): P
 };
 
 /**
- * A page of the feed after `since`. Null where the feed at that place is another one: the hub was
+ * A page of the feed after `since`. Revisions of the asking device come as receipts, or whole where it
+ * asks for that (it may be a copy of another device). Null where the feed at that place is another one: the hub was
  * restored from a backup, or the cursor is not of this hub.
  */
 export const pullRevisions = async (
@@ -207,6 +208,7 @@ export const pullRevisions = async (
   since: Cursor | null,
   scope: Scope,
   limit: number,
+  ownWhole: boolean,
 ): Promise<FeedPage | null> =>
   db.transaction().execute(async (tx) => {
     const from = since?.seq ?? 0;
@@ -240,7 +242,7 @@ export const pullRevisions = async (
     let taken = 0;
     for (const { id, stamp, hash, json } of rows.slice(0, limit)) {
       taken++;
-      if (stamp.endsWith(device)) receipts.push({ id, stamp, hash });
+      if (stamp.endsWith(device) && !ownWhole) receipts.push({ id, stamp, hash });
       else if (json !== null) {
         revisions.push(json);
         characters += json.length;
