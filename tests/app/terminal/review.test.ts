@@ -1,0 +1,117 @@
+/** `npm run review` on the demo, its sums against SQL over the same lines, and its errors. */
+import { execFile } from 'node:child_process';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import SQLite from 'better-sqlite3';
+import { describe, expect, it } from 'vitest';
+import { unpackBundle } from '../../../core/records/index.ts';
+import type { Review } from '../../../core/review/index.ts';
+
+const root = fileURLToPath(new URL('../../..', import.meta.url));
+const demo = 'demo-data/wear-test.pairlog';
+const scratch = mkdtempSync(join(tmpdir(), 'pairlog-review-'));
+
+const review = (...args: string[]): Promise<{ code: number; out: string; err: string }> =>
+  new Promise((done) => {
+    execFile(
+      process.execPath,
+      ['--import', 'tsx', 'app/terminal/review.ts', ...args],
+      { cwd: root, maxBuffer: 32 * 1024 * 1024 },
+      (error, out, err) => done({ code: error ? Number(error.code) : 0, out, err }),
+    );
+  });
+
+const demoText = (): string => {
+  const unpacked = unpackBundle(readFileSync(join(root, demo)));
+  if (!unpacked.ok) throw new Error(unpacked.why);
+  return unpacked.text;
+};
+
+describe('the review of the demo', () => {
+  it('has the kilometres of each pair that plain SQL finds in the same lines', async () => {
+    const { code, out } = await review(demo, '--json');
+    expect(code).toBe(0);
+    const answer = JSON.parse(out) as Review;
+    const db = new SQLite(':memory:');
+    db.exec('create table line (json text)');
+    const insert = db.prepare('insert into line values (?)');
+    for (const line of demoText().trim().split('\n')) insert.run(line);
+    // The current state of a record is its greatest (stamp, hash); the demo holds no run twice.
+    const rows = db
+      .prepare(
+        `with revision as (
+           select json, json_extract(json, '$.id') id,
+                  row_number() over (partition by json_extract(json, '$.id')
+                    order by json_extract(json, '$.stamp') desc, json_extract(json, '$.hash') desc) place
+           from line where json_extract(json, '$.id') is not null),
+         head as (select json from revision where place = 1 and json_extract(json, '$.body') is not null),
+         run as (select json_extract(json, '$.body.pair') pair, json_extract(json, '$.body.distanceM') m
+           from head where json_extract(json, '$.kind') = 'run')
+         select json_extract(pair.json, '$.body.code') code,
+                coalesce(json_extract(pair.json, '$.body.carriedInM'), 0) + coalesce(sum(run.m), 0) m
+         from head pair left join run on run.pair = json_extract(pair.json, '$.id')
+         where json_extract(pair.json, '$.kind') = 'pair' group by 1`,
+      )
+      .all() as { code: string; m: number }[];
+    expect(rows).toHaveLength(24);
+    expect(
+      Object.fromEntries(answer.pairs.map(({ code: name, totalM }) => [name, totalM])),
+    ).toEqual(Object.fromEntries(rows.map(({ code: name, m }) => [name, m])));
+  });
+
+  it('prints the same figures as tables in both languages', async () => {
+    const english = await review(demo);
+    expect(english.out).toContain('24 pairs, 12 testers');
+    expect(english.out).toContain('U10 heel cup');
+    const chinese = await review(demo, '--lang', 'zh');
+    expect(chinese.out).toContain('24 双,12 名试穿员');
+    expect(chinese.out).toContain('后跟杯');
+  });
+});
+
+describe('a bad file', () => {
+  const written = (name: string, text: string) => {
+    const file = join(scratch, name);
+    writeFileSync(file, text);
+    return file;
+  };
+
+  it('is refused with exit code 2, naming line and field', async () => {
+    const lines = demoText().split('\n');
+    lines[3] = (lines[3] as string).replace('"stamp":"', '"stamp":"z');
+    const { code, err } = await review(written('field.pairlog', lines.join('\n')));
+    expect(code).toBe(2);
+    expect(err).toContain('line 4: stamp');
+  });
+
+  it('that ends early is said to end early', async () => {
+    const text = demoText();
+    const { code, err } = await review(written('cut.pairlog', text.slice(0, text.length / 2)));
+    expect(code).toBe(2);
+    expect(err).toMatch(/line \d+: the file ends early/);
+  });
+
+  it('that is no bundle, or not there, says so', async () => {
+    expect(await review('package.json')).toMatchObject({ code: 2 });
+    expect(await review('nowhere.pairlog')).toMatchObject({ code: 2 });
+  });
+
+  it('is not needed for a wrong call: that is exit code 1', async () => {
+    expect(await review()).toMatchObject({ code: 1 });
+    expect(await review(demo, '--project', 'Another')).toMatchObject({ code: 1 });
+    expect(await review(demo, '--lang', 'xx')).toMatchObject({ code: 1 });
+  });
+});
+
+describe('the schema', () => {
+  it('is a JSON Schema with a definition for every kind', async () => {
+    const { code, out } = await review('--schema');
+    expect(code).toBe(0);
+    const schema = JSON.parse(out) as { $defs: Record<string, unknown> };
+    expect(Object.keys(schema.$defs)).toEqual(
+      expect.arrayContaining(['run', 'pair', 'round', 'end']),
+    );
+  });
+});

@@ -1,0 +1,57 @@
+/** The demo files come out the same each time, and hold what the README says. */
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import {
+  addRevisions,
+  emptyLog,
+  readBundle,
+  revisionsOf,
+  unpackBundle,
+  viewOfLog,
+} from '../../core/records/index.ts';
+import { reviewProject } from '../../core/review/index.ts';
+import { buildDemo } from '../../demo-data/wear-test.ts';
+
+const file = (name: string) =>
+  new Uint8Array(readFileSync(fileURLToPath(new URL(`../../demo-data/${name}`, import.meta.url))));
+const revisionsIn = (name: string) => {
+  const unpacked = unpackBundle(file(name));
+  if (!unpacked.ok) throw new Error(unpacked.why);
+  const { revisions, problems } = readBundle(unpacked.text);
+  expect(problems).toEqual([]);
+  return revisions.map(({ revision }) => revision);
+};
+
+describe('the demo', () => {
+  it('is what its generator makes', () => {
+    const { wearTest, lateDelivery } = buildDemo();
+    expect(Buffer.from(wearTest).equals(file('wear-test.pairlog'))).toBe(true);
+    expect(Buffer.from(lateDelivery).equals(file('late-delivery.pairlog'))).toBe(true);
+  });
+
+  it('is a whole wear test with one pair out of tolerance', () => {
+    const records = viewOfLog(addRevisions(emptyLog, revisionsIn('wear-test.pairlog')));
+    const review = reviewProject(
+      records,
+      records.project[0]?.revision.id as never,
+      Date.UTC(2026, 10, 19),
+    );
+    expect(review?.rounds).toHaveLength(3);
+    expect(review?.size).toMatchObject({ pairs: 24, testers: 12 });
+    expect(review?.size.runs).toBeGreaterThan(450);
+    expect(review?.pairs.filter(({ outOfTolerance }) => outOfTolerance > 0)).toHaveLength(1);
+    expect(review?.pairs.filter(({ stopUse }) => stopUse !== null)).toHaveLength(1);
+    expect(review?.leftOut).toMatchObject([{ kind: 'lab-booking', why: 'unknown-kind' }]);
+  });
+
+  it('takes the late delivery in any order with the same result', () => {
+    const [group, late] = [revisionsIn('wear-test.pairlog'), revisionsIn('late-delivery.pairlog')];
+    const one = addRevisions(addRevisions(emptyLog, group), late);
+    const two = addRevisions(addRevisions(addRevisions(emptyLog, late), group), late);
+    const hashes = (log: typeof one) => [...revisionsOf(log)].map(({ hash }) => hash).sort();
+    expect(hashes(two)).toEqual(hashes(one));
+    expect(hashes(one).length).toBeGreaterThan(group.length);
+    expect(hashes(one).length).toBeLessThan(group.length + late.length);
+  });
+});
