@@ -159,7 +159,7 @@ const RunsBehind = (props: TabProps & { round: RoundReview; foot: Foot; zone: Zo
   });
   return (
     <div class="sheet" aria-live="polite">
-      <h3>{d().complaints.runsBehind(`${t().foot[foot]}, ${zoneName(zone)}`)}</h3>
+      <h2>{d().complaints.runsBehind(`${t().foot[foot]}, ${zoneName(zone)}`)}</h2>
       {behind.length === 0 ? (
         <p>{d().complaints.none}</p>
       ) : (

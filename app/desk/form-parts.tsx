@@ -96,7 +96,7 @@ export const Unfold = (props: {
   return open ? (
     <section class="sheet" aria-label={props.label}>
       <div class="row row-apart">
-        <h3>{props.label}</h3>
+        <h2>{props.label}</h2>
         <Button kind="quiet" onClick={() => setOpen(false)}>
           {d().cancel}
         </Button>

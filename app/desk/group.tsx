@@ -1,6 +1,6 @@
 /** The group: its devices, more leads, and the log as a file. */
 import { useEffect, useState } from 'preact/hooks';
-import type { Records } from '../../core/records/index.ts';
+import type { DeviceId, Records } from '../../core/records/index.ts';
 import { Button, LinkButton } from '../parts/controls/controls.tsx';
 import { formatDateTime } from '../parts/format.ts';
 import { sendFile } from '../parts/send-file.ts';
@@ -21,7 +21,7 @@ export const Group = ({ records }: { records: Records }) => {
   const words = d().group;
   const [devices, setDevices] = useState<Devices | null>(null);
   const [invite, setInvite] = useState<Invite | null>(null);
-  const hasHub = session.value?.hub != null;
+  const hasHub = Boolean(session.value?.hub);
   const readDevices = async () => {
     const answer = await (await store.hub())?.devices();
     if (answer?.ok) setDevices(answer.value.devices);
@@ -29,6 +29,10 @@ export const Group = ({ records }: { records: Records }) => {
   useEffect(() => {
     void readDevices();
   }, []);
+  const revoke = async (device: DeviceId) => {
+    await (await store.hub())?.revoke(device);
+    await readDevices();
+  };
   const inviteLead = async () => {
     const made = await (await store.hub())?.invite('lead');
     if (made?.ok) setInvite({ ...made.value, who: words.roles.lead });
@@ -69,10 +73,7 @@ export const Group = ({ records }: { records: Records }) => {
                         <Button
                           kind="quiet"
                           aria-label={`${words.revoke}: ${device.name} ${codes.get(device.member) ?? ''}`}
-                          onClick={async () => {
-                            await (await store.hub())?.revoke(device.device);
-                            await readDevices();
-                          }}
+                          onClick={() => void revoke(device.device)}
                         >
                           {words.revoke}
                         </Button>

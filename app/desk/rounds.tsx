@@ -142,8 +142,10 @@ const RoundForm = ({ review }: TabProps) => {
     if (name.trim() === '') return `${words.name}: ${d().missing}`;
     const blueprint: Dimension[] = [];
     for (const { measure, site, ...typed } of dimensions) {
-      const [nominal, lower, upper] = [typed.nominal, typed.lower, typed.upper].map(parseDecimal);
-      if (nominal == null || lower == null || upper == null || lower > upper)
+      const nominal = parseDecimal(typed.nominal);
+      const lower = parseDecimal(typed.lower);
+      const upper = parseDecimal(typed.upper);
+      if (nominal === null || lower === null || upper === null || lower > upper)
         return `${words.blueprint}: ${d().wrongNumber}`;
       blueprint.push({ measure, site, unit: usualUnit[measure], nominal, lower, upper });
     }

@@ -39,7 +39,8 @@ export const loadBundle = async (
   for (const [sha256, bytes] of unpacked.attachments) {
     if ((await attachmentState(db, group, sha256)).complete) continue;
     const named = revisions.find(({ revision: { body } }) => body?.['sha256'] === sha256);
-    const mediaType = String(named?.revision.body?.['mediaType'] ?? 'application/octet-stream');
+    const said = named?.revision.body?.['mediaType'];
+    const mediaType = typeof said === 'string' ? said : 'application/octet-stream';
     await takeChunk(db, group, sha256, { offset: 0, length: bytes.length, mediaType, bytes });
   }
   const testers = revisions

@@ -2,7 +2,7 @@
  * The hub's process.
  *
  *   tsx app/hub/server.ts [--data DIR] [--port N] [--host ADDRESS] [--group NAME] [--demo FILE]
- *                         [--new-lead-code] [--quiet]
+ *                         [--new-lead-code] [--dist DIR] [--quiet]
  *
  * Prints where it is reached and, once, how to sign in. Stops on SIGINT and SIGTERM.
  */
@@ -18,6 +18,7 @@ const { values } = parseArgs({
     host: { type: 'string', default: '127.0.0.1' },
     group: { type: 'string', default: 'Wear test' },
     demo: { type: 'string' },
+    dist: { type: 'string', default: fileURLToPath(new URL('../../dist', import.meta.url)) },
     'new-lead-code': { type: 'boolean', default: false },
     quiet: { type: 'boolean', default: false },
   },
@@ -27,7 +28,7 @@ const hub = await startHub({
   dataDir: values.data,
   host: values.host,
   port: Number(values.port),
-  dist: fileURLToPath(new URL('../../dist', import.meta.url)),
+  dist: values.dist,
   groupName: values.group,
   newLeadCode: values['new-lead-code'],
   ...(values.demo !== undefined && { demo: values.demo }),

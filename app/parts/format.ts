@@ -1,11 +1,9 @@
 /** How is a quantity written for a person, in their language and units? */
 import {
   formatDuration,
-  fromCelsius,
   fromMetres,
   pace,
   sizeOf,
-  type Celsius,
   type Metres,
   type Millimetres,
   type Seconds,
@@ -33,11 +31,6 @@ export const formatPace = (distance: Metres, time: Seconds | undefined): string 
   const { distance: unit } = settings.value;
   const perUnit = time === undefined ? null : pace(distance, time, unit);
   return perUnit === null ? '' : `${formatDuration(perUnit)}/${unit}`;
-};
-
-export const formatTemperature = (value: Celsius): string => {
-  const { temperature } = settings.value;
-  return `${number(fromCelsius(value, temperature), 0)} °${temperature}`;
 };
 
 const SIZE_NAMES = { mondopoint: 'mm', eu: 'EU', uk: 'UK', us: 'US' } as const;

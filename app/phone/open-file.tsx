@@ -32,6 +32,9 @@ export const OpenFile = () => {
     });
   }, []);
 
+  const choose = async (file: File | undefined) => {
+    if (file) setOpened(await openBytes(new Uint8Array(await file.arrayBuffer())));
+  };
   const take = async () => {
     if (!opened) return;
     const taken = await store.importFile(opened.bytes);
@@ -49,10 +52,7 @@ export const OpenFile = () => {
             class="input"
             type="file"
             {...ids}
-            onChange={async (event) => {
-              const file = event.currentTarget.files?.[0];
-              if (file) setOpened(await openBytes(new Uint8Array(await file.arrayBuffer())));
-            }}
+            onChange={(event) => void choose(event.currentTarget.files?.[0])}
           />
         )}
       </Field>

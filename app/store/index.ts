@@ -1,10 +1,6 @@
-export { openStore, type Store, type StoreOptions, type Unsent } from './store.ts';
+export { openStore, type Store, type Unsent } from './store.ts';
 export type { Session } from './session.ts';
-export type { Change, SyncStatus } from './changes.ts';
-export type { Outcome, SaveProblem } from './outcome.ts';
-export type { DeletedRecord } from './records.ts';
-export type { FileImport, FilePreview, FileProblem } from './files.ts';
+export type { SyncStatus } from './changes.ts';
+export type { FilePreview, FileProblem } from './files.ts';
 export type { JoinProblem } from './membership.ts';
-export type { SyncOutcome } from './sync.ts';
-export type { HubClient, HubOutcome, HubProblem } from './hub-client.ts';
-export type { RefusedRevision } from './database.ts';
+export type { HubClient } from './hub-client.ts';

@@ -1,11 +1,5 @@
 /** How does this device become a member of a group, and which hub does it speak to? */
-import {
-  newClock,
-  type Clock,
-  type DeviceId,
-  type ErrorCode,
-  type RecordId,
-} from '../../core/records/index.ts';
+import { newClock, type Clock, type DeviceId, type ErrorCode } from '../../core/records/index.ts';
 import { newDevice, newId, type StoreContext } from './context.ts';
 import { createHubClient, type HubClient } from './hub-client.ts';
 import { done, type Outcome } from './outcome.ts';
@@ -68,7 +62,7 @@ export const membership = (context: StoreContext): Membership => {
         {
           member: newId(context),
           role: 'lead',
-          group: newId(context) as RecordId,
+          group: newId(context),
           groupName,
           hub: null,
         },

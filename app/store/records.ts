@@ -114,7 +114,7 @@ export const recordStore = (context: StoreContext): RecordStore => {
   const history = (id: RecordId): Promise<History | null> =>
     withDatabase(async (db) => {
       const tx = db.transaction(['heads', 'superseded']);
-      return (await historyOf(tx as never, id)) ?? null;
+      return (await historyOf(tx, id)) ?? null;
     });
 
   const headsOf = (kind: string) => withDatabase((db) => db.getAllFromIndex('heads', 'kind', kind));
@@ -157,7 +157,7 @@ export const recordStore = (context: StoreContext): RecordStore => {
     async save<K extends Kind>(kind: K, body: BodyOf<K>, id: RecordId = newId(context)) {
       const read = readBody(kind, body);
       if (!read.ok) return { ok: false, why: 'invalid', problems: read.problems };
-      const saved = await write(id, () => ({ kind, body: body as Body }));
+      const saved = await write(id, () => ({ kind, body: body }));
       if (!saved.ok) return saved;
       return done({ kind, body: read.body, revision: saved.value as Revision });
     },

@@ -21,8 +21,7 @@ export const keyOf = ({ id, stamp, hash }: Pick<Revision, 'id' | 'stamp' | 'hash
   [id, stamp, hash] as [string, string, string];
 
 /** Every key that begins with this record id. */
-export const rangeOf = (id: string): IDBKeyRange =>
-  IDBKeyRange.bound([id], [id, []] as unknown as IDBValidKey);
+export const rangeOf = (id: string): IDBKeyRange => IDBKeyRange.bound([id], [id, []] as unknown);
 
 export const historyOf = async (tx: Reading, id: RecordId): Promise<History | undefined> => {
   const head = await tx.objectStore('heads').get(id);

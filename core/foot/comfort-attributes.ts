@@ -134,9 +134,3 @@ export const comfortAttributes: Readonly<Record<ComfortAttributeId, ComfortAttri
     sources: ['common-practice-no-source'],
   },
 };
-
-/**
- * The smallest change of a score on the 0-100 line that is worth acting on, from two methods: 9.59
- * (from the data) and 10.2 (anchored); Mills et al. 2010. Bishop et al. 2020 give 9.3 to 9.9.
- */
-export const importantChange = 10;

@@ -1,7 +1,7 @@
-/** How does a saved change become a revision, and how does a received one reach the log? */
+/** How does a saved change become a revision? */
 import { addToHistory, type History } from './log.ts';
 import { sealRevision, type Draft, type Revision } from './revision.ts';
-import { clockAfterReceiving, nextStamp, stampAfter, type Clock } from './stamp.ts';
+import { nextStamp, stampAfter, type Clock } from './stamp.ts';
 
 export interface Saved {
   readonly clock: Clock;
@@ -24,14 +24,3 @@ export const saveDraft = (
   const revision = sealRevision(draft, next.stamp, head?.stamp ?? null);
   return { clock: next.clock, revision, history: addToHistory(history, revision) };
 };
-
-/** A revision from elsewhere: the record's history with it, and the clock after it. */
-export const takeRevision = (
-  clock: Clock,
-  nowMs: number,
-  history: History | undefined,
-  revision: Revision,
-): { readonly clock: Clock; readonly history: History } => ({
-  clock: clockAfterReceiving(clock, nowMs, revision.stamp),
-  history: addToHistory(history, revision),
-});

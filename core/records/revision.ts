@@ -76,7 +76,7 @@ export const sealRevision = (draft: Draft, stamp: Stamp, prev: Stamp | null): Re
     ...(draft.deleted && { deleted: true as const }),
     ...(draft.erased && { erased: true as const }),
     sv,
-    body: body as Record<string, unknown> | null,
+    body: body,
   };
   return { ...open, hash: sha256OfJson(open) };
 };

@@ -57,7 +57,7 @@ export const startHubProcess = async (...words: string[]): Promise<HubProcess> =
     },
     async restart() {
       await ended(child);
-      ({ child, output } = await launch(new URL(url).port, []));
+      ({ child, output } = await launch(new URL(url).port, words));
     },
   };
 };

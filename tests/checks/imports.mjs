@@ -3,7 +3,6 @@
  * A planted import from core to app, written to a scratch copy of one file, must make it fail.
  */
 import { cruise } from 'dependency-cruiser';
-import extractTSConfig from 'dependency-cruiser/config-utl/extract-ts-config';
 import { createRequire } from 'node:module';
 import { rm, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
@@ -12,12 +11,12 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const rules = createRequire(import.meta.url)('./dependency-rules.cjs');
 
 const cruiseFiles = async (paths) => {
-  const { output } = await cruise(
-    paths,
-    { ruleSet: { forbidden: rules.forbidden }, validate: true, baseDir: root, ...rules.options },
-    undefined,
-    { tsConfig: extractTSConfig(`${root}tsconfig.json`) },
-  );
+  const { output } = await cruise(paths, {
+    ruleSet: { forbidden: rules.forbidden },
+    validate: true,
+    baseDir: root,
+    ...rules.options,
+  });
   return output.summary;
 };
 

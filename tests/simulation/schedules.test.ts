@@ -22,7 +22,7 @@ const seeded = (seed: number): Random => {
 };
 
 const idFor = (name: number, shared: boolean): RecordId =>
-  newRecordId(START, new Uint8Array(16).fill(name).fill(shared ? 255 : name * 16, 15)) as RecordId;
+  newRecordId(START, new Uint8Array(16).fill(name).fill(shared ? 255 : name * 16, 15));
 
 interface Options {
   /** Clocks are off by up to two days, or by years. */

@@ -279,27 +279,6 @@ const chainAt = async (
   return row?.chain ?? null;
 };
 
-/** Which of these revisions the group's feed has not got. */
-export const missingRevisions = async (
-  db: HubDatabase,
-  group: string,
-  named: readonly { id: string; hash: string }[],
-): Promise<string[]> => {
-  if (named.length === 0) return [];
-  const rows = await db
-    .selectFrom('revisions')
-    .select('hash')
-    .where('group_id', '=', group)
-    .where(
-      'hash',
-      'in',
-      named.map(({ hash }) => hash),
-    )
-    .execute();
-  const known = new Set(rows.map(({ hash }) => hash));
-  return named.filter(({ hash }) => !known.has(hash)).map(({ hash }) => hash);
-};
-
 /** Whether the database answers at all. */
 export const isAlive = async (db: HubDatabase): Promise<boolean> => {
   await sql`select 1`.execute(db);

@@ -216,7 +216,7 @@ export const runOfForm = (form: RunForm, context: RunContext): FormOutcome => {
           },
     wornDespiteStop: context.stopped ? form.wornDespiteStop.trim() : before?.wornDespiteStop,
     words: form.words.trim() === '' ? undefined : form.words.trim(),
-  } as Run;
+  };
   return { ok: true, run: withoutUndefined(run) };
 };
 

@@ -2,7 +2,7 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { openStore, type Store } from '../../../app/store/index.ts';
-import type { BodyOf, RecordId } from '../../../core/records/index.ts';
+import type { BodyOf } from '../../../core/records/index.ts';
 import { metres } from '../../../core/units/index.ts';
 
 let count = 0;
@@ -161,9 +161,9 @@ describe('files', () => {
     const { tester } = await handOut();
     const phone = open();
     value(await phone.importFile((await lead.exportFile({ tester })).bytes));
-    value(await phone.save('run', { ...runBody(phone), tester: tester as RecordId }));
+    value(await phone.save('run', { ...runBody(phone), tester: tester }));
     const early = (await phone.exportFile('mine')).bytes;
-    value(await phone.save('run', { ...runBody(phone), tester: tester as RecordId }));
+    value(await phone.save('run', { ...runBody(phone), tester: tester }));
     const late = (await phone.exportFile('mine')).bytes;
     expect(value(await lead.previewFile(late))).toMatchObject({
       authors: [{ author: tester, fresh: 2, known: 0 }],

@@ -1,0 +1,44 @@
+/**
+ * `npm run bench`: each row warmed up, then ours and the peer in turn, so that a slow moment of the
+ * machine hits both. Prints medians with their spread (half the distance between the quartiles) and the ratio.
+ */
+import type { BenchRow } from './row.ts';
+import { mergeRow } from './merge.ts';
+import { mileageRow } from './mileage.ts';
+
+const ROUNDS = 9;
+
+const timed = (work: () => unknown): { ms: number; value: unknown } => {
+  const began = performance.now();
+  const value = work();
+  return { ms: performance.now() - began, value };
+};
+
+const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
+const quantile = (values: readonly number[], share: number): number =>
+  sorted(values)[Math.round(share * (values.length - 1))] as number;
+const spread = (values: readonly number[]): number =>
+  (quantile(values, 0.75) - quantile(values, 0.25)) / 2;
+
+const measure = async (row: BenchRow): Promise<string> => {
+  const { ours, peer, check } = await row.setUp();
+  check(ours(), peer());
+  const [our, their, ratios]: [number[], number[], number[]] = [[], [], []];
+  for (let round = 0; round < ROUNDS; round++) {
+    const first = round % 2 === 0;
+    const a = timed(first ? ours : peer);
+    const b = timed(first ? peer : ours);
+    const [o, p] = first ? [a, b] : [b, a];
+    our.push(o.ms);
+    their.push(p.ms);
+    ratios.push(p.ms / o.ms);
+    check(o.value, p.value);
+  }
+  const ms = (values: readonly number[]) =>
+    `${quantile(values, 0.5).toFixed(1)} ± ${spread(values).toFixed(1)} ms`;
+  const ratio = `${quantile(ratios, 0.5).toFixed(2)} ± ${spread(ratios).toFixed(2)}`;
+  return `| ${row.name} | ${ms(our)} | ${row.peerName}: ${ms(their)} | ${ratio} |`;
+};
+
+console.log('| what | Pairlog | peer | times as fast |\n| --- | --- | --- | --- |');
+for (const row of [mergeRow, mileageRow]) console.log(await measure(row));

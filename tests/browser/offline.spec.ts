@@ -1,0 +1,103 @@
+/** What must never be lost: drafts across a killed tab and an update, and a log whose phone is signed out. */
+import { cp, mkdtemp, readFile, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { expect, test, type Page } from '@playwright/test';
+import { startHubProcess, type HubProcess } from './hub-process.ts';
+
+const dist = fileURLToPath(new URL('../../dist', import.meta.url));
+let hub: HubProcess;
+let copy: string;
+
+test.beforeEach(async () => {
+  copy = join(await mkdtemp(join(tmpdir(), 'pairlog-dist-')), 'dist');
+  await cp(dist, copy, { recursive: true });
+  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog', '--dist', copy);
+});
+test.afterEach(() => hub.stop());
+
+const joinAsTester = async (page: Page) => {
+  await page.goto(`${hub.url}/join#${hub.codes.tester}`);
+  await page.getByRole('button', { name: 'Join' }).click();
+  await page.locator('.figure').waitFor();
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+};
+
+test('a draft survives a tab that is closed in the middle', async ({ page, context }) => {
+  await joinAsTester(page);
+  await context.setOffline(true);
+  await page.getByRole('link', { name: 'Log a run' }).click();
+  await page.getByLabel('Distance, km').fill('7.3');
+  await page.getByText('Nothing bothered me').click();
+  // The last thing typed is on its way to the store; then the tab goes without a goodbye.
+  await page.waitForTimeout(200);
+  await page.close();
+  const again = await context.newPage();
+  await again.goto(hub.url);
+  await expect(again.getByText('A run is half filled in.')).toBeVisible();
+  await again.getByRole('link', { name: 'Go on' }).click();
+  await expect(again.getByLabel('Distance, km')).toHaveValue('7.3');
+  await expect(again.getByRole('radio', { name: 'Nothing bothered me' })).toBeChecked();
+});
+
+test('an update waits until it is agreed to, and keeps the half-filled form', async ({ page }) => {
+  await joinAsTester(page);
+  await page.getByRole('link', { name: 'Log a run' }).click();
+  await page.getByLabel('Distance, km').fill('9.1');
+  const worker = join(copy, 'service-worker.js');
+  await writeFile(worker, `${await readFile(worker, 'utf8')}\n// a newer version\n`);
+  await hub.restart();
+  await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+  await expect(page.getByText('A newer version is ready.')).toBeVisible();
+  await expect(page.getByLabel('Distance, km')).toHaveValue('9.1');
+  const reloaded = page.waitForEvent('load');
+  await page.getByRole('button', { name: 'Use it' }).click();
+  await reloaded;
+  await expect(page.getByLabel('Distance, km')).toHaveValue('9.1');
+});
+
+test('an erased run can be brought back, and a change keeps what was before', async ({ page }) => {
+  await joinAsTester(page);
+  await page.getByRole('link', { name: 'My runs' }).click();
+  const first = page.getByRole('listitem').first();
+  const text = await first.locator('strong').textContent();
+  await first.getByRole('button', { name: 'Erase' }).click();
+  await expect(page.getByText('Run erased')).toBeVisible();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByText('Run is back')).toBeVisible();
+  await expect(first.locator('strong')).toHaveText(text as string);
+  await first.getByRole('link', { name: 'Change' }).click();
+  await page.getByLabel('Distance, km').fill('5.5');
+  await page.getByRole('button', { name: 'Save' }).click();
+  await expect(first.locator('strong')).toHaveText('5.5 km');
+  await first.getByRole('link', { name: 'Earlier versions' }).click();
+  await expect(page.getByText(text as string).first()).toBeVisible();
+});
+
+test('a log can be completed by keyboard alone', async ({ page }) => {
+  await joinAsTester(page);
+  await page.getByRole('link', { name: 'Log a run' }).focus();
+  await page.keyboard.press('Enter');
+  await page.getByLabel('Distance, km').focus();
+  await page.keyboard.type('6.4');
+  await page.keyboard.press('Tab');
+  await page.keyboard.type('3200');
+  const reach = async (name: string, role: 'checkbox' | 'slider' | 'radio' | 'button') => {
+    for (let step = 0; step < 40; step++) {
+      const here = page.getByRole(role, { name, exact: true });
+      if (await here.evaluateAll((all) => all.some((one) => one === document.activeElement)))
+        return;
+      await page.keyboard.press('Tab');
+    }
+    throw new Error(`Tab does not reach ${role} ${name}`);
+  };
+  await reach('road', 'checkbox');
+  await page.keyboard.press('Space');
+  await reach('Overall comfort', 'slider');
+  await page.keyboard.press('End');
+  await reach('Nothing bothered me', 'radio');
+  await page.keyboard.press('Space');
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('Saved on this phone')).toBeVisible();
+});
