@@ -1,6 +1,7 @@
 /**
- * Installs what is missing, builds the app and starts the hub with the invented demo test in it.
- * Further words go to the hub: `npm start -- --port 9000 --data DIR`.
+ * Installs what is missing, builds the app and starts the hub: with the invented demo test in it, or,
+ * where a data folder of one's own is named, without. Further words go to the hub:
+ * `npm start -- --port 9000`, `npm start -- --data DIR --group NAME`.
  */
 import { spawn, spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
@@ -25,16 +26,11 @@ const built = spawnSync(
 );
 if (built.status !== 0) process.exit(built.status ?? 1);
 
+const words = process.argv.slice(2);
+const demo = words.includes('--data') ? [] : ['--demo', 'demo-data/wear-test.pairlog'];
 const hub = spawn(
   process.execPath,
-  [
-    '--import',
-    'tsx',
-    'app/hub/server.ts',
-    '--demo',
-    'demo-data/wear-test.pairlog',
-    ...process.argv.slice(2),
-  ],
+  ['--import', 'tsx', 'app/hub/server.ts', '--quiet', ...demo, ...words],
   { cwd: root, stdio: 'inherit' },
 );
 for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => hub.kill(signal));

@@ -65,7 +65,7 @@ export const en = {
       runs === 0 ? 'no run yet' : `${distance} in ${runs} ${runs === 1 ? 'run' : 'runs'} by you`,
     size: (size: string) => `size ${size}`,
     runs: 'My runs',
-    damage: 'The pair is coming apart',
+    damage: 'Report damage',
     draft: 'A run is half filled in.',
     continue: 'Go on',
     settings: 'Settings',

@@ -51,7 +51,7 @@ export const zh: Words = {
     logged: (distance, runs) => (runs === 0 ? '尚未跑步' : `你跑了 ${runs} 次,共 ${distance}`),
     size: (size) => `尺码 ${size}`,
     runs: '我的跑步',
-    damage: '样鞋损坏了',
+    damage: '报告损坏',
     draft: '有一次跑步还没填完。',
     continue: '继续',
     settings: '设置',

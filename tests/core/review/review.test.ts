@@ -1,0 +1,166 @@
+import { describe, expect, it } from 'vitest';
+import { viewOfHeads, type RecordId, type Revision } from '../../../core/records/index.ts';
+import { reviewProject } from '../../../core/review/index.ts';
+import { sealRevision } from '../../../core/records/index.ts';
+import { idOf, stampAt } from '../records/make.ts';
+
+const PROJECT = idOf(1);
+const ROUND = idOf(2);
+const PAIR = idOf(3);
+const TESTER = idOf(4);
+const NOW = Date.UTC(2026, 5, 1);
+
+const record = (id: RecordId, kind: string, body: Record<string, unknown>): Revision =>
+  sealRevision({ id, kind, author: idOf(9), sv: 1, body }, stampAt(1), null);
+
+const base: Revision[] = [
+  record(PROJECT, 'project', {
+    name: 'Test',
+    brief: {
+      runner: 'neutral',
+      use: 'tempo',
+      surfaces: ['road'],
+      distanceM: 400_000,
+      allowedRate: { complaint: 0.05, pain: 0.01 },
+      limits: [],
+      attributes: ['overall'],
+    },
+  }),
+  record(ROUND, 'round', {
+    project: PROJECT,
+    name: 'R1',
+    order: 1,
+    stage: 'first-samples',
+    changes: [],
+    blueprint: [
+      {
+        measure: 'stack-height',
+        site: 'heel-centre',
+        unit: 'mm',
+        nominal: 36,
+        lower: -1,
+        upper: 1,
+      },
+    ],
+  }),
+  record(PAIR, 'pair', {
+    project: PROJECT,
+    round: ROUND,
+    code: '101',
+    sizeMm: 270,
+    carriedInM: 5000,
+  }),
+  record(TESTER, 'tester', { code: 'T01' }),
+  record(idOf(5), 'hand-out', {
+    project: PROJECT,
+    pair: PAIR,
+    tester: TESTER,
+    from: '2026-05-01T00:00:00Z',
+    blind: true,
+  }),
+];
+
+const run = (n: number, day: number, more: Record<string, unknown> = {}) =>
+  record(idOf(100 + n), 'run', {
+    project: PROJECT,
+    pair: PAIR,
+    tester: TESTER,
+    startedAt: `2026-05-${String(day).padStart(2, '0')}T07:00:00Z`,
+    distanceM: 10_000,
+    distanceFrom: 'typed',
+    durationS: 3000,
+    ...more,
+  });
+
+const check = (n: number, at: string, value: number, more: Record<string, unknown> = {}) =>
+  record(idOf(200 + n), 'bench-check', {
+    project: PROJECT,
+    pair: PAIR,
+    at,
+    readings: [
+      { measure: 'stack-height', site: 'heel-centre', foot: 'left', value, unit: 'mm' },
+      { measure: 'hardness', site: 'heel-centre', foot: 'left', value: 45, unit: 'asker-c' },
+    ],
+    ...more,
+  });
+
+const review = (...more: Revision[]) => {
+  const answer = reviewProject(viewOfHeads([...base, ...more]), PROJECT, NOW);
+  if (!answer) throw new Error('no review');
+  return answer;
+};
+
+describe('the review of a project', () => {
+  it('is null where the project is not in the records', () => {
+    expect(reviewProject(viewOfHeads(base), idOf(77), NOW)).toBeNull();
+  });
+
+  it('stands without a single run', () => {
+    expect(review()).toMatchObject({
+      size: { pairs: 1, testers: 0, runs: 0, distanceM: 0 },
+      pairs: [{ code: '101', totalM: 5000, holder: TESTER, lastRunMs: null, shareOfBrief: 0.0125 }],
+      rounds: [{ complaints: { asked: { runs: 0, testers: 0 }, cells: [] } }],
+    });
+  });
+
+  it('sets each reading against the distance on the pair at that instant', () => {
+    const { bench } = review(
+      run(1, 2),
+      run(2, 4),
+      run(3, 6),
+      check(1, '2026-05-01T12:00:00Z', 36.2),
+      check(2, '2026-05-05T12:00:00Z', 35.4),
+      check(3, '2026-05-09T12:00:00Z', 35.1, { distanceM: 36_000 }),
+    );
+    const stack = bench.find(({ measure }) => measure === 'stack-height');
+    expect(
+      stack?.points.map(({ distanceM, distanceFrom, value }) => [distanceM, distanceFrom, value]),
+    ).toEqual([
+      [5000, 'runs', 36.2],
+      [25_000, 'runs', 35.4],
+      [36_000, 'shop', 35.1],
+    ]);
+  });
+
+  it('calls a reading on its limit inside, and only the first check an arrival', () => {
+    const inside = review(
+      check(1, '2026-05-01T12:00:00Z', 37),
+      check(2, '2026-05-09T12:00:00Z', 33),
+    );
+    expect(inside.deviations).toMatchObject([{ value: 37, deviation: 1, inside: true }]);
+    expect(inside.pairs[0]?.outOfTolerance).toBe(0);
+    const outside = review(check(1, '2026-05-01T12:00:00Z', 37.01));
+    expect(outside.deviations).toMatchObject([{ inside: false }]);
+    expect(outside.pairs[0]?.outOfTolerance).toBe(1);
+  });
+
+  it('marks a pair whose stop-use notice stands, and no longer when it was lifted', () => {
+    const stop = (until?: string) =>
+      record(idOf(300), 'stop-use', {
+        project: PROJECT,
+        pairs: [PAIR],
+        reason: 'bond',
+        from: '2026-05-10T00:00:00Z',
+        ...(until && { until }),
+      });
+    expect(review(stop()).pairs[0]?.stopUse).toMatchObject({ reason: 'bond' });
+    expect(review(stop('2026-05-20T00:00:00Z')).pairs[0]?.stopUse).toBeNull();
+  });
+
+  it('lists pain that calls for the caution notice, latest first', () => {
+    const { pains } = review(
+      run(1, 2, { pain: { score: 4 } }),
+      run(2, 3, { pain: { score: 2 } }),
+      run(3, 4, { pain: { score: 1, signs: ['limp'] } }),
+    );
+    expect(pains.map(({ score }) => score)).toEqual([1, 4]);
+  });
+
+  it('answers the same whatever the order of the records', () => {
+    const records = [...base, run(1, 2), run(2, 4), check(1, '2026-05-05T12:00:00Z', 36)];
+    const [a, b] = [records, [...records].reverse()].map((list) =>
+      reviewProject(viewOfHeads(list), PROJECT, NOW),
+    );
+    expect(b).toEqual(a);
+  });
+});
