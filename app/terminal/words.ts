@@ -152,48 +152,49 @@ Reads a bundle (.pairlog) and prints the review of its project.`,
 };
 
 const zh: Words = {
-  usage: `用法:npm run review -- 文件 [--json] [--project 名称] [--lang en|zh]
+  usage: `用法：npm run review -- 文件 [--json] [--project 名称] [--lang en|zh]
      npm run review -- --schema
-读取日志包(.pairlog)并打印项目评审。`,
+读取日志包（.pairlog）并打印项目评审。`,
   cannotRead: (file, why) => `${file}:${why}`,
   unpack: {
-    damaged: '文件已损坏,无法解包。请重新索取。',
+    damaged: '文件已损坏，无法解包。请重新索取。',
     'too-large': '文件解包后超过日志包的上限。',
-    'no-log': '该压缩包内没有日志(log.ndjson),不是日志包。',
+    'no-log': '该压缩包内没有日志（log.ndjson），不是日志包。',
     'attachment-differs': '文件中的照片或轨迹在途中被改动。请重新索取。',
   },
   problem: (problem) => {
-    const at = `第 ${problem.line} 行:`;
+    const at = `第 ${problem.line} 行：`;
     switch (problem.why) {
       case 'not-a-bundle':
-        return `${at}format:这不是 Pairlog 日志包。`;
+        return `${at}format：这不是 Pairlog 日志包。`;
       case 'newer-bundle':
-        return `${at}v:日志包版本为 ${problem.v},本程序只读版本 1。请使用新版程序。`;
+        return `${at}v：日志包版本为 ${problem.v}，本程序只读版本 1。请使用新版程序。`;
       case 'not-json':
-        return `${at}不是 JSON,该行在途中损坏。`;
+        return `${at}不是 JSON，该行在途中损坏。`;
       case 'cut-off':
-        return `${at}文件不完整:缺少结尾行。请重新索取。`;
+        return `${at}文件不完整：缺少结尾行。请重新索取。`;
       case 'digest-differs':
-        return `${at}digest:结尾行与前文不符,有内容被改动、丢失或添加。`;
+        return `${at}digest：结尾行与前文不符，有内容被改动、丢失或添加。`;
       case 'not-a-revision':
-        return `${at}${problem.field || 'revision'}:缺失或格式错误。`;
+        return `${at}${problem.field || 'revision'}：缺失或格式错误。`;
       case 'newer-envelope':
-        return `${at}v:记录版本为 ${problem.v},请使用新版程序。`;
+        return `${at}v：记录版本为 ${problem.v}，请使用新版程序。`;
       case 'too-large':
-        return `${at}body:${problem.characters} 个字符,上限为 ${problem.most}。`;
+        return `${at}body:${problem.characters} 个字符，上限为 ${problem.most}。`;
       case 'hash-differs':
-        return `${at}hash:记录保存后被改动。`;
+        return `${at}hash：记录保存后被改动。`;
     }
   },
   unreadable: (line, kind, field, expected) =>
-    `第 ${line} 行:${kind}.${field || 'body'}:应为 ${expected}。`,
+    `第 ${line} 行：${kind}.${field || 'body'}：应为 ${expected}。`,
   noProject: (name, names) =>
     name === undefined
       ? names.length === 0
         ? '日志包中没有项目。'
-        : `日志包中有多个项目,请用 --project 选择:${names.join('、')}`
-      : `没有项目“${name}”。现有:${names.join('、') || '无'}`,
-  evidence: (pairs, testers, runs, km) => `${pairs} 双,${testers} 名试穿员,${runs} 次跑步,${km} km`,
+        : `日志包中有多个项目，请用 --project 选择：${names.join('、')}`
+      : `没有项目“${name}”。现有：${names.join('、') || '无'}`,
+  evidence: (pairs, testers, runs, km) =>
+    `${pairs} 双，${testers} 名试穿员，${runs} 次跑步，${km} km`,
   brief: (km) => `任务书要求每双 ${km} km。`,
   pairs: '样鞋',
   pair: '编号',
@@ -207,7 +208,7 @@ const zh: Words = {
   note: '备注',
   stopUse: '停用',
   outOfTolerance: (readings) => `${readings} 个读数超差`,
-  complaints: (round) => `不适反馈,${round}`,
+  complaints: (round) => `不适反馈，${round}`,
   asked: (runs, testers) => `共询问 ${testers} 名试穿员的 ${runs} 次跑步。`,
   nobodyAsked: '未询问任何人。',
   noComplaint: '无人反馈不适。',
@@ -230,7 +231,7 @@ const zh: Words = {
   damages: '损坏的样鞋',
   oddities: '需询问的跑步',
   oddity: {
-    'logged-twice': '重复记录,只计一次',
+    'logged-twice': '重复记录，只计一次',
     'tester-overlap': '与同一试穿员的另一次跑步时间重叠',
     'pair-overlap': '同一双鞋同时被两人穿着',
     pace: '配速不合理',

@@ -68,7 +68,7 @@ export const kindsOfComplaint: Readonly<Record<ComplaintKind, KindOfComplaint>> 
   'hot-spot': /* @__PURE__ */ kind(
     'hot-spot',
     { en: 'Hot spot', zh: '局部发热' },
-    { en: 'a burning spot, before a blister', zh: '局部灼热,水泡前兆' },
+    { en: 'a burning spot, before a blister', zh: '局部灼热，水泡前兆' },
     ['P1', 'P2', 'P3', 'P4', 'P5', 'P6', 'P8', 'P9', 'U2', 'U3'],
     'all',
   ),
@@ -82,7 +82,7 @@ export const kindsOfComplaint: Readonly<Record<ComplaintKind, KindOfComplaint>> 
   pressure: /* @__PURE__ */ kind(
     'pressure',
     { en: 'Pressure', zh: '压迫' },
-    { en: 'presses in one place, without movement', zh: '局部顶压,无相对移动' },
+    { en: 'presses in one place, without movement', zh: '局部顶压，无相对移动' },
     ['P3', 'P4', 'P5', 'P7', 'U2', 'U3', 'U4', 'U6', 'U7', 'U8', 'U9', 'U10'],
     ['P1', 'P2', 'P8', 'P9', 'U1'],
   ),
@@ -118,7 +118,7 @@ export const kindsOfComplaint: Readonly<Record<ComplaintKind, KindOfComplaint>> 
   'bottoming-out': /* @__PURE__ */ kind(
     'bottoming-out',
     { en: 'Bottoming out', zh: '踩到底' },
-    { en: 'the foam gives way to the ground', zh: '中底被压到底,感到地面' },
+    { en: 'the foam gives way to the ground', zh: '中底被压到底，感到地面' },
     ['P3', 'P4', 'P8', 'P9'],
     ['P1', 'P2', 'P5', 'P6', 'P7'],
   ),

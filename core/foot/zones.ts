@@ -120,7 +120,7 @@ export const zones: Readonly<Record<ZoneCode, Zone>> = {
     [0.6, 0.81],
     [0, 0.3],
     { en: 'medial ball', zh: '前掌内侧' },
-    { en: 'ball, medial forefoot', zh: '前掌内侧(第一跖趾位)' },
+    { en: 'ball, medial forefoot', zh: '前掌内侧（第一跖趾位）' },
     { en: 'first metatarsal head', zh: '第一跖骨头' },
   ),
   P4: /* @__PURE__ */ sole(
@@ -138,7 +138,7 @@ export const zones: Readonly<Record<ZoneCode, Zone>> = {
     [0.55, 0.76],
     [0.81, 1],
     { en: 'lateral ball', zh: '前掌外侧' },
-    { en: 'lateral forefoot', zh: '前掌外侧(第五跖趾位)' },
+    { en: 'lateral forefoot', zh: '前掌外侧（第五跖趾位）' },
     { en: 'fifth metatarsal head', zh: '第五跖骨头' },
   ),
   P6: /* @__PURE__ */ sole(
@@ -165,7 +165,7 @@ export const zones: Readonly<Record<ZoneCode, Zone>> = {
     [0, 0.31],
     [0, 0.5],
     { en: 'medial heel', zh: '后跟内侧' },
-    { en: 'medial rearfoot, post side', zh: '后跟内侧(支撑侧)' },
+    { en: 'medial rearfoot, post side', zh: '后跟内侧（支撑侧）' },
     { en: 'medial calcaneus', zh: '跟骨内侧' },
   ),
   P9: /* @__PURE__ */ sole(
@@ -174,7 +174,7 @@ export const zones: Readonly<Record<ZoneCode, Zone>> = {
     [0, 0.31],
     [0.5, 1],
     { en: 'lateral heel', zh: '后跟外侧' },
-    { en: 'lateral rearfoot, landing bevel', zh: '后跟外侧(着地斜角)' },
+    { en: 'lateral rearfoot, landing bevel', zh: '后跟外侧（着地斜角）' },
     { en: 'lateral calcaneus', zh: '跟骨外侧' },
   ),
   U1: /* @__PURE__ */ upper(
@@ -220,7 +220,7 @@ export const zones: Readonly<Record<ZoneCode, Zone>> = {
     'dorsum',
     { en: 'instep', zh: '脚背' },
     { en: 'throat, eyestay, tongue, laces', zh: '鞋喉、眼片、鞋舌、鞋带' },
-    { en: 'instep: navicular, first ray, talus', zh: '足背:舟骨、第一跖列、距骨' },
+    { en: 'instep: navicular, first ray, talus', zh: '足背：舟骨、第一跖列、距骨' },
   ),
   U6: /* @__PURE__ */ upper(
     'U6',
@@ -264,7 +264,7 @@ export const zones: Readonly<Record<ZoneCode, Zone>> = {
     [0, 0.25],
     'below-collar',
     { en: 'heel cup', zh: '后跟杯' },
-    { en: 'heel counter, foxing, backstay', zh: '后套(港宝)、后护片、后包片' },
+    { en: 'heel counter, foxing, backstay', zh: '后套（港宝）、后护片、后包片' },
     { en: 'back and sides of the heel bone', zh: '跟骨后部及两侧' },
   ),
 };

@@ -66,7 +66,7 @@ describe('the review of the demo', () => {
     expect(english.out).toContain('24 pairs, 12 testers');
     expect(english.out).toContain('U10 heel cup');
     const chinese = await review(demo, '--lang', 'zh');
-    expect(chinese.out).toContain('24 双,12 名试穿员');
+    expect(chinese.out).toContain('24 双，12 名试穿员');
     expect(chinese.out).toContain('后跟杯');
   });
 });
