@@ -25,7 +25,7 @@ describe('zones', () => {
       expect(zone.code).toBe(code);
       for (const words of [zone.name, zone.trade, zone.anatomy]) {
         expect(words.en).toMatch(/^[A-Za-z0-9 ,:-]+$/);
-        expect(words.zh).toMatch(/^[\p{Script=Han}、:()]+$/u);
+        expect(words.zh).toMatch(/^[\p{Script=Han}、：（）]+$/u);
       }
     }
   });
