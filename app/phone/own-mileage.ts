@@ -6,7 +6,7 @@ import {
   loggedRun,
   type LoggedRun,
 } from '../../core/mileage/index.ts';
-import type { RecordId, RecordOf } from '../../core/records/index.ts';
+import { isStanding, type RecordId, type RecordOf } from '../../core/records/index.ts';
 import { metres, type Metres } from '../../core/units/index.ts';
 
 export interface HeldPair {
@@ -55,9 +55,4 @@ export const standingStop = (
   pair: RecordId,
   nowMs: number,
 ): RecordOf<'stop-use'> | null =>
-  stops.find(
-    ({ body }) =>
-      body.pairs.includes(pair) &&
-      Date.parse(body.from) <= nowMs &&
-      (body.until === undefined || nowMs < Date.parse(body.until)),
-  ) ?? null;
+  stops.find(({ body }) => body.pairs.includes(pair) && isStanding(body, nowMs)) ?? null;

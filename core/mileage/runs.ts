@@ -6,6 +6,7 @@
  */
 import type { RecordId, RecordOf, Run } from '../records/index.ts';
 import { isWithin, type HandOutSpan } from './hand-out-span.ts';
+import { groupBy } from '../statistics/index.ts';
 import { metres, type Metres } from '../units/index.ts';
 
 /** One run with what the sums need, times in milliseconds since 1970. */
@@ -84,16 +85,6 @@ const isSameRun = (a: LoggedRun, b: LoggedRun): boolean =>
       Math.abs(a.distanceM - b.distanceM) <= SAME_RUN_SHARE * Math.max(a.distanceM, b.distanceM)));
 
 const overlap = (a: LoggedRun, b: LoggedRun): boolean => a.startMs < b.endMs && b.startMs < a.endMs;
-
-const groupBy = <K>(runs: readonly LoggedRun[], key: (run: LoggedRun) => K) => {
-  const groups = new Map<K, LoggedRun[]>();
-  for (const run of runs) {
-    const group = groups.get(key(run));
-    if (group) group.push(run);
-    else groups.set(key(run), [run]);
-  }
-  return groups;
-};
 
 /** Neighbours in time that overlap; each later run is compared with every one still going on. */
 const overlaps = (

@@ -16,3 +16,4 @@ export * from './cursor.ts';
 export * from './wire.ts';
 export * from './view.ts';
 export * from './json-schema.ts';
+export * from './standing.ts';

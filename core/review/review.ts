@@ -10,7 +10,8 @@ import {
   type HandOutSpan,
   type LoggedRun,
 } from '../mileage/index.ts';
-import type { RecordId, RecordOf, Records } from '../records/index.ts';
+import { isStanding, type RecordId, type RecordOf, type Records } from '../records/index.ts';
+import { groupBy } from '../statistics/index.ts';
 import { metres, type Metres } from '../units/index.ts';
 import { benchSeries, deviationsOf } from './bench.ts';
 import type {
@@ -20,16 +21,6 @@ import type {
   RoundReview,
   TesterReview,
 } from './review-types.ts';
-
-const groupBy = <T, K>(items: readonly T[], key: (item: T) => K): Map<K, T[]> => {
-  const groups = new Map<K, T[]>();
-  for (const item of items) {
-    const group = groups.get(key(item));
-    if (group) group.push(item);
-    else groups.set(key(item), [item]);
-  }
-  return groups;
-};
 
 const sumM = (runs: readonly LoggedRun[]): Metres =>
   metres(runs.reduce((sum, { distanceM }) => sum + distanceM, 0));
@@ -179,14 +170,10 @@ interface PairContext {
   readonly nowMs: number;
 }
 
-/** Whether a stop-use notice stands at that instant. */
-const stands = ({ body }: RecordOf<'stop-use'>, nowMs: number): boolean =>
-  Date.parse(body.from) <= nowMs && (body.until === undefined || nowMs < Date.parse(body.until));
-
 const reviewPair = ({ body, revision }: RecordOf<'pair'>, context: PairContext): PairReview => {
   const { runs, spans, stops, briefM, outOfTolerance, nowMs } = context;
   const mileage = pairMileage(revision.id, runs, body.carriedInM ?? metres(0), spans);
-  const stop = stops.find((s) => s.body.pairs.includes(revision.id) && stands(s, nowMs));
+  const stop = stops.find((s) => s.body.pairs.includes(revision.id) && isStanding(s.body, nowMs));
   const byDistance = (a: { distanceM: number }, b: { distanceM: number }) =>
     b.distanceM - a.distanceM;
   return {

@@ -11,7 +11,7 @@ import {
   type Stamp,
 } from '../../core/records/index.ts';
 import type { BenchRow } from './row.ts';
-import { seeded } from './seeded.ts';
+import { seeded } from '../seeded.ts';
 
 const REVISIONS = 100_000;
 const RECORDS = 40_000;

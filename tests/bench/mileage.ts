@@ -7,9 +7,10 @@ import {
   type LoggedRun,
 } from '../../core/mileage/index.ts';
 import { newRecordId, type RecordId, type Run } from '../../core/records/index.ts';
+import { groupBy } from '../../core/statistics/index.ts';
 import { metres, seconds } from '../../core/units/index.ts';
 import type { BenchRow } from './row.ts';
-import { seeded } from './seeded.ts';
+import { seeded } from '../seeded.ts';
 
 const RUNS = 200_000;
 const PAIRS = 2000;
@@ -71,13 +72,7 @@ export const mileageRow: BenchRow = {
     return Promise.resolve({
       ours: () => {
         const { counted } = checkRuns(runs, context);
-        const byPair = new Map<RecordId, LoggedRun[]>();
-        for (const run of counted) {
-          const list = byPair.get(run.pair);
-          if (list) list.push(run);
-          else byPair.set(run.pair, [run]);
-        }
-        return [...byPair].map(([pair, own]) => {
+        return [...groupBy(counted, ({ pair }) => pair)].map(([pair, own]) => {
           const { totalM, bySurface } = pairMileage(pair, own, metres(0), spansOf.get(pair) ?? []);
           return { pair, m: totalM, gravel: bySurface.gravel ?? 0 };
         });

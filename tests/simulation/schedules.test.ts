@@ -5,22 +5,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { newRecordId, type RecordId, type Revision } from '../../core/records/index.ts';
-import { Device, Hub, sync, type Broken, type Random } from './model.ts';
+import { seeded } from '../seeded.ts';
+import { Device, Hub, sync, type Broken } from './model.ts';
 
 const HOUR = 3_600_000;
 const DAY = 24 * HOUR;
 const START = 1_780_000_000_000;
-
-/** A seeded generator (mulberry32, public domain). */
-const seeded = (seed: number): Random => {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-};
 
 const idFor = (name: number, shared: boolean): RecordId =>
   newRecordId(START, new Uint8Array(16).fill(name).fill(shared ? 255 : name * 16, 15));
