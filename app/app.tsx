@@ -3,10 +3,16 @@ import { ErrorBoundary, lazy, LocationProvider, Route, Router } from 'preact-iso
 import { LinkButton, Page } from './parts/controls/controls.tsx';
 import { Toast } from './parts/controls/toast.tsx';
 import { session } from './parts/state.ts';
-import { t } from './parts/words/index.ts';
+import { need, t } from './words/index.ts';
 import { Today } from './phone/today.tsx';
 
-const LogScreen = lazy(async () => (await import('./phone/log/log-screen.tsx')).LogScreen);
+/** A screen of its own file that also reads the glossary. */
+const withTerms = <T,>(screen: Promise<T>): Promise<T> =>
+  Promise.all([screen, need('glossary')]).then(([loaded]) => loaded);
+
+const LogScreen = lazy(
+  async () => (await withTerms(import('./phone/log/log-screen.tsx'))).LogScreen,
+);
 const Welcome = lazy(async () => (await import('./phone/welcome.tsx')).Welcome);
 const Runs = lazy(async () => (await import('./phone/runs.tsx')).Runs);
 const RunHistory = lazy(async () => (await import('./phone/run-history.tsx')).RunHistory);
@@ -14,9 +20,12 @@ const UnsentScreen = lazy(async () => (await import('./phone/unsent.tsx')).Unsen
 const SettingsScreen = lazy(
   async () => (await import('./phone/settings-screen.tsx')).SettingsScreen,
 );
-const Damage = lazy(async () => (await import('./phone/damage.tsx')).Damage);
+const Damage = lazy(async () => (await withTerms(import('./phone/damage.tsx'))).Damage);
 const OpenFile = lazy(async () => (await import('./phone/open-file.tsx')).OpenFile);
-const Desk = lazy(async () => (await import('./desk/desk.tsx')).Desk);
+const Desk = lazy(async () => {
+  await need('glossary', 'desk');
+  return (await import('./desk/desk.tsx')).Desk;
+});
 
 /** Whoever belongs to nobody yet is welcomed, whatever the address. */
 const Home = () => (session.value ? <Today /> : <Welcome />);

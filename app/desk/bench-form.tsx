@@ -11,7 +11,7 @@ import {
 import { celsius, parseDecimal } from '../../core/units/index.ts';
 import { Button, Choice } from '../parts/controls/controls.tsx';
 import { toInstant, toLocalMinute } from '../parts/instant.ts';
-import { t } from '../parts/words/index.ts';
+import { d, t, terms } from '../words/index.ts';
 import type { TabProps } from './desk-state.ts';
 import {
   DateTimeField,
@@ -21,7 +21,6 @@ import {
   TextField,
   Unfold,
 } from './form-parts.tsx';
-import { d } from './words/index.ts';
 
 /** The unit that a measure is usually given in. */
 export const usualUnit: Readonly<Record<Measure, MeasureUnit>> = {
@@ -115,7 +114,7 @@ export const BenchForm = ({ review }: TabProps) => {
               <SelectField
                 label={words.reading}
                 value={reading.measure}
-                options={measures.map((value) => ({ value, label: words.measures[value] }))}
+                options={measures.map((value) => ({ value, label: terms().measures[value] }))}
                 onChange={(measure) => change(index, { measure })}
               />
               <TextField
@@ -134,7 +133,7 @@ export const BenchForm = ({ review }: TabProps) => {
                 onChange={(foot) => change(index, { foot })}
               />
               <TextField
-                label={`${words.value}, ${words.units[usualUnit[reading.measure]]}`}
+                label={`${words.value}, ${terms().units[usualUnit[reading.measure]]}`}
                 value={reading.value}
                 onInput={(value) => change(index, { value })}
                 numeric

@@ -6,17 +6,16 @@ import { metres } from '../../core/units/index.ts';
 import { DistanceChart } from '../parts/charts/distance-chart.tsx';
 import { distanceFigure, formatDistance, formatNumber } from '../parts/format.ts';
 import { settings } from '../parts/settings.ts';
-import { t } from '../parts/words/index.ts';
+import { d, t, terms } from '../words/index.ts';
 import { BenchForm } from './bench-form.tsx';
 import { namesIn, type TabProps } from './desk-state.ts';
 import { SelectField } from './form-parts.tsx';
-import { d } from './words/index.ts';
 
 const keyOf = ({ measure, site, foot, unit }: BenchSeries): string =>
   `${measure} ${site} ${foot} ${unit}`;
 
 const titleOf = ({ measure, site, foot }: BenchSeries): string =>
-  `${d().bench.measures[measure]}, ${site}, ${t().foot[foot]}`;
+  `${terms().measures[measure]}, ${site}, ${t().foot[foot]}`;
 
 /** The limits of the brief that can be drawn in the reading's own unit. */
 const limitsOf = (review: Review, { measure, site, unit }: BenchSeries) =>
@@ -25,7 +24,7 @@ const limitsOf = (review: Review, { measure, site, unit }: BenchSeries) =>
     .filter((one) => one.site === undefined || one.site === site)
     .map(({ value }) => ({
       y: value,
-      label: d().bench.limit(`${formatNumber(value, 2)} ${d().bench.units[unit]}`),
+      label: d().bench.limit(`${formatNumber(value, 2)} ${terms().units[unit]}`),
     }));
 
 export const Bench = ({ records, review }: TabProps) => {
@@ -61,7 +60,7 @@ export const Bench = ({ records, review }: TabProps) => {
 const Curve = ({ records, review, shown }: TabProps & { shown: BenchSeries }) => {
   const words = d().bench;
   const names = namesIn(review, records);
-  const unit = words.units[shown.unit];
+  const unit = terms().units[shown.unit];
   const series = review.bench
     .filter((one) => keyOf(one) === keyOf(shown))
     .sort((a, b) => b.points.length - a.points.length);
@@ -76,7 +75,7 @@ const Curve = ({ records, review, shown }: TabProps & { shown: BenchSeries }) =>
       <DistanceChart
         title={titleOf(shown)}
         xTitle={words.xTitle(settings.value.distance)}
-        yTitle={`${words.measures[shown.measure]}, ${unit}`}
+        yTitle={`${terms().measures[shown.measure]}, ${unit}`}
         series={lines.map(({ pair, round, points }) => ({
           name: `${names.pair(pair)} (${names.round(round)})`,
           points: points.map(({ distanceM, value: reading }) => ({
@@ -158,9 +157,9 @@ const Deviations = (props: { review: Review; pairName: (id: RecordId) => string 
               {outside.map((one) => (
                 <tr key={`${one.pair} ${one.measure} ${one.site} ${one.foot}`}>
                   <th scope="row">{props.pairName(one.pair)}</th>
-                  <td>{`${words.measures[one.measure]}, ${one.site}, ${t().foot[one.foot]}`}</td>
+                  <td>{`${terms().measures[one.measure]}, ${one.site}, ${t().foot[one.foot]}`}</td>
                   <td class="right">
-                    {`${formatNumber(one.nominal, 2)} (${signed(one.lower)} … ${signed(one.upper)}) ${words.units[one.unit]}`}
+                    {`${formatNumber(one.nominal, 2)} (${signed(one.lower)} … ${signed(one.upper)}) ${terms().units[one.unit]}`}
                   </td>
                   <td class="right">{formatNumber(one.value, 2)}</td>
                   <td class="right outside">{signed(one.deviation)}</td>

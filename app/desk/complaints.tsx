@@ -1,22 +1,15 @@
 /** What bothered whom where: honest counts on the foot map and in a table, with the runs behind them. */
 import { useState } from 'preact/hooks';
-import {
-  kindsOfComplaint,
-  zones,
-  zonesOfView,
-  type FootView,
-  type ZoneCode,
-} from '../../core/foot/index.ts';
+import { zonesOfView, type FootView, type ZoneCode } from '../../core/foot/index.ts';
 import type { Foot, RecordId } from '../../core/records/index.ts';
 import type { RoundReview } from '../../core/review/index.ts';
 import { Choice } from '../parts/controls/controls.tsx';
 import { FootMap, zoneKey, type HeatLevel, type ZoneHeat } from '../parts/foot-map/foot-map.tsx';
 import { formatDate, formatDistance, formatNumber } from '../parts/format.ts';
-import { language, t } from '../parts/words/index.ts';
+import { d, t, terms } from '../words/index.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
-import { d } from './words/index.ts';
 
-const zoneName = (zone: ZoneCode): string => zones[zone].name[language()];
+const zoneName = (zone: ZoneCode): string => terms().zones[zone].name;
 
 /** Shares in steps that a reader can tell apart: none, up to a tenth, a quarter, a half, more. */
 const levelOf = (share: number): HeatLevel =>
@@ -127,7 +120,7 @@ export const Complaints = ({ records, review }: TabProps) => {
               {cells.map((cell) => (
                 <tr key={`${cell.zone} ${cell.kind}`}>
                   <th scope="row">{zoneName(cell.zone)}</th>
-                  <td>{kindsOfComplaint[cell.kind].name[language()]}</td>
+                  <td>{terms().kinds[cell.kind].name}</td>
                   <td class="right">{`${cell.testersOnce} / ${asked.testers}`}</td>
                   <td class="right">{cell.testersTwice}</td>
                   <td class="right">{`${cell.runs} / ${asked.runs}`}</td>
@@ -174,7 +167,7 @@ const RunsBehind = (props: TabProps & { round: RoundReview; foot: Foot; zone: Zo
                 here
                   .map(
                     ({ kind, severity, words }) =>
-                      `${kindsOfComplaint[kind].name[language()]}${severity === undefined ? '' : ` ${severity}`}${words ? ` “${words}”` : ''}`,
+                      `${terms().kinds[kind].name}${severity === undefined ? '' : ` ${severity}`}${words ? ` “${words}”` : ''}`,
                   )
                   .join(', '),
               ].join(' · ')}

@@ -4,7 +4,7 @@ import type { RecordId, Records } from '../../core/records/index.ts';
 import { LinkButton, Page } from '../parts/controls/controls.tsx';
 import { formatDistance } from '../parts/format.ts';
 import { session } from '../parts/state.ts';
-import { t } from '../parts/words/index.ts';
+import { d, t } from '../words/index.ts';
 import { Bench } from './bench.tsx';
 import { Complaints } from './complaints.tsx';
 import { useDeskRecords, useReview } from './desk-state.ts';
@@ -13,7 +13,6 @@ import { Pairs } from './pairs.tsx';
 import { ProjectForm } from './project-form.tsx';
 import { Rounds } from './rounds.tsx';
 import { Testers } from './testers.tsx';
-import { d } from './words/index.ts';
 import './desk.css';
 
 const tabs = {

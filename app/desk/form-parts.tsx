@@ -5,7 +5,7 @@ import type { BodyOf, Kind, RecordId, RecordOf } from '../../core/records/index.
 import { Button, Field, Notice } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
 import { store } from '../parts/state.ts';
-import { d } from './words/index.ts';
+import { d } from '../words/index.ts';
 
 export const TextField = (props: {
   readonly label: string;

@@ -5,10 +5,9 @@ import { Button, LinkButton } from '../parts/controls/controls.tsx';
 import { formatDateTime } from '../parts/format.ts';
 import { sendFile } from '../parts/send-file.ts';
 import { session, store, syncStatus } from '../parts/state.ts';
-import { t } from '../parts/words/index.ts';
+import { d, t, terms } from '../words/index.ts';
 import type { HubClient } from '../store/index.ts';
 import { InviteCard, type Invite } from './invite-card.tsx';
-import { d } from './words/index.ts';
 
 type Devices = Extract<Awaited<ReturnType<HubClient['devices']>>, { ok: true }>['value']['devices'];
 
@@ -35,7 +34,7 @@ export const Group = ({ records }: { records: Records }) => {
   };
   const inviteLead = async () => {
     const made = await (await store.hub())?.invite('lead');
-    if (made?.ok) setInvite({ ...made.value, who: words.roles.lead });
+    if (made?.ok) setInvite({ ...made.value, who: terms().roles.lead });
   };
   const codes = new Map(records.tester.map(({ body, revision }) => [revision.id, body.code]));
   return (
@@ -64,7 +63,7 @@ export const Group = ({ records }: { records: Records }) => {
                 {(devices ?? []).map((device) => (
                   <tr key={device.device}>
                     <th scope="row">{device.name}</th>
-                    <td>{`${words.roles[device.role]} ${codes.get(device.member) ?? ''}`}</td>
+                    <td>{`${terms().roles[device.role]} ${codes.get(device.member) ?? ''}`}</td>
                     <td>{formatDateTime(device.seenAt)}</td>
                     <td>
                       {device.revoked ? (

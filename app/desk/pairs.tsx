@@ -6,18 +6,17 @@ import { Bars } from '../parts/charts/bars.tsx';
 import { Button } from '../parts/controls/controls.tsx';
 import { formatDate, formatDistance, formatPercent, formatSize } from '../parts/format.ts';
 import { toInstant } from '../parts/instant.ts';
-import { t } from '../parts/words/index.ts';
+import { d, terms } from '../words/index.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
 import { saveRecord, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
 import { ToAsk } from './to-ask.tsx';
-import { d } from './words/index.ts';
 
 const surfacesInWords = (pair: PairReview): string =>
   Object.entries(pair.bySurface)
     .sort(([, a], [, b]) => b - a)
     .map(([surface, distance]) => {
       const name =
-        surface === 'unknown' ? d().pairs.unknownSurface : t().surfaces[surface as Surface];
+        surface === 'unknown' ? d().pairs.unknownSurface : terms().surfaces[surface as Surface];
       return `${name} ${formatDistance(distance)}`;
     })
     .join(', ');

@@ -1,17 +1,12 @@
 /** A new project begins with its brief. */
 import { useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
-import {
-  comfortAttributeIds,
-  comfortAttributes,
-  type ComfortAttributeId,
-} from '../../core/foot/index.ts';
+import { comfortAttributeIds, type ComfortAttributeId } from '../../core/foot/index.ts';
 import { surfaces, type Brief, type Surface } from '../../core/records/index.ts';
 import { parseDecimal, toMetres } from '../../core/units/index.ts';
 import { Choice, Choices } from '../parts/controls/controls.tsx';
-import { language, t } from '../parts/words/index.ts';
+import { d, terms } from '../words/index.ts';
 import { saveRecord, SmallForm, TextField } from './form-parts.tsx';
-import { d } from './words/index.ts';
 
 /** Asked unless the lead takes them out: the items of published comfort tools. */
 const usual: readonly ComfortAttributeId[] = [
@@ -68,14 +63,14 @@ export const ProjectForm = () => {
       <TextField label={words.name} value={name} onInput={setName} />
       <Choice
         label={words.runner}
-        options={options(words.runners)}
+        options={options(terms().runners)}
         value={runner}
         onChange={setRunner}
       />
-      <Choice label={words.use} options={options(words.uses)} value={use} onChange={setUse} />
+      <Choice label={words.use} options={options(terms().uses)} value={use} onChange={setUse} />
       <Choices
         label={words.surfaces}
-        options={surfaces.map((value) => ({ value, label: t().surfaces[value] }))}
+        options={surfaces.map((value) => ({ value, label: terms().surfaces[value] }))}
         values={on}
         onToggle={(surface) => setOn(toggled(on, surface))}
       />
@@ -84,7 +79,7 @@ export const ProjectForm = () => {
         label={words.attributes}
         options={comfortAttributeIds
           .filter((one) => one !== 'overall')
-          .map((value) => ({ value, label: comfortAttributes[value].name[language()] }))}
+          .map((value) => ({ value, label: terms().attributes[value].name }))}
         values={asked}
         onToggle={(attribute) => setAsked(toggled(asked, attribute))}
       />

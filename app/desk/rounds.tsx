@@ -1,13 +1,6 @@
 /** The rounds of a project: what changed in each, its blueprint, and its pairs. */
 import { useState } from 'preact/hooks';
-import {
-  complaintKinds,
-  kindsOfComplaint,
-  partIds,
-  parts,
-  type ComplaintKind,
-  type PartId,
-} from '../../core/foot/index.ts';
+import { complaintKinds, partIds, type ComplaintKind, type PartId } from '../../core/foot/index.ts';
 import {
   measures,
   roundStages,
@@ -19,11 +12,10 @@ import {
 } from '../../core/records/index.ts';
 import { footLengthOf, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
 import { Button } from '../parts/controls/controls.tsx';
-import { language } from '../parts/words/index.ts';
+import { d, terms } from '../words/index.ts';
 import { usualUnit } from './bench-form.tsx';
 import type { TabProps } from './desk-state.ts';
 import { saveRecord, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
-import { d } from './words/index.ts';
 
 export const Rounds = (props: TabProps) => {
   const words = d().rounds;
@@ -35,7 +27,7 @@ export const Rounds = (props: TabProps) => {
         <section class="sheet" key={round.id} aria-label={round.name}>
           <div class="row row-apart">
             <h2>{round.name}</h2>
-            <span class="soft">{words.stages[round.stage]}</span>
+            <span class="soft">{terms().stages[round.stage]}</span>
           </div>
           <hr class="stitch" />
           {round.changes.length === 0 ? (
@@ -44,10 +36,10 @@ export const Rounds = (props: TabProps) => {
             <ul>
               {round.changes.map(({ part, what, mends }) => (
                 <li key={`${part} ${what}`}>
-                  {`${parts[part].name[language()]}: ${what}`}
+                  {`${terms().parts[part].name}: ${what}`}
                   {mends && (
                     <span class="soft">
-                      {` (${words.mends}: ${kindsOfComplaint[mends.kind].name[language()]})`}
+                      {` (${words.mends}: ${terms().kinds[mends.kind].name})`}
                     </span>
                   )}
                 </li>
@@ -179,7 +171,7 @@ const RoundForm = ({ review }: TabProps) => {
             <SelectField
               label={words.stage}
               value={stage}
-              options={roundStages.map((value) => ({ value, label: words.stages[value] }))}
+              options={roundStages.map((value) => ({ value, label: terms().stages[value] }))}
               onChange={setStage}
             />
           </div>
@@ -189,7 +181,7 @@ const RoundForm = ({ review }: TabProps) => {
               <SelectField
                 label={words.part}
                 value={change.part}
-                options={partIds.map((value) => ({ value, label: parts[value].name[language()] }))}
+                options={partIds.map((value) => ({ value, label: terms().parts[value].name }))}
                 onChange={(part) => setChanges(replaced(changes, index, { part }))}
               />
               <TextField
@@ -202,7 +194,7 @@ const RoundForm = ({ review }: TabProps) => {
                 value={change.mends}
                 options={complaintKinds.map((value) => ({
                   value,
-                  label: kindsOfComplaint[value].name[language()],
+                  label: terms().kinds[value].name,
                 }))}
                 onChange={(mends) => setChanges(replaced(changes, index, { mends }))}
               />
@@ -220,7 +212,7 @@ const RoundForm = ({ review }: TabProps) => {
               <SelectField
                 label={d().bench.reading}
                 value={dimension.measure}
-                options={measures.map((value) => ({ value, label: d().bench.measures[value] }))}
+                options={measures.map((value) => ({ value, label: terms().measures[value] }))}
                 onChange={(measure) => setDimensions(replaced(dimensions, index, { measure }))}
               />
               <TextField
@@ -231,7 +223,7 @@ const RoundForm = ({ review }: TabProps) => {
               {(['nominal', 'lower', 'upper'] as const).map((field) => (
                 <TextField
                   key={field}
-                  label={`${field === 'nominal' ? d().bench.nominal : words[field]}, ${d().bench.units[usualUnit[dimension.measure]]}`}
+                  label={`${field === 'nominal' ? d().bench.nominal : words[field]}, ${terms().units[usualUnit[dimension.measure]]}`}
                   value={dimension[field]}
                   onInput={(value) =>
                     setDimensions(replaced(dimensions, index, { [field]: value }))

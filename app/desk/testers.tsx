@@ -10,7 +10,7 @@ import { showToast } from '../parts/controls/toast.tsx';
 import type { TabProps } from './desk-state.ts';
 import { saveRecord, SmallForm, TextField, Unfold } from './form-parts.tsx';
 import { InviteCard, type Invite } from './invite-card.tsx';
-import { d } from './words/index.ts';
+import { d } from '../words/index.ts';
 
 const DAY_MS = 86_400_000;
 /** A tester who holds a pair and logged nothing for so long is worth a question. Judgement, no source. */

@@ -1,9 +1,8 @@
 /** What a lead must ask about: pain first, then samples that came apart, then odd runs and unread records. */
 import { Notice } from '../parts/controls/controls.tsx';
 import { formatDate, formatDistance } from '../parts/format.ts';
-import { t } from '../parts/words/index.ts';
+import { d, terms } from '../words/index.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
-import { d } from './words/index.ts';
 
 export const ToAsk = ({ records, review }: TabProps) => {
   const words = d().ask;
@@ -34,7 +33,7 @@ export const ToAsk = ({ records, review }: TabProps) => {
               {words.damage(
                 names.tester(tester),
                 names.pair(pair),
-                t().damages[what],
+                terms().damages[what],
                 formatDate(at),
               )}
             </strong>

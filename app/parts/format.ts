@@ -9,7 +9,7 @@ import {
   type Seconds,
 } from '../../core/units/index.ts';
 import { settings } from './settings.ts';
-import { locale } from './words/index.ts';
+import { locale } from '../words/index.ts';
 
 const number = (value: number, most: number, least = 0): string =>
   new Intl.NumberFormat(locale(), {

@@ -2,10 +2,10 @@
 import { effect, signal } from '@preact/signals';
 import * as z from 'zod/mini';
 import type { Store } from '../store/index.ts';
-import { languages, preferredLanguage, speak } from './words/index.ts';
+import { languages, preferredLanguage, speak } from '../words/index.ts';
 
 const settingsSchema = z.object({
-  language: z.enum(languages),
+  language: z.string().check(z.refine((language) => languages.includes(language))),
   distance: z.enum(['km', 'mi']),
   temperature: z.enum(['C', 'F']),
   sizes: z.enum(['mondopoint', 'eu', 'uk', 'us']),

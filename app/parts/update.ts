@@ -1,6 +1,6 @@
 /** Keeps the app usable offline and up to date: a new version waits until the person agrees to it. */
 import { showToast } from './controls/toast.tsx';
-import { t } from './words/index.ts';
+import { t } from '../words/index.ts';
 
 const CHECK_EVERY_MS = 30_000;
 

@@ -5,7 +5,7 @@ import { damages, type DamageReport, type Foot, type RecordId } from '../../core
 import { Button, Choice, Field, Notice, Page } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
 import { session, store } from '../parts/state.ts';
-import { t } from '../parts/words/index.ts';
+import { t, terms } from '../words/index.ts';
 import { toInstant } from '../parts/instant.ts';
 
 export const Damage = ({ pair }: { pair: string }) => {
@@ -39,7 +39,7 @@ export const Damage = ({ pair }: { pair: string }) => {
       <Notice tone="danger">{words.damage.now}</Notice>
       <Choice
         label={words.damage.what}
-        options={damages.map((value) => ({ value, label: words.damages[value] }))}
+        options={damages.map((value) => ({ value, label: terms().damages[value] }))}
         value={what}
         onChange={setWhat}
       />

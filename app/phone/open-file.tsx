@@ -5,7 +5,7 @@ import { Button, Field, Notice, Page } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
 import { session, store } from '../parts/state.ts';
 import { takeSharedFiles } from '../parts/shared-files.ts';
-import { t } from '../parts/words/index.ts';
+import { t } from '../words/index.ts';
 import type { FilePreview, FileProblem } from '../store/index.ts';
 
 interface Opened {

@@ -10,7 +10,7 @@ import {
 import { Button, Notice, Page } from '../parts/controls/controls.tsx';
 import { formatDateTime, formatDistance } from '../parts/format.ts';
 import { store, useStored } from '../parts/state.ts';
-import { t } from '../parts/words/index.ts';
+import { t } from '../words/index.ts';
 
 const Version = ({ revision }: { revision: Revision }) => {
   const words = t();

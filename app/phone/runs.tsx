@@ -4,7 +4,7 @@ import { Button, Page } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
 import { formatDateTime, formatDistance, formatNumber, formatPace } from '../parts/format.ts';
 import { session, store, useRecords, useStored } from '../parts/state.ts';
-import { t } from '../parts/words/index.ts';
+import { t } from '../words/index.ts';
 
 const feetInWords = ({ feet }: RecordOf<'run'>['body']): string => {
   const words = t().runs;

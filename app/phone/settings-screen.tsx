@@ -4,7 +4,7 @@ import { kindsOfTesters } from '../../core/records/index.ts';
 import { Button, Choice, Notice, Page } from '../parts/controls/controls.tsx';
 import { changeSettings, settings, type Settings } from '../parts/settings.ts';
 import { session, store, useStored } from '../parts/state.ts';
-import { languageNames, languages, t } from '../parts/words/index.ts';
+import { languages, nameOfLanguage, t } from '../words/index.ts';
 
 const set = (change: Partial<Settings>) => void changeSettings(store, change);
 
@@ -27,7 +27,7 @@ export const SettingsScreen = () => {
     <Page title={words.settings.title} back={{ href: '/', label: words.back }}>
       <Choice
         label={words.settings.language}
-        options={languages.map((value) => ({ value, label: languageNames[value] }))}
+        options={languages.map((value) => ({ value, label: nameOfLanguage(value) }))}
         value={language}
         onChange={(value) => set({ language: value })}
       />

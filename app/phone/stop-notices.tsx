@@ -3,7 +3,7 @@ import { handOutSpan, isWithin } from '../../core/mileage/index.ts';
 import type { RecordOf } from '../../core/records/index.ts';
 import { Button, Notice } from '../parts/controls/controls.tsx';
 import { session, store, useRecords } from '../parts/state.ts';
-import { t } from '../parts/words/index.ts';
+import { t } from '../words/index.ts';
 import { toInstant } from '../parts/instant.ts';
 import { standingStop } from './own-mileage.ts';
 

@@ -3,7 +3,7 @@ import { LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
 import { distanceFigure, formatDistance, formatSize } from '../parts/format.ts';
 import { settings } from '../parts/settings.ts';
 import { session, store, unsent, useRecords, useStored } from '../parts/state.ts';
-import { t } from '../parts/words/index.ts';
+import { t } from '../words/index.ts';
 import { heldPairs, type HeldPair } from './own-mileage.ts';
 import { StopNotices } from './stop-notices.tsx';
 import { draftKey } from './log/draft-key.ts';

@@ -3,7 +3,7 @@ import { Button, Notice, Page } from '../parts/controls/controls.tsx';
 import { formatDateTime } from '../parts/format.ts';
 import { sendFile } from '../parts/send-file.ts';
 import { session, store, syncStatus, unsent } from '../parts/state.ts';
-import { t } from '../parts/words/index.ts';
+import { t } from '../words/index.ts';
 
 const send = async () => {
   const { name, bytes } = await store.exportFile('mine');

@@ -5,7 +5,7 @@ import { inviteCodeSchema } from '../../core/records/index.ts';
 import * as z from 'zod/mini';
 import { Button, Field, Notice, Page } from '../parts/controls/controls.tsx';
 import { store, useStored } from '../parts/state.ts';
-import { t } from '../parts/words/index.ts';
+import { t } from '../words/index.ts';
 import type { JoinProblem } from '../store/index.ts';
 
 /** Letters that people take for digits, as Crockford's base 32 reads them. */

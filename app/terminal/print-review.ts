@@ -1,15 +1,15 @@
 /** The review of a project as text: the same figures as the desk's, in tables. */
-import { kindsOfComplaint, parts, zones } from '../../core/foot/index.ts';
+import type { Reading, Surface } from '../../core/records/index.ts';
 import type { Review, RoundReview } from '../../core/review/index.ts';
 import { table } from './table.ts';
-import { words as wordsOf, type Language } from './words.ts';
+import type { LanguageFile } from '../words/types.ts';
 
 const km = (metres: number): string => (metres / 1000).toFixed(1);
 const signed = (value: number): string => `${value >= 0 ? '+' : '−'}${Math.abs(value).toFixed(2)}`;
 
 /** The whole review; ends without a newline. */
-export const printReview = (review: Review, language: Language): string => {
-  const words = wordsOf[language];
+export const printReview = (review: Review, spoken: LanguageFile): string => {
+  const { terminal: words, glossary } = spoken;
   const code = new Map(review.pairs.map((pair) => [pair.id, pair.code]));
   const tester = new Map(review.testers.map((one) => [one.id, one.code]));
   const round = new Map(review.rounds.map((one) => [one.id, one.name]));
@@ -42,7 +42,10 @@ export const printReview = (review: Review, language: Language): string => {
         String(pair.runs),
         Object.entries(pair.bySurface)
           .sort(([, a], [, b]) => b - a)
-          .map(([surface, metres]) => `${surface} ${km(metres)}`)
+          .map(
+            ([surface, metres]) =>
+              `${surface === 'unknown' ? '?' : glossary.surfaces[surface as Surface]} ${km(metres)}`,
+          )
           .join(', '),
         (pair.holder && tester.get(pair.holder)) ?? '',
         [
@@ -51,16 +54,18 @@ export const printReview = (review: Review, language: Language): string => {
         ].join('; '),
       ]),
     ),
-    ...review.rounds.map((one) => complaintsOf(one, language)),
-    benchOf(review, code, language),
-    deviationsOf(review, code, language),
+    ...review.rounds.map((one) => complaintsOf(one, spoken)),
+    benchOf(review, code, spoken),
+    deviationsOf(review, code, spoken),
   ];
   if (review.damages.length > 0)
     blocks.push(
       heading(words.damages),
       review.damages
         .map(({ pair, tester: by, what, at, words: said }) =>
-          [code.get(pair), tester.get(by), at, what, said].filter(Boolean).join('  '),
+          [code.get(pair), tester.get(by), at, glossary.damages[what], said]
+            .filter(Boolean)
+            .join('  '),
         )
         .join('\n'),
     );
@@ -76,16 +81,20 @@ export const printReview = (review: Review, language: Language): string => {
   return blocks.join('\n\n');
 };
 
+const placeOf = (
+  { measure, site, foot }: Pick<Reading, 'measure' | 'site' | 'foot'>,
+  { glossary, phone }: LanguageFile,
+): string => `${glossary.measures[measure]}, ${site}, ${phone.foot[foot]}`;
+
 const heading = (text: string): string => `── ${text} ──`;
 
-const complaintsOf = (round: RoundReview, language: Language): string => {
-  const words = wordsOf[language];
+const complaintsOf = (round: RoundReview, { terminal: words, glossary }: LanguageFile): string => {
   const { asked, cells } = round.complaints;
   const lines = [heading(words.complaints(round.name))];
   if (round.changes.length > 0)
     lines.push(
       `${words.changes}: ` +
-        round.changes.map(({ part, what }) => `${parts[part].name[language]}: ${what}`).join('; '),
+        round.changes.map(({ part, what }) => `${glossary.parts[part].name}: ${what}`).join('; '),
     );
   if (asked.runs === 0) return [...lines, words.nobodyAsked].join('\n');
   lines.push(words.asked(asked.runs, asked.testers));
@@ -103,8 +112,8 @@ const complaintsOf = (round: RoundReview, language: Language): string => {
         { title: words.severity, right: true },
       ],
       cells.map((cell) => [
-        `${cell.zone} ${zones[cell.zone].name[language]}`,
-        kindsOfComplaint[cell.kind].name[language],
+        `${cell.zone} ${glossary.zones[cell.zone].name}`,
+        glossary.kinds[cell.kind].name,
         `${cell.testersOnce}/${asked.testers}`,
         String(cell.testersTwice),
         `${cell.runs}/${asked.runs}`,
@@ -116,8 +125,12 @@ const complaintsOf = (round: RoundReview, language: Language): string => {
   return lines.join('\n');
 };
 
-const benchOf = (review: Review, code: ReadonlyMap<string, string>, language: Language): string => {
-  const words = wordsOf[language];
+const benchOf = (
+  review: Review,
+  code: ReadonlyMap<string, string>,
+  spoken: LanguageFile,
+): string => {
+  const words = spoken.terminal;
   const worn = review.bench.filter(({ points }) => points.length > 1);
   if (review.bench.length === 0) return `${heading(words.bench)}\n${words.noBench}`;
   return [
@@ -126,7 +139,7 @@ const benchOf = (review: Review, code: ReadonlyMap<string, string>, language: La
       [{ title: words.pair }, { title: words.measure }, { title: words.readings }],
       worn.map(({ pair, measure, site, foot, unit, points }) => [
         code.get(pair) ?? '',
-        `${measure}, ${site}, ${foot}`,
+        placeOf({ measure, site, foot }, spoken),
         points.map((p) => `${p.value} ${unit} @ ${km(p.distanceM)}`).join('  '),
       ]),
     ),
@@ -136,9 +149,9 @@ const benchOf = (review: Review, code: ReadonlyMap<string, string>, language: La
 const deviationsOf = (
   review: Review,
   code: ReadonlyMap<string, string>,
-  language: Language,
+  spoken: LanguageFile,
 ): string => {
-  const words = wordsOf[language];
+  const words = spoken.terminal;
   const outside = review.deviations.filter(({ inside }) => !inside);
   if (outside.length === 0)
     return `${heading(words.deviations)}\n${words.allInside(review.deviations.length)}`;
@@ -154,7 +167,7 @@ const deviationsOf = (
       ],
       outside.map((one) => [
         code.get(one.pair) ?? '',
-        `${one.measure}, ${one.site}, ${one.foot}`,
+        placeOf(one, spoken),
         `${one.nominal} ${one.unit} (${signed(one.lower)} … ${signed(one.upper)})`,
         `${one.value} ${one.unit}`,
         signed(one.deviation),

@@ -16,7 +16,8 @@ import {
 } from '../../core/records/index.ts';
 import { reviewProject } from '../../core/review/index.ts';
 import { printReview } from './print-review.ts';
-import { languages, words as wordsOf, type Language, type Words } from './words.ts';
+import { languages, languageFile } from './languages.ts';
+import type { TerminalWords } from '../words/types.ts';
 
 class Stop extends Error {
   readonly code: 1 | 2;
@@ -33,15 +34,17 @@ const options = {
   lang: { type: 'string' },
 } as const;
 
+const usage = (words: TerminalWords): string => words.usage(languages.join('|'));
+
 const parse = (args: readonly string[]) => {
   try {
     return parseArgs({ args: [...args], options, allowPositionals: true });
   } catch {
-    throw new Stop(1, wordsOf.en.usage);
+    throw new Stop(1, usage(languageFile('en').terminal));
   }
 };
 
-const readFile = (file: string, words: Words): Uint8Array => {
+const readFile = (file: string, words: TerminalWords): Uint8Array => {
   try {
     return readFileSync(file);
   } catch (error) {
@@ -50,7 +53,7 @@ const readFile = (file: string, words: Words): Uint8Array => {
 };
 
 /** Everything that is wrong with the bundle, a line each. */
-const complaintsAbout = (bundle: ReadBundle, words: Words): string[] => [
+const complaintsAbout = (bundle: ReadBundle, words: TerminalWords): string[] => [
   ...bundle.problems.map(words.problem),
   ...bundle.revisions.flatMap(({ line, revision }) => {
     const read = readRecord(revision);
@@ -65,11 +68,12 @@ const complaintsAbout = (bundle: ReadBundle, words: Words): string[] => [
 const review = (args: readonly string[]): string => {
   const { values, positionals } = parse(args);
   if (values.schema) return JSON.stringify(bundleJsonSchema(), null, 2);
-  const language = (values.lang ?? 'en') as Language;
-  if (!languages.includes(language)) throw new Stop(1, wordsOf.en.usage);
-  const words = wordsOf[language];
+  const language = values.lang ?? 'en';
+  if (!languages.includes(language)) throw new Stop(1, usage(languageFile('en').terminal));
+  const spoken = languageFile(language);
+  const words = spoken.terminal;
   const [file] = positionals;
-  if (file === undefined || positionals.length > 1) throw new Stop(1, words.usage);
+  if (file === undefined || positionals.length > 1) throw new Stop(1, usage(words));
 
   const unpacked = unpackBundle(readFile(file, words));
   if (!unpacked.ok) throw new Stop(2, words.cannotRead(file, words.unpack[unpacked.why]));
@@ -95,7 +99,7 @@ const review = (args: readonly string[]): string => {
   const asOf = Date.parse(bundle.header?.madeAt ?? '');
   const answer = reviewProject(records, project.revision.id, asOf);
   if (!answer) throw new Error('the project was just found in the records');
-  return values.json ? JSON.stringify(answer, null, 2) : printReview(answer, language);
+  return values.json ? JSON.stringify(answer, null, 2) : printReview(answer, spoken);
 };
 
 try {

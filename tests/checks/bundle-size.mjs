@@ -14,7 +14,7 @@ const MOST_BYTES = 60_000;
 export async function firstPageFiles() {
   const manifest = JSON.parse(await readFile(`${dist}.vite/manifest.json`, 'utf8'));
   const entry = Object.keys(manifest).find((key) => manifest[key].isEntry);
-  const alwaysFetched = ['parts/words/zh.ts', 'phone/welcome.tsx'];
+  const alwaysFetched = ['words/languages/zh.ts?phone', 'phone/welcome.tsx'];
   const files = new Set();
   const visit = (key) => {
     const chunk = manifest[key];

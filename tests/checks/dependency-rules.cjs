@@ -74,7 +74,13 @@ module.exports = {
       name: 'hub-and-terminal-know-no-screen',
       severity: 'error',
       from: { path: '^app/(hub|terminal)/' },
-      to: { path: '^app/', pathNot: '^app/$1/' },
+      to: { path: '^app/', pathNot: '^app/($1/|words/(types|languages/))' },
+    },
+    {
+      name: 'words-know-no-screen',
+      severity: 'error',
+      from: { path: '^app/words/' },
+      to: { path: '^app/', pathNot: '^app/words/' },
     },
     {
       name: 'leaflet-only-in-the-map',

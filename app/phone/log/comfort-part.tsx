@@ -1,9 +1,9 @@
 /** Comfort on 0-100 lines: overall first, the brief's other attributes when asked for. */
 import { useState } from 'preact/hooks';
-import { comfortAttributes, type ComfortAttributeId } from '../../../core/foot/index.ts';
+import type { ComfortAttributeId } from '../../../core/foot/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { Scale } from '../../parts/controls/scale.tsx';
-import { language, t } from '../../parts/words/index.ts';
+import { t, terms } from '../../words/index.ts';
 import { withScore, type RunForm } from './run-form.ts';
 
 export const ComfortPart = (props: {
@@ -15,13 +15,13 @@ export const ComfortPart = (props: {
   const others = props.attributes.filter((attribute) => attribute !== 'overall');
   const [open, setOpen] = useState(others.some((attribute) => attribute in props.comfort));
   const scale = (attribute: ComfortAttributeId) => {
-    const { name, low, high } = comfortAttributes[attribute];
+    const { name, low, high } = terms().attributes[attribute];
     return (
       <Scale
         key={attribute}
-        label={name[language()]}
-        low={low[language()]}
-        high={high[language()]}
+        label={name}
+        low={low}
+        high={high}
         value={props.comfort[attribute] ?? null}
         onChange={(value) => props.onChange(withScore(props.comfort, attribute, value))}
         words={{ unanswered: words.unanswered, clear: words.clear }}

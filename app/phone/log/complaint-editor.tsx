@@ -2,8 +2,6 @@
 import { useState } from 'preact/hooks';
 import {
   kindsForZone,
-  kindsOfComplaint,
-  zones,
   zonesOfView,
   type ComplaintKind,
   type FootView,
@@ -13,7 +11,7 @@ import type { Foot } from '../../../core/records/index.ts';
 import type { DistanceUnit } from '../../../core/units/index.ts';
 import { Button, Choice, Field, Ten } from '../../parts/controls/controls.tsx';
 import { FootMap, zoneKey } from '../../parts/foot-map/foot-map.tsx';
-import { language, t } from '../../parts/words/index.ts';
+import { t, terms } from '../../words/index.ts';
 import type { ComplaintForm } from './run-form.ts';
 
 interface Open {
@@ -27,7 +25,7 @@ interface Open {
   readonly allKinds: boolean;
 }
 
-const zoneName = (zone: ZoneCode): string => zones[zone].name[language()];
+const zoneName = (zone: ZoneCode): string => terms().zones[zone].name;
 
 export const ComplaintEditor = (props: {
   readonly complaints: readonly ComplaintForm[];
@@ -129,7 +127,7 @@ const Details = (props: {
         label={words.complaint.felt}
         options={offered.map((kind) => ({
           value: kind,
-          label: kindsOfComplaint[kind].name[language()],
+          label: terms().kinds[kind].name,
         }))}
         value={open.kind}
         onChange={(kind) => onChange({ ...open, kind })}

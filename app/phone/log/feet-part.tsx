@@ -1,9 +1,8 @@
 /** The feet question: "nothing bothered me" is an answer, "something did" opens the foot map. */
 import { lazy } from 'preact-iso';
-import { kindsOfComplaint, zones } from '../../../core/foot/index.ts';
 import type { DistanceUnit } from '../../../core/units/index.ts';
 import { Button, Choice } from '../../parts/controls/controls.tsx';
-import { language, t } from '../../parts/words/index.ts';
+import { t, terms } from '../../words/index.ts';
 import type { ComplaintForm, RunForm } from './run-form.ts';
 
 // The map and its editor are drawn only for those whom something bothered.
@@ -11,8 +10,8 @@ const ComplaintEditor = lazy(async () => (await import('./complaint-editor.tsx')
 
 const inWords = (one: ComplaintForm): string => {
   const words = t();
-  const zone = zones[one.zone].name[language()];
-  const kind = one.kind ? kindsOfComplaint[one.kind].name[language()] : '…';
+  const zone = terms().zones[one.zone].name;
+  const kind = one.kind ? terms().kinds[one.kind].name : '…';
   return words.complaint.says(words.foot[one.foot], zone, kind);
 };
 

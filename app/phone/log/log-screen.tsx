@@ -8,7 +8,7 @@ import { Button, Choices, Field, Notice, Page } from '../../parts/controls/contr
 import { showToast } from '../../parts/controls/toast.tsx';
 import { settings } from '../../parts/settings.ts';
 import { session, store, useStored } from '../../parts/state.ts';
-import { t } from '../../parts/words/index.ts';
+import { t, terms } from '../../words/index.ts';
 import { standingStop } from '../own-mileage.ts';
 import { ComfortPart } from './comfort-part.tsx';
 import { draftKey } from './draft-key.ts';
@@ -206,7 +206,7 @@ const Form = ({ context }: { context: Context }) => {
       <p class="soft small">{words.log.timeHint}</p>
       <Choices
         label={words.log.surface}
-        options={offered.map((value) => ({ value, label: words.surfaces[value] }))}
+        options={offered.map((value) => ({ value, label: terms().surfaces[value] }))}
         values={new Set(form.surfaces)}
         onToggle={toggleSurface}
       />

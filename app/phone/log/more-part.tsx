@@ -2,7 +2,7 @@
 import { grounds } from '../../../core/records/index.ts';
 import { Choice, Field } from '../../parts/controls/controls.tsx';
 import { settings } from '../../parts/settings.ts';
-import { t } from '../../parts/words/index.ts';
+import { t, terms } from '../../words/index.ts';
 import { toLocalMinute } from '../../parts/instant.ts';
 import type { RunForm, RunFormError } from './run-form.ts';
 
@@ -33,7 +33,7 @@ export const MorePart = (props: {
         </Field>
         <Choice
           label={words.log.ground}
-          options={grounds.map((value) => ({ value, label: words.grounds[value] }))}
+          options={grounds.map((value) => ({ value, label: terms().grounds[value] }))}
           value={form.ground}
           onChange={(ground) => onChange({ ground })}
         />
@@ -53,7 +53,7 @@ export const MorePart = (props: {
         </Field>
         <Choice
           label={words.log.sock}
-          options={socks.map((value) => ({ value, label: words.socks[value] }))}
+          options={socks.map((value) => ({ value, label: terms().socks[value] }))}
           value={form.sock}
           onChange={(sock) => onChange({ sock })}
         />

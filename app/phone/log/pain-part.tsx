@@ -2,7 +2,7 @@
 import { isCautionDue } from '../../../core/complaints/index.ts';
 import { painSigns } from '../../../core/records/index.ts';
 import { Choice, Choices, Notice, Ten } from '../../parts/controls/controls.tsx';
-import { t } from '../../parts/words/index.ts';
+import { t, terms } from '../../words/index.ts';
 import type { RunForm } from './run-form.ts';
 
 export const PainPart = (props: {
@@ -27,7 +27,7 @@ export const PainPart = (props: {
           />
           <Choices
             label={words.log.painSigns}
-            options={painSigns.map((value) => ({ value, label: words.painSigns[value] }))}
+            options={painSigns.map((value) => ({ value, label: terms().painSigns[value] }))}
             values={new Set(form.painSigns)}
             onToggle={(sign) =>
               onChange({

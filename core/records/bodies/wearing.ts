@@ -73,6 +73,7 @@ export const painSigns = [
   'night-pain',
   'cannot-bear-weight',
 ] as const;
+export type PainSign = (typeof painSigns)[number];
 
 export const grounds = ['dry', 'damp', 'wet', 'mud', 'snow-ice'] as const;
 

@@ -1,10 +1,11 @@
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { FootMap, zoneKey, type ZoneHeat } from '../../../app/parts/foot-map/foot-map.tsx';
-import { zones, type ZoneCode } from '../../../core/foot/index.ts';
+import { languageFile } from '../../../app/terminal/languages.ts';
+import type { ZoneCode } from '../../../core/foot/index.ts';
 
 const words = {
-  names: (zone: ZoneCode): string => zones[zone].name.en,
+  names: (zone: ZoneCode): string => languageFile('en').glossary.zones[zone].name,
   labels: { left: 'left', right: 'right', sole: 'sole', upper: 'upper', unasked: 'nobody asked' },
 };
 const nothing = (): void => undefined;

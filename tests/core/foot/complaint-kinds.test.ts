@@ -8,7 +8,6 @@ import {
   kindsForZone,
   kindsOfComplaint,
   partIds,
-  parts,
   plausibleCells,
   suspectsOf,
   zoneCodes,
@@ -18,12 +17,7 @@ const zone = fc.constantFrom(...zoneCodes);
 const kind = fc.constantFrom(...complaintKinds);
 
 describe('kinds of complaint', () => {
-  it('are named in both languages, no two alike', () => {
-    for (const language of ['en', 'zh'] as const) {
-      const names = complaintKinds.map((id) => kindsOfComplaint[id].name[language]);
-      expect(new Set(names).size).toBe(complaintKinds.length);
-      for (const id of complaintKinds) expect(kindsOfComplaint[id].meaning[language]).not.toBe('');
-    }
+  it('carry their own id', () => {
     for (const id of complaintKinds) expect(kindsOfComplaint[id].id).toBe(id);
   });
 
@@ -97,15 +91,11 @@ describe('suspects', () => {
   });
 });
 
-describe('parts and comfort attributes', () => {
-  it('carry their own id and words in both languages', () => {
-    for (const id of partIds) expect(parts[id]).toMatchObject({ id });
+describe('comfort attributes', () => {
+  it('carry their own id and who asks for them', () => {
     for (const id of comfortAttributeIds) {
-      const attribute = comfortAttributes[id];
-      expect(attribute.id).toBe(id);
-      expect(attribute.low.en).not.toBe(attribute.high.en);
-      expect(attribute.low.zh).not.toBe(attribute.high.zh);
-      expect(attribute.sources.length).toBeGreaterThan(0);
+      expect(comfortAttributes[id].id).toBe(id);
+      expect(comfortAttributes[id].sources.length).toBeGreaterThan(0);
     }
   });
 

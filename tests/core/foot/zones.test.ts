@@ -15,19 +15,8 @@ describe('zones', () => {
     expect(new Set(zoneCodes).size).toBe(19);
   });
 
-  it('carry their own code, and different names in both languages', () => {
-    for (const language of ['en', 'zh'] as const) {
-      const names = zoneCodes.map((code) => zones[code].name[language]);
-      expect(new Set(names).size).toBe(19);
-    }
-    for (const code of zoneCodes) {
-      const zone = zones[code];
-      expect(zone.code).toBe(code);
-      for (const words of [zone.name, zone.trade, zone.anatomy]) {
-        expect(words.en).toMatch(/^[A-Za-z0-9 ,:-]+$/);
-        expect(words.zh).toMatch(/^[\p{Script=Han}、：（）]+$/u);
-      }
-    }
+  it('carry their own code', () => {
+    for (const code of zoneCodes) expect(zones[code].code).toBe(code);
   });
 
   it('are each in exactly one group', () => {

@@ -1,0 +1,100 @@
+/**
+ * Which language does this device speak? A language is one file in `languages`: whatever lies there is
+ * offered. The file is loaded in the parts that a screen needs, so that a tester's first page does not
+ * wait for the desk's words. Numbers and dates follow the platform's Intl.
+ */
+import { signal } from '@preact/signals';
+import type { DeskWords, Glossary, LanguageName, PhoneWords } from './types.ts';
+
+interface Parts {
+  readonly phone: PhoneWords;
+  readonly glossary: Glossary;
+  readonly desk: DeskWords;
+}
+
+/** A file's name without its folder and ending, such as `en`. */
+export type Language = string;
+
+const byLanguage = <T>(files: Readonly<Record<string, T>>): ReadonlyMap<Language, T> =>
+  new Map(
+    Object.entries(files).map(([path, file]) => [/([^/]+)\.ts$/.exec(path)?.[1] as string, file]),
+  );
+
+// The query makes each part a module of its own, which the build cuts down to that part.
+const names = byLanguage(
+  import.meta.glob<LanguageName>('./languages/*.ts', {
+    query: '?about',
+    import: 'about',
+    eager: true,
+  }),
+);
+const loaders: {
+  readonly [P in keyof Parts]: ReadonlyMap<Language, () => Promise<Parts[P]>>;
+} = {
+  phone: byLanguage(
+    import.meta.glob<PhoneWords>('./languages/*.ts', { query: '?phone', import: 'phone' }),
+  ),
+  glossary: byLanguage(
+    import.meta.glob<Glossary>('./languages/*.ts', { query: '?glossary', import: 'glossary' }),
+  ),
+  desk: byLanguage(
+    import.meta.glob<DeskWords>('./languages/*.ts', { query: '?desk', import: 'desk' }),
+  ),
+};
+
+export const languages: readonly Language[] = [...names.keys()];
+
+const nameOf = (language: Language): LanguageName => names.get(language) as LanguageName;
+
+export const nameOfLanguage = (language: Language): string => nameOf(language).name;
+
+const current = signal<{ readonly language: Language; readonly words: Partial<Parts> } | null>(
+  null,
+);
+const needed = new Set<keyof Parts>(['phone']);
+
+const load = async (language: Language, parts: ReadonlySet<keyof Parts>): Promise<Partial<Parts>> =>
+  Object.fromEntries(
+    await Promise.all(
+      [...parts].map(async (part) => [part, await loaders[part].get(language)?.()]),
+    ),
+  ) as Partial<Parts>;
+
+/** Loads a language, in all parts that were needed so far, and makes it the page's. */
+export const speak = async (language: Language): Promise<void> => {
+  const words = await load(language, needed);
+  document.documentElement.lang = nameOf(language).locale;
+  current.value = { language, words };
+};
+
+/** Loads one more part of the language that is spoken, before a screen that reads it is drawn. */
+export const need = async (...parts: readonly (keyof Parts)[]): Promise<void> => {
+  const missing = new Set(parts.filter((part) => !needed.has(part)));
+  for (const part of missing) needed.add(part);
+  if (!current.value || missing.size === 0) return;
+  const { language } = current.value;
+  const words = await load(language, missing);
+  if (current.value.language === language)
+    current.value = { language, words: { ...current.value.words, ...words } };
+};
+
+const spoken = <P extends keyof Parts>(part: P): Parts[P] => {
+  const words = current.value?.words[part];
+  if (!words) throw new Error(`a screen was drawn before its words were loaded: ${part}`);
+  return words;
+};
+
+/** The phone's words; a screen that reads them is drawn anew when the language changes. */
+export const t = (): PhoneWords => spoken('phone');
+/** The terms of the trade. */
+export const terms = (): Glossary => spoken('glossary');
+/** The desk's words. */
+export const d = (): DeskWords => spoken('desk');
+
+export const locale = (): string => nameOf(current.value?.language ?? 'en').locale;
+
+/** The language that the device asks for, as far as there is one here. */
+export const preferredLanguage = (): Language =>
+  navigator.languages
+    .map((tag) => tag.slice(0, 2).toLowerCase())
+    .find((tag) => languages.includes(tag)) ?? 'en';

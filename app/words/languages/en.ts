@@ -1,0 +1,789 @@
+/** Everything that Pairlog says, in English. Every other language is one file with the same exports. */
+import type { RunOddity } from '../../../core/mileage/index.ts';
+import type { Foot, LeftOut, Refusal, UnpackProblem } from '../../../core/records/index.ts';
+import type { Glossary, LanguageName, TerminalWords } from '../types.ts';
+
+const runs = (count: number) => `${count} ${count === 1 ? 'run' : 'runs'}`;
+const testers = (count: number) => `${count} ${count === 1 ? 'tester' : 'testers'}`;
+const pairs = (count: number) => `${count} ${count === 1 ? 'pair' : 'pairs'}`;
+
+export const about: LanguageName = { name: 'English', locale: 'en-GB' };
+
+/** Terms of the trade */
+export const glossary: Glossary = {
+  zones: {
+    P1: { name: 'big toe', trade: 'forepart, big-toe pad', anatomy: 'hallux' },
+    P2: { name: 'lesser toes', trade: 'forepart', anatomy: 'toes 2 to 5' },
+    P3: { name: 'medial ball', trade: 'ball, medial forefoot', anatomy: 'first metatarsal head' },
+    P4: { name: 'central ball', trade: 'forefoot, tread', anatomy: 'metatarsal heads 2 to 4' },
+    P5: { name: 'lateral ball', trade: 'lateral forefoot', anatomy: 'fifth metatarsal head' },
+    P6: {
+      name: 'medial arch',
+      trade: 'arch, shank, medial sidewall',
+      anatomy: 'medial longitudinal arch',
+    },
+    P7: {
+      name: 'lateral midfoot',
+      trade: 'lateral waist',
+      anatomy: 'cuboid, base of fifth metatarsal',
+    },
+    P8: { name: 'medial heel', trade: 'medial rearfoot, post side', anatomy: 'medial calcaneus' },
+    P9: {
+      name: 'lateral heel',
+      trade: 'lateral rearfoot, landing bevel',
+      anatomy: 'lateral calcaneus',
+    },
+    U1: {
+      name: 'toe tip',
+      trade: 'toe cap, toe bumper, toe spring',
+      anatomy: 'tips and nails of the toes',
+    },
+    U2: {
+      name: 'medial toe box',
+      trade: 'toe box, medial mudguard',
+      anatomy: 'bunion area, first toe joint',
+    },
+    U3: {
+      name: 'lateral toe box',
+      trade: 'toe box, lateral mudguard',
+      anatomy: 'little toe, fifth toe joint',
+    },
+    U4: {
+      name: 'vamp flex line',
+      trade: 'vamp, toe break, overlay edge',
+      anatomy: 'top of the toe joints',
+    },
+    U5: {
+      name: 'instep',
+      trade: 'throat, eyestay, tongue, laces',
+      anatomy: 'instep: navicular, first ray, talus',
+    },
+    U6: {
+      name: 'medial midfoot wall',
+      trade: 'medial quarter, saddle',
+      anatomy: 'medial midfoot, navicular side',
+    },
+    U7: {
+      name: 'lateral midfoot wall',
+      trade: 'lateral quarter, saddle',
+      anatomy: 'lateral midfoot, base of fifth metatarsal',
+    },
+    U8: { name: 'ankle bones', trade: 'collar, topline', anatomy: 'medial and lateral malleolus' },
+    U9: {
+      name: 'Achilles tendon',
+      trade: 'heel tab, heel notch, back collar',
+      anatomy: 'Achilles tendon',
+    },
+    U10: {
+      name: 'heel cup',
+      trade: 'heel counter, foxing, backstay',
+      anatomy: 'back and sides of the heel bone',
+    },
+  },
+  rollUps: {
+    forefoot: 'forefoot',
+    midfoot: 'midfoot',
+    rearfoot: 'rearfoot',
+    'forepart-upper': 'forepart of the upper',
+    'midfoot-upper': 'midfoot of the upper',
+    'rear-upper': 'rear of the upper',
+  },
+  kinds: {
+    'heel-slip': { name: 'Heel slip', meaning: 'the heel lifts out of the shoe' },
+    'hot-spot': { name: 'Hot spot', meaning: 'a burning spot, before a blister' },
+    rubbing: { name: 'Rubbing', meaning: 'something moves against the skin' },
+    pressure: { name: 'Pressure', meaning: 'presses in one place, without movement' },
+    'toe-bang': { name: 'Toe bang', meaning: 'toes hit the front; black nails' },
+    'lace-bite': { name: 'Lace bite', meaning: 'laces or tongue press on the instep' },
+    numbness: { name: 'Numbness', meaning: 'numb, or pins and needles' },
+    'arch-pressure': { name: 'Arch pressure', meaning: 'the shoe pushes into the arch' },
+    'bottoming-out': { name: 'Bottoming out', meaning: 'the foam gives way to the ground' },
+    harsh: { name: 'Harsh landing', meaning: 'too firm when landing' },
+    unstable: { name: 'Unstable', meaning: 'rolls or tips to a side' },
+    'harsh-edge': { name: 'Harsh edge', meaning: 'an edge or a lip is felt' },
+    overheating: { name: 'Overheating', meaning: 'hot or sweaty' },
+    'too-tight': { name: 'Too tight', meaning: 'squeezes the foot' },
+    'too-loose': { name: 'Too loose', meaning: 'the foot moves about' },
+    slipping: { name: 'Poor grip', meaning: 'the outsole slips on the ground' },
+    stiff: { name: 'Stiff', meaning: 'does not bend where the foot bends' },
+    catching: { name: 'Catching', meaning: 'an edge or the toe catches the ground' },
+    noise: { name: 'Noise', meaning: 'squeaks, clicks or slaps' },
+    debris: { name: 'Debris gets in', meaning: 'stones or sand in the shoe or the tread' },
+    pain: { name: 'Pain', meaning: 'it hurts' },
+  },
+  attributes: {
+    overall: {
+      name: 'Overall comfort',
+      low: 'not comfortable at all',
+      high: 'most comfortable imaginable',
+    },
+    'heel-cushioning': {
+      name: 'Heel cushioning',
+      low: 'far too hard or too soft',
+      high: 'just right',
+    },
+    'forefoot-cushioning': {
+      name: 'Forefoot cushioning',
+      low: 'far too hard or too soft',
+      high: 'just right',
+    },
+    flexibility: {
+      name: 'Flexibility of the forefoot',
+      low: 'fights my stride',
+      high: 'bends just as I do',
+    },
+    stability: { name: 'Stability', low: 'rolls under me', high: 'perfectly steady' },
+    arch: { name: 'Arch', low: 'presses or is missing', high: 'fits my arch' },
+    'fit-length': { name: 'Fit in length', low: 'far too short or too long', high: 'just right' },
+    'toe-room': { name: 'Toe room', low: 'toes cramped or swimming', high: 'just right' },
+    'heel-hold': { name: 'Heel hold', low: 'slips or bites', high: 'holds without a thought' },
+    'midfoot-hold': {
+      name: 'Midfoot hold',
+      low: 'foot slides or is squeezed',
+      high: 'locked down in comfort',
+    },
+    ventilation: { name: 'Ventilation', low: 'hot and sweaty', high: 'cool and dry' },
+    'inside-feel': { name: 'Inside feel', low: 'rough, seams felt', high: 'smooth all round' },
+    'weight-feel': {
+      name: 'Weight in use',
+      low: 'heavy on the foot',
+      high: 'forgotten on the foot',
+    },
+  },
+  parts: {
+    last: { name: 'last', role: 'last maker' },
+    'upper-pattern': { name: 'upper pattern', role: 'pattern engineer' },
+    'upper-material': { name: 'upper material', role: 'material developer' },
+    'midsole-geometry': { name: 'midsole geometry', role: 'sole-unit designer' },
+    'midsole-foam': { name: 'midsole foam', role: 'foam compounder' },
+    outsole: { name: 'outsole', role: 'outsole and rubber developer' },
+    sockliner: { name: 'sockliner', role: 'sockliner developer' },
+    lacing: { name: 'lacing', role: 'pattern and trims engineer' },
+    tooling: { name: 'tooling', role: 'mould engineer' },
+  },
+  surfaces: {
+    road: 'road',
+    track: 'running track',
+    treadmill: 'treadmill',
+    gravel: 'gravel',
+    trail: 'trail',
+    grass: 'grass',
+    sand: 'sand',
+    snow: 'snow',
+  },
+  grounds: { dry: 'dry', damp: 'damp', wet: 'wet', mud: 'mud', 'snow-ice': 'snow or ice' },
+  socks: { none: 'none', thin: 'thin', medium: 'medium', thick: 'thick' },
+  painSigns: {
+    swelling: 'swelling',
+    limp: 'a limp',
+    numbness: 'numbness',
+    'night-pain': 'pain at night',
+    'cannot-bear-weight': 'cannot put weight on it',
+  },
+  damages: {
+    'sole-peeling': 'sole peels off',
+    'plate-cracked': 'plate cracked',
+    'heel-counter-broken': 'heel counter broken',
+    'upper-torn': 'upper torn',
+    'eyelet-torn': 'eyelet torn out',
+    'tread-torn': 'tread torn off',
+    other: 'something else',
+  },
+  runners: { neutral: 'neutral', stability: 'stability' },
+  uses: {
+    'daily-training': 'daily training',
+    'long-run': 'long run',
+    tempo: 'tempo',
+    'race-day': 'race day',
+    trail: 'trail',
+    walking: 'walking',
+  },
+  stages: {
+    pullover: 'pullover',
+    'first-samples': 'first samples',
+    'wear-test-samples': 'wear-test samples',
+    'confirmation-samples': 'confirmation samples',
+    production: 'production',
+  },
+  measures: {
+    'stack-height': 'Stack height',
+    hardness: 'Hardness',
+    mass: 'Mass',
+    'tread-depth': 'Tread depth',
+    'impact-peak': 'Impact peak',
+    'energy-absorbed': 'Energy absorbed',
+    'energy-returned': 'Energy returned',
+    dimension: 'Dimension',
+  },
+  units: {
+    mm: 'mm',
+    g: 'g',
+    'asker-c': 'Asker C',
+    'shore-a': 'Shore A',
+    N: 'N',
+    J: 'J',
+    '%': '%',
+    kPa: 'kPa',
+  },
+  roles: { lead: 'lead', tester: 'tester', specialist: 'specialist' },
+};
+
+export const phone = {
+  app: 'Pairlog',
+  back: 'Back',
+  cancel: 'Cancel',
+  save: 'Save',
+  send: 'Send',
+  close: 'Close',
+  undo: 'Undo',
+  change: 'Change',
+  erase: 'Erase',
+  remove: 'Remove',
+  clear: 'No answer',
+  unanswered: 'not answered',
+  optional: 'optional',
+  loading: 'One moment …',
+  left: 'left',
+  right: 'right',
+  both: 'both',
+  foot: { left: 'left', right: 'right' } as Readonly<Record<Foot, string>>,
+  sole: 'sole',
+  upper: 'upper',
+
+  welcome: {
+    title: 'Which test are you in?',
+    intro: 'Pairlog keeps what you say about a pair on this phone, with or without a network.',
+    code: 'Code from your lead',
+    codeHint: 'Ten letters and digits; or scan the square code with your camera.',
+    codeWrong: 'That is not a code: ten letters and digits, without I, L, O and U.',
+    join: 'Join',
+    joining: 'Joining …',
+    file: 'Open a hand-out file',
+    fileHint: 'A file ending in .pairlog that your lead sent you.',
+    lead: 'I lead a wear test',
+    groupName: 'Name of your group',
+    start: 'Start a group on this device',
+    refused:
+      'The hub does not know this code, or it was used or is older than 72 hours. Ask your lead for a new one.',
+    tooMany: 'Too many tries from here. Wait ten minutes and try again.',
+    offline: 'No network. Joining needs one, once; after that you can log without.',
+    notAHub:
+      'Something else answered, not the hub. If this is a guest network, sign in to it first.',
+  },
+
+  today: {
+    title: 'Today',
+    myPairs: 'Pairs I hold',
+    noPairs: 'You hold no pair yet. As soon as your lead hands one out, it stands here.',
+    logRun: 'Log a run',
+    logRunIn: (code: string) => `Log a run in ${code}`,
+    logged: (distance: string, runs: number) =>
+      runs === 0 ? 'no run yet' : `${distance} in ${runs} ${runs === 1 ? 'run' : 'runs'} by you`,
+    size: (size: string) => `size ${size}`,
+    runs: 'My runs',
+    damage: 'Report damage',
+    draft: 'A run is half filled in.',
+    continue: 'Go on',
+    settings: 'Settings',
+    desk: 'To the desk',
+    due: (days: number) => `No run for ${days} days. If you ran, it can still be logged.`,
+    revoked:
+      'This phone is no longer signed in. Your log is safe: go on logging, and send it as a file.',
+  },
+
+  unsent: {
+    title: 'Not sent yet',
+    none: 'Everything is with your group.',
+    some: (count: number) =>
+      count === 1 ? '1 entry is only on this phone' : `${count} entries are only on this phone`,
+    since: (date: string) => `The oldest is from ${date}.`,
+    photos: (count: number) =>
+      count === 1 ? '1 photo or track waits' : `${count} photos or tracks wait`,
+    syncNow: 'Send now',
+    asFile: 'Send as a file',
+    asFileHint: 'Works without the hub: your lead opens the file. It may arrive twice or late.',
+    noHub: 'Your group works by files. Send yours to your lead after each run or once a week.',
+    refusedTitle: 'The hub did not take these',
+    refusedHint: 'They stay on this phone and go along in the file.',
+    refused: {
+      'not-a-revision': 'damaged',
+      'newer-envelope': 'written by a newer app than the hub',
+      'too-large': 'too large',
+      'hash-differs': 'damaged',
+      'not-allowed': 'not yours to write',
+      unreadable: 'something in it is not valid',
+      erased: 'was taken back for good',
+      unknown: 'no reason given',
+    } as Readonly<Record<Refusal | 'unknown', string>>,
+    states: {
+      idle: '',
+      running: 'Sending …',
+      offline: 'No network. It goes out by itself later.',
+      'not-a-hub': 'Another page answered, not the hub: is this a guest network?',
+      revoked: 'This phone is no longer signed in.',
+      'hub-trouble': 'The hub has trouble. It is tried again by itself.',
+      done: 'Up to date.',
+    },
+  },
+
+  log: {
+    title: 'Log a run',
+    titleChange: 'Change a run',
+    pair: 'Pair',
+    distance: (unit: string) => `Distance, ${unit}`,
+    time: 'Time',
+    timeHint: 'Digits are enough: 5230 is 52:30.',
+    when: 'Started',
+    surface: 'Surface',
+    surfaceHint: 'Several: shared evenly.',
+    comfort: 'Comfort',
+    moreComfort: 'More about comfort',
+    feet: 'Feet',
+    nothing: 'Nothing bothered me',
+    something: 'Something did',
+    pain: 'Pain, 0 none to 10 worst',
+    painNew: 'Is it new?',
+    yes: 'Yes',
+    no: 'No',
+    painSigns: 'With it',
+    more: 'Weather, sock, words',
+    ground: 'Ground',
+    temperature: (unit: string) => `Air, ${unit}`,
+    sock: 'Sock',
+    words: 'In your words',
+    saved: 'Saved on this phone',
+    wrongDistance: (example: string) => `How far was it? For example ${example}.`,
+    wrongTime: 'That is no time. For example 52:30 or 1:05:00.',
+    wrongTemperature: 'That is no temperature. For example 14.',
+    wrongWhen: 'That is no date and time.',
+    full: 'This phone has no room left. Nothing is lost: your entry is kept as a draft. Free some space (photos, videos, unused apps), then save again.',
+    lost: 'The browser did not write it. Your entry is kept as a draft: try again, or close the app and open it anew.',
+    invalid: (field: string) => `Something is not valid: ${field}.`,
+    stopped: (reason: string) => `This pair is withdrawn: ${reason}`,
+    whyWorn: 'Why was it worn all the same?',
+    whyWornMissing: 'Say why the pair was worn although it is withdrawn.',
+    unknownPair: 'This pair is not on this phone.',
+  },
+
+  complaint: {
+    title: 'What bothered you?',
+    tapWhere: 'Tap where it was.',
+    list: 'Zones as a list',
+    felt: 'What was it like?',
+    otherKinds: 'Something else',
+    severity: 'How much, 0 hardly to 10 had to stop',
+    from: (unit: string) => `From which ${unit}?`,
+    fromHint: 'Of this run; empty if you do not know.',
+    bothFeet: 'Both feet',
+    skin: 'Skin',
+    intact: 'intact',
+    blister: 'blister',
+    broken: 'broken',
+    done: 'Done',
+    add: 'Add another',
+    wrongFrom: 'That is no distance within the run.',
+    says: (foot: string, zone: string, kind: string) => `${kind}, ${foot} ${zone}`,
+  },
+
+  caution: {
+    title: 'Stop this test for now',
+    body: 'New pain of 3 or more, or pain with swelling, a limp, numbness, at night, or when you cannot put weight on the foot: stop running in this test and see a doctor or physiotherapist. If you cannot put weight on it, or it is badly swollen, today.',
+    disclaimer:
+      'This is no medical advice. What your clinician and your local rules say comes first.',
+    lead: 'Your lead is told.',
+  },
+
+  runs: {
+    title: 'My runs',
+    none: 'No run yet.',
+    erased: 'Run erased',
+    restored: 'Run is back',
+    erasedRuns: 'Erased',
+    bringBack: 'Bring back',
+    history: 'Earlier versions',
+    savedAt: (date: string) => `saved ${date}`,
+    beside: 'Changed on another device at the same time; this version lost:',
+    takeBack: 'Take back for good',
+    takeBackAsk: 'This run is then gone everywhere it went, for good. Take it back?',
+    nothing: 'nothing bothered me',
+    notAsked: 'feet not answered',
+    complaints: (count: number) => (count === 1 ? '1 complaint' : `${count} complaints`),
+    comfort: (score: number) => `comfort ${score}`,
+  },
+
+  damage: {
+    title: 'The pair is coming apart',
+    now: 'Take the pair off now and do not run in it again.',
+    what: 'What broke?',
+    which: 'Which shoe?',
+    saved: 'Reported. Do not wear this pair.',
+    missing: 'Say what broke.',
+  },
+
+  stop: {
+    title: (code: string) => `Do not wear pair ${code}`,
+    acknowledge: 'I have read it',
+    acknowledged: 'Read',
+  },
+
+  settings: {
+    title: 'Settings',
+    language: 'Language',
+    distance: 'Distances in',
+    km: 'kilometres',
+    mi: 'miles',
+    temperature: 'Temperatures in',
+    sizes: 'Shoe sizes in',
+    mondopoint: 'mm (Mondopoint)',
+    theme: 'Light or dark',
+    themes: { system: 'like the phone', light: 'light', dark: 'dark' },
+    storage: 'Storage',
+    persisted: 'The browser keeps the log for good.',
+    notPersisted:
+      'The browser may clear the log when space runs short. Put Pairlog on the home screen to prevent it.',
+    askPersist: 'Ask the browser to keep it',
+    install: 'Put it on the home screen',
+    installHint:
+      'On an iPhone: Share, then Add to Home Screen. On Android: menu, then Install. Do it before the first log: each has a storage of its own.',
+    you: 'You',
+    member: (group: string) => `Member of ${group}`,
+    takeBackAll: 'Take everything back',
+    takeBackAllHint:
+      'Erases all your runs and reports for good, here and wherever they went. Only that something was erased remains.',
+    takeBackAllAsk: 'Take back everything you logged, for good?',
+    takenBack: 'Everything was taken back. It leaves the hub at the next sync.',
+    file: 'Open a file',
+  },
+
+  file: {
+    title: 'Open a file',
+    choose: 'Choose a file',
+    contains: (fresh: number, known: number) =>
+      `${fresh} new ${fresh === 1 ? 'entry' : 'entries'}, ${known} already here`,
+    take: 'Take it in',
+    taken: (fresh: number) => `${fresh} new ${fresh === 1 ? 'entry' : 'entries'} taken in`,
+    problems: (count: number) =>
+      count === 1
+        ? '1 line of the file is damaged; the rest can be taken.'
+        : `${count} lines of the file are damaged; the rest can be taken.`,
+    wrong: {
+      damaged: 'The file is damaged. Ask for it again.',
+      'too-large': 'The file is too large.',
+      'no-log': 'This zip holds no log of Pairlog.',
+      'attachment-differs':
+        'A photo or track in the file was changed on the way. Ask for it again.',
+      'not-a-bundle': 'This is no file of Pairlog.',
+      'newer-bundle': 'The file is from a newer app. Update this one first.',
+      'for-nobody':
+        'This file does not say whose phone it sets up. Ask your lead for a hand-out file.',
+      'other-group': 'The file belongs to another group.',
+    } as Readonly<
+      Record<UnpackProblem | 'not-a-bundle' | 'newer-bundle' | 'for-nobody' | 'other-group', string>
+    >,
+  },
+
+  update: { ready: 'A newer version is ready.', now: 'Use it' },
+  evicted:
+    'The browser has cleared what this phone held. Join again with a new code: what the hub had comes back.',
+  notFound: 'There is nothing here.',
+  toToday: 'To today',
+};
+
+export const desk = {
+  title: 'Desk',
+  phone: 'To the phone',
+  projects: 'Projects',
+  noProjects: 'No project yet. Begin with its brief.',
+  newProject: 'New project',
+  groupTitle: 'Group',
+  onlyLeads: 'The desk is for leads. Your screens are on the phone side.',
+  evidence: (p: number, t: number, r: number, distance: string) =>
+    `${pairs(p)}, ${testers(t)}, ${runs(r)}, ${distance}`,
+  save: 'Save',
+  add: 'Add',
+  cancel: 'Cancel',
+  wrongNumber: 'A number is missing or wrong.',
+  missing: 'This is missing.',
+  trouble: 'It was not saved. Nothing is lost: try again.',
+  saved: 'Saved',
+  none: '–',
+
+  tabs: {
+    pairs: 'Pairs',
+    complaints: 'Complaints',
+    bench: 'Bench checks',
+    rounds: 'Rounds',
+    testers: 'Testers',
+  },
+
+  brief: {
+    name: 'Name of the project',
+    runner: 'For which runner',
+    use: 'For what',
+    surfaces: 'On which surfaces',
+    distance: 'Distance a pair must carry, km',
+    attributes: 'Comfort questions',
+    attributesHint: 'Overall comfort is always asked.',
+  },
+
+  pairs: {
+    title: 'Kilometres on each pair',
+    full: (distance: string) => `The line marks the brief's distance: ${distance}.`,
+    none: 'No pair yet. Add a round, then its pairs.',
+    pair: 'Pair',
+    round: 'Round',
+    size: 'Size',
+    distance: 'On the pair',
+    ofBrief: 'Of the brief',
+    runs: 'Runs',
+    surfaces: 'By surface',
+    holder: 'With',
+    lastRun: 'Last run',
+    notes: 'Note',
+    stopUse: 'withdrawn',
+    outOfTolerance: (count: number) =>
+      `${count} ${count === 1 ? 'reading' : 'readings'} out of tolerance`,
+    handOut: 'Hand out',
+    handOutTo: 'Hand out to',
+    blind: 'The tester does not know what was changed',
+    takeBack: 'Take back',
+    stop: 'Withdraw',
+    stopReason: 'Why must nobody wear it?',
+    lift: 'Lift the notice',
+    unknownSurface: 'not said',
+  },
+
+  ask: {
+    title: 'To ask about',
+    pain: (tester: string, score: number, pair: string, date: string) =>
+      `${tester}: pain ${score} of 10 in pair ${pair} on ${date}. Ask how they are; no more runs in this test until a clinician says so.`,
+    damage: (tester: string, pair: string, what: string, date: string) =>
+      `${tester}: pair ${pair} came apart (${what}) on ${date}.`,
+    oddity: {
+      'logged-twice': 'logged twice; counted once',
+      'tester-overlap': 'overlaps with another run of the same tester',
+      'pair-overlap': 'two testers in one pair at the same time',
+      pace: 'implausible pace',
+      distance: 'implausible distance',
+      'not-handed-out': 'the pair was not handed out to this tester then',
+      'in-the-future': 'lies in the future',
+      'unknown-pair': 'the pair is not in the log',
+    } as Readonly<Record<RunOddity['why'], string>>,
+    run: (tester: string, pair: string, distance: string, date: string) =>
+      `${tester}, pair ${pair}, ${distance}, ${date}`,
+    leftOut: {
+      'unknown-kind': (count: number) =>
+        `${count} ${count === 1 ? 'record is' : 'records are'} of a kind that needs a newer app; kept, and in no figure.`,
+      'newer-schema': (count: number) =>
+        `${count} ${count === 1 ? 'record was' : 'records were'} written by a newer app; kept, and in no figure.`,
+      unreadable: (count: number) =>
+        `${count} ${count === 1 ? 'record' : 'records'} cannot be read; kept, and in no figure.`,
+    } as Readonly<Record<LeftOut['why'], (count: number) => string>>,
+  },
+
+  complaints: {
+    round: 'Round',
+    view: 'View',
+    mapTitle: 'Testers who reported anything there, of those asked',
+    asked: (r: number, t: number) => `${runs(r)} of ${testers(t)} were asked about their feet.`,
+    nobodyAsked: 'Nobody was asked yet. That is not the same as no complaint.',
+    none: 'Asked, and nothing was reported.',
+    zone: 'Zone',
+    kind: 'Complaint',
+    testers: 'Testers',
+    twice: 'twice or more',
+    runs: 'Runs',
+    feet: 'left / right',
+    severity: 'Severity, mean / most',
+    runsBehind: (zone: string) => `Runs behind: ${zone}`,
+    pick: 'Tap a zone for the runs behind it.',
+    unasked: 'nobody asked',
+    counts: 'These are counts. Whether a complaint recurs beyond chance is not said here.',
+  },
+
+  bench: {
+    none: 'No bench check yet.',
+    choose: 'Measure and site',
+    xTitle: (unit: string) => `Distance on the pair, ${unit}`,
+    point: (pair: string, value: string, distance: string) =>
+      `Pair ${pair}: ${value} at ${distance}`,
+    limit: (value: string) => `limit of the brief ${value}`,
+    table: 'As a table',
+    pair: 'Pair',
+    foot: 'Foot',
+    readings: 'Reading at distance',
+    add: 'Add a bench check',
+    at: 'Measured',
+    temperature: 'Room, °C',
+    rested: 'Hours since the last run',
+    operator: 'By whom',
+    site: 'Site',
+    siteHint: 'One word for one place, such as heel-centre.',
+    value: 'Value',
+    gauge: 'Gauge',
+    reading: 'Reading',
+    addReading: 'One more reading',
+    deviations: 'Arrival against the blueprint',
+    allInside: (count: number) => `All ${count} readings are within tolerance.`,
+    noBlueprint: 'No blueprint or no arrival check yet.',
+    nominal: 'Nominal',
+    deviation: 'Deviation',
+  },
+
+  rounds: {
+    none: 'No round yet.',
+    add: 'Add a round',
+    name: 'Name',
+    stage: 'Stage',
+    changes: 'What changed',
+    noChanges: 'Nothing is noted as changed.',
+    part: 'Part',
+    what: 'What is different',
+    mends: 'Meant to mend',
+    addChange: 'One more change',
+    blueprint: 'Blueprint',
+    addDimension: 'One more dimension',
+    lower: 'Lower',
+    upper: 'Upper',
+    unit: 'Unit',
+    addPair: 'Add a pair',
+    code: 'Code on the tongue label',
+    codeHint: 'Capitals and digits; it must not tell the build.',
+    size: 'Size, EU',
+    carriedIn: 'Kilometres before the test',
+  },
+
+  testers: {
+    none: 'No tester yet.',
+    add: 'Add a tester',
+    code: 'Code',
+    name: 'Name (optional; stays in the group)',
+    length: 'Foot length, mm (left / right)',
+    mass: 'Body mass, kg',
+    height: 'Height, cm',
+    invite: 'Invite',
+    file: 'Hand-out file',
+    scan: (code: string) => `${code} scans this, or types the code:`,
+    validUntil: (date: string) => `Good once, until ${date}.`,
+    needsHub: 'Without a hub, send the hand-out file.',
+    runs: 'Runs',
+    distance: 'Distance',
+    last: 'Last run',
+    silent: (days: number) => `silent for ${days} days`,
+  },
+
+  group: {
+    devices: 'Devices',
+    device: 'Device',
+    role: 'Role',
+    seen: 'Last seen',
+    revoke: 'Sign out',
+    revoked: 'signed out',
+    inviteLead: 'Invite another lead',
+    files: 'Files',
+    exportAll: 'Save the whole log as a file',
+    open: 'Open a file',
+    noHub: 'This group works by files: no hub.',
+    sync: 'Sync now',
+  },
+};
+
+export const terminal: TerminalWords = {
+  usage: (
+    languages,
+  ) => `Usage: npm run review -- FILE [--json] [--project NAME] [--lang ${languages}]
+       npm run review -- --schema
+Reads a bundle (.pairlog) and prints the review of its project.`,
+  cannotRead: (file, why) => `${file}: ${why}`,
+  unpack: {
+    damaged: 'The file is damaged and cannot be unpacked. Ask for it again.',
+    'too-large': 'The file unpacks to more than a bundle may hold.',
+    'no-log': 'This zip holds no log (log.ndjson), so it is no bundle.',
+    'attachment-differs': 'A photo or track in the file was changed on the way. Ask for it again.',
+  },
+  problem: (problem) => {
+    const at = `line ${problem.line}: `;
+    switch (problem.why) {
+      case 'not-a-bundle':
+        return `${at}format: this is no bundle of Pairlog.`;
+      case 'newer-bundle':
+        return `${at}v: the bundle has version ${problem.v}; this program reads version 1. Use a newer one.`;
+      case 'not-json':
+        return `${at}this is no JSON; the line was damaged on the way.`;
+      case 'cut-off':
+        return `${at}the file ends early: its closing line is missing. Ask for it again.`;
+      case 'digest-differs':
+        return `${at}digest: the closing line does not fit the lines before it; some were changed, lost or added.`;
+      case 'not-a-revision':
+        return `${at}${problem.field || 'revision'}: missing or of the wrong form.`;
+      case 'newer-envelope':
+        return `${at}v: the record has version ${problem.v}; use a newer program.`;
+      case 'too-large':
+        return `${at}body: ${problem.characters} characters, at most ${problem.most} are allowed.`;
+      case 'hash-differs':
+        return `${at}hash: the record was changed after it was saved.`;
+    }
+  },
+  unreadable: (line, kind, field, expected) =>
+    `line ${line}: ${kind}.${field || 'body'}: expected ${expected}.`,
+  noProject: (name, names) =>
+    name === undefined
+      ? names.length === 0
+        ? 'The bundle holds no project.'
+        : `The bundle holds several projects; choose one with --project: ${names.join(', ')}`
+      : `There is no project "${name}". There are: ${names.join(', ') || 'none'}`,
+  evidence: (pairs, testers, runs, km) =>
+    `${pairs} pairs, ${testers} testers, ${runs} runs, ${km} km`,
+  brief: (km) => `The brief asks ${km} km of a pair.`,
+  pairs: 'Pairs',
+  pair: 'Pair',
+  round: 'Round',
+  size: 'Size mm',
+  distance: 'km',
+  ofBrief: 'of brief',
+  runs: 'Runs',
+  surfaces: 'Surfaces',
+  holder: 'Held by',
+  note: 'Note',
+  stopUse: 'STOP USE',
+  outOfTolerance: (readings) =>
+    `${readings} ${readings === 1 ? 'reading' : 'readings'} out of tolerance`,
+  complaints: (round) => `Complaints, ${round}`,
+  asked: (runs, testers) => `${runs} runs of ${testers} testers were asked.`,
+  nobodyAsked: 'Nobody was asked.',
+  noComplaint: 'None was reported.',
+  zone: 'Zone',
+  complaint: 'Complaint',
+  testersOnce: 'Testers',
+  testersTwice: 'twice+',
+  reportedRuns: 'Runs',
+  leftRight: 'left/right',
+  severity: 'Severity mean/most',
+  bench: 'Bench checks over distance',
+  noBench: 'No pair was measured.',
+  measure: 'Measure, site, foot',
+  readings: 'Reading at km',
+  deviations: 'Out of tolerance on arrival',
+  deviation: 'Deviation',
+  allInside: (readings) => `All ${readings} readings are within tolerance.`,
+  nominal: 'Nominal',
+  reading: 'Reading',
+  damages: 'Samples that came apart',
+  oddities: 'Runs to ask about',
+  oddity: {
+    'logged-twice': 'logged twice, counted once',
+    'tester-overlap': 'overlaps with another run of the same tester',
+    'pair-overlap': 'two testers in one pair at the same time',
+    pace: 'implausible pace',
+    distance: 'implausible distance',
+    'not-handed-out': 'the pair was not handed out to this tester then',
+    'in-the-future': 'lies in the future',
+    'unknown-pair': 'the pair is not in the log',
+  },
+  leftOut: {
+    'unknown-kind': (count) => `${count} of a kind that needs a newer program`,
+    'newer-schema': (count) => `${count} written by a newer program`,
+    unreadable: (count) => `${count} that cannot be read`,
+  },
+  changes: 'Changes',
+};

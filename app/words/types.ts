@@ -1,0 +1,121 @@
+/** What a language file holds. A file that misses a message, or has one of the wrong form, does not compile. */
+import type {
+  ComfortAttributeId,
+  ComplaintKind,
+  PartId,
+  RollUpId,
+  ZoneCode,
+} from '../../core/foot/index.ts';
+import type { RunOddity } from '../../core/mileage/index.ts';
+import type {
+  Brief,
+  BundleProblem,
+  DamageReport,
+  LeftOut,
+  Measure,
+  MeasureUnit,
+  PainSign,
+  Role,
+  Round,
+  Run,
+  Surface,
+  UnpackProblem,
+} from '../../core/records/index.ts';
+import type { desk, phone } from './languages/en.ts';
+
+export interface LanguageName {
+  /** In the language itself. */
+  readonly name: string;
+  /** For Intl and the page: numbers, dates and plurals follow its rules. */
+  readonly locale: string;
+}
+
+type Named<Id extends string, What extends string> = Readonly<
+  Record<Id, Readonly<Record<What, string>>>
+>;
+type Terms<Id extends string> = Readonly<Record<Id, string>>;
+
+/** The terms of the trade, by the ids of the records: the same on every screen, report and print. */
+export interface Glossary {
+  /** `name`: short, as a tester reads it. `trade`: the parts of the shoe there. `anatomy`: of the foot. */
+  readonly zones: Named<ZoneCode, 'name' | 'trade' | 'anatomy'>;
+  readonly rollUps: Terms<RollUpId>;
+  /** `meaning`: one line that tells it from its neighbours. */
+  readonly kinds: Named<ComplaintKind, 'name' | 'meaning'>;
+  /** `low` and `high`: the words at 0 and at 100 of the line. */
+  readonly attributes: Named<ComfortAttributeId, 'name' | 'low' | 'high'>;
+  /** `role`: who can act on the part. */
+  readonly parts: Named<PartId, 'name' | 'role'>;
+  readonly surfaces: Terms<Surface>;
+  readonly grounds: Terms<NonNullable<Run['ground']>>;
+  readonly socks: Terms<NonNullable<Run['sock']>>;
+  readonly painSigns: Terms<PainSign>;
+  readonly damages: Terms<DamageReport['what']>;
+  readonly runners: Terms<Brief['runner']>;
+  readonly uses: Terms<Brief['use']>;
+  readonly stages: Terms<Round['stage']>;
+  readonly measures: Terms<Measure>;
+  readonly units: Terms<MeasureUnit>;
+  readonly roles: Terms<Role>;
+}
+
+export type PhoneWords = typeof phone;
+export type DeskWords = typeof desk;
+
+export interface TerminalWords {
+  /** `languages`: the ids that --lang takes, such as `en|zh`. */
+  readonly usage: (languages: string) => string;
+  readonly cannotRead: (file: string, why: string) => string;
+  readonly unpack: Readonly<Record<UnpackProblem, string>>;
+  readonly problem: (problem: BundleProblem) => string;
+  readonly unreadable: (line: number, kind: string, field: string, expected: string) => string;
+  readonly noProject: (name: string | undefined, names: readonly string[]) => string;
+  readonly evidence: (pairs: number, testers: number, runs: number, km: string) => string;
+  readonly brief: (km: string) => string;
+  readonly pairs: string;
+  readonly pair: string;
+  readonly round: string;
+  readonly size: string;
+  readonly distance: string;
+  readonly ofBrief: string;
+  readonly runs: string;
+  readonly surfaces: string;
+  readonly holder: string;
+  readonly note: string;
+  readonly stopUse: string;
+  readonly outOfTolerance: (readings: number) => string;
+  readonly complaints: (round: string) => string;
+  readonly asked: (runs: number, testers: number) => string;
+  readonly nobodyAsked: string;
+  readonly noComplaint: string;
+  readonly zone: string;
+  readonly complaint: string;
+  readonly testersOnce: string;
+  readonly testersTwice: string;
+  readonly reportedRuns: string;
+  readonly leftRight: string;
+  readonly severity: string;
+  readonly bench: string;
+  readonly noBench: string;
+  readonly measure: string;
+  readonly readings: string;
+  readonly deviations: string;
+  readonly deviation: string;
+  readonly allInside: (readings: number) => string;
+  readonly nominal: string;
+  readonly reading: string;
+  readonly damages: string;
+  readonly oddities: string;
+  readonly oddity: Readonly<Record<RunOddity['why'], string>>;
+  readonly leftOut: Readonly<Record<LeftOut['why'], (count: number) => string>>;
+  readonly changes: string;
+}
+
+/** The whole of a language file. */
+export interface LanguageFile {
+  readonly about: LanguageName;
+  readonly glossary: Glossary;
+  readonly phone: PhoneWords;
+  readonly desk: DeskWords;
+  readonly terminal: TerminalWords;
+}
