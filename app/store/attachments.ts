@@ -5,23 +5,23 @@ import type { HubClient } from './hub-client.ts';
 import { done, saveProblemOf, type Outcome, type SaveProblem } from './outcome.ts';
 
 export interface AttachmentStore {
+  /** Keeps a photo or track here. It is sent once a record that shows it is saved. */
   putAttachment(bytes: Uint8Array, mediaType: string): Promise<Outcome<Sha256, SaveProblem>>;
   /** From this device, else from the hub (and kept); null where neither has it now. */
   attachment(sha256: Sha256): Promise<{ bytes: Uint8Array; mediaType: string } | null>;
+  /** Frees the room of one that no saved record shows. */
+  dropAttachment(sha256: Sha256): Promise<void>;
 }
 
 export const attachmentStore = (
   { withDatabase, changes }: StoreContext,
   hub: () => Promise<HubClient | null>,
 ): AttachmentStore => {
-  const keep = (sha256: Sha256, mediaType: string, bytes: ArrayBuffer, send: boolean) =>
+  const keep = (sha256: Sha256, mediaType: string, bytes: ArrayBuffer) =>
     withDatabase(async (db) => {
-      const tx = db.transaction(['attachments', 'attachmentOutbox'], 'readwrite', {
-        durability: 'strict',
-      });
+      const tx = db.transaction('attachments', 'readwrite', { durability: 'strict' });
       // Bytes, not a Blob: Safari has lost Blobs kept in IndexedDB (workbox issue 1908).
-      await tx.objectStore('attachments').put({ sha256, mediaType, bytes });
-      if (send) await tx.objectStore('attachmentOutbox').put({ sha256 });
+      await tx.store.put({ sha256, mediaType, bytes });
       await tx.done;
     });
 
@@ -29,7 +29,7 @@ export const attachmentStore = (
     async putAttachment(bytes, mediaType) {
       const sha256 = sha256OfBytes(bytes);
       try {
-        await keep(sha256, mediaType, bytes.slice().buffer, true);
+        await keep(sha256, mediaType, bytes.slice().buffer);
       } catch (error) {
         return { ok: false, ...saveProblemOf(error) };
       }
@@ -43,23 +43,38 @@ export const attachmentStore = (
       if (!answer?.ok) return null;
       const { bytes, mediaType } = answer.value;
       if (sha256OfBytes(new Uint8Array(bytes)) !== sha256) return null;
-      await keep(sha256, mediaType, bytes, false).catch(() => undefined);
+      await keep(sha256, mediaType, bytes).catch(() => undefined);
       return { bytes: new Uint8Array(bytes), mediaType };
     },
+    dropAttachment: (sha256) =>
+      withDatabase(async (db) => {
+        const tx = db.transaction(['attachments', 'heads'], 'readwrite');
+        const named = await tx.objectStore('heads').index('kind').getAll('attachment');
+        if (!named.some(({ body }) => body?.['sha256'] === sha256))
+          await tx.objectStore('attachments').delete(sha256);
+        await tx.done;
+      }),
   };
 };
 
-/** Sends what the hub has not got, one at a time; stops at the first that fails and goes on next time. */
+/**
+ * Sends what the hub has not got, one at a time, each from where it stopped last time.
+ * @returns false where the network went away before all were sent
+ */
 export const sendAttachments = async (
-  { withDatabase }: StoreContext,
+  { withDatabase, changes }: StoreContext,
   hub: HubClient,
-): Promise<void> => {
+): Promise<boolean> => {
   for (const { sha256 } of await withDatabase((db) => db.getAll('attachmentOutbox'))) {
     const held = await withDatabase((db) => db.get('attachments', sha256));
     if (held) {
       const sent = await hub.sendAttachment(sha256, held.bytes, held.mediaType);
-      if (!sent.ok) return;
+      // One that the hub would not take must not keep the others from going.
+      if (!sent.ok && sent.why === 'hub-error') continue;
+      if (!sent.ok) return false;
     }
     await withDatabase((db) => db.delete('attachmentOutbox', sha256));
+    changes.tell({ kinds: new Set(['attachment']) });
   }
+  return true;
 };

@@ -9,6 +9,8 @@ export interface StoreContext extends Connection {
   readonly random: (bytes: number) => Uint8Array;
   readonly fetchFrom: typeof fetch;
   readonly changes: Changes;
+  /** Whether photos and tracks may go out by themselves over the network that there is now. */
+  readonly maySendAttachments: () => boolean;
 }
 
 export const newId = ({ now, random }: StoreContext): RecordId => newRecordId(now(), random(16));

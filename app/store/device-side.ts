@@ -1,5 +1,10 @@
 /** The device's part in a round of sync, on its own tables. */
-import { clockAfterReceiving, type Clock, type Revision } from '../../core/records/index.ts';
+import {
+  clockAfterReceiving,
+  type Clock,
+  type Revision,
+  type Sha256,
+} from '../../core/records/index.ts';
 import { newDevice, type StoreContext } from './context.ts';
 import { clockIn, keyOf, putRevision, RECORD_TABLES, type Writing } from './revisions.ts';
 import type { Session } from './session.ts';
@@ -29,7 +34,11 @@ export const deviceSide = (context: StoreContext, session: Session): DeviceSide 
 
     startOver: () =>
       withDatabase(async (db) => {
-        const tx = db.transaction(RECORD_TABLES, 'readwrite', { durability: 'strict' });
+        const tx = db.transaction(
+          [...RECORD_TABLES, 'attachments', 'attachmentOutbox'],
+          'readwrite',
+          { durability: 'strict' },
+        );
         const held = [
           ...(await tx.objectStore('heads').getAll()),
           ...(await tx.objectStore('superseded').getAll()),
@@ -37,6 +46,13 @@ export const deviceSide = (context: StoreContext, session: Session): DeviceSide 
         for (const revision of held)
           if (session.role === 'lead' || revision.author === session.member)
             await tx.objectStore('outbox').put(revision);
+        // The hub says of each which part of it is there, so what it still has is not sent again.
+        for (const { kind, body } of held) {
+          const sha256 =
+            kind === 'attachment' ? (body?.['sha256'] as Sha256 | undefined) : undefined;
+          if (sha256 && (await tx.objectStore('attachments').getKey(sha256)))
+            await tx.objectStore('attachmentOutbox').put({ sha256 });
+        }
         await tx.objectStore('meta').delete('cursor');
         await tx.done;
       }),

@@ -1,4 +1,4 @@
-export { openStore, type Store, type Unsent } from './store.ts';
+export { openStore, type Store, type StoreOptions, type Unsent } from './store.ts';
 export type { Session } from './session.ts';
 export type { SyncStatus } from './changes.ts';
 export type { FilePreview, FileProblem } from './files.ts';

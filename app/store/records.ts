@@ -1,5 +1,6 @@
 /** How are records read, saved, erased and brought back on this device? */
 import {
+  photosOf,
   readBody,
   readRecord,
   saveDraft,
@@ -12,6 +13,7 @@ import {
   type RecordId,
   type RecordOf,
   type Revision,
+  type Sha256,
 } from '../../core/records/index.ts';
 import { newDevice, newId, type StoreContext } from './context.ts';
 import { done, saveProblemOf, type Outcome, type SaveProblem } from './outcome.ts';
@@ -33,7 +35,10 @@ export interface RecordStore {
   /** Records that this version keeps and passes on but cannot read. */
   leftOut(): Promise<readonly LeftOut[]>;
   deletedRecords<K extends Kind>(kind: K): Promise<readonly DeletedRecord<K>[]>;
-  /** Saves a new record, or an edit of `id`. "Saved" may be shown once it resolves with ok. */
+  /**
+   * Saves a new record, or an edit of `id`, with the photos that it shows, all or nothing. "Saved" may be
+   * shown once it resolves with ok.
+   */
   save<K extends Kind>(
     kind: K,
     body: BodyOf<K>,
@@ -42,9 +47,21 @@ export interface RecordStore {
   /** Takes the record out of the current state; `restore` brings it back. */
   erase(id: RecordId): Promise<Outcome<void, SaveProblem>>;
   restore(id: RecordId): Promise<Outcome<void, SaveProblem>>;
-  /** Takes the record back for good, wherever it went. */
+  /** Takes the record and its photos back for good, wherever they went. */
   eraseForGood(id: RecordId): Promise<Outcome<void, SaveProblem>>;
   newId(): RecordId;
+}
+
+/** What becomes of one record: its next state, or null where nothing is to be done. */
+interface Change {
+  readonly id: RecordId;
+  readonly next: (history: History | undefined) => {
+    readonly kind: string;
+    readonly body: Body | null;
+    readonly sv?: number;
+    readonly deleted?: true;
+    readonly erased?: true;
+  } | null;
 }
 
 /** The greatest revision of a history that has a body. */
@@ -52,45 +69,46 @@ const lastWithBody = ({ head, older }: History): Revision | undefined =>
   [...older, head].reverse().find(({ body }) => body !== null);
 
 export const recordStore = (context: StoreContext): RecordStore => {
-  const { withDatabase, now, changes } = context;
+  const { withDatabase, now } = context;
+  const { tell } = context.changes;
 
-  /** One strict transaction: the new state of one record, the outbox and the clock. */
+  /** One strict transaction: the new states of some records, the outbox, the photos to send, and the clock. */
   const write = async (
-    id: RecordId,
-    next: (history: History | undefined) => {
-      kind: string;
-      body: Body | null;
-      sv?: number;
-      deleted?: true;
-      erased?: true;
-    } | null,
-  ): Promise<Outcome<Revision | null, SaveProblem>> => {
+    changes: readonly Change[],
+    photos: readonly Sha256[] = [],
+  ): Promise<Outcome<readonly Revision[], SaveProblem>> => {
     try {
-      const revision = await withDatabase(async (db) => {
-        const tx = db.transaction(RECORD_TABLES, 'readwrite', { durability: 'strict' });
+      const written = await withDatabase(async (db) => {
+        const tx = db.transaction([...RECORD_TABLES, 'attachmentOutbox'], 'readwrite', {
+          durability: 'strict',
+        });
         try {
           const meta = tx.objectStore('meta');
           const session = (await meta.get('session')) as Session | undefined;
           if (!session) throw new Error('a record can be saved only by a member of a group');
           const offset = ((await meta.get('clockOffset')) as number | undefined) ?? 0;
           const writing = tx as unknown as Writing;
-          const before = await historyOf(writing, id);
-          const change = next(before);
-          if (!change) {
-            await tx.done;
-            return null;
+          let clock = await clockIn(writing, () => newDevice(context));
+          const revisions: Revision[] = [];
+          for (const { id, next } of changes) {
+            const before = await historyOf(writing, id);
+            const draft = next(before);
+            if (!draft) continue;
+            const saved = saveDraft(clock, now() + offset, before, {
+              sv: SCHEMA_VERSION,
+              ...draft,
+              id,
+              author: session.member,
+            });
+            await putHistory(writing, before, saved.history);
+            await tx.objectStore('outbox').put(saved.revision);
+            clock = saved.clock;
+            revisions.push(saved.revision);
           }
-          const saved = saveDraft(
-            await clockIn(writing, () => newDevice(context)),
-            now() + offset,
-            before,
-            { sv: SCHEMA_VERSION, ...change, id, author: session.member },
-          );
-          await putHistory(writing, before, saved.history);
-          await meta.put(saved.clock, 'clock');
-          await tx.objectStore('outbox').put(saved.revision);
+          await meta.put(clock, 'clock');
+          for (const sha256 of photos) await tx.objectStore('attachmentOutbox').put({ sha256 });
           await tx.done;
-          return saved.revision;
+          return revisions;
         } catch (error) {
           // The transaction's own end says why it failed; both must be heard, or one goes unhandled.
           const end = await tx.done.then(
@@ -100,16 +118,69 @@ export const recordStore = (context: StoreContext): RecordStore => {
           throw end instanceof DOMException && end.name === 'QuotaExceededError' ? end : error;
         }
       });
-      if (revision) changes.tell({ kinds: new Set([revision.kind]) });
-      return done(revision);
+      if (written.length > 0) tell({ kinds: new Set(written.map(({ kind }) => kind)) });
+      return done(written);
     } catch (error) {
       if (error instanceof Error && error.message.startsWith('a record can be saved')) throw error;
       return { ok: false, ...saveProblemOf(error) };
     }
   };
 
-  const unit = (outcome: Outcome<Revision | null, SaveProblem>): Outcome<void, SaveProblem> =>
+  const unit = (outcome: Outcome<unknown, SaveProblem>): Outcome<void, SaveProblem> =>
     outcome.ok ? done(undefined) : outcome;
+
+  const eraseForGood = (id: RecordId): Change => ({
+    id,
+    next: (history) =>
+      history && !history.head.erased
+        ? { kind: history.head.kind, body: null, deleted: true, erased: true }
+        : null,
+  });
+
+  /** The records that name the photos of a record, by the photo. */
+  const namedPhotos = async (record: RecordId): Promise<ReadonlyMap<string, RecordId>> => {
+    const own = await withDatabase((db) => db.getAllFromIndex('heads', 'kind', 'attachment'));
+    return new Map(
+      own
+        .filter(({ body }) => body?.['record'] === record)
+        .map(({ id, body }) => [String(body?.['sha256']), id]),
+    );
+  };
+
+  /** What must be written beside a record so that exactly the photos it shows are named and sent. */
+  const photoChanges = async (
+    record: RecordId,
+    body: Body,
+  ): Promise<{ changes: readonly Change[]; send: readonly Sha256[] }> => {
+    const shown = photosOf(body);
+    const named = await namedPhotos(record);
+    const gone = [...named].filter(([sha256]) => !shown.includes(sha256 as Sha256));
+    const fresh = await withDatabase((db) =>
+      Promise.all(
+        shown.filter((sha256) => !named.has(sha256)).map((sha256) => db.get('attachments', sha256)),
+      ),
+    );
+    const held = fresh.flatMap((one) => (one ? [one] : []));
+    return {
+      changes: [
+        ...held.map(({ sha256, mediaType, bytes }) => ({
+          id: newId(context),
+          next: () => ({
+            kind: 'attachment',
+            body: {
+              ...(typeof body['project'] === 'string' && { project: body['project'] }),
+              record,
+              sha256,
+              mediaType,
+              bytes: bytes.byteLength,
+            },
+          }),
+        })),
+        ...gone.map(([, id]) => eraseForGood(id)),
+      ],
+      send: held.map(({ sha256 }) => sha256),
+    };
+  };
 
   const history = (id: RecordId): Promise<History | null> =>
     withDatabase(async (db) => {
@@ -157,34 +228,40 @@ export const recordStore = (context: StoreContext): RecordStore => {
     async save<K extends Kind>(kind: K, body: BodyOf<K>, id: RecordId = newId(context)) {
       const read = readBody(kind, body);
       if (!read.ok) return { ok: false, why: 'invalid', problems: read.problems };
-      const saved = await write(id, () => ({ kind, body: body }));
+      const { changes, send } = await photoChanges(id, body);
+      const saved = await write([{ id, next: () => ({ kind, body }) }, ...changes], send);
       if (!saved.ok) return saved;
-      return done({ kind, body: read.body, revision: saved.value as Revision });
+      return done({ kind, body: read.body, revision: saved.value[0] as Revision });
     },
     erase: async (id) =>
       unit(
-        await write(id, (history) =>
-          history && history.head.body !== null
-            ? { kind: history.head.kind, body: null, deleted: true }
-            : null,
-        ),
+        await write([
+          {
+            id,
+            next: (history) =>
+              history && history.head.body !== null
+                ? { kind: history.head.kind, body: null, deleted: true }
+                : null,
+          },
+        ]),
       ),
     restore: async (id) =>
       unit(
-        await write(id, (history) => {
-          if (!history?.head.deleted || history.head.erased) return null;
-          const last = lastWithBody(history);
-          return last ? { kind: last.kind, sv: last.sv, body: last.body } : null;
-        }),
+        await write([
+          {
+            id,
+            next: (history) => {
+              if (!history?.head.deleted || history.head.erased) return null;
+              const last = lastWithBody(history);
+              return last ? { kind: last.kind, sv: last.sv, body: last.body } : null;
+            },
+          },
+        ]),
       ),
-    eraseForGood: async (id) =>
-      unit(
-        await write(id, (history) =>
-          history && !history.head.erased
-            ? { kind: history.head.kind, body: null, deleted: true, erased: true }
-            : null,
-        ),
-      ),
+    eraseForGood: async (id) => {
+      const photos = [...(await namedPhotos(id)).values()];
+      return unit(await write([id, ...photos].map(eraseForGood)));
+    },
     newId: () => newId(context),
   };
 };

@@ -14,6 +14,7 @@ export interface StoreOptions {
   readonly now?: () => number;
   readonly random?: (bytes: number) => Uint8Array;
   readonly fetch?: typeof fetch;
+  readonly maySendAttachments?: () => boolean;
 }
 
 /** What the hub has not got, or would not take. */
@@ -63,6 +64,7 @@ export const openStore = (options: StoreOptions = {}): Store => {
     random: options.random ?? secureRandom,
     fetchFrom: options.fetch ?? globalThis.fetch.bind(globalThis),
     changes,
+    maySendAttachments: options.maySendAttachments ?? (() => true),
   };
   const member = membership(context);
   changes.subscribe((change) => {

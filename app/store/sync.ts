@@ -17,8 +17,13 @@ export type SyncOutcome =
   | { readonly what: 'busy' }
   | { readonly what: 'no-hub' | 'offline' | 'not-a-hub' | 'revoked' | 'hub-trouble' };
 
+export interface SyncOptions {
+  readonly attachmentsNow?: boolean;
+}
+
 export interface Syncing {
-  sync(): Promise<SyncOutcome>;
+  /** `attachmentsNow`: also those that wait for a better network. */
+  sync(options?: SyncOptions): Promise<SyncOutcome>;
   /** Syncs by itself from now on; answers how to stop it. */
   startSyncing(): () => void;
 }
@@ -38,7 +43,7 @@ const alone = async <T>(work: () => Promise<T>): Promise<T | null> => {
 export const syncing = (context: StoreContext, member: Membership): Syncing => {
   const { changes } = context;
 
-  const round = async (): Promise<SyncOutcome> => {
+  const round = async ({ attachmentsNow }: SyncOptions): Promise<SyncOutcome> => {
     const session = await member.session();
     const hub = await member.hub();
     if (!session || !hub) return { what: 'no-hub' };
@@ -49,7 +54,8 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
       push: (revisions) => hub.push(revisions),
     });
     if (outcome.ok) {
-      await sendAttachments(context, hub);
+      if (attachmentsNow || context.maySendAttachments())
+        if (!(await sendAttachments(context, hub))) return { what: 'offline' };
       const { pulled, pushed, refused } = outcome;
       return { what: 'done', pulled, pushed, refused };
     }
@@ -59,8 +65,8 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
     return { what: 'revoked' };
   };
 
-  const sync = async (): Promise<SyncOutcome> => {
-    const outcome = (await alone(round)) ?? { what: 'busy' as const };
+  const sync = async (options: SyncOptions = {}): Promise<SyncOutcome> => {
+    const outcome = (await alone(() => round(options))) ?? { what: 'busy' as const };
     if (outcome.what !== 'busy') {
       const status: SyncStatus =
         outcome.what === 'done'

@@ -17,3 +17,4 @@ export * from './wire.ts';
 export * from './view.ts';
 export * from './json-schema.ts';
 export * from './standing.ts';
+export * from './photos.ts';

@@ -2,7 +2,7 @@
 import { createHub } from '../../../app/hub/app.ts';
 import { addInvite, makeGroup, newInviteCode } from '../../../app/hub/store/members.ts';
 import { openSqlite, type HubDatabase } from '../../../app/hub/store/sqlite.ts';
-import { openStore, type Store } from '../../../app/store/index.ts';
+import { openStore, type Store, type StoreOptions } from '../../../app/store/index.ts';
 import { newRecordId, type RecordId, type Role } from '../../../core/records/index.ts';
 
 export interface TestHub {
@@ -12,7 +12,7 @@ export interface TestHub {
   /** A code for a member of this role; a tester's names the tester. */
   invite(role: Role, member?: RecordId): Promise<string>;
   /** A store of its own that has joined. */
-  joined(role: Role, member?: RecordId): Promise<Store>;
+  joined(role: Role, member?: RecordId, options?: Partial<StoreOptions>): Promise<Store>;
   clock: { ms: number };
 }
 
@@ -40,11 +40,12 @@ export const testHub = async (file = ':memory:'): Promise<TestHub> => {
     clock,
     fetch: fetchHub,
     invite,
-    async joined(role, member) {
+    async joined(role, member, options) {
       const store = openStore({
         name: `hub-test-${++count}`,
         fetch: fetchHub,
         now: () => clock.ms,
+        ...options,
       });
       const joined = await store.join(URL_OF_HUB, await invite(role, member), 'test device');
       if (!joined.ok) throw new Error(`could not join: ${JSON.stringify(joined)}`);

@@ -1,7 +1,12 @@
 /** The device's store and the hub against each other, both real. */
 import 'fake-indexeddb/auto';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { openStore, type HubClient, type Store } from '../../../app/store/index.ts';
+import {
+  openStore,
+  type HubClient,
+  type Store,
+  type StoreOptions,
+} from '../../../app/store/index.ts';
 import { sql } from 'kysely';
 import type { BodyOf, DeviceId, RecordId } from '../../../core/records/index.ts';
 import { metres } from '../../../core/units/index.ts';
@@ -17,7 +22,10 @@ const value = <T>(outcome: { ok: true; value: T } | { ok: false }): T => {
   return outcome.value;
 };
 
-const newTester = async (code: string): Promise<{ id: RecordId; phone: Store }> => {
+const newTester = async (
+  code: string,
+  options?: Partial<StoreOptions>,
+): Promise<{ id: RecordId; phone: Store }> => {
   const id = value(await lead.save('tester', { code })).revision.id;
   value(
     await lead.save('hand-out', {
@@ -29,7 +37,7 @@ const newTester = async (code: string): Promise<{ id: RecordId; phone: Store }> 
     }),
   );
   await lead.sync();
-  const phone = await hub.joined('tester', id);
+  const phone = await hub.joined('tester', id, options);
   await phone.sync();
   return { id, phone };
 };
@@ -114,14 +122,8 @@ describe('sync', () => {
     const { id, phone } = await newTester('T01');
     const photo = new TextEncoder().encode('a photo of a blister');
     const sha256 = value(await phone.putAttachment(photo, 'image/jpeg'));
-    const run = value(await phone.save('run', { ...runOf(id), words: 'my sore knee' }));
-    value(
-      await phone.save('attachment', {
-        record: run.revision.id,
-        sha256,
-        mediaType: 'image/jpeg',
-        bytes: photo.length,
-      }),
+    const run = value(
+      await phone.save('run', { ...runOf(id), words: 'my sore knee', photos: [sha256] }),
     );
     await phone.sync();
     await lead.sync();
@@ -135,6 +137,64 @@ describe('sync', () => {
     expect(JSON.stringify(left.rows)).not.toContain('knee');
     const bytes = await sql`select * from attachments`.execute(hub.db);
     expect(bytes.rows).toEqual([]);
+  });
+
+  it('names and sends the photos that a saved record shows, and takes back those it shows no more', async () => {
+    const { id, phone } = await newTester('T01');
+    const keep = async (text: string) =>
+      value(await phone.putAttachment(new TextEncoder().encode(text), 'image/jpeg'));
+    const [first, second] = [await keep('first photo'), await keep('second photo')];
+    expect((await phone.unsent()).attachments).toBe(0);
+    const run = value(await phone.save('run', { ...runOf(id), photos: [first, second] }));
+    expect((await phone.unsent()).attachments).toBe(2);
+    expect((await phone.list('attachment')).map(({ body }) => body)).toEqual([
+      expect.objectContaining({ record: run.revision.id, sha256: first, bytes: 11 }),
+      expect.objectContaining({ record: run.revision.id, sha256: second, bytes: 12 }),
+    ]);
+    await phone.sync();
+    await lead.sync();
+    expect((await phone.unsent()).attachments).toBe(0);
+    expect(await lead.attachment(second)).not.toBeNull();
+    value(await phone.save('run', { ...runOf(id), photos: [first] }, run.revision.id));
+    await phone.sync();
+    const left = await sql<{ sha256: string }>`select sha256 from attachments`.execute(hub.db);
+    expect(left.rows).toEqual([{ sha256: first }]);
+  });
+
+  it('keeps photos back until the network is one they may use', async () => {
+    const { id, phone } = await newTester('T01', { maySendAttachments: () => false });
+    const photo = value(await phone.putAttachment(new Uint8Array(9), 'image/jpeg'));
+    value(await phone.save('run', { ...runOf(id), photos: [photo] }));
+    await phone.sync();
+    expect(await phone.unsent()).toMatchObject({ revisions: 0, attachments: 1 });
+    await phone.sync({ attachmentsNow: true });
+    expect(await phone.unsent()).toMatchObject({ revisions: 0, attachments: 0 });
+  });
+
+  it('goes on with a photo where a lost network stopped it', async () => {
+    let allowed = Number.POSITIVE_INFINITY;
+    const sent: number[] = [];
+    const { id, phone } = await newTester('T01', {
+      fetch: (input, init) => {
+        if (init?.method === 'PATCH') {
+          if (allowed-- <= 0) return Promise.reject(new TypeError('network lost'));
+          sent.push((init.body as ArrayBuffer).byteLength);
+        }
+        return hub.fetch(input, init);
+      },
+    });
+    const bytes = new Uint8Array(2_500_000).map((_, at) => at % 251);
+    const photo = value(await phone.putAttachment(bytes, 'image/jpeg'));
+    value(await phone.save('run', { ...runOf(id), photos: [photo] }));
+    allowed = 1;
+    expect(await phone.sync()).toEqual({ what: 'offline' });
+    expect((await phone.unsent()).attachments).toBe(1);
+    allowed = Number.POSITIVE_INFINITY;
+    await phone.sync();
+    expect((await phone.unsent()).attachments).toBe(0);
+    expect(sent.reduce((sum, size) => sum + size, 0)).toBe(bytes.length);
+    await lead.sync();
+    expect((await lead.attachment(photo))?.bytes).toEqual(bytes);
   });
 
   it('refills a hub that was restored from an old backup', async () => {
