@@ -21,6 +21,7 @@ const SettingsScreen = lazy(
   async () => (await import('./phone/settings-screen.tsx')).SettingsScreen,
 );
 const Damage = lazy(async () => (await withTerms(import('./phone/damage.tsx'))).Damage);
+const RankScreen = lazy(async () => (await import('./phone/rank-screen.tsx')).RankScreen);
 const OpenFile = lazy(async () => (await import('./phone/open-file.tsx')).OpenFile);
 const Desk = lazy(async () => {
   await need('glossary', 'desk');
@@ -49,6 +50,7 @@ export const App = () => (
         <Route path="/unsent" component={UnsentScreen} />
         <Route path="/settings" component={SettingsScreen} />
         <Route path="/damage/:pair" component={Damage} />
+        <Route path="/rank/:project" component={RankScreen} />
         <Route path="/file" component={OpenFile} />
         <Route path="/shared" component={OpenFile} />
         <Route path="/desk/*" component={Desk} />

@@ -5,6 +5,7 @@ import type { Foot, RecordId } from '../../core/records/index.ts';
 import type { RoundReview } from '../../core/review/index.ts';
 import { Choice } from '../parts/controls/controls.tsx';
 import { FootMap, zoneKey, type HeatLevel, type ZoneHeat } from '../parts/foot-map/foot-map.tsx';
+import { PhotoRow } from '../parts/photos/photo-view.tsx';
 import { formatDate, formatDistance, formatNumber } from '../parts/format.ts';
 import { d, t, terms } from '../words/index.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
@@ -171,6 +172,10 @@ const RunsBehind = (props: TabProps & { round: RoundReview; foot: Foot; zone: Zo
                   )
                   .join(', '),
               ].join(' · ')}
+              <PhotoRow
+                photos={here.flatMap(({ photos }) => photos ?? [])}
+                label={`${names.tester(body.tester)}, ${zoneName(zone)}`}
+              />
             </li>
           ))}
         </ul>

@@ -178,6 +178,18 @@ const Withdraw = ({ records, review }: TabProps) => {
   const [target, setTarget] = useState<RecordId | ''>('');
   const [reason, setReason] = useState('');
   const rounds = review.rounds.map(({ id, name }) => ({ value: id, label: name }));
+  /** How many of those who hold a withdrawn pair now have said that they read it. */
+  const readBy = (stop: RecordOf<'stop-use'>): string => {
+    const holders = new Set(
+      review.pairs.flatMap(({ id, holder }) =>
+        holder !== null && stop.body.pairs.includes(id) ? [holder] : [],
+      ),
+    );
+    const read = records.acknowledgement.filter(
+      ({ body }) => body.stopUse === stop.revision.id && holders.has(body.tester),
+    );
+    return words.readBy(new Set(read.map(({ body }) => body.tester)).size, holders.size);
+  };
   const lift = ({ body, revision }: RecordOf<'stop-use'>) =>
     saveRecord('stop-use', { ...body, until: toInstant(Date.now()) }, revision.id);
   return (
@@ -215,7 +227,8 @@ const Withdraw = ({ records, review }: TabProps) => {
         {standing.map((stop) => (
           <li class="row row-apart" key={stop.revision.id}>
             <span class="grow">
-              {`${stop.body.pairs.map(names.pair).join(', ')}: ${stop.body.reason}`}
+              {`${stop.body.pairs.map(names.pair).join(', ')}: ${stop.body.reason}`}{' '}
+              <span class="soft">{readBy(stop)}</span>
             </span>
             <Button kind="quiet" onClick={() => void lift(stop)}>
               {words.lift}

@@ -1,5 +1,6 @@
 /** What a lead must ask about: pain first, then samples that came apart, then odd runs and unread records. */
 import { Notice } from '../parts/controls/controls.tsx';
+import { PhotoRow } from '../parts/photos/photo-view.tsx';
 import { formatDate, formatDistance } from '../parts/format.ts';
 import { d, terms } from '../words/index.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
@@ -27,7 +28,7 @@ export const ToAsk = ({ records, review }: TabProps) => {
             </strong>
           </li>
         ))}
-        {review.damages.map(({ id, tester, pair, what, at }) => (
+        {review.damages.map(({ id, tester, pair, what, at, photos }) => (
           <li key={id}>
             <strong>
               {words.damage(
@@ -37,6 +38,7 @@ export const ToAsk = ({ records, review }: TabProps) => {
                 formatDate(at),
               )}
             </strong>
+            <PhotoRow photos={photos} label={`${names.pair(pair)}, ${terms().damages[what]}`} />
           </li>
         ))}
         {review.oddities.map((oddity) => {

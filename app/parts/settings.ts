@@ -10,6 +10,8 @@ const settingsSchema = z.object({
   temperature: z.enum(['C', 'F']),
   sizes: z.enum(['mondopoint', 'eu', 'uk', 'us']),
   theme: z.enum(['system', 'light', 'dark']),
+  /** Over which networks photos and tracks go out by themselves. Absent before version 0.2. */
+  photos: z._default(z.enum(['any', 'unmetered']), 'any'),
 });
 export type Settings = z.infer<typeof settingsSchema>;
 
@@ -21,6 +23,7 @@ export const settings = signal<Settings>({
   temperature: 'C',
   sizes: 'eu',
   theme: 'system',
+  photos: 'any',
 });
 
 /** Reads what was chosen on this device, and loads the language. */

@@ -9,8 +9,12 @@ import {
   type SyncStatus,
   type Unsent,
 } from '../store/index.ts';
+import { isUnmetered } from './network.ts';
+import { settings } from './settings.ts';
 
-export const store: Store = openStore();
+export const store: Store = openStore({
+  maySendAttachments: () => settings.value.photos === 'any' || isUnmetered(),
+});
 
 export const session = signal<Session | null>(null);
 export const unsent = signal<Unsent | null>(null);

@@ -4,6 +4,7 @@ import { useLocation } from 'preact-iso';
 import { damages, type DamageReport, type Foot, type RecordId } from '../../core/records/index.ts';
 import { Button, Choice, Field, Notice, Page } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
+import { PhotoPicker } from '../parts/photos/photo-picker.tsx';
 import { session, store } from '../parts/state.ts';
 import { t, terms } from '../words/index.ts';
 import { toInstant } from '../parts/instant.ts';
@@ -14,6 +15,7 @@ export const Damage = ({ pair }: { pair: string }) => {
   const [what, setWhat] = useState<DamageReport['what'] | null>(null);
   const [foot, setFoot] = useState<Foot | null>(null);
   const [said, setSaid] = useState('');
+  const [photos, setPhotos] = useState<readonly string[]>([]);
   const [trouble, setTrouble] = useState<string | null>(null);
   const report = async () => {
     if (!what) return setTrouble(words.damage.missing);
@@ -28,6 +30,7 @@ export const Damage = ({ pair }: { pair: string }) => {
       what,
       ...(foot && { foot }),
       ...(said.trim() !== '' && { words: said.trim() }),
+      ...(photos.length > 0 && { photos: [...photos] }),
     });
     if (!saved.ok)
       return setTrouble(saved.why === 'storage-full' ? words.log.full : words.log.lost);
@@ -64,6 +67,7 @@ export const Damage = ({ pair }: { pair: string }) => {
           />
         )}
       </Field>
+      <PhotoPicker label={words.damage.title} photos={photos} onChange={setPhotos} />
       {trouble && (
         <Notice tone="danger" live>
           {trouble}

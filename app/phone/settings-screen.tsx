@@ -19,7 +19,7 @@ const takeBackAll = async (): Promise<boolean> => {
 
 export const SettingsScreen = () => {
   const words = t();
-  const { language, distance, temperature, sizes, theme } = settings.value;
+  const { language, distance, temperature, sizes, theme, photos } = settings.value;
   const persisted = useStored(async () => (await navigator.storage?.persisted?.()) ?? false, []);
   const [asked, setAsked] = useState<boolean | null>(null);
   const [takenBack, setTakenBack] = useState(false);
@@ -69,6 +69,18 @@ export const SettingsScreen = () => {
         value={theme}
         onChange={(value) => set({ theme: value })}
       />
+      <div class="field">
+        <Choice
+          label={words.settings.photos}
+          options={(['any', 'unmetered'] as const).map((value) => ({
+            value,
+            label: words.settings.photosOver[value],
+          }))}
+          value={photos}
+          onChange={(value) => set({ photos: value })}
+        />
+        <p class="soft small">{words.settings.photosHint}</p>
+      </div>
       <section class="sheet">
         <h2>{words.settings.storage}</h2>
         <p>{(asked ?? persisted) ? words.settings.persisted : words.settings.notPersisted}</p>

@@ -1,10 +1,12 @@
 /** What the tester sees first: the pairs in hand, the distance on each, and one large button. */
-import { LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
+import { useState } from 'preact/hooks';
+import { Button, LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
 import { distanceFigure, formatDistance, formatSize } from '../parts/format.ts';
 import { settings } from '../parts/settings.ts';
 import { session, store, unsent, useRecords, useStored } from '../parts/state.ts';
 import { t } from '../words/index.ts';
 import { heldPairs, type HeldPair } from './own-mileage.ts';
+import { rankingDue } from './ranking-due.ts';
 import { StopNotices } from './stop-notices.tsx';
 import { draftKey } from './log/draft-key.ts';
 
@@ -55,11 +57,14 @@ export const Today = () => {
   const pairs = useRecords('pair');
   const handOuts = useRecords('hand-out');
   const runs = useRecords('run');
+  const rankings = useRecords('ranking');
+  const [later, setLater] = useState(false);
   const member = session.value?.member;
   const nowMs = Date.now();
   const held =
     pairs && handOuts && runs && member ? heldPairs(member, pairs, handOuts, runs, nowMs) : null;
   const first = held?.[0];
+  const question = held && rankings && !later ? rankingDue(held, rankings, nowMs) : null;
   const due = held && held.length > 0 ? Math.min(...held.map((one) => daysSince(one, nowMs))) : 0;
   return (
     <Page
@@ -81,6 +86,17 @@ export const Today = () => {
       )}
       {session.value?.role === 'lead' && <LinkButton href="/desk">{words.today.desk}</LinkButton>}
       {held && due > DUE_AFTER_DAYS && <Notice>{words.today.due(due)}</Notice>}
+      {question && (
+        <Notice>
+          <p>{words.rank.ask}</p>
+          <div class="row">
+            <LinkButton href={`/rank/${question.project}`}>{words.rank.answer}</LinkButton>
+            <Button kind="quiet" onClick={() => setLater(true)}>
+              {words.rank.later}
+            </Button>
+          </div>
+        </Notice>
+      )}
       {held === null ? (
         <p class="soft">{words.loading}</p>
       ) : held.length === 0 ? (

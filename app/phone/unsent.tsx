@@ -2,6 +2,7 @@
 import { Button, Notice, Page } from '../parts/controls/controls.tsx';
 import { formatDateTime } from '../parts/format.ts';
 import { sendFile } from '../parts/send-file.ts';
+import { settings } from '../parts/settings.ts';
 import { session, store, syncStatus, unsent } from '../parts/state.ts';
 import { t } from '../words/index.ts';
 
@@ -25,6 +26,9 @@ export const UnsentScreen = () => {
             <>
               {now.revisions > 0 && <p>{words.unsent.some(now.revisions)}</p>}
               {now.attachments > 0 && <p>{words.unsent.photos(now.attachments)}</p>}
+              {now.attachments > 0 && settings.value.photos === 'unmetered' && (
+                <p class="soft">{words.unsent.photosHeld}</p>
+              )}
               {now.oldestMs !== null && (
                 <p class="soft">{words.unsent.since(formatDateTime(now.oldestMs))}</p>
               )}
@@ -38,7 +42,7 @@ export const UnsentScreen = () => {
               <Button
                 kind="main"
                 disabled={status.state === 'running'}
-                onClick={() => void store.sync()}
+                onClick={() => void store.sync({ attachmentsNow: true })}
               >
                 {words.unsent.syncNow}
               </Button>

@@ -120,6 +120,8 @@ export interface Review {
   readonly damages: readonly (Pick<DamageReport, 'pair' | 'tester' | 'what' | 'at'> & {
     readonly id: RecordId;
     readonly words: string | null;
+    /** SHA-256 of each photo. */
+    readonly photos: readonly string[];
   })[];
   /** Runs whose pain calls for the caution notice: for the lead to ask about, latest first. */
   readonly pains: readonly {

@@ -125,6 +125,7 @@ export const reviewProject = (
       what: body.what,
       at: body.at,
       words: body.words ?? null,
+      photos: body.photos ?? [],
     })),
     pains: painsOf(checked.counted),
     oddities: checked.oddities,

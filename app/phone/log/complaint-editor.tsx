@@ -3,7 +3,6 @@ import { useState } from 'preact/hooks';
 import {
   kindsForZone,
   zonesOfView,
-  type ComplaintKind,
   type FootView,
   type ZoneCode,
 } from '../../../core/foot/index.ts';
@@ -12,50 +11,25 @@ import type { DistanceUnit } from '../../../core/units/index.ts';
 import { Button, Choice, Field, Ten } from '../../parts/controls/controls.tsx';
 import { FootMap, zoneKey } from '../../parts/foot-map/foot-map.tsx';
 import { t, terms } from '../../words/index.ts';
-import type { ComplaintForm } from './run-form.ts';
-
-interface Open {
-  readonly foot: Foot;
-  readonly zone: ZoneCode;
-  readonly kind: ComplaintKind | null;
-  readonly severity: number | null;
-  readonly from: string;
-  readonly skin: ComplaintForm['skin'];
-  readonly bothFeet: boolean;
-  readonly allKinds: boolean;
-}
+import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
+import { openComplaint, type ComplaintForm, type OpenComplaint } from './run-form.ts';
 
 const zoneName = (zone: ZoneCode): string => terms().zones[zone].name;
 
 export const ComplaintEditor = (props: {
   readonly complaints: readonly ComplaintForm[];
+  readonly open: OpenComplaint | null;
   readonly unit: DistanceUnit;
-  readonly onAdd: (added: readonly ComplaintForm[]) => void;
+  readonly wrongKind: string | null;
+  readonly onOpen: (open: OpenComplaint) => void;
+  readonly onDone: () => void;
 }) => {
   const words = t();
   const [view, setView] = useState<FootView>('upper');
-  const [open, setOpen] = useState<Open | null>(null);
-  const start = (foot: Foot, zone: ZoneCode) =>
-    setOpen({
-      foot,
-      zone,
-      kind: null,
-      severity: null,
-      from: '',
-      skin: null,
-      bothFeet: false,
-      allKinds: false,
-    });
+  const { open } = props;
+  const start = (foot: Foot, zone: ZoneCode) => props.onOpen(openComplaint(foot, zone));
   const selected = new Set(props.complaints.map(({ foot, zone }) => zoneKey(foot, zone)));
   if (open) selected.add(zoneKey(open.foot, open.zone));
-
-  const add = () => {
-    if (!open?.kind) return;
-    const { foot, zone, kind, severity, from, skin, bothFeet } = open;
-    const feet: readonly Foot[] = bothFeet ? ['left', 'right'] : [foot];
-    props.onAdd(feet.map((side) => ({ foot: side, zone, kind, severity, from, skin })));
-    setOpen(null);
-  };
 
   return (
     <div class="sheet">
@@ -102,21 +76,32 @@ export const ComplaintEditor = (props: {
           </select>
         )}
       </Field>
-      {open && <Details open={open} unit={props.unit} onChange={setOpen} onDone={add} />}
+      {open && (
+        <Details
+          key={zoneKey(open.foot, open.zone)}
+          open={open}
+          unit={props.unit}
+          wrongKind={props.wrongKind}
+          onChange={props.onOpen}
+          onDone={props.onDone}
+        />
+      )}
     </div>
   );
 };
 
 const Details = (props: {
-  readonly open: Open;
+  readonly open: OpenComplaint;
   readonly unit: DistanceUnit;
-  readonly onChange: (open: Open) => void;
+  readonly wrongKind: string | null;
+  readonly onChange: (open: OpenComplaint) => void;
   readonly onDone: () => void;
 }) => {
   const words = t();
   const { open, onChange } = props;
   const { first, also } = kindsForZone(open.zone);
-  const offered = open.allKinds ? [...first, ...also] : first;
+  const [allKinds, setAllKinds] = useState(open.kind !== null && !first.includes(open.kind));
+  const offered = allKinds ? [...first, ...also] : first;
   return (
     <div class="stack">
       <hr class="stitch" />
@@ -132,8 +117,13 @@ const Details = (props: {
         value={open.kind}
         onChange={(kind) => onChange({ ...open, kind })}
       />
-      {!open.allKinds && also.length > 0 && (
-        <Button kind="quiet" onClick={() => onChange({ ...open, allKinds: true })}>
+      {props.wrongKind && (
+        <p class="field-error" role="alert">
+          {props.wrongKind}
+        </p>
+      )}
+      {!allKinds && also.length > 0 && (
+        <Button kind="quiet" onClick={() => setAllKinds(true)}>
           {words.complaint.otherKinds}
         </Button>
       )}
@@ -141,6 +131,11 @@ const Details = (props: {
         label={words.complaint.severity}
         value={open.severity}
         onChange={(severity) => onChange({ ...open, severity })}
+      />
+      <PhotoPicker
+        label={`${words.foot[open.foot]}, ${zoneName(open.zone)}`}
+        photos={open.photos}
+        onChange={(photos) => onChange({ ...open, photos: [...photos] })}
       />
       <Field label={words.complaint.from(props.unit)} hint={words.complaint.fromHint}>
         {(ids) => (

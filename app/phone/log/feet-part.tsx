@@ -2,8 +2,9 @@
 import { lazy } from 'preact-iso';
 import type { DistanceUnit } from '../../../core/units/index.ts';
 import { Button, Choice } from '../../parts/controls/controls.tsx';
+import { PhotoRow } from '../../parts/photos/photo-view.tsx';
 import { t, terms } from '../../words/index.ts';
-import type { ComplaintForm, RunForm } from './run-form.ts';
+import { closeComplaint, type ComplaintForm, type RunForm, type RunFormError } from './run-form.ts';
 
 // The map and its editor are drawn only for those whom something bothered.
 const ComplaintEditor = lazy(async () => (await import('./complaint-editor.tsx')).ComplaintEditor);
@@ -18,11 +19,11 @@ const inWords = (one: ComplaintForm): string => {
 export const FeetPart = (props: {
   readonly form: RunForm;
   readonly unit: DistanceUnit;
-  readonly wrongFrom: string | null;
+  readonly errors: ReadonlySet<RunFormError>;
   readonly onChange: (part: Partial<RunForm>) => void;
 }) => {
   const words = t();
-  const { form, onChange } = props;
+  const { form, errors, onChange } = props;
   return (
     <section class="stack" aria-label={words.log.feet}>
       <h2>{words.log.feet}</h2>
@@ -45,6 +46,7 @@ export const FeetPart = (props: {
                   <span class="grow">
                     {inWords(one)}
                     {one.severity !== null && ` · ${one.severity}`}
+                    {one.photos.length > 0 && <PhotoRow photos={one.photos} label={inWords(one)} />}
                   </span>
                   <Button
                     kind="quiet"
@@ -59,13 +61,19 @@ export const FeetPart = (props: {
               ))}
             </ul>
           )}
-          {props.wrongFrom && <p class="field-error">{props.wrongFrom}</p>}
+          {errors.has('from') && <p class="field-error">{words.complaint.wrongFrom}</p>}
+          {errors.has('where') && (
+            <p class="field-error" role="alert" tabIndex={-1} aria-invalid>
+              {words.complaint.wrongWhere}
+            </p>
+          )}
           <ComplaintEditor
             complaints={form.complaints}
             unit={props.unit}
-            onAdd={(added: readonly ComplaintForm[]) =>
-              onChange({ complaints: [...form.complaints, ...added] })
-            }
+            open={form.openComplaint}
+            wrongKind={errors.has('kind') ? words.complaint.wrongKind : null}
+            onOpen={(openComplaint) => onChange({ openComplaint })}
+            onDone={() => onChange(closeComplaint(form))}
           />
         </>
       )}

@@ -1,5 +1,5 @@
 /** Log a run, or change one: on one screen, top to bottom, each answer kept as it is given. */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import * as z from 'zod/mini';
 import type { RecordId, RecordOf, Surface } from '../../../core/records/index.ts';
@@ -33,6 +33,9 @@ interface Context {
   readonly stop: RecordOf<'stop-use'> | null;
   readonly firstImpression: boolean;
   readonly form: RunForm;
+  /** The form as it stands before anything is typed. */
+  readonly empty: RunForm;
+  readonly hasDraft: boolean;
 }
 
 /** Everything the form needs, or null where the pair or run is not on this phone. */
@@ -53,17 +56,18 @@ const readContext = async (
   ]);
   const kept = z.safeParse(runFormSchema, draft);
   const surface = allSurfaces.find((one) => one === usual) ?? null;
+  const empty = before
+    ? formOfRun(before.body, settings.value)
+    : emptyRunForm(pair.revision.id, surface);
   return {
     pair,
     project,
     before,
     stop: standingStop(stops, pair.revision.id, Date.now()),
     firstImpression: !runs.some(({ body }) => body.pair === pair.revision.id),
-    form: kept.success
-      ? kept.data
-      : before
-        ? formOfRun(before.body, settings.value)
-        : emptyRunForm(pair.revision.id, surface),
+    empty,
+    form: kept.success ? kept.data : empty,
+    hasDraft: kept.success,
   };
 };
 
@@ -74,19 +78,20 @@ const Form = ({ context }: { context: Context }) => {
   const [errors, setErrors] = useState<ReadonlySet<RunFormError>>(new Set());
   const [trouble, setTrouble] = useState<string | null>(null);
   const [saving, setSaving] = useState(false);
-  const touched = useRef(false);
+  const [touched, setTouched] = useState(false);
+  const [hadDraft, setHadDraft] = useState(context.hasDraft);
   const { pair, project, before, stop } = context;
   const key = draftKey(before?.revision.id ?? pair.revision.id);
   const { distance: unit } = settings.value;
 
   const change = (part: Partial<RunForm>) => {
-    touched.current = true;
+    setTouched(true);
     setForm((form) => ({ ...form, ...part }));
   };
   // Kept as typed, so that a call or a killed tab costs nothing.
   useEffect(() => {
-    if (touched.current) store.saveDraft(key, form).catch(() => setTrouble(words.log.full));
-  }, [form, key, words]);
+    if (touched) store.saveDraft(key, form).catch(() => setTrouble(words.log.full));
+  }, [touched, form, key, words]);
 
   const save = async () => {
     const tester = before?.body.tester ?? session.value?.member;
@@ -119,7 +124,7 @@ const Form = ({ context }: { context: Context }) => {
       );
       return;
     }
-    touched.current = false;
+    setTouched(false);
     await store.dropDraft(key);
     const [surface] = form.surfaces;
     if (surface) await store.saveSetting(USUAL_SURFACE, surface);
@@ -128,6 +133,21 @@ const Form = ({ context }: { context: Context }) => {
     showToast({ text: words.log.saved });
     route(before ? '/runs' : '/', true);
   };
+
+  /** Empties the form; what stood in it can be brought back. */
+  const startAfresh = async () => {
+    const undone = form;
+    setTouched(false);
+    setHadDraft(false);
+    setForm(context.empty);
+    setErrors(new Set());
+    await store.dropDraft(key);
+    showToast({
+      text: words.log.afreshDone,
+      action: { label: words.undo, run: () => change(undone) },
+    });
+  };
+  const started = touched || hadDraft;
 
   const toggleSurface = (surface: Surface) =>
     change({
@@ -217,16 +237,16 @@ const Form = ({ context }: { context: Context }) => {
         onChange={(comfort) => change({ comfort })}
       />
       <hr class="stitch" />
-      <FeetPart
-        form={form}
-        unit={unit}
-        wrongFrom={error('from', words.complaint.wrongFrom)}
-        onChange={change}
-      />
+      <FeetPart form={form} unit={unit} errors={errors} onChange={change} />
       <hr class="stitch" />
       <PainPart form={form} onChange={change} />
       <hr class="stitch" />
       <MorePart form={form} errors={errors} onChange={change} />
+      {started && (
+        <Button kind="quiet" onClick={() => void startAfresh()}>
+          {words.log.afresh}
+        </Button>
+      )}
       {trouble && (
         <Notice tone="danger" live>
           {trouble}

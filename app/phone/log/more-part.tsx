@@ -1,6 +1,7 @@
 /** What is good to know and quick to skip: start, ground, air, sock, words. */
 import { grounds } from '../../../core/records/index.ts';
 import { Choice, Field } from '../../parts/controls/controls.tsx';
+import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { settings } from '../../parts/settings.ts';
 import { t, terms } from '../../words/index.ts';
 import { toLocalMinute } from '../../parts/instant.ts';
@@ -69,6 +70,11 @@ export const MorePart = (props: {
             />
           )}
         </Field>
+        <PhotoPicker
+          label={words.log.title}
+          photos={form.photos}
+          onChange={(photos) => onChange({ photos: [...photos] })}
+        />
       </div>
     </details>
   );

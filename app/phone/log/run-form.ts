@@ -5,6 +5,7 @@ import {
   complaintKinds,
   zoneCodes,
   type ComfortAttributeId,
+  type ZoneCode,
 } from '../../../core/foot/index.ts';
 import {
   feet,
@@ -13,6 +14,7 @@ import {
   recordIdSchema,
   surfaces,
   type Complaint,
+  type Foot,
   type RecordId,
   type Run,
   type Surface,
@@ -32,6 +34,9 @@ import {
 } from '../../../core/units/index.ts';
 import { toInstant, toLocalMinute } from '../../parts/instant.ts';
 
+// A draft of an older version has no photos: it must still open.
+const photosOfForm = z._default(z.array(z.string()), []);
+
 const complaintForm = z.object({
   foot: z.enum(feet),
   zone: z.enum(zoneCodes),
@@ -39,7 +44,11 @@ const complaintForm = z.object({
   severity: z.nullable(z.number()),
   from: z.string(),
   skin: z.nullable(z.enum(['blister', 'broken'])),
+  photos: photosOfForm,
 });
+
+/** The complaint that is being described: `bothFeet` makes two of it. */
+const openComplaintForm = z.extend(complaintForm, { bothFeet: z.boolean() });
 
 /** A draft as it is kept while it is typed: text stays text until the run is saved. */
 export const runFormSchema = z.object({
@@ -52,6 +61,7 @@ export const runFormSchema = z.object({
   comfort: z.partialRecord(z.enum(comfortAttributeIds), z.number()),
   feet: z.nullable(z.enum(['nothing', 'something'])),
   complaints: z.array(complaintForm),
+  openComplaint: z._default(z.nullable(openComplaintForm), null),
   pain: z.nullable(z.number()),
   painIsNew: z.nullable(z.boolean()),
   painSigns: z.array(z.enum(painSigns)),
@@ -59,11 +69,36 @@ export const runFormSchema = z.object({
   temperature: z.string(),
   sock: z.nullable(z.enum(['none', 'thin', 'medium', 'thick'])),
   words: z.string(),
+  photos: photosOfForm,
   wornDespiteStop: z.string(),
 });
 
 export type RunForm = z.infer<typeof runFormSchema>;
 export type ComplaintForm = z.infer<typeof complaintForm>;
+export type OpenComplaint = z.infer<typeof openComplaintForm>;
+
+export const openComplaint = (foot: Foot, zone: ZoneCode): OpenComplaint => ({
+  foot,
+  zone,
+  kind: null,
+  severity: null,
+  from: '',
+  skin: null,
+  photos: [],
+  bothFeet: false,
+});
+
+/** The form once the open complaint is described: one complaint, or the same on both feet. */
+export const closeComplaint = (form: RunForm): RunForm => {
+  if (!form.openComplaint?.kind) return form;
+  const { bothFeet, ...one } = form.openComplaint;
+  const sides: readonly Foot[] = bothFeet ? ['left', 'right'] : [one.foot];
+  return {
+    ...form,
+    openComplaint: null,
+    complaints: [...form.complaints, ...sides.map((foot) => ({ ...one, foot }))],
+  };
+};
 
 /** A new form: the usual pair and surface are remembered, scores never are. */
 export const emptyRunForm = (pair: RecordId | null, surface: Surface | null): RunForm => ({
@@ -75,6 +110,7 @@ export const emptyRunForm = (pair: RecordId | null, surface: Surface | null): Ru
   comfort: {},
   feet: null,
   complaints: [],
+  openComplaint: null,
   pain: null,
   painIsNew: null,
   painSigns: [],
@@ -82,6 +118,7 @@ export const emptyRunForm = (pair: RecordId | null, surface: Surface | null): Ru
   temperature: '',
   sock: null,
   words: '',
+  photos: [],
   wornDespiteStop: '',
 });
 
@@ -115,6 +152,7 @@ export const formOfRun = (run: Run, units: FormUnits): RunForm => ({
               ? ''
               : trimmed(fromMetres(complaint.fromM, units.distance), 3),
           skin: complaint.skin ?? null,
+          photos: complaint.photos ?? [],
         }))
       : [],
   pain: run.pain?.score ?? null,
@@ -127,6 +165,7 @@ export const formOfRun = (run: Run, units: FormUnits): RunForm => ({
       : trimmed(fromCelsius(run.temperatureC, units.temperature), 1),
   sock: run.sock ?? null,
   words: run.words ?? '',
+  photos: run.photos ?? [],
   wornDespiteStop: run.wornDespiteStop ?? '',
 });
 
@@ -138,7 +177,8 @@ export const parseTypedTime = (text: string): Seconds | null => {
   return parseDuration(`${filled.slice(0, 2)}:${filled.slice(2, 4)}:${filled.slice(4)}`);
 };
 
-export type RunFormError = 'pair' | 'distance' | 'time' | 'start' | 'temperature' | 'worn' | 'from';
+export type RunFormError =
+  'pair' | 'distance' | 'time' | 'start' | 'temperature' | 'worn' | 'from' | 'where' | 'kind';
 
 export interface RunContext {
   readonly project: RecordId;
@@ -157,12 +197,13 @@ export type FormOutcome =
   | { readonly ok: false; readonly errors: ReadonlySet<RunFormError> };
 
 /** The run that the form describes, or which of its fields are missing or wrong. */
-export const runOfForm = (form: RunForm, context: RunContext): FormOutcome => {
+export const runOfForm = (typed: RunForm, context: RunContext): FormOutcome => {
+  const form = closeComplaint(typed);
   const errors = new Set<RunFormError>();
   const { units, before } = context;
-  const typed = parseDecimal(form.distance);
+  const distance = parseDecimal(form.distance);
   const distanceM =
-    typed === null || typed <= 0 ? null : Math.round(toMetres(typed, units.distance));
+    distance === null || distance <= 0 ? null : Math.round(toMetres(distance, units.distance));
   if (distanceM === null || distanceM > 1_000_000) errors.add('distance');
   const durationS = form.time.trim() === '' ? null : parseTypedTime(form.time);
   if (form.time.trim() !== '' && (durationS === null || durationS <= 0)) errors.add('time');
@@ -175,6 +216,10 @@ export const runOfForm = (form: RunForm, context: RunContext): FormOutcome => {
   if (form.temperature.trim() !== '' && wrongDegrees) errors.add('temperature');
   if (context.stopped && form.wornDespiteStop.trim() === '') errors.add('worn');
   if (form.pair === null) errors.add('pair');
+  if (form.feet === 'something') {
+    if (form.openComplaint) errors.add('kind');
+    else if (form.complaints.length === 0) errors.add('where');
+  }
   const complaints = complaintsOf(form, distanceM ?? 0, units, errors);
   if (errors.size > 0 || distanceM === null || form.pair === null) return { ok: false, errors };
 
@@ -216,6 +261,7 @@ export const runOfForm = (form: RunForm, context: RunContext): FormOutcome => {
           },
     wornDespiteStop: context.stopped ? form.wornDespiteStop.trim() : before?.wornDespiteStop,
     words: form.words.trim() === '' ? undefined : form.words.trim(),
+    photos: form.photos.length === 0 ? undefined : form.photos,
   };
   return { ok: true, run: withoutUndefined(run) };
 };
@@ -253,6 +299,7 @@ const complaintsOf = (
         ...(one.severity !== null && { severity: one.severity }),
         ...(fromM !== null && !wrong && { fromM: metres(fromM) }),
         ...(one.skin !== null && { skin: one.skin }),
+        ...(one.photos.length > 0 && { photos: one.photos }),
       },
     ];
   });

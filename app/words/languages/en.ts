@@ -299,6 +299,8 @@ export const phone = {
     since: (date: string) => `The oldest is from ${date}.`,
     photos: (count: number) =>
       count === 1 ? '1 photo or track waits' : `${count} photos or tracks wait`,
+    photosHeld:
+      'They wait for a network without a data limit, as you chose in the settings. “Send now” sends them over any.',
     syncNow: 'Send now',
     asFile: 'Send as a file',
     asFileHint: 'Works without the hub: your lead opens the file. It may arrive twice or late.',
@@ -346,7 +348,9 @@ export const phone = {
     yes: 'Yes',
     no: 'No',
     painSigns: 'With it',
-    more: 'Weather, sock, words',
+    more: 'Weather, sock, words, photo',
+    afresh: 'Start afresh',
+    afreshDone: 'Form emptied',
     ground: 'Ground',
     temperature: (unit: string) => `Air, ${unit}`,
     sock: 'Sock',
@@ -382,6 +386,8 @@ export const phone = {
     done: 'Done',
     add: 'Add another',
     wrongFrom: 'That is no distance within the run.',
+    wrongWhere: 'Tap where it was, or choose “Nothing bothered me”.',
+    wrongKind: 'What was it like? Choose one.',
     says: (foot: string, zone: string, kind: string) => `${kind}, ${foot} ${zone}`,
   },
 
@@ -391,6 +397,29 @@ export const phone = {
     disclaimer:
       'This is no medical advice. What your clinician and your local rules say comes first.',
     lead: 'Your lead is told.',
+  },
+
+  photo: {
+    add: 'Photo',
+    addOf: (what: string) => `Add a photo: ${what}`,
+    of: (what: string) => `Photo, ${what}`,
+    unreadable: (file: string) =>
+      `${file} cannot be read here. Take it anew, or choose a JPEG or PNG.`,
+    full: 'This phone has no room for the photo. Free some space, then add it again; the rest of your entry is kept.',
+    missing: 'not here yet',
+  },
+
+  rank: {
+    title: 'Which pair is more comfortable?',
+    ask: 'You have run in more than one pair. Which is more comfortable?',
+    answer: 'Put them in order',
+    how: 'Tap the most comfortable pair first, then the next.',
+    place: (place: number, code: string) => `${place}. ${code}`,
+    equal: (code: string) => `as good as ${code}`,
+    takeOut: (code: string) => `Take ${code} out of the order`,
+    put: (code: string) => `Next: ${code}`,
+    saved: 'Order saved',
+    later: 'Not now',
   },
 
   runs: {
@@ -437,6 +466,10 @@ export const phone = {
     mondopoint: 'mm (Mondopoint)',
     theme: 'Light or dark',
     themes: { system: 'like the phone', light: 'light', dark: 'dark' },
+    photos: 'Send photos over',
+    photosOver: { any: 'any network', unmetered: 'only without a data limit' },
+    photosHint:
+      'Not every browser knows which network it is on. Where it does not, photos wait until you send them by hand.',
     storage: 'Storage',
     persisted: 'The browser keeps the log for good.',
     notPersisted:
@@ -549,6 +582,8 @@ export const desk = {
     takeBack: 'Take back',
     stop: 'Withdraw',
     stopReason: 'Why must nobody wear it?',
+    readBy: (read: number, holders: number) =>
+      holders === 0 ? 'in nobody’s hands' : `read by ${read} of ${holders} who hold one`,
     lift: 'Lift the notice',
     unknownSurface: 'not said',
   },
