@@ -113,6 +113,8 @@ export interface ChoicesProps<T extends string> {
   readonly options: readonly ChoiceOption<T>[];
   readonly values: ReadonlySet<T>;
   readonly onToggle: (value: T) => void;
+  /** A last chip that brings further options. */
+  readonly more?: { readonly label: string; readonly onOpen: () => void };
 }
 
 /** Any number of a few: check boxes that read as chips. */
@@ -130,6 +132,11 @@ export const Choices = <T extends string>(props: ChoicesProps<T>) => (
           <span>{label}</span>
         </label>
       ))}
+      {props.more && (
+        <Button kind="quiet" onClick={props.more.onOpen}>
+          {props.more.label}
+        </Button>
+      )}
     </div>
   </fieldset>
 );

@@ -30,7 +30,6 @@ export const ComfortPart = (props: {
   };
   return (
     <section class="stack" aria-label={words.log.comfort}>
-      <h2>{words.log.comfort}</h2>
       {scale('overall')}
       {open
         ? others.map(scale)

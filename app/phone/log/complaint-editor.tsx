@@ -12,6 +12,7 @@ import { Button, Choice, Field, Ten } from '../../parts/controls/controls.tsx';
 import { FootMap, zoneKey } from '../../parts/foot-map/foot-map.tsx';
 import { t, terms } from '../../words/index.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
+import { useReveal } from '../../parts/reveal.ts';
 import { openComplaint, type ComplaintForm, type OpenComplaint } from './run-form.ts';
 
 const zoneName = (zone: ZoneCode): string => terms().zones[zone].name;
@@ -31,8 +32,11 @@ export const ComplaintEditor = (props: {
   const selected = new Set(props.complaints.map(({ foot, zone }) => zoneKey(foot, zone)));
   if (open) selected.add(zoneKey(open.foot, open.zone));
 
+  const map = useReveal<HTMLDivElement>(props.complaints.length);
+  const details = useReveal<HTMLDivElement>(open && zoneKey(open.foot, open.zone));
+
   return (
-    <div class="sheet">
+    <div class="sheet" ref={map}>
       <h3>{words.complaint.title}</h3>
       <Choice
         hideLabel
@@ -76,16 +80,18 @@ export const ComplaintEditor = (props: {
           </select>
         )}
       </Field>
-      {open && (
-        <Details
-          key={zoneKey(open.foot, open.zone)}
-          open={open}
-          unit={props.unit}
-          wrongKind={props.wrongKind}
-          onChange={props.onOpen}
-          onDone={props.onDone}
-        />
-      )}
+      <div ref={details}>
+        {open && (
+          <Details
+            key={zoneKey(open.foot, open.zone)}
+            open={open}
+            unit={props.unit}
+            wrongKind={props.wrongKind}
+            onChange={props.onOpen}
+            onDone={props.onDone}
+          />
+        )}
+      </div>
     </div>
   );
 };

@@ -3,6 +3,7 @@ import { lazy } from 'preact-iso';
 import type { DistanceUnit } from '../../../core/units/index.ts';
 import { Button, Choice } from '../../parts/controls/controls.tsx';
 import { PhotoRow } from '../../parts/photos/photo-view.tsx';
+import { useReveal } from '../../parts/reveal.ts';
 import { t, terms } from '../../words/index.ts';
 import { closeComplaint, type ComplaintForm, type RunForm, type RunFormError } from './run-form.ts';
 
@@ -24,8 +25,9 @@ export const FeetPart = (props: {
 }) => {
   const words = t();
   const { form, errors, onChange } = props;
+  const section = useReveal<HTMLElement>(form.feet === 'something');
   return (
-    <section class="stack" aria-label={words.log.feet}>
+    <section class="stack" aria-label={words.log.feet} ref={section}>
       <h2>{words.log.feet}</h2>
       <Choice
         hideLabel

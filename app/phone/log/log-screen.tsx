@@ -1,5 +1,5 @@
 /** Log a run, or change one: on one screen, top to bottom, each answer kept as it is given. */
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import * as z from 'zod/mini';
 import type { RecordId, RecordOf, Surface } from '../../../core/records/index.ts';
@@ -84,6 +84,14 @@ const Form = ({ context }: { context: Context }) => {
   const key = draftKey(before?.revision.id ?? pair.revision.id);
   const { distance: unit } = settings.value;
 
+  // The first thing to type: where the browser allows it, its keypad is there without a tap.
+  const distance = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (form.distance === '' && !before) distance.current?.focus({ preventScroll: true });
+    // Once, when the screen opens.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, []);
+
   const change = (part: Partial<RunForm>) => {
     setTouched(true);
     setForm((form) => ({ ...form, ...part }));
@@ -156,10 +164,10 @@ const Form = ({ context }: { context: Context }) => {
         : [...form.surfaces, surface],
     });
   const error = (field: RunFormError, text: string) => (errors.has(field) ? text : null);
-  const offered = [
-    ...project.body.brief.surfaces,
-    ...allSurfaces.filter((one) => !project.body.brief.surfaces.includes(one)),
-  ];
+  const [allOffered, setAllOffered] = useState(false);
+  const likely = allSurfaces.filter(
+    (one) => project.body.brief.surfaces.includes(one) || form.surfaces.includes(one),
+  );
 
   return (
     <form
@@ -170,9 +178,6 @@ const Form = ({ context }: { context: Context }) => {
         void save();
       }}
     >
-      <p class="soft">
-        {words.log.pair} <strong>{pair.body.code}</strong>
-      </p>
       {stop && (
         <Notice tone="danger">
           <p>{words.log.stopped(stop.body.reason)}</p>
@@ -200,6 +205,7 @@ const Form = ({ context }: { context: Context }) => {
                 inputMode="decimal"
                 autocomplete="off"
                 enterkeyhint="next"
+                ref={distance}
                 {...ids}
                 value={form.distance}
                 onInput={(event) => change({ distance: event.currentTarget.value })}
@@ -226,10 +232,17 @@ const Form = ({ context }: { context: Context }) => {
       <p class="soft small">{words.log.timeHint}</p>
       <Choices
         label={words.log.surface}
-        options={offered.map((value) => ({ value, label: terms().surfaces[value] }))}
+        options={(allOffered ? allSurfaces : likely).map((value) => ({
+          value,
+          label: terms().surfaces[value],
+        }))}
         values={new Set(form.surfaces)}
         onToggle={toggleSurface}
+        {...(!allOffered && {
+          more: { label: words.log.otherSurface, onOpen: () => setAllOffered(true) },
+        })}
       />
+      {form.surfaces.length > 1 && <p class="soft small">{words.log.surfaceHint}</p>}
       <hr class="stitch" />
       <ComfortPart
         attributes={project.body.brief.attributes}
@@ -278,6 +291,13 @@ export const LogScreen = (props: { pair?: string; run?: string }) => {
     <Page
       title={props.run === undefined ? words.log.title : words.log.titleChange}
       back={{ href: props.run === undefined ? '/' : '/runs', label: words.back }}
+      aside={
+        context?.found && (
+          <span class="soft">
+            {words.log.pair} <strong>{context.found.pair.body.code}</strong>
+          </span>
+        )
+      }
     >
       {context === null ? (
         <p class="soft">{words.loading}</p>

@@ -337,6 +337,7 @@ export const phone = {
     timeHint: 'Digits are enough: 5230 is 52:30.',
     when: 'Started',
     surface: 'Surface',
+    otherSurface: 'other',
     surfaceHint: 'Several: shared evenly.',
     comfort: 'Comfort',
     moreComfort: 'More about comfort',
