@@ -2,6 +2,7 @@
 import { Hono, type Context, type MiddlewareHandler } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { compress } from 'hono/compress';
+import { getCookie, setCookie } from 'hono/cookie';
 import { secureHeaders } from 'hono/secure-headers';
 import * as z from 'zod/mini';
 import {
@@ -15,14 +16,17 @@ import {
   parseCursor,
   PROTOCOL,
   pushRequest,
+  returnRequest,
   revokeRequest,
   scopes,
   SHA256_PATTERN,
+  type DeviceId,
   type ErrorCode,
+  type RecordId,
   type Scope,
   type Sha256,
 } from '../../core/records/index.ts';
-import { mayManage, mayPull } from './policy.ts';
+import { mayManage, mayPull, type Caller } from './policy.ts';
 import { rateLimit } from './rate-limit.ts';
 import { attachmentState, readAttachment, takeChunk } from './store/attachments.ts';
 import { isAlive, pullRevisions, pushRevisions } from './store/feed.ts';
@@ -38,6 +42,7 @@ import {
   revokeDevice,
   type Device,
 } from './store/members.ts';
+import { keepReturn, returnBySecret } from './store/returning.ts';
 import type { HubDatabase } from './store/sqlite.ts';
 
 export interface HubDeps {
@@ -52,6 +57,10 @@ export interface HubDeps {
   /** One line per request: method, path without query, status, milliseconds. Never a token or a body. */
   readonly log?: (line: Readonly<Record<string, string | number>>) => void;
 }
+
+const RETURN_COOKIE = 'pairlog-return';
+/** Browsers keep no cookie for longer than 400 days. */
+const RETURN_COOKIE_S = 400 * 86_400;
 
 type Env = { Variables: { device: Device } };
 
@@ -164,6 +173,40 @@ export const createHub = (deps: HubDeps): Hono<Env> => {
     }),
   );
 
+  const newSecret = () => Buffer.from(random(32)).toString('base64url');
+
+  const setReturnCookie = (c: Context, secret: string) => {
+    const secure =
+      new URL(c.req.url).protocol === 'https:' || c.req.header('x-forwarded-proto') === 'https';
+    setCookie(c, RETURN_COOKIE, secret, {
+      httpOnly: true,
+      sameSite: 'Strict',
+      path: '/v1/return',
+      maxAge: RETURN_COOKIE_S,
+      secure,
+    });
+  };
+
+  const welcome = async (
+    c: Context,
+    { group, groupName, caller }: { group: RecordId; groupName: string; caller: Caller },
+    device: DeviceId,
+    what: string,
+  ) => {
+    await noteAudit(db, {
+      group,
+      atMs: now(),
+      member: caller.member,
+      device,
+      what,
+      subject: null,
+    });
+    return c.json({
+      member: { id: caller.member, role: caller.role, group, groupName },
+      hubNow: now(),
+    });
+  };
+
   api.post('/join', async (c) => {
     const address = deps.addressOf?.(c) ?? 'unknown';
     if (!joinsOf.allow(address, now()) || !joins.allow('all', now()))
@@ -178,19 +221,35 @@ export const createHub = (deps: HubDeps): Hono<Env> => {
       () => newRecordId(now(), random(16)),
     );
     if (!joined) return fail(c, 'unknown-code');
-    const { group, groupName, caller } = joined;
-    await noteAudit(db, {
-      group,
-      atMs: now(),
-      member: caller.member,
-      device,
-      what: 'join',
-      subject: null,
-    });
-    return c.json({
-      member: { id: caller.member, role: caller.role, group, groupName },
-      hubNow: now(),
-    });
+    const secret = newSecret();
+    await keepReturn(db, joined.group, device, secret);
+    setReturnCookie(c, secret);
+    return welcome(c, joined, device, 'join');
+  });
+
+  // For a device whose browser cleared its storage, and with it the token.
+  api.post('/return', async (c) => {
+    const address = deps.addressOf?.(c) ?? 'unknown';
+    if (!joinsOf.allow(address, now()) || !joins.allow('all', now()))
+      return fail(c, 'too-many-requests');
+    const body = await bodyOf(c, returnRequest);
+    if (!body.ok) return body.answer;
+    const { token, device, deviceName } = body.value;
+    const nextSecret = newSecret();
+    const back = await returnBySecret(
+      db,
+      {
+        secret: getCookie(c, RETURN_COOKIE) ?? '',
+        nextSecret,
+        token,
+        device,
+        deviceName: deviceName ?? '',
+      },
+      now(),
+    );
+    if (!back) return fail(c, 'unknown-code');
+    setReturnCookie(c, nextSecret);
+    return welcome(c, back, device, 'return');
   });
 
   /** Everything below wants a token of a device that was not revoked. */

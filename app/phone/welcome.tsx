@@ -1,9 +1,10 @@
 /** The first screen of a device that belongs to nobody yet: join by code, by file, or lead. */
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import { inviteCodeSchema } from '../../core/records/index.ts';
 import * as z from 'zod/mini';
 import { Button, Field, Notice, Page } from '../parts/controls/controls.tsx';
+import { showToast } from '../parts/controls/toast.tsx';
 import { store, useStored } from '../parts/state.ts';
 import { t } from '../words/index.ts';
 import type { JoinProblem } from '../store/index.ts';
@@ -37,6 +38,27 @@ export const Welcome = () => {
   const [error, setError] = useState<string | null>(null);
   const [joining, setJoining] = useState(false);
   const evicted = useStored((from) => from.wasEvicted(), []);
+  const [comingBack, setComingBack] = useState(false);
+
+  // The browser cleared this phone: the hub may know it still, and then no code is needed.
+  useEffect(() => {
+    if (!evicted || code !== '') return;
+    setComingBack(true);
+    void store.comeBack(location.origin, deviceName()).then(async (back) => {
+      if (back.ok) {
+        await store.sync();
+        showToast({
+          text: words.evictedBack,
+          stays: true,
+          action: { label: words.close, run: () => undefined },
+        });
+        route(back.value.role === 'lead' ? '/desk' : '/', true);
+      }
+      setComingBack(false);
+    });
+    // Once, when it is known that the phone was cleared.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, [evicted]);
 
   const join = async () => {
     const plain = readCode(code);
@@ -58,7 +80,11 @@ export const Welcome = () => {
 
   return (
     <Page title={words.welcome.title}>
-      {evicted && <Notice tone="warn">{words.evicted}</Notice>}
+      {evicted && (
+        <Notice tone="warn" live>
+          {comingBack ? words.evictedWait : words.evicted}
+        </Notice>
+      )}
       <p>{words.welcome.intro}</p>
       <form
         class="sheet"

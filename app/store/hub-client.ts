@@ -36,6 +36,8 @@ export interface HubClient {
     device: DeviceId,
     deviceName: string,
   ): Promise<HubOutcome<z.infer<typeof joinAnswer>>>;
+  /** After the browser cleared this device; goes by the cookie that the hub set at the join. */
+  comeBack(device: DeviceId, deviceName: string): Promise<HubOutcome<z.infer<typeof joinAnswer>>>;
   /** `ownWhole`: this device's own revisions come whole instead of as receipts. */
   pull(cursor: string | null, scope: Scope, ownWhole: boolean): Promise<HubOutcome<PullAnswer>>;
   push(revisions: readonly Revision[]): Promise<HubOutcome<PushAnswer>>;
@@ -65,7 +67,8 @@ export const createHubClient = (
       response = await fetchFrom(`${url}/v1/${path}`, {
         ...init,
         cache: 'no-store',
-        credentials: 'omit',
+        // Only joining and coming back have to do with a cookie; everything else goes by the token.
+        credentials: path === 'join' || path === 'return' ? 'same-origin' : 'omit',
         headers: { authorization: `Bearer ${token}`, ...init.headers },
       });
     } catch {
@@ -102,6 +105,7 @@ export const createHubClient = (
     hello: () => ask(helloAnswer, 'hello'),
     join: (code, device, deviceName) =>
       ask(joinAnswer, 'join', { code, token, device, deviceName }),
+    comeBack: (device, deviceName) => ask(joinAnswer, 'return', { token, device, deviceName }),
     pull: (cursor, scope, ownWhole) =>
       ask(
         pullAnswer,

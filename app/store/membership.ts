@@ -14,6 +14,8 @@ export interface Membership {
   startGroup(groupName: string): Promise<Session>;
   /** May be repeated with the same code: a join whose answer was lost is the same join. */
   join(hubUrl: string, code: string, deviceName: string): Promise<Outcome<Session, JoinProblem>>;
+  /** A device that was cleared becomes a member again without a code, where the hub still knows it. */
+  comeBack(hubUrl: string, deviceName: string): Promise<Outcome<Session, JoinProblem>>;
   /** Marks the session as no longer known to the hub. Nothing is taken away. */
   markRevoked(): Promise<void>;
   hub(): Promise<HubClient | null>;
@@ -54,6 +56,20 @@ export const membership = (context: StoreContext): Membership => {
     return next;
   };
 
+  /** What the hub's answer to a device that wants in makes of this device. */
+  const joined = async (
+    answer: Awaited<ReturnType<HubClient['join']>>,
+    hubUrl: string,
+    token: string,
+  ): Promise<Outcome<Session, JoinProblem>> => {
+    if (!answer.ok)
+      return answer.why === 'hub-error'
+        ? { ok: false, why: 'refused', code: answer.code }
+        : { ok: false, why: answer.why };
+    const { id: member, role, group, groupName } = answer.value.member;
+    return done(await keep({ member, role, group, groupName, hub: { url: hubUrl } }, token));
+  };
+
   return {
     session,
     device,
@@ -79,13 +95,12 @@ export const membership = (context: StoreContext): Membership => {
         return joining.token;
       });
       const client = createHubClient(hubUrl, token, fetchFrom);
-      const answer = await client.join(code, await device(), deviceName);
-      if (!answer.ok)
-        return answer.why === 'hub-error'
-          ? { ok: false, why: 'refused', code: answer.code }
-          : { ok: false, why: answer.why };
-      const { id: member, role, group, groupName } = answer.value.member;
-      return done(await keep({ member, role, group, groupName, hub: { url: hubUrl } }, token));
+      return joined(await client.join(code, await device(), deviceName), hubUrl, token);
+    },
+    async comeBack(hubUrl, deviceName) {
+      const token = base64url(random(32));
+      const client = createHubClient(hubUrl, token, fetchFrom);
+      return joined(await client.comeBack(await device(), deviceName), hubUrl, token);
     },
     async markRevoked() {
       const current = await session();

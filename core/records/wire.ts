@@ -74,13 +74,18 @@ export const pushAnswer = z.looseObject({
   hubNow: epochMs,
 });
 
-export const joinRequest = z.looseObject({
-  code: inviteCodeSchema,
+/** A device that is new to the hub. */
+const newDevice = {
   /** 32 random bytes in base64url, made by the device; the hub keeps only their hash. */
   token: tokenSchema,
   device: deviceSchema,
   deviceName: z.optional(z.string().check(z.maxLength(80))),
-});
+};
+
+export const joinRequest = z.looseObject({ code: inviteCodeSchema, ...newDevice });
+
+/** Comes with the cookie that the hub set when the device joined. */
+export const returnRequest = z.looseObject(newDevice);
 
 export const memberSchema = z.looseObject({
   id: recordIdSchema,

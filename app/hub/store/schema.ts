@@ -39,6 +39,8 @@ export interface Tables {
     device: string;
     member_id: string;
     token_hash: string;
+    /** Hash of the secret with which the device may come back after its browser cleared it. */
+    return_hash: Generated<string | null>;
     name: string;
     joined_ms: number;
     seen_ms: number;
@@ -165,5 +167,15 @@ const first: Migration = {
   },
 };
 
+const returning: Migration = {
+  async up(db: Kysely<unknown>) {
+    await db.schema.alterTable('devices').addColumn('return_hash', 'text').execute();
+    await db.schema.createIndex('devices_by_return').on('devices').column('return_hash').execute();
+  },
+};
+
 /** Every step from an empty database to today's, by name; steps are only ever added. */
-export const migrations: Readonly<Record<string, Migration>> = { '0001-first': first };
+export const migrations: Readonly<Record<string, Migration>> = {
+  '0001-first': first,
+  '0002-returning': returning,
+};

@@ -519,6 +519,9 @@ export const phone = {
   update: { ready: 'A newer version is ready.', now: 'Use it' },
   evicted:
     'The browser has cleared what this phone held. Join again with a new code: what the hub had comes back.',
+  evictedWait: 'The browser has cleared what this phone held. It is being fetched from the hub …',
+  evictedBack:
+    'The browser had cleared this phone. What the hub had is back; what was not sent is not. Put Pairlog on the home screen to prevent it.',
   notFound: 'There is nothing here.',
   toToday: 'To today',
 };

@@ -420,6 +420,9 @@ export const phone: PhoneWords = {
 
   update: { ready: '新版本已就绪。', now: '立即使用' },
   evicted: '浏览器清除了本机数据。请用新代码重新加入：服务器上的内容会取回。',
+  evictedWait: '浏览器清除了此手机的数据，正在从服务器取回……',
+  evictedBack:
+    '浏览器曾清除此手机的数据。服务器已有的记录已取回，未发送的无法取回。请将 Pairlog 放到主屏幕以防再次发生。',
   notFound: '这里什么也没有。',
   toToday: '回到今天',
 };

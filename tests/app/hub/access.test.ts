@@ -56,6 +56,11 @@ describe('each endpoint', () => {
   const everyone = ['none', 'unknown', 'revoked', 'tester', 'specialist', 'lead'] as const;
   it.each([
     ['hello', {}, [200, 200, 200, 200, 200, 200]],
+    [
+      'return',
+      post({ token: 'y'.repeat(43), device: 'e'.repeat(16) }),
+      [403, 403, 403, 403, 403, 403],
+    ],
     ['pull', {}, [401, 401, 401, 200, 200, 200]],
     ['pull?scope=all', {}, [401, 401, 401, 403, 403, 200]],
     ['push', post({ revisions: [] }), [401, 401, 401, 200, 200, 200]],
@@ -77,6 +82,50 @@ describe('each endpoint', () => {
     const answer = await call('devices', tokens['tester']);
     const { devices } = (await answer.json()) as { devices: { member: string }[] };
     expect(devices.map(({ member }) => member)).toEqual([idOf(1)]);
+  });
+});
+
+describe('coming back after the browser cleared the device', () => {
+  const joinWithCookie = async (device: string, member: RecordId) => {
+    const code = newInviteCode(random);
+    await addInvite(hub.db, hub.group, code, 'tester', member, Date.now());
+    const token = Buffer.from(random(32)).toString('base64url');
+    const answer = await call('join', undefined, post({ code, token, device: device.repeat(16) }));
+    return { token, cookie: answer.headers.get('set-cookie') ?? '' };
+  };
+  const comeBack = (cookie: string, device: string, token: string) =>
+    call('return', undefined, {
+      ...post({ token, device: device.repeat(16) }),
+      headers: { cookie: cookie.split(';')[0] ?? '' },
+    });
+
+  it('gives the same member a new device, once, and ends the old token', async () => {
+    const { token, cookie } = await joinWithCookie('1', idOf(3));
+    expect(cookie).toMatch(/HttpOnly/i);
+    expect(cookie).toMatch(/SameSite=Strict/i);
+    expect(cookie).toMatch(/Path=\/v1\/return/i);
+    const fresh = 'z'.repeat(43);
+    const back = await comeBack(cookie, '2', fresh);
+    expect(back.status).toBe(200);
+    expect(await back.json()).toMatchObject({ member: { id: idOf(3), role: 'tester' } });
+    expect((await call('pull', token)).status).toBe(401);
+    expect((await call('pull', fresh)).status).toBe(200);
+    expect((await comeBack(cookie, '3', 'w'.repeat(43))).status).toBe(403);
+    const next = back.headers.get('set-cookie') ?? '';
+    expect((await comeBack(next, '3', 'w'.repeat(43))).status).toBe(200);
+  });
+
+  it('is refused once a lead has signed the device out', async () => {
+    const { cookie } = await joinWithCookie('4', idOf(4));
+    await call('revoke', tokens['lead'], post({ device: '4'.repeat(16) }));
+    expect((await comeBack(cookie, '5', 'v'.repeat(43))).status).toBe(403);
+  });
+
+  it('keeps no secret in clear', async () => {
+    const { cookie } = await joinWithCookie('6', idOf(4));
+    const secret = /pairlog-return=([^;]+)/.exec(cookie)?.[1] as string;
+    const rows = await hub.db.selectFrom('devices').selectAll().execute();
+    expect(JSON.stringify(rows)).not.toContain(secret);
   });
 });
 

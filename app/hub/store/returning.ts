@@ -1,0 +1,87 @@
+/**
+ * How does a device come back whose browser cleared its storage? By a secret that the hub set as a cookie
+ * out of every script's reach: browsers that evict what pages wrote keep such cookies. As with tokens,
+ * only its hash is kept here.
+ */
+import {
+  sha256OfText,
+  type DeviceId,
+  type RecordId,
+  type Role,
+} from '../../../core/records/index.ts';
+import type { Caller } from '../policy.ts';
+import type { HubDatabase } from './sqlite.ts';
+
+/** Gives a device, known by its group and id, the secret to come back with. */
+export const keepReturn = async (
+  db: HubDatabase,
+  group: RecordId,
+  device: DeviceId,
+  secret: string,
+): Promise<void> => {
+  await db
+    .updateTable('devices')
+    .set({ return_hash: sha256OfText(secret) })
+    .where('group_id', '=', group)
+    .where('device', '=', device)
+    .execute();
+};
+
+export interface Return {
+  readonly secret: string;
+  readonly nextSecret: string;
+  readonly token: string;
+  readonly device: DeviceId;
+  readonly deviceName: string;
+}
+
+/**
+ * The same member on a new device, in place of the one that was cleared: the old token is worth nothing
+ * from now on, and the secret is used up.
+ * @returns null where nobody has this secret, or a lead signed the device out
+ */
+export const returnBySecret = (
+  db: HubDatabase,
+  { secret, nextSecret, token, device, deviceName }: Return,
+  nowMs: number,
+): Promise<{ group: RecordId; groupName: string; caller: Caller } | null> =>
+  db.transaction().execute(async (tx) => {
+    const cleared = await tx
+      .selectFrom('devices')
+      .innerJoin('groups', 'groups.group_id', 'devices.group_id')
+      .innerJoin('members', (join) =>
+        join
+          .onRef('members.group_id', '=', 'devices.group_id')
+          .onRef('members.member_id', '=', 'devices.member_id'),
+      )
+      .select(['devices.group_id', 'device', 'devices.member_id', 'role', 'groups.name'])
+      .where('return_hash', '=', sha256OfText(secret))
+      .where('revoked', '=', 0)
+      .executeTakeFirst();
+    if (!cleared) return null;
+    const { group_id, member_id } = cleared;
+    await tx
+      .deleteFrom('devices')
+      .where('group_id', '=', group_id)
+      .where('device', 'in', [cleared.device, device])
+      .execute();
+    await tx
+      .insertInto('devices')
+      .values({
+        group_id,
+        device,
+        member_id,
+        token_hash: sha256OfText(token),
+        return_hash: sha256OfText(nextSecret),
+        name: deviceName,
+        joined_ms: nowMs,
+        seen_ms: nowMs,
+        revoked: 0,
+      })
+      .execute();
+    return {
+      group: group_id as RecordId,
+      groupName: cleared.name,
+      caller: { member: member_id as RecordId, role: cleared.role as Role },
+    };
+  });
