@@ -12,7 +12,10 @@ export interface HubProcess {
   /** Codes printed at the start, by what they sign in. */
   readonly codes: { readonly lead: string; readonly tester: string | null };
   stop(): Promise<void>;
+  /** Nobody reaches it until `resume`: offline in every engine, which a browser's own switch is not. */
+  pause(): Promise<void>;
   /** Starts again on the same data and port. */
+  resume(): Promise<void>;
   restart(): Promise<void>;
 }
 
@@ -48,6 +51,9 @@ export const startHubProcess = async (...words: string[]): Promise<HubProcess> =
   const url = /running: (\S+)/.exec(output)?.[1] as string;
   const codeOf = (role: string) =>
     new RegExp(`as ${role}[^\\n]*\\n\\s+\\S+#([0-9A-Z]{10})`).exec(output)?.[1] ?? null;
+  const resume = async () => {
+    ({ child, output } = await launch(new URL(url).port, words));
+  };
   return {
     url,
     codes: { lead: codeOf('lead') as string, tester: codeOf('tester') },
@@ -55,9 +61,11 @@ export const startHubProcess = async (...words: string[]): Promise<HubProcess> =
       await ended(child);
       await rm(data, { recursive: true, force: true });
     },
+    pause: () => ended(child),
+    resume,
     async restart() {
       await ended(child);
-      ({ child, output } = await launch(new URL(url).port, words));
+      await resume();
     },
   };
 };

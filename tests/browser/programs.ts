@@ -22,3 +22,13 @@ export const launchOptions = {
     '--disable-sync',
   ],
 };
+
+/** Debian's Firefox, driven by WebDriver BiDi; the two prefs answer its question about persistent storage. */
+export const firefoxOptions = {
+  channel: 'moz-firefox',
+  executablePath: programs.firefox as string,
+  firefoxUserPrefs: {
+    'dom.storageManager.prompt.testing': true,
+    'dom.storageManager.prompt.testing.allow': true,
+  },
+};
