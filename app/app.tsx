@@ -13,6 +13,11 @@ const withTerms = <T,>(screen: Promise<T>): Promise<T> =>
 const LogScreen = lazy(
   async () => (await withTerms(import('./phone/log/log-screen.tsx'))).LogScreen,
 );
+/** A bookmark of a log screen, or a reload on it: its files come beside the first ones, not after them. */
+export const fetchScreenAhead = (path: string): void => {
+  if (path.startsWith('/log/')) void LogScreen.preload();
+};
+
 const Welcome = lazy(async () => (await import('./phone/welcome.tsx')).Welcome);
 const Runs = lazy(async () => (await import('./phone/runs.tsx')).Runs);
 const RunHistory = lazy(async () => (await import('./phone/run-history.tsx')).RunHistory);

@@ -4,6 +4,40 @@ import { serviceWorker } from './service-worker-plugin.ts';
 
 const root = new URL('.', import.meta.url).pathname;
 
+interface ModuleGraph {
+  getModuleInfo(id: string): { readonly importedIds: readonly string[] } | null;
+}
+
+/** Reachable through an index file, but read only by screens that are opened later. */
+const LATER = new RegExp(
+  [
+    'core/foot/(suspects|outline|geometry|.*-drawing)',
+    'core/records/(bundle|bundle-file|view|json-schema)',
+    'core/mileage/pair-mileage',
+    'node_modules/fflate/.*',
+    'node_modules/zod/v4/(locales/.*|core/(to-json-schema|json-schema.*))',
+  ].join('|'),
+);
+
+let firstPage: ReadonlySet<string> | null = null;
+
+/** Whatever the page's entry imports, directly or not, without waiting for something to be opened. */
+const firstPageOf = (graph: ModuleGraph): ReadonlySet<string> => {
+  const found = new Set<string>();
+  const visit = (id: string) => {
+    if (found.has(id) || LATER.test(id)) return;
+    found.add(id);
+    for (const next of graph.getModuleInfo(id)?.importedIds ?? []) visit(next);
+  };
+  visit(`${root}main.tsx`);
+  return found;
+};
+
+const firstPageChunk = (id: string, graph: ModuleGraph): string | null => {
+  firstPage ??= firstPageOf(graph);
+  return firstPage.has(id) ? 'first-page' : null;
+};
+
 export default defineConfig({
   root,
   plugins: [
@@ -21,5 +55,9 @@ export default defineConfig({
     manifest: true,
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // The first page in one file: on a phone's network twenty small ones cost more than their bytes.
+    rolldownOptions: {
+      output: { codeSplitting: { groups: [{ name: firstPageChunk, debugName: 'first page' }] } },
+    },
   },
 });

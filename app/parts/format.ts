@@ -11,11 +11,19 @@ import {
 import { settings } from './settings.ts';
 import { locale } from '../words/index.ts';
 
+// Making a formatter costs a phone some milliseconds, using it none: each is made once.
+const formatters = new Map<string, Intl.NumberFormat>();
+
+const numberFormat = (options: Intl.NumberFormatOptions): Intl.NumberFormat => {
+  const { style, minimumFractionDigits, maximumFractionDigits } = options;
+  const key = `${locale()} ${style} ${minimumFractionDigits} ${maximumFractionDigits}`;
+  const made = formatters.get(key) ?? new Intl.NumberFormat(locale(), options);
+  formatters.set(key, made);
+  return made;
+};
+
 const number = (value: number, most: number, least = 0): string =>
-  new Intl.NumberFormat(locale(), {
-    maximumFractionDigits: most,
-    minimumFractionDigits: least,
-  }).format(value);
+  numberFormat({ maximumFractionDigits: most, minimumFractionDigits: least }).format(value);
 
 export const formatNumber = number;
 
@@ -51,4 +59,4 @@ export const formatDateTime = (at: number | string): string =>
   );
 
 export const formatPercent = (share: number): string =>
-  new Intl.NumberFormat(locale(), { style: 'percent', maximumFractionDigits: 0 }).format(share);
+  numberFormat({ style: 'percent', maximumFractionDigits: 0 }).format(share);

@@ -2,7 +2,7 @@
 import { effect, signal } from '@preact/signals';
 import * as z from 'zod/mini';
 import type { Store } from '../store/index.ts';
-import { languages, preferredLanguage, speak } from '../words/index.ts';
+import { fetchAhead, languages, preferredLanguage, speak } from '../words/index.ts';
 
 const settingsSchema = z.object({
   language: z.string().check(z.refine((language) => languages.includes(language))),
@@ -28,6 +28,8 @@ export const settings = signal<Settings>({
 
 /** Reads what was chosen on this device, and loads the language. */
 export const loadSettings = async (store: Store): Promise<void> => {
+  // Most speak the language of their device: its words come while the settings are read.
+  fetchAhead(preferredLanguage());
   const kept = z.safeParse(settingsSchema, await store.setting(KEY).catch(() => undefined));
   settings.value = kept.success ? kept.data : { ...settings.value, language: preferredLanguage() };
   await speak(settings.value.language);

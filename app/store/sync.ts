@@ -28,6 +28,7 @@ export interface Syncing {
   startSyncing(): () => void;
 }
 
+const FIRST_SYNC_MS = 1000;
 const AFTER_SAVE_MS = 2000;
 const EVERY_MS = 5 * 60_000;
 const FIRST_RETRY_MS = 5000;
@@ -117,7 +118,8 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
       window.addEventListener('online', soon);
       window.addEventListener('pageshow', soon);
       document.addEventListener('visibilitychange', onVisible);
-      soon();
+      // The first screen is drawn first: a tester in a hurry does not wait for the network's business.
+      later(FIRST_SYNC_MS);
       return () => {
         clearTimeout(timer);
         stopListening();

@@ -67,6 +67,9 @@ export const speak = async (language: Language): Promise<void> => {
   current.value = { language, words };
 };
 
+/** Fetches what the language will need, before it is known that it is the one. */
+export const fetchAhead = (language: Language): void => void load(language, needed);
+
 /** Loads one more part of the language that is spoken, before a screen that reads it is drawn. */
 export const need = async (...parts: readonly (keyof Parts)[]): Promise<void> => {
   const missing = new Set(parts.filter((part) => !needed.has(part)));

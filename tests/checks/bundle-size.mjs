@@ -13,7 +13,9 @@ const MOST_BYTES = 60_000;
 /** Files of the first page with their gzip sizes, from the build's own manifest. */
 export async function firstPageFiles() {
   const manifest = JSON.parse(await readFile(`${dist}.vite/manifest.json`, 'utf8'));
-  const entry = Object.keys(manifest).find((key) => manifest[key].isEntry);
+  const page = await readFile(`${dist}index.html`, 'utf8');
+  const asked = new Set([...page.matchAll(/\/(assets\/[^"]+)/g)].map(([, file]) => file));
+  const entries = Object.keys(manifest).filter((key) => asked.has(manifest[key].file));
   const alwaysFetched = ['words/languages/zh.ts?phone', 'phone/welcome.tsx'];
   const files = new Set();
   const visit = (key) => {
@@ -23,7 +25,7 @@ export async function firstPageFiles() {
     for (const css of chunk.css ?? []) files.add(css);
     for (const next of chunk.imports ?? []) visit(next);
   };
-  for (const key of [entry, ...alwaysFetched]) {
+  for (const key of [...entries, ...alwaysFetched]) {
     if (!manifest[key]) throw new Error(`${key} is not in the build's manifest`);
     visit(key);
   }
