@@ -9,11 +9,11 @@ import { keepAppFresh } from './parts/update.ts';
 const AFTER_FIRST_SCREEN_MS = 2500;
 
 fetchScreenAhead(location.pathname);
-await Promise.all([loadSettings(store), followStore()]);
-const place = document.getElementById('app') as HTMLElement;
-// What stood there until now was the page's name only.
-place.replaceChildren();
-render(<App />, place);
+const opened = Promise.all([loadSettings(store), followStore()]);
+// The first formatter of a page is slow to make, and the database is not open yet.
+new Intl.NumberFormat(navigator.language).format(1.5);
+await opened;
+render(<App />, document.getElementById('app') as HTMLElement);
 // Fetching all files for use offline would compete with the first screen's own.
 setTimeout(keepAppFresh, AFTER_FIRST_SCREEN_MS);
 

@@ -38,6 +38,11 @@ const firstPageChunk = (id: string, graph: ModuleGraph): string | null => {
   return firstPage.has(id) ? 'first-page' : null;
 };
 
+/** What the log screen always needs; the editor of complaints comes when something bothered. */
+const LOG =
+  /app\/phone\/log\/(?!complaint-editor)|core\/complaints\/caution|parts\/(reveal|controls\/scale)/;
+const logChunk = (id: string): string | null => (LOG.test(id) ? 'log' : null);
+
 export default defineConfig({
   root,
   plugins: [
@@ -57,7 +62,14 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     // The first page in one file: on a phone's network twenty small ones cost more than their bytes.
     rolldownOptions: {
-      output: { codeSplitting: { groups: [{ name: firstPageChunk, debugName: 'first page' }] } },
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: firstPageChunk, debugName: 'first page' },
+            { name: logChunk, debugName: 'log a run' },
+          ],
+        },
+      },
     },
   },
 });

@@ -28,7 +28,7 @@ export interface Syncing {
   startSyncing(): () => void;
 }
 
-const FIRST_SYNC_MS = 1000;
+const FIRST_SYNC_MS = 2000;
 const AFTER_SAVE_MS = 2000;
 const EVERY_MS = 5 * 60_000;
 const FIRST_RETRY_MS = 5000;

@@ -74,30 +74,3 @@ test('an erased run can be brought back, and a change keeps what was before', as
   await first.getByRole('link', { name: 'Earlier versions' }).click();
   await expect(page.getByText(text as string).first()).toBeVisible();
 });
-
-test('a log can be completed by keyboard alone', async ({ page }) => {
-  await joinAsTester(page);
-  await page.getByRole('link', { name: 'Log a run' }).focus();
-  await page.keyboard.press('Enter');
-  await page.getByLabel('Distance, km').focus();
-  await page.keyboard.type('6.4');
-  await page.keyboard.press('Tab');
-  await page.keyboard.type('3200');
-  const reach = async (name: string, role: 'checkbox' | 'slider' | 'radio' | 'button') => {
-    for (let step = 0; step < 40; step++) {
-      const here = page.getByRole(role, { name, exact: true });
-      if (await here.evaluateAll((all) => all.some((one) => one === document.activeElement)))
-        return;
-      await page.keyboard.press('Tab');
-    }
-    throw new Error(`Tab does not reach ${role} ${name}`);
-  };
-  await reach('road', 'checkbox');
-  await page.keyboard.press('Space');
-  await reach('Overall comfort', 'slider');
-  await page.keyboard.press('End');
-  await reach('Nothing bothered me', 'radio');
-  await page.keyboard.press('Space');
-  await page.keyboard.press('Enter');
-  await expect(page.getByText('Saved on this phone')).toBeVisible();
-});

@@ -2,13 +2,14 @@
 import { lazy } from 'preact-iso';
 import type { DistanceUnit } from '../../../core/units/index.ts';
 import { Button, Choice } from '../../parts/controls/controls.tsx';
-import { PhotoRow } from '../../parts/photos/photo-view.tsx';
 import { useReveal } from '../../parts/reveal.ts';
 import { t, terms } from '../../words/index.ts';
 import { closeComplaint, type ComplaintForm, type RunForm, type RunFormError } from './run-form.ts';
 
 // The map and its editor are drawn only for those whom something bothered.
 const ComplaintEditor = lazy(async () => (await import('./complaint-editor.tsx')).ComplaintEditor);
+
+const PhotoRow = lazy(async () => (await import('../../parts/photos/photo-view.tsx')).PhotoRow);
 
 const inWords = (one: ComplaintForm): string => {
   const words = t();

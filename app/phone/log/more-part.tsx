@@ -1,11 +1,17 @@
 /** What is good to know and quick to skip: start, ground, air, sock, words. */
+import { lazy } from 'preact-iso';
+import { useState } from 'preact/hooks';
 import { grounds } from '../../../core/records/index.ts';
 import { Choice, Field } from '../../parts/controls/controls.tsx';
-import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { settings } from '../../parts/settings.ts';
 import { t, terms } from '../../words/index.ts';
 import { toLocalMinute } from '../../parts/instant.ts';
 import type { RunForm, RunFormError } from './run-form.ts';
+
+// Comes when the part is unfolded.
+const PhotoPicker = lazy(
+  async () => (await import('../../parts/photos/photo-picker.tsx')).PhotoPicker,
+);
 
 const socks = ['none', 'thin', 'medium', 'thick'] as const;
 
@@ -16,8 +22,9 @@ export const MorePart = (props: {
 }) => {
   const words = t();
   const { form, errors, onChange } = props;
+  const [open, setOpen] = useState(false);
   return (
-    <details class="stack">
+    <details class="stack" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary class="button button-quiet">{words.log.more}</summary>
       <div class="stack">
         <Field label={words.log.when} error={errors.has('start') ? words.log.wrongWhen : null}>
@@ -70,11 +77,13 @@ export const MorePart = (props: {
             />
           )}
         </Field>
-        <PhotoPicker
-          label={words.log.title}
-          photos={form.photos}
-          onChange={(photos) => onChange({ photos: [...photos] })}
-        />
+        {open && (
+          <PhotoPicker
+            label={words.log.title}
+            photos={form.photos}
+            onChange={(photos) => onChange({ photos: [...photos] })}
+          />
+        )}
       </div>
     </details>
   );
