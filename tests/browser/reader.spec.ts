@@ -107,8 +107,10 @@ test('a run with a complaint is logged by keyboard and screen reader alone', asy
   await reader.press('Space');
   expect((await reader.focus())?.states['checked']).toBe('true');
 
-  const untouched = await reader.reach('slider', 'Overall comfort');
-  expect(untouched.value).toBe('not answered');
+  await reader.reach('slider', 'Overall comfort');
+  // The tree that the debugging protocol shows leaves the spoken value of sliders out.
+  const slider = page.getByRole('slider', { name: 'Overall comfort' });
+  await expect(slider).toHaveAttribute('aria-valuetext', 'not answered');
   await reader.press('Home', 'PageUp', 'PageUp', 'ArrowRight');
   expect((await reader.focus())?.value).toBe('21');
 
