@@ -6,6 +6,7 @@ import { formatDistance } from '../parts/format.ts';
 import { session } from '../parts/state.ts';
 import { d, t } from '../words/index.ts';
 import { Bench } from './bench.tsx';
+import { Comfort } from './comfort.tsx';
 import { Complaints } from './complaints.tsx';
 import { useDeskRecords, useReview } from './desk-state.ts';
 import { Group } from './group.tsx';
@@ -18,6 +19,7 @@ import './desk.css';
 const tabs = {
   pairs: Pairs,
   complaints: Complaints,
+  comfort: Comfort,
   bench: Bench,
   rounds: Rounds,
   testers: Testers,

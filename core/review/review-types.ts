@@ -14,6 +14,7 @@ import type {
   Round,
 } from '../records/index.ts';
 import type { Metres, Millimetres } from '../units/index.ts';
+import type { Preference, RoundComfort } from './comfort.ts';
 
 /** How much evidence stands behind a figure. */
 export interface EvidenceSize {
@@ -30,6 +31,7 @@ export interface RoundReview {
   readonly stage: Round['stage'];
   readonly changes: readonly Change[];
   readonly size: EvidenceSize;
+  readonly comfort: RoundComfort;
   readonly complaints: ComplaintCounts;
   /** Zones with a report, over all kinds, by foot. */
   readonly zones: Readonly<Record<Foot, readonly ZoneCount[]>>;
@@ -115,6 +117,8 @@ export interface Review {
   readonly pairs: readonly PairReview[];
   /** By code; those who hold or held a pair or logged a run of this project. */
   readonly testers: readonly TesterReview[];
+  /** What testers who ranked pairs of two rounds prefer; only rounds that were compared. */
+  readonly preferences: readonly Preference[];
   readonly bench: readonly BenchSeries[];
   readonly deviations: readonly Deviation[];
   readonly damages: readonly (Pick<DamageReport, 'pair' | 'tester' | 'what' | 'at'> & {

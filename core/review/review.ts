@@ -14,6 +14,7 @@ import { isStanding, type RecordId, type RecordOf, type Records } from '../recor
 import { groupBy } from '../statistics/index.ts';
 import { metres, type Metres } from '../units/index.ts';
 import { benchSeries, deviationsOf } from './bench.ts';
+import { comfortOf, preferencesOf } from './comfort.ts';
 import type {
   EvidenceSize,
   PairReview,
@@ -116,6 +117,15 @@ export const reviewProject = (
     ),
     pairs: pairReviews,
     testers: reviewTesters(records.tester, spans, checked.counted),
+    preferences: preferencesOf(
+      ours(records.ranking),
+      roundOfPair,
+      rounds.map(({ revision }) => revision.id),
+      ours(records['hand-out']).map((handOut) => ({
+        span: handOutSpan(handOut),
+        blind: handOut.body.blind,
+      })),
+    ),
     bench: checkedPairs.flatMap(benchSeries),
     deviations,
     damages: ours(records['damage-report']).map(({ body, revision }) => ({
@@ -157,6 +167,7 @@ const reviewRound = (
     stage: body.stage,
     changes: body.changes,
     size: sizeOf(pairs, runs),
+    comfort: comfortOf(runs),
     complaints: countComplaints(answers),
     zones: { left: zonesOf('left'), right: zonesOf('right') },
   };

@@ -22,7 +22,7 @@ interface Node {
   readonly ignored: boolean;
   readonly role?: { readonly value: string };
   readonly name?: { readonly value: string };
-  readonly value?: { readonly value: unknown };
+  readonly value?: { readonly value: string | number };
   readonly properties?: readonly { readonly name: string; readonly value: { value?: unknown } }[];
 }
 

@@ -1,13 +1,44 @@
 /** Every screen, in both languages, light and dark: no violation that axe can find, and nothing wider than the phone. */
+import { fileURLToPath } from 'node:url';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
-test.beforeAll(async () => {
+test.beforeEach(async () => {
   hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
 });
-test.afterAll(() => hub.stop());
+test.afterEach(() => hub.stop());
+
+const picture = fileURLToPath(new URL('../../demo-data/pictures/phone.png', import.meta.url));
+
+/** A lead gives the tester one more pair, so that there is something to rank. */
+const handOutSecondPair = async (page: Page) => {
+  const context = await page.context().browser()?.newContext({ locale: 'en-GB' });
+  const lead = await context?.newPage();
+  if (!context || !lead) throw new Error('no second browser context');
+  await lead.goto(`${hub.url}/join#${hub.codes.lead}`);
+  await lead.getByRole('button', { name: 'Join' }).click();
+  await lead.getByRole('link', { name: /Demo trainer/ }).click();
+  await lead.getByRole('button', { name: 'Hand out' }).click();
+  await lead.getByLabel('Pair', { exact: true }).selectOption({ label: '146' });
+  await lead.getByLabel('Hand out to').selectOption({ label: 'T01' });
+  await lead.getByRole('button', { name: 'Save' }).click();
+  await expect(lead.getByText('146 → T01')).toBeVisible();
+  await lead.goto(`${hub.url}/desk/group`);
+  await lead.getByRole('button', { name: 'Sync now' }).click();
+  await expect(lead.getByText('Up to date.')).toBeVisible();
+  await context.close();
+};
+
+const logTwice = async (page: Page) => {
+  for (const distance of ['6', '7']) {
+    await page.getByRole('link', { name: 'Log a run in 146' }).click();
+    await page.getByLabel('Distance, km').fill(distance);
+    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByText('Saved on this phone').waitFor();
+  }
+};
 
 const scan = async (page: Page, name: string) => {
   await expect(page.getByText(/^(One moment|请稍候)/)).toHaveCount(0);
@@ -51,15 +82,33 @@ test('the welcome screen', async ({ page }) => {
 
 test('the tester’s screens', async ({ page }) => {
   test.setTimeout(240_000);
+  await handOutSecondPair(page);
   await page.goto(`${hub.url}/join#${hub.codes.tester}`);
   await page.getByRole('button', { name: 'Join' }).click();
-  await page.locator('.figure').waitFor();
-  const log = (await page.getByRole('link', { name: /Log a run/ }).getAttribute('href')) as string;
+  await page.locator('.figure').first().waitFor();
+  await logTwice(page);
+  const log = (await page
+    .getByRole('link', { name: 'Log a run in 637' })
+    .getAttribute('href')) as string;
   await page.goto(`${hub.url}/runs`);
   const run = (await page
     .getByRole('link', { name: 'Change' })
     .first()
     .getAttribute('href')) as string;
+  const project = await page.evaluate(
+    () =>
+      new Promise<string>((done) => {
+        const opening = indexedDB.open('pairlog');
+        opening.onsuccess = () => {
+          const asking = opening.result.transaction('heads').objectStore('heads').getAll();
+          asking.onsuccess = () => {
+            const heads = asking.result as { id: string; kind: string }[];
+            done(heads.find(({ kind }) => kind === 'project')?.id ?? '');
+          };
+        };
+      }),
+  );
+  const rank = `/rank/${project}`;
   await walk(
     page,
     [
@@ -71,10 +120,15 @@ test('the tester’s screens', async ({ page }) => {
       '/unsent',
       '/settings',
       log.replace('log', 'damage'),
+      rank,
       '/file',
       '/nowhere',
     ],
     async (at, path) => {
+      if (path === rank) {
+        for (const _ of [1, 2]) await at.locator('main .stack .button-big').first().click();
+        await expect(at.locator('ol li')).toHaveCount(2);
+      }
       if (path !== log) return;
       // The fullest state of the form: map, complaint, pain with its notice, everything unfolded.
       const radios = at.locator('main form');
@@ -86,6 +140,8 @@ test('the tester’s screens', async ({ page }) => {
         .last()
         .locator('input[value="4"]')
         .check({ force: true });
+      await at.locator('input[type=file]').first().setInputFiles(picture);
+      await at.locator('.photo img').first().waitFor();
       await at.locator('summary').click();
       await expect(at.locator('.notice-danger')).toBeVisible();
     },
@@ -99,7 +155,7 @@ test('the lead’s screens', async ({ page }) => {
   await page.getByRole('link', { name: /Demo trainer/ }).click();
   await page.locator('.bars').waitFor();
   const project = new URL(page.url()).pathname;
-  const tabs = ['pairs', 'complaints', 'bench', 'rounds', 'testers'];
+  const tabs = ['pairs', 'complaints', 'comfort', 'bench', 'rounds', 'testers'];
   await walk(
     page,
     ['/', '/desk', '/desk/new', '/desk/group', ...tabs.map((tab) => `${project}/${tab}`)],

@@ -547,6 +547,7 @@ export const desk = {
 
   tabs: {
     pairs: 'Pairs',
+    comfort: 'Comfort',
     complaints: 'Complaints',
     bench: 'Bench checks',
     rounds: 'Rounds',
@@ -618,6 +619,27 @@ export const desk = {
       unreadable: (count: number) =>
         `${count} ${count === 1 ? 'record' : 'records'} cannot be read; kept, and in no figure.`,
     } as Readonly<Record<LeftOut['why'], (count: number) => string>>,
+  },
+
+  comfort: {
+    nobody: 'Nobody has scored the comfort yet.',
+    wear: 'After wearing',
+    firstImpressions: 'First impressions',
+    attribute: 'Attribute',
+    of: (t: number, scores: number) =>
+      `${testers(t)}, ${scores} ${scores === 1 ? 'score' : 'scores'}`,
+    how: '0 to 100, 100 is good. Mean of the testers’ own means, in brackets the lowest and the highest tester. First wearings are kept apart, because many change their mind within a day. Between rounds, less than 10 is not worth acting on (Mills 2010; Bishop 2020).',
+    preferred: 'Which pair they prefer',
+    noOrder:
+      'Nobody has put pairs of two rounds in order yet. Whoever holds two pairs is asked now and then.',
+    prefer: (
+      first: { name: string; testers: number },
+      second: { name: string; testers: number },
+      equal: number,
+    ) =>
+      `${testers(first.testers)} prefer ${first.name}, ${testers(second.testers)} prefer ${second.name}, ${testers(equal)} find them equal.`,
+    unblinded: (count: number) =>
+      `${count === 1 ? '1 of them' : `${count} of them`} knew what was changed: a description alone has moved scores by 15 of 100.`,
   },
 
   complaints: {

@@ -447,6 +447,7 @@ export const desk: DeskWords = {
 
   tabs: {
     pairs: '样鞋',
+    comfort: '舒适度',
     complaints: '不适反馈',
     bench: '测量',
     rounds: '轮次',
@@ -512,6 +513,21 @@ export const desk: DeskWords = {
       'newer-schema': (count) => `${count} 条记录由新版应用写入；已保留，不计入任何数字。`,
       unreadable: (count) => `${count} 条记录无法读取；已保留，不计入任何数字。`,
     },
+  },
+
+  comfort: {
+    nobody: '还没有人评过舒适度。',
+    wear: '穿着后',
+    firstImpressions: '第一印象',
+    attribute: '项目',
+    of: (t, scores) => `${t} 名试穿员，${scores} 次评分`,
+    how: '0 到 100，100 为好。为各试穿员自身均值的平均，括号内为最低与最高的试穿员。首次试穿单独列出，因为许多人一天之内会改变看法。轮次之间相差不足 10 不值得据此改动（Mills 2010；Bishop 2020）。',
+    preferred: '更喜欢哪双',
+    noOrder: '还没有人给两轮的鞋排过顺序。同时持有两双的人会不时被问到。',
+    prefer: (first, second, equal) =>
+      `${first.testers} 名试穿员更喜欢${first.name}，${second.testers} 名更喜欢${second.name}，${equal} 名认为一样。`,
+    unblinded: (count) =>
+      `其中 ${count} 人知道改动内容：仅凭描述就曾使评分变化 15 分（满分 100）。`,
   },
 
   complaints: {

@@ -1,0 +1,142 @@
+import fc from 'fast-check';
+import * as z from 'zod/mini';
+import { describe, expect, it } from 'vitest';
+import {
+  closeComplaint,
+  emptyRunForm,
+  formOfRun,
+  openComplaint,
+  parseTypedTime,
+  runFormSchema,
+  runOfForm,
+  type RunContext,
+  type RunForm,
+} from '../../../app/phone/log/run-form.ts';
+import { idOf } from '../../core/records/make.ts';
+
+const context: RunContext = {
+  project: idOf(1),
+  tester: idOf(2),
+  units: { distance: 'km', temperature: 'C' },
+  nowMs: Date.UTC(2026, 5, 1, 8),
+  firstImpression: false,
+  stopped: false,
+};
+const form = (part: Partial<RunForm> = {}): RunForm => ({
+  ...emptyRunForm(idOf(3), 'road'),
+  distance: '10.5',
+  ...part,
+});
+const run = (part: Partial<RunForm> = {}, more: Partial<RunContext> = {}) => {
+  const outcome = runOfForm(form(part), { ...context, ...more });
+  if (!outcome.ok) throw new Error([...outcome.errors].join());
+  return outcome.run;
+};
+const errors = (part: Partial<RunForm>, more: Partial<RunContext> = {}) => {
+  const outcome = runOfForm(form(part), { ...context, ...more });
+  return outcome.ok ? [] : [...outcome.errors];
+};
+
+describe('a run from the form', () => {
+  it('leaves what was not answered out: nobody asked is not nothing', () => {
+    const plain = run();
+    expect(plain).not.toHaveProperty('feet');
+    expect(plain).not.toHaveProperty('comfort');
+    expect(plain).not.toHaveProperty('pain');
+    expect(plain).not.toHaveProperty('photos');
+    expect(run({ feet: 'nothing' }).feet).toEqual({ answer: 'nothing' });
+  });
+
+  it('takes a complaint that was described but not closed', () => {
+    const open = { ...openComplaint('left', 'U10'), kind: 'heel-slip' as const, severity: 4 };
+    expect(run({ feet: 'something', openComplaint: open }).feet).toEqual({
+      answer: 'complaints',
+      complaints: [{ foot: 'left', zone: 'U10', kind: 'heel-slip', severity: 4 }],
+    });
+  });
+
+  it('makes two complaints of one on both feet, each with its photos', () => {
+    const photo = 'a'.repeat(64);
+    const open = {
+      ...openComplaint('right', 'U10'),
+      kind: 'rubbing' as const,
+      bothFeet: true,
+      photos: [photo],
+    };
+    const closed = closeComplaint(form({ feet: 'something', openComplaint: open }));
+    expect(closed.openComplaint).toBeNull();
+    expect(closed.complaints.map(({ foot, photos }) => [foot, photos])).toEqual([
+      ['left', [photo]],
+      ['right', [photo]],
+    ]);
+  });
+
+  it('asks where and what it was like, rather than lose the answer', () => {
+    expect(errors({ feet: 'something' })).toEqual(['where']);
+    expect(errors({ feet: 'something', openComplaint: openComplaint('left', 'U1') })).toEqual([
+      'kind',
+    ]);
+  });
+
+  it('wants a reason for a run in a withdrawn pair', () => {
+    expect(errors({}, { stopped: true })).toEqual(['worn']);
+    expect(run({ wornDespiteStop: 'was already out' }, { stopped: true }).wornDespiteStop).toBe(
+      'was already out',
+    );
+  });
+
+  it('marks the first wearing, and keeps the mark when the run is changed', () => {
+    const first = run({}, { firstImpression: true });
+    expect(first.firstImpression).toBe(true);
+    expect(run({}, { firstImpression: false, before: first }).firstImpression).toBe(true);
+  });
+
+  it('is what the form of that run makes again', () => {
+    const saved = run({
+      time: '52:30',
+      comfort: { overall: 63, 'heel-hold': 20 },
+      feet: 'something',
+      complaints: [{ ...openComplaint('left', 'U9'), kind: 'rubbing', from: '4', skin: 'blister' }],
+      pain: 3,
+      painIsNew: true,
+      painSigns: ['limp'],
+      temperature: '14',
+      sock: 'thin',
+      words: 'warm',
+      photos: ['b'.repeat(64)],
+    });
+    const outcome = runOfForm(formOfRun(saved, context.units), { ...context, before: saved });
+    expect(outcome).toEqual({ ok: true, run: saved });
+  });
+
+  it('opens drafts of a version that knew no photos', () => {
+    const {
+      photos: _,
+      openComplaint: __,
+      ...old
+    } = form({
+      complaints: [{ ...openComplaint('left', 'U1'), kind: 'pressure' }],
+    });
+    const complaints = old.complaints.map(({ photos: ___, ...one }) => one);
+    const read = z.safeParse(runFormSchema, { ...old, complaints });
+    expect(read.success).toBe(true);
+    expect(read.data).toMatchObject({ photos: [], openComplaint: null });
+  });
+});
+
+describe('a typed time', () => {
+  it('reads digits alone as hours, minutes and seconds from the right', () => {
+    expect(parseTypedTime('5230')).toBe(52 * 60 + 30);
+    expect(parseTypedTime('10500')).toBe(3900);
+    expect(parseTypedTime('930')).toBe(9 * 60 + 30);
+    expect(parseTypedTime('abc')).toBeNull();
+  });
+
+  it('never throws', () => {
+    fc.assert(
+      fc.property(fc.string(), (text) => {
+        parseTypedTime(text);
+      }),
+    );
+  });
+});
