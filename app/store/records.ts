@@ -1,6 +1,6 @@
 /** How are records read, saved, erased and brought back on this device? */
 import {
-  photosOf,
+  attachmentsOf,
   readBody,
   readRecord,
   saveDraft,
@@ -152,7 +152,7 @@ export const recordStore = (context: StoreContext): RecordStore => {
     record: RecordId,
     body: Body,
   ): Promise<{ changes: readonly Change[]; send: readonly Sha256[] }> => {
-    const shown = photosOf(body);
+    const shown = attachmentsOf(body);
     const named = await namedPhotos(record);
     const gone = [...named].filter(([sha256]) => !shown.includes(sha256 as Sha256));
     const fresh = await withDatabase((db) =>

@@ -4,7 +4,7 @@
  * Nothing is dropped in silence and nothing counts twice: a run that comes a second time is reported
  * and left out of the sum; everything else that looks wrong is reported and counted as logged.
  */
-import type { RecordId, RecordOf, Run } from '../records/index.ts';
+import { isSameTrack, type RecordId, type RecordOf, type Run } from '../records/index.ts';
 import { isWithin, type HandOutSpan } from './hand-out-span.ts';
 import { groupBy } from '../statistics/index.ts';
 import { metres, type Metres } from '../units/index.ts';
@@ -74,7 +74,9 @@ export const loggedRun = (record: RecordOf<'run'>): LoggedRun => {
 };
 
 const sameTrack = (a: LoggedRun, b: LoggedRun): boolean =>
-  a.run.track !== undefined && a.run.track.fingerprint === b.run.track?.fingerprint;
+  a.run.track !== undefined &&
+  b.run.track !== undefined &&
+  isSameTrack(a.run.track.fingerprint, b.run.track.fingerprint);
 
 /** The same tester, the same pair, and either the same track or nearly the same start and distance. */
 const isSameRun = (a: LoggedRun, b: LoggedRun): boolean =>

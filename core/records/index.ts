@@ -17,4 +17,5 @@ export * from './wire.ts';
 export * from './view.ts';
 export * from './json-schema.ts';
 export * from './standing.ts';
-export * from './photos.ts';
+export * from './shown-attachments.ts';
+export * from './track-fingerprint.ts';

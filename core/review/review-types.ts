@@ -1,6 +1,6 @@
 /** What does the review of one project say? Plain JSON, so that screen, terminal and file say the same. */
 import type { ZoneCount, ComplaintCounts } from '../complaints/index.ts';
-import type { BySurface, RunOddity } from '../mileage/index.ts';
+import type { BySurface, PairLoad, RunOddity } from '../mileage/index.ts';
 import type {
   Brief,
   Change,
@@ -49,6 +49,8 @@ export interface PairReview {
   /** Share of the distance that the brief asks of a pair; may pass 1. */
   readonly shareOfBrief: number;
   readonly bySurface: BySurface;
+  /** Steps and force on each shoe, with how much of the distance they stand on. */
+  readonly load: PairLoad;
   readonly byTester: readonly { readonly tester: RecordId; readonly distanceM: Metres }[];
   readonly byHandOut: readonly {
     /** Null: runs outside of every hand-out. */

@@ -7,10 +7,19 @@ import {
   loggedRun,
   mileageCurve,
   pairMileage,
+  runLoad,
+  sumLoads,
   type HandOutSpan,
   type LoggedRun,
+  type RunLoad,
 } from '../mileage/index.ts';
-import { isStanding, type RecordId, type RecordOf, type Records } from '../records/index.ts';
+import {
+  isStanding,
+  type RecordId,
+  type RecordOf,
+  type Records,
+  type Tester,
+} from '../records/index.ts';
 import { groupBy } from '../statistics/index.ts';
 import { metres, type Metres } from '../units/index.ts';
 import { benchSeries, deviationsOf } from './bench.ts';
@@ -89,6 +98,7 @@ export const reviewProject = (
     ({ pair }) => pair,
   );
 
+  const testers = new Map(records.tester.map(({ body, revision }) => [revision.id, body]));
   const pairReviews = pairs
     .map((pair) =>
       reviewPair(pair, {
@@ -97,6 +107,7 @@ export const reviewProject = (
         stops: ours(records['stop-use']),
         briefM: project.body.brief.distanceM,
         outOfTolerance: outOf.get(pair.revision.id)?.length ?? 0,
+        testers,
         nowMs,
       }),
     )
@@ -179,11 +190,12 @@ interface PairContext {
   readonly stops: readonly RecordOf<'stop-use'>[];
   readonly briefM: Metres;
   readonly outOfTolerance: number;
+  readonly testers: ReadonlyMap<RecordId, Tester>;
   readonly nowMs: number;
 }
 
 const reviewPair = ({ body, revision }: RecordOf<'pair'>, context: PairContext): PairReview => {
-  const { runs, spans, stops, briefM, outOfTolerance, nowMs } = context;
+  const { runs, spans, stops, briefM, outOfTolerance, testers, nowMs } = context;
   const mileage = pairMileage(revision.id, runs, body.carriedInM ?? metres(0), spans);
   const stop = stops.find((s) => s.body.pairs.includes(revision.id) && isStanding(s.body, nowMs));
   const byDistance = (a: { distanceM: number }, b: { distanceM: number }) =>
@@ -198,6 +210,9 @@ const reviewPair = ({ body, revision }: RecordOf<'pair'>, context: PairContext):
     runs: mileage.runs,
     shareOfBrief: briefM > 0 ? mileage.totalM / briefM : 0,
     bySurface: mileage.bySurface,
+    load: sumLoads(
+      runs.map((run) => ({ distance: run.distanceM, load: loadOf(run, testers.get(run.tester)) })),
+    ),
     byTester: [...mileage.byTester]
       .map(([tester, distanceM]) => ({ tester, distanceM }))
       .sort(byDistance),
@@ -210,6 +225,15 @@ const reviewPair = ({ body, revision }: RecordOf<'pair'>, context: PairContext):
     outOfTolerance,
   };
 };
+
+const loadOf = ({ distanceM, run }: LoggedRun, tester: Tester | undefined): RunLoad | null =>
+  runLoad({
+    distance: distanceM,
+    time: run.track?.movingS ?? run.durationS ?? null,
+    stepsFromTrack: run.track?.stepsPerShoe ?? null,
+    heightM: tester?.heightM ?? null,
+    mass: tester?.massKg ?? null,
+  });
 
 const reviewTesters = (
   testers: readonly RecordOf<'tester'>[],

@@ -123,6 +123,10 @@ export const runSchema = z.looseObject({
       movingS: z.optional(secondsField),
       climbM: z.optional(metresField),
       stepsPerShoe: z.optional(z.number().check(z.minimum(0))),
+      /** Moving seconds of each kilometre; the rest of 100 m or more scaled to one. */
+      paceByKmS: z.optional(z.array(z.number().check(z.minimum(0))).check(z.maxLength(1000))),
+      /** Whether noise of the fixes was taken out before it was measured. */
+      distanceBy: z.optional(z.enum(['smoothed', 'as-recorded'])),
       /** Recognises the same track when it comes again. */
       fingerprint: z.string().check(z.maxLength(4000)),
       /** The attachment with the cut track, where the tester sent it. */
