@@ -11,7 +11,7 @@ const AFTER_FIRST_SCREEN_MS = 2500;
 fetchScreenAhead(location.pathname);
 const opened = Promise.all([loadSettings(store), followStore()]);
 // The first formatter of a page is slow to make, and the database is not open yet.
-new Intl.NumberFormat(navigator.language).format(1.5);
+new Intl.NumberFormat('en').format(1.5);
 await opened;
 render(<App />, document.getElementById('app') as HTMLElement);
 // Fetching all files for use offline would compete with the first screen's own.

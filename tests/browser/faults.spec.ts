@@ -133,7 +133,7 @@ test(`${KILLS} kills at random moments lose no saved run and no draft`, async ()
   let drafts = 0;
   for (let kill = 0; kill < KILLS; kill++) {
     const logging = logOn(page).catch(() => undefined);
-    await new Promise((done) => setTimeout(done, 150 + random() * 1200));
+    await new Promise((done) => setTimeout(done, 150 + random() * 900));
     const gone = new Promise((done) => context.on('close', done));
     killBrowser(folder);
     await Promise.all([logging, gone]);
@@ -176,7 +176,7 @@ test('a full disk is said clearly, keeps the draft, and the run is saved once th
   await page.getByText('Nothing bothered me').click();
   await page.waitForTimeout(200);
   // A small disk, filled to the last kilobyte by something else on the same origin.
-  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 12_000_000 });
+  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 5_000_000 });
   await fillStorage(page);
   await page.getByRole('button', { name: 'Save' }).click();
   await expect(page.getByRole('alert')).toContainText('This phone has no room left');

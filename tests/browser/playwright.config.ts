@@ -4,7 +4,9 @@ import { launchOptions } from './programs.ts';
 export default defineConfig({
   testDir: '.',
   outputDir: '../../test-results',
-  workers: 1,
+  // Every test starts a hub and browsers of its own.
+  workers: 2,
+  fullyParallel: true,
   retries: 0,
   timeout: 120_000,
   expect: { timeout: 10_000 },
