@@ -2,6 +2,7 @@
 import { render } from 'preact';
 import { App, fetchScreenAhead } from './app.tsx';
 import './parts/base.css';
+import { followLaunches } from './parts/shared-files.ts';
 import { loadSettings } from './parts/settings.ts';
 import { followStore, session, store } from './parts/state.ts';
 import { keepAppFresh } from './parts/update.ts';
@@ -13,6 +14,7 @@ const opened = Promise.all([loadSettings(store), followStore()]);
 // The first formatter of a page is slow to make, and the database is not open yet.
 new Intl.NumberFormat('en').format(1.5);
 await opened;
+followLaunches();
 render(<App />, document.getElementById('app') as HTMLElement);
 // Fetching all files for use offline would compete with the first screen's own.
 setTimeout(keepAppFresh, AFTER_FIRST_SCREEN_MS);

@@ -4,7 +4,13 @@ import type { RecordId, RecordOf, Surface } from '../../core/records/index.ts';
 import type { PairReview } from '../../core/review/index.ts';
 import { Bars } from '../parts/charts/bars.tsx';
 import { Button } from '../parts/controls/controls.tsx';
-import { formatDate, formatDistance, formatPercent, formatSize } from '../parts/format.ts';
+import {
+  formatDate,
+  formatDistance,
+  formatNumber,
+  formatPercent,
+  formatSize,
+} from '../parts/format.ts';
 import { toInstant } from '../parts/instant.ts';
 import { d, terms } from '../words/index.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
@@ -62,6 +68,12 @@ export const Pairs = ({ records, review }: TabProps) => {
                 {words.runs}
               </th>
               <th scope="col">{words.surfaces}</th>
+              <th scope="col" class="right">
+                {words.steps}
+              </th>
+              <th scope="col" class="right">
+                {words.load}
+              </th>
               <th scope="col">{words.holder}</th>
               <th scope="col">{words.lastRun}</th>
               <th scope="col">{words.notes}</th>
@@ -77,6 +89,12 @@ export const Pairs = ({ records, review }: TabProps) => {
                 <td class="right">{formatPercent(pair.shareOfBrief)}</td>
                 <td class="right">{pair.runs}</td>
                 <td>{surfacesInWords(pair)}</td>
+                <td class="right">
+                  {stepsInWords(pair)} <span class="soft small">{stepsFrom(pair)}</span>
+                </td>
+                <td class="right">
+                  {pair.load.loadKnownM > 0 ? formatNumber(pair.load.loadKN / 1000, 1) : d().none}
+                </td>
                 <td>{names.tester(pair.holder)}</td>
                 <td>{pair.lastRunMs === null ? d().none : formatDate(pair.lastRunMs)}</td>
                 <td class={notesOf(pair) ? 'outside' : ''}>{notesOf(pair)}</td>
@@ -91,6 +109,18 @@ export const Pairs = ({ records, review }: TabProps) => {
       </div>
     </>
   );
+};
+
+const stepsInWords = ({ load }: PairReview): string =>
+  load.stepsPerShoe > 0 ? formatNumber(Math.round(load.stepsPerShoe / 100) * 100, 0) : d().none;
+
+/** How the steps are known, in percent of the distance. */
+const stepsFrom = ({ load }: PairReview): string => {
+  const { cadence, 'height-and-pace': regression, unknown } = load.stepsFrom;
+  const whole = cadence + regression + unknown;
+  if (load.stepsPerShoe === 0 || whole === 0) return '';
+  const percent = (part: number) => Math.round((100 * part) / whole);
+  return d().pairs.stepsFrom(percent(cadence), percent(regression), percent(unknown));
 };
 
 const pairOptions = (pairs: readonly PairReview[]) =>

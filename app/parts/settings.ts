@@ -12,6 +12,9 @@ const settingsSchema = z.object({
   theme: z.enum(['system', 'light', 'dark']),
   /** Over which networks photos and tracks go out by themselves. Absent before version 0.2. */
   photos: z._default(z.enum(['any', 'unmetered']), 'any'),
+  /** Metres of a sent track that are cut off at either end. */
+  privateM: z._default(z.number().check(z.minimum(100), z.maximum(5000)), 300),
+  trackTimes: z._default(z.enum(['exact', 'minutes']), 'exact'),
 });
 export type Settings = z.infer<typeof settingsSchema>;
 
@@ -24,6 +27,8 @@ export const settings = signal<Settings>({
   sizes: 'eu',
   theme: 'system',
   photos: 'any',
+  privateM: 300,
+  trackTimes: 'exact',
 });
 
 /** Reads what was chosen on this device, and loads the language. */

@@ -18,3 +18,32 @@ export const takeSharedFiles = async (): Promise<readonly File[]> => {
   }
   return files;
 };
+
+/** Keeps files that the system opened this app with, the way the service worker keeps shared ones. */
+const keepOpenedFiles = async (files: readonly File[]): Promise<void> => {
+  const cache = await caches.open(CACHE);
+  for (const [at, file] of files.entries()) {
+    const headers = {
+      'content-type': file.type || 'application/octet-stream',
+      'x-file-name': encodeURIComponent(file.name),
+    };
+    await cache.put(`/shared/${Date.now()}-${at}`, new Response(file, { headers }));
+  }
+};
+
+interface LaunchQueue {
+  setConsumer(
+    consumer: (launch: { readonly files?: readonly { getFile(): Promise<File> }[] }) => void,
+  ): void;
+}
+
+/** "Open with": takes the files of the launch where the platform hands them over (File Handling API). */
+export const followLaunches = (): void => {
+  const { launchQueue } = globalThis as { launchQueue?: LaunchQueue };
+  launchQueue?.setConsumer(({ files }) => {
+    if (!files || files.length === 0) return;
+    void Promise.all(files.map((file) => file.getFile()))
+      .then(keepOpenedFiles)
+      .then(() => location.assign('/shared'));
+  });
+};

@@ -3,9 +3,11 @@ import { useEffect, useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import { Button, Field, Notice, Page } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
-import { session, store } from '../parts/state.ts';
+import { session, store, useRecords } from '../parts/state.ts';
 import { takeSharedFiles } from '../parts/shared-files.ts';
 import { t } from '../words/index.ts';
+import { heldPairs } from './own-mileage.ts';
+import { holdSharedTrack, isTrackFile } from './track/shared-track.ts';
 import type { FilePreview, FileProblem } from '../store/index.ts';
 
 interface Opened {
@@ -21,19 +23,58 @@ const openBytes = async (bytes: Uint8Array): Promise<Opened> => {
     : { bytes, preview: null, problem: preview.why };
 };
 
+/** A track belongs to a run in a pair: straight on where only one is held, else the person says which. */
+const TrackToPair = ({ track }: { track: File }) => {
+  const words = t();
+  const { route } = useLocation();
+  const pairs = useRecords('pair');
+  const handOuts = useRecords('hand-out');
+  const runs = useRecords('run');
+  const member = session.value?.member;
+  const held =
+    pairs && handOuts && runs && member
+      ? heldPairs(member, pairs, handOuts, runs, Date.now())
+      : null;
+  const go = (pair: string) => {
+    holdSharedTrack(track);
+    route(`/log/${pair}`);
+  };
+  const only = held?.length === 1 ? held[0]?.pair.revision.id : undefined;
+  useEffect(() => {
+    if (only) go(only);
+    // Once it is known that there is one pair only.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, [only]);
+  if (held === null) return <p class="soft">{words.loading}</p>;
+  if (held.length === 0) return <p>{words.today.noPairs}</p>;
+  return (
+    <section class="stack" aria-live="polite">
+      <h2>{words.track.choosePair}</h2>
+      {held.map(({ pair }) => (
+        <Button key={pair.revision.id} big onClick={() => go(pair.revision.id)}>
+          {pair.body.code}
+        </Button>
+      ))}
+    </section>
+  );
+};
+
 export const OpenFile = () => {
   const words = t();
   const { route } = useLocation();
   const [opened, setOpened] = useState<Opened | null>(null);
+  const [track, setTrack] = useState<File | null>(null);
 
   useEffect(() => {
     void takeSharedFiles().then(async ([shared]) => {
-      if (shared) setOpened(await openBytes(new Uint8Array(await shared.arrayBuffer())));
+      if (shared) await choose(shared);
     });
   }, []);
 
   const choose = async (file: File | undefined) => {
-    if (file) setOpened(await openBytes(new Uint8Array(await file.arrayBuffer())));
+    if (!file) return;
+    if (await isTrackFile(file)) setTrack(file);
+    else setOpened(await openBytes(new Uint8Array(await file.arrayBuffer())));
   };
   const take = async () => {
     if (!opened) return;
@@ -56,6 +97,7 @@ export const OpenFile = () => {
           />
         )}
       </Field>
+      {track && <TrackToPair track={track} />}
       {opened?.problem && (
         <Notice tone="danger" live>
           {words.file.wrong[opened.problem]}

@@ -19,7 +19,8 @@ const takeBackAll = async (): Promise<boolean> => {
 
 export const SettingsScreen = () => {
   const words = t();
-  const { language, distance, temperature, sizes, theme, photos } = settings.value;
+  const { language, distance, temperature, sizes, theme, photos, privateM, trackTimes } =
+    settings.value;
   const persisted = useStored(async () => (await navigator.storage?.persisted?.()) ?? false, []);
   const [asked, setAsked] = useState<boolean | null>(null);
   const [takenBack, setTakenBack] = useState(false);
@@ -81,6 +82,24 @@ export const SettingsScreen = () => {
         />
         <p class="soft small">{words.settings.photosHint}</p>
       </div>
+      <div class="field">
+        <Choice
+          label={words.settings.privateEnds}
+          options={['300', '500', '1000', '2000'].map((value) => ({ value, label: `${value} m` }))}
+          value={String(privateM)}
+          onChange={(value) => set({ privateM: Number(value) })}
+        />
+        <p class="soft small">{words.settings.privateEndsHint}</p>
+      </div>
+      <Choice
+        label={words.settings.trackTimes}
+        options={(['exact', 'minutes'] as const).map((value) => ({
+          value,
+          label: words.settings.trackTimesKept[value],
+        }))}
+        value={trackTimes}
+        onChange={(value) => set({ trackTimes: value })}
+      />
       <section class="sheet">
         <h2>{words.settings.storage}</h2>
         <p>{(asked ?? persisted) ? words.settings.persisted : words.settings.notPersisted}</p>

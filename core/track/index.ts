@@ -8,13 +8,7 @@ export {
 } from './read-gpx.ts';
 export { encodingOfXml } from './encoding.ts';
 export { geodesicDistance } from './geodesic.ts';
-export {
-  climbOf,
-  CLIMB_THRESHOLD_M,
-  measureTrack,
-  type MeasuredPoint,
-  type MeasuredTrack,
-} from './measure.ts';
+export { climbOf, measureTrack, type MeasuredPoint, type MeasuredTrack } from './measure.ts';
 export { fingerprintOf } from './fingerprint.ts';
 export { cutPrivateEnds, PRIVATE_M, type CutOptions } from './private-ends.ts';
 export { writeGpx } from './write-gpx.ts';

@@ -1,6 +1,6 @@
 /** Log a run, or change one: on one screen, top to bottom, each answer kept as it is given. */
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { useLocation } from 'preact-iso';
+import { lazy, useLocation } from 'preact-iso';
 import * as z from 'zod/mini';
 import type { RecordId, RecordOf, Surface } from '../../../core/records/index.ts';
 import { surfaces as allSurfaces } from '../../../core/records/index.ts';
@@ -13,6 +13,8 @@ import { standingStop } from '../own-mileage.ts';
 import { ComfortPart } from './comfort-part.tsx';
 import { draftKey } from './draft-key.ts';
 import { FeetPart } from './feet-part.tsx';
+import { keepSentTrack } from '../track/send-track.ts';
+import { takeSharedTrack } from '../track/shared-track.ts';
 import { MorePart } from './more-part.tsx';
 import { PainPart } from './pain-part.tsx';
 import {
@@ -23,6 +25,9 @@ import {
   type RunForm,
   type RunFormError,
 } from './run-form.ts';
+
+// Reading and measuring tracks is a third of this screen's code and not always needed.
+const TrackPart = lazy(async () => (await import('../track/track-part.tsx')).TrackPart);
 
 const USUAL_SURFACE = 'usual-surface';
 
@@ -36,6 +41,8 @@ interface Context {
   /** The form as it stands before anything is typed. */
   readonly empty: RunForm;
   readonly hasDraft: boolean;
+  /** A track that another app shared into this one. */
+  readonly shared: File | null;
 }
 
 /** Everything the form needs, or null where the pair or run is not on this phone. */
@@ -68,6 +75,7 @@ const readContext = async (
     empty,
     form: kept.success ? kept.data : empty,
     hasDraft: kept.success,
+    shared: runId ? null : takeSharedTrack(),
   };
 };
 
@@ -104,7 +112,9 @@ const Form = ({ context }: { context: Context }) => {
   const save = async () => {
     const tester = before?.body.tester ?? session.value?.member;
     if (!tester || saving) return;
+    const sentTrack = form.track?.send ? await keepSentTrack(form.track) : null;
     const outcome = runOfForm(form, {
+      sentTrack,
       project: project.revision.id,
       tester,
       units: settings.value,
@@ -230,6 +240,7 @@ const Form = ({ context }: { context: Context }) => {
         </div>
       </div>
       <p class="soft small">{words.log.timeHint}</p>
+      {!before && <TrackPart form={form} shared={context.shared} onChange={change} />}
       <Choices
         label={words.log.surface}
         options={(allOffered ? allSurfaces : likely).map((value) => ({

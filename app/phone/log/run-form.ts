@@ -26,12 +26,14 @@ import {
   metres,
   parseDecimal,
   parseDuration,
+  seconds,
   toCelsius,
   toMetres,
   type DistanceUnit,
   type Seconds,
   type TemperatureUnit,
 } from '../../../core/units/index.ts';
+import { sharesOf } from '../../../core/track/painting.ts';
 import { toInstant, toLocalMinute } from '../../parts/instant.ts';
 
 // A draft of an older version has no photos: it must still open.
@@ -47,6 +49,24 @@ const complaintForm = z.object({
   photos: photosOfForm,
 });
 
+const trackForm = z.object({
+  /** SHA-256 of the whole file, which stays on this phone. */
+  whole: z.string(),
+  fingerprint: z.string(),
+  distanceM: z.number(),
+  startMs: z.nullable(z.number()),
+  elapsedS: z.nullable(z.number()),
+  movingS: z.nullable(z.number()),
+  climbM: z.nullable(z.number()),
+  stepsPerShoe: z.nullable(z.number()),
+  paceByKmS: z.array(z.number()),
+  distanceBy: z.enum(['smoothed', 'as-recorded']),
+  stretches: z.array(z.object({ fromM: z.number(), toM: z.number(), surface: z.enum(surfaces) })),
+  /** Whether it is sent, without its private ends. */
+  send: z.boolean(),
+});
+export type TrackForm = z.infer<typeof trackForm>;
+
 /** The complaint that is being described: `bothFeet` makes two of it. */
 const openComplaintForm = z.extend(complaintForm, { bothFeet: z.boolean() });
 
@@ -58,6 +78,9 @@ export const runFormSchema = z.object({
   /** Local date and time as the browser's control writes it; empty: now, less the run's time. */
   start: z.string(),
   surfaces: z.array(z.enum(surfaces)),
+  track: z._default(z.nullable(trackForm), null),
+  /** When the track says that the run began; a typed start counts before it. */
+  startMs: z._default(z.nullable(z.number()), null),
   comfort: z.partialRecord(z.enum(comfortAttributeIds), z.number()),
   feet: z.nullable(z.enum(['nothing', 'something'])),
   complaints: z.array(complaintForm),
@@ -107,6 +130,8 @@ export const emptyRunForm = (pair: RecordId | null, surface: Surface | null): Ru
   time: '',
   start: '',
   surfaces: surface ? [surface] : [],
+  track: null,
+  startMs: null,
   comfort: {},
   feet: null,
   complaints: [],
@@ -188,6 +213,8 @@ export interface RunContext {
   readonly firstImpression: boolean;
   /** The reason of the stop-use notice that stands on the pair. */
   readonly stopped: boolean;
+  /** SHA-256 of the track without its private ends, where the tester sends it. */
+  readonly sentTrack?: string | null;
   /** The run that is changed: its fields that the form does not show stay as they were. */
   readonly before?: Run;
 }
@@ -208,7 +235,9 @@ export const runOfForm = (typed: RunForm, context: RunContext): FormOutcome => {
   const durationS = form.time.trim() === '' ? null : parseTypedTime(form.time);
   if (form.time.trim() !== '' && (durationS === null || durationS <= 0)) errors.add('time');
   const startMs =
-    form.start === '' ? context.nowMs - (durationS ?? 0) * 1000 : new Date(form.start).getTime();
+    form.start !== ''
+      ? new Date(form.start).getTime()
+      : (form.startMs ?? context.nowMs - (durationS ?? 0) * 1000);
   if (!Number.isFinite(startMs)) errors.add('start');
   const degrees = form.temperature.trim() === '' ? null : parseDecimal(form.temperature);
   const temperatureC = degrees === null ? null : toCelsius(degrees, units.temperature);
@@ -223,6 +252,12 @@ export const runOfForm = (typed: RunForm, context: RunContext): FormOutcome => {
   const complaints = complaintsOf(form, distanceM ?? 0, units, errors);
   if (errors.size > 0 || distanceM === null || form.pair === null) return { ok: false, errors };
 
+  const { track } = form;
+  const isTracks = track !== null && Math.abs(track.distanceM - distanceM) <= ROUNDING_M;
+  const painted =
+    track && track.stretches.length > 0
+      ? sharesOf(track.stretches, form.surfaces[0] ?? null, track.distanceM)
+      : null;
   const keepsStart = before !== undefined && form.start === toLocalMinute(before.startedAt);
   const share = 1 / form.surfaces.length;
   const run: Run = {
@@ -231,14 +266,22 @@ export const runOfForm = (typed: RunForm, context: RunContext): FormOutcome => {
     pair: form.pair,
     tester: context.tester,
     startedAt: keepsStart ? before.startedAt : toInstant(startMs),
-    distanceM: metres(distanceM),
-    distanceFrom: before?.distanceM === distanceM ? before.distanceFrom : 'typed',
+    distanceM: metres(isTracks ? track.distanceM : distanceM),
+    distanceFrom: isTracks
+      ? 'track'
+      : before?.distanceM === distanceM
+        ? before.distanceFrom
+        : 'typed',
+    otherDistanceM: track && !isTracks ? metres(track.distanceM) : before?.otherDistanceM,
+    track: track ? trackOfForm(track, context.sentTrack ?? null) : before?.track,
     durationS: durationS === null ? undefined : durationS,
-    surfaces: keepsSurfaces(form, before)
-      ? before?.surfaces
-      : form.surfaces.length === 0
-        ? undefined
-        : Object.fromEntries(form.surfaces.map((surface) => [surface, share])),
+    surfaces: painted
+      ? painted
+      : keepsSurfaces(form, before)
+        ? before?.surfaces
+        : form.surfaces.length === 0
+          ? undefined
+          : Object.fromEntries(form.surfaces.map((surface) => [surface, share])),
     ground: form.ground ?? undefined,
     temperatureC: temperatureC ?? undefined,
     sock: form.sock ?? undefined,
@@ -265,6 +308,20 @@ export const runOfForm = (typed: RunForm, context: RunContext): FormOutcome => {
   };
   return { ok: true, run: withoutUndefined(run) };
 };
+
+/** A typed distance that rounds the track's is the track's, metres: half of the last digit shown. */
+const ROUNDING_M = 6;
+
+const trackOfForm = (track: TrackForm, sent: string | null): NonNullable<Run['track']> => ({
+  distanceM: metres(track.distanceM),
+  fingerprint: track.fingerprint,
+  distanceBy: track.distanceBy,
+  ...(track.movingS !== null && { movingS: seconds(track.movingS) }),
+  ...(track.climbM !== null && { climbM: metres(track.climbM) }),
+  ...(track.stepsPerShoe !== null && { stepsPerShoe: track.stepsPerShoe }),
+  ...(track.paceByKmS.length > 0 && { paceByKmS: track.paceByKmS }),
+  ...(sent !== null && { attachment: sent }),
+});
 
 const keepsSurfaces = (form: RunForm, before: Run | undefined): boolean => {
   const had = Object.entries(before?.surfaces ?? {}).filter(([, share]) => share > 0);

@@ -1,4 +1,5 @@
 /** Everything that Pairlog says, in English. Every other language is one file with the same exports. */
+import type { GpxProblem } from '../../../core/track/index.ts';
 import type { RunOddity } from '../../../core/mileage/index.ts';
 import type { Foot, LeftOut, Refusal, UnpackProblem } from '../../../core/records/index.ts';
 import type { Glossary, LanguageName, TerminalWords } from '../types.ts';
@@ -410,6 +411,53 @@ export const phone = {
     missing: 'not here yet',
   },
 
+  track: {
+    add: 'From a track (GPX file)',
+    title: 'Track',
+    moving: (time: string) => `moving ${time}`,
+    climb: (metres: string) => `climb ${metres} m`,
+    made: {
+      smoothed:
+        'On the WGS84 ellipsoid; the noise of the fixes was taken out first. Standing does not count; climb from 3 m.',
+      'as-recorded':
+        'On the WGS84 ellipsoid, as recorded. Standing does not count; climb from 3 m.',
+    },
+    again: (when: string) => `This track was logged before, as the run of ${when}.`,
+    differs: (track: string, typed: string, percent: string) =>
+      `The track says ${track}, you typed ${typed} (${percent} %). Both are kept; what stands above counts.`,
+    useTrack: 'Take the track’s',
+    paint: 'Surfaces along the way',
+    base: 'The surface chosen below holds wherever nothing else is painted.',
+    from: (unit: string) => `From ${unit}`,
+    to: (unit: string) => `To ${unit}`,
+    surface: 'Surface there',
+    paintIt: 'Paint',
+    clean: 'Take the paint off',
+    stretch: (from: string, to: string, surface: string) => `${from} to ${to}: ${surface}`,
+    openMap: 'Open the map',
+    mapOf: 'Map of the run; the stretches are listed above',
+    north: 'N',
+    tapFirst: 'Tap the line where another surface begins.',
+    tapSecond: 'Tap where it ends.',
+    chooseSurface: 'What is it between the two marks?',
+    unknown: 'not said',
+    send: 'Send the track to my lead',
+    sendHint: (metres: string, times: 'exact' | 'minutes') =>
+      `Otherwise it stays on this phone. What is sent lacks the first and last ${metres} m and everything that near to either end${times === 'minutes' ? ', and its times are whole minutes' : ''}.`,
+    choosePair: 'In which pair was this run?',
+    wrong: {
+      'not-gpx': () => 'This is no GPX file. Export the run from your watch as GPX.',
+      'broken-xml': (line: number) => `The file is damaged at line ${line}. Export it anew.`,
+      doctype: () => 'The file has a document type, which no watch writes. It was not opened.',
+      'too-deep': () => 'The file is nested as no track is. It was not opened.',
+      'too-large': () => 'The file is too large: at most 50 million characters.',
+      'too-many-points': () => 'The track has more than half a million points.',
+      'no-points': () => 'There is no track in this file, only places or a route.',
+      'storage-full': () =>
+        'This phone has no room for the track. Free some space, then add it again.',
+    } as Readonly<Record<GpxProblem['why'] | 'storage-full', (line: number) => string>>,
+  },
+
   rank: {
     title: 'Which pair is more comfortable?',
     ask: 'You have run in more than one pair. Which is more comfortable?',
@@ -471,6 +519,11 @@ export const phone = {
     photosOver: { any: 'any network', unmetered: 'only without a data limit' },
     photosHint:
       'Not every browser knows which network it is on. Where it does not, photos wait until you send them by hand.',
+    privateEnds: 'Cut off sent tracks at either end',
+    privateEndsHint:
+      'So that nobody sees where you live. Distance, pace and climb are worked out before the cut.',
+    trackTimes: 'Times of sent tracks',
+    trackTimesKept: { exact: 'to the second', minutes: 'whole minutes' },
     storage: 'Storage',
     persisted: 'The browser keeps the log for good.',
     notPersisted:
@@ -575,6 +628,16 @@ export const desk = {
     ofBrief: 'Of the brief',
     runs: 'Runs',
     surfaces: 'By surface',
+    steps: 'Steps per shoe',
+    stepsFrom: (cadence: number, regression: number, unknown: number) =>
+      [
+        cadence > 0 ? `${cadence} % counted` : '',
+        regression > 0 ? `${regression} % by height and pace` : '',
+        unknown > 0 ? `${unknown} % unknown` : '',
+      ]
+        .filter(Boolean)
+        .join(', '),
+    load: 'Load per shoe, MN',
     holder: 'With',
     lastRun: 'Last run',
     notes: 'Note',

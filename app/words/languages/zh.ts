@@ -323,6 +323,50 @@ export const phone: PhoneWords = {
     missing: '尚未收到',
   },
 
+  track: {
+    add: '从轨迹（GPX 文件）',
+    title: '轨迹',
+    moving: (time) => `移动 ${time}`,
+    climb: (metres) => `爬升 ${metres} m`,
+    made: {
+      smoothed: '按 WGS84 椭球计算；已先去除定位噪声。停留不计；爬升以 3 m 起计。',
+      'as-recorded': '按 WGS84 椭球计算，依原始记录。停留不计；爬升以 3 m 起计。',
+    },
+    again: (when) => `此轨迹已记录过：${when} 的跑步。`,
+    differs: (track, typed, percent) =>
+      `轨迹为 ${track}，你输入 ${typed}（${percent} %）。两者都保留；以上方的数字为准。`,
+    useTrack: '采用轨迹的',
+    paint: '沿途路面',
+    base: '未标注之处以下方所选路面为准。',
+    from: (unit) => `从 ${unit}`,
+    to: (unit) => `到 ${unit}`,
+    surface: '那里的路面',
+    paintIt: '标注',
+    clean: '清除标注',
+    stretch: (from, to, surface) => `${from} 至 ${to}：${surface}`,
+    openMap: '打开地图',
+    mapOf: '跑步地图；各路段列在上方',
+    north: '北',
+    tapFirst: '点线路上另一种路面开始之处。',
+    tapSecond: '再点结束之处。',
+    chooseSurface: '两点之间是什么路面？',
+    unknown: '未说明',
+    send: '把轨迹发送给负责人',
+    sendHint: (metres, times) =>
+      `否则只留在本机。发送的轨迹不含首尾各 ${metres} m，也不含两端附近的任何点${times === 'minutes' ? '，时间取整分钟' : ''}。`,
+    choosePair: '这次跑步穿的是哪双？',
+    wrong: {
+      'not-gpx': () => '这不是 GPX 文件。请从手表导出 GPX。',
+      'broken-xml': (line) => `文件在第 ${line} 行损坏。请重新导出。`,
+      doctype: () => '文件含有文档类型声明，手表不会这样写，因此未打开。',
+      'too-deep': () => '文件嵌套过深，不像轨迹，因此未打开。',
+      'too-large': () => '文件过大：最多五千万个字符。',
+      'too-many-points': () => '轨迹超过五十万个点。',
+      'no-points': () => '文件中没有轨迹，只有地点或路线。',
+      'storage-full': () => '手机没有空间存放轨迹。请腾出空间后再添加。',
+    },
+  },
+
   rank: {
     title: '哪双更舒适？',
     ask: '你跑过不止一双鞋。哪双更舒适？',
@@ -383,6 +427,10 @@ export const phone: PhoneWords = {
     photos: '发送照片',
     photosOver: { any: '任何网络', unmetered: '仅不限流量的网络' },
     photosHint: '并非每个浏览器都知道当前网络。不知道时，照片会等你手动发送。',
+    privateEnds: '发送的轨迹首尾各去掉',
+    privateEndsHint: '这样没人看得出你住在哪里。距离、配速和爬升在去掉之前算好。',
+    trackTimes: '发送轨迹的时间',
+    trackTimesKept: { exact: '精确到秒', minutes: '取整分钟' },
     storage: '存储',
     persisted: '浏览器会长期保留记录。',
     notPersisted: '空间不足时浏览器可能清除记录。把 Pairlog 添加到主屏幕可避免。',
@@ -475,6 +523,16 @@ export const desk: DeskWords = {
     ofBrief: '占任务书',
     runs: '跑步',
     surfaces: '按路面',
+    steps: '每只步数',
+    stepsFrom: (cadence, regression, unknown) =>
+      [
+        cadence > 0 ? `${cadence} % 实测` : '',
+        regression > 0 ? `${regression} % 按身高配速` : '',
+        unknown > 0 ? `${unknown} % 未知` : '',
+      ]
+        .filter(Boolean)
+        .join('，'),
+    load: '每只负荷 MN',
     holder: '持有人',
     lastRun: '最近跑步',
     notes: '备注',
