@@ -3,12 +3,15 @@
  * The hub's answers (/v1/) are never touched: what is logged lives in IndexedDB, not in a cache.
  */
 import { clientsClaim } from 'workbox-core';
+import type { WorkboxPlugin } from 'workbox-core/types.js';
+import { ExpirationPlugin } from 'workbox-expiration';
 import {
   cleanupOutdatedCaches,
   createHandlerBoundToURL,
   precacheAndRoute,
 } from 'workbox-precaching';
 import { NavigationRoute, registerRoute } from 'workbox-routing';
+import { CacheFirst } from 'workbox-strategies';
 import { keepSharedFiles } from './shared-files.ts';
 
 declare const self: ServiceWorkerGlobalScope & {
@@ -25,6 +28,21 @@ registerRoute(
   ({ url }) => url.pathname === '/share',
   ({ request }) => keepSharedFiles(request),
   'POST',
+);
+
+// The plugin's own types are looser than the ones it is asked for.
+const bounded = new ExpirationPlugin({
+  maxEntries: 600,
+  maxAgeSeconds: 30 * 86_400,
+}) as WorkboxPlugin;
+
+// Map tiles, where the group has chosen some: the policy of the page lets no other picture in from outside.
+registerRoute(
+  ({ request, url }) => request.destination === 'image' && url.origin !== self.location.origin,
+  new CacheFirst({
+    cacheName: 'tiles',
+    plugins: [bounded],
+  }),
 );
 
 // A new version waits until the person agrees to it: a half-filled form is never reloaded away.

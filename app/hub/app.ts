@@ -25,6 +25,7 @@ import {
   type RecordId,
   type Scope,
   type Sha256,
+  type Tiles,
 } from '../../core/records/index.ts';
 import { mayManage, mayPull, type Caller } from './policy.ts';
 import { rateLimit } from './rate-limit.ts';
@@ -52,6 +53,8 @@ export interface HubDeps {
   readonly random: (bytes: number) => Uint8Array;
   /** Serves the built app; absent in tests of the endpoints alone. */
   readonly files?: MiddlewareHandler;
+  /** Map tiles for the group; absent: none, and no other origin is ever asked. */
+  readonly tiles?: Tiles;
   /** The caller's address, for the limit on guesses. */
   readonly addressOf?: (c: Context) => string;
   /** One line per request: method, path without query, status, milliseconds. Never a token or a body. */
@@ -112,6 +115,7 @@ export const createHub = (deps: HubDeps): Hono<Env> => {
   const { db, now, random } = deps;
   const joinsOf = rateLimit(JOINS_PER_ADDRESS.most, JOINS_PER_ADDRESS.windowMs);
   const joins = rateLimit(JOINS_IN_ALL.most, JOINS_IN_ALL.windowMs);
+  const tileOrigins = deps.tiles ? [new URL(deps.tiles.url).origin] : [];
   const app = new Hono<Env>();
 
   app.use(async (c, next) => {
@@ -130,8 +134,9 @@ export const createHub = (deps: HubDeps): Hono<Env> => {
         defaultSrc: ["'none'"],
         scriptSrc: ["'self'"],
         styleSrc: ["'self'"],
-        imgSrc: ["'self'", 'blob:', 'data:'],
-        connectSrc: ["'self'"],
+        imgSrc: ["'self'", 'blob:', 'data:', ...tileOrigins],
+        // The service worker fetches the tiles that it keeps.
+        connectSrc: ["'self'", ...tileOrigins],
         manifestSrc: ["'self'"],
         workerSrc: ["'self'"],
         fontSrc: ["'self'"],
@@ -170,6 +175,7 @@ export const createHub = (deps: HubDeps): Hono<Env> => {
         pushBytes: MAX_PUSH_BYTES,
         attachmentBytes: MAX_ATTACHMENT_BYTES,
       },
+      ...(deps.tiles && { tiles: deps.tiles }),
     }),
   );
 

@@ -5,7 +5,7 @@ import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import { createAdaptorServer } from '@hono/node-server';
 import { getConnInfo } from '@hono/node-server/conninfo';
-import { newRecordId, type RecordId, type Role } from '../../core/records/index.ts';
+import { newRecordId, type RecordId, type Role, type Tiles } from '../../core/records/index.ts';
 import { createHub } from './app.ts';
 import { loadBundle } from './demo.ts';
 import { staticFiles } from './static-files.ts';
@@ -25,6 +25,7 @@ export interface HubOptions {
   readonly demo?: string;
   /** Asks for a new lead code although the group is already there. */
   readonly newLeadCode?: boolean;
+  readonly tiles?: Tiles;
   readonly log?: (line: Readonly<Record<string, string | number>>) => void;
 }
 
@@ -83,6 +84,7 @@ export const startHub = async (options: HubOptions): Promise<RunningHub> => {
     random,
     addressOf: (c) => getConnInfo(c).remote.address ?? 'unknown',
     ...(options.dist !== null && { files: staticFiles(options.dist) }),
+    ...(options.tiles && { tiles: options.tiles }),
     ...(options.log && { log: options.log }),
   });
   const server = createAdaptorServer({ fetch: app.fetch });

@@ -3,6 +3,7 @@ import { sendAttachments } from './attachments.ts';
 import type { SyncStatus } from './changes.ts';
 import type { StoreContext } from './context.ts';
 import { deviceSide } from './device-side.ts';
+import type { HubClient } from './hub-client.ts';
 import type { Membership } from './membership.ts';
 import { syncRound } from './sync-round.ts';
 
@@ -28,6 +29,9 @@ export interface Syncing {
   startSyncing(): () => void;
 }
 
+/** The setting under which the group's map tiles are kept. */
+export const TILES_SETTING = 'tiles';
+
 const FIRST_SYNC_MS = 2000;
 const AFTER_SAVE_MS = 2000;
 const EVERY_MS = 5 * 60_000;
@@ -44,6 +48,17 @@ const alone = async <T>(work: () => Promise<T>): Promise<T | null> => {
 export const syncing = (context: StoreContext, member: Membership): Syncing => {
   const { changes } = context;
 
+  let asked = false;
+  /** Once a start: which map tiles the group has, kept for maps without a network. */
+  const askForTiles = async (hub: HubClient) => {
+    const hello = await hub.hello();
+    if (!hello.ok) return;
+    asked = true;
+    await context.withDatabase((db) =>
+      db.put('settings', hello.value.tiles ?? null, TILES_SETTING),
+    );
+  };
+
   const round = async ({ attachmentsNow }: SyncOptions): Promise<SyncOutcome> => {
     const session = await member.session();
     const hub = await member.hub();
@@ -55,6 +70,7 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
       push: (revisions) => hub.push(revisions),
     });
     if (outcome.ok) {
+      if (!asked) await askForTiles(hub);
       if (attachmentsNow || context.maySendAttachments())
         if (!(await sendAttachments(context, hub))) return { what: 'offline' };
       const { pulled, pushed, refused } = outcome;

@@ -20,6 +20,19 @@ const deviceSchema = z.string().check(z.regex(DEVICE_PATTERN)).brand<'DeviceId'>
 export const inviteCodeSchema = z.string().check(z.regex(/^[0-9A-HJKMNP-TV-Z]{10}$/));
 const epochMs = z.int();
 
+/** Where map tiles come from: an address with {z}, {x} and {y}, and whom to name for them. */
+export const tilesSchema = z.looseObject({
+  url: z
+    .string()
+    .check(
+      z.regex(
+        /^https?:\/\/[^\s{}]+\/.*\{z\}.*\{x\}.*\{y\}|^https?:\/\/[^\s{}]+\/.*\{z\}.*\{y\}.*\{x\}/,
+      ),
+    ),
+  attribution: z.string().check(z.minLength(1), z.maxLength(200)),
+});
+export type Tiles = z.infer<typeof tilesSchema>;
+
 export const helloAnswer = z.looseObject({
   protocols: z.array(z.int()),
   hubNow: epochMs,
@@ -28,6 +41,8 @@ export const helloAnswer = z.looseObject({
     pushBytes: z.int(),
     attachmentBytes: z.int(),
   }),
+  /** Absent: maps are drawn on plain ground. */
+  tiles: z.optional(tilesSchema),
 });
 
 /** `mine`: the member's own records and what it needs to log; `all`: everything (leads). */

@@ -5,6 +5,7 @@
 import type { BenchRow } from './row.ts';
 import { mergeRow } from './merge.ts';
 import { mileageRow } from './mileage.ts';
+import { trackRow } from './track.ts';
 
 const ROUNDS = 9;
 
@@ -41,4 +42,4 @@ const measure = async (row: BenchRow): Promise<string> => {
 };
 
 console.log('| what | Pairlog | peer | times as fast |\n| --- | --- | --- | --- |');
-for (const row of [mergeRow, mileageRow]) console.log(await measure(row));
+for (const row of [mergeRow, mileageRow, trackRow]) console.log(await measure(row));

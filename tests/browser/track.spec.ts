@@ -2,6 +2,8 @@
  * A track from a watch: shared into the app without a network, painted with two surfaces, saved; later the
  * desk has the kilometres by surface, and the hub has no point near either end.
  */
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { expect, test, type Page } from '@playwright/test';
 import { geodesicDistance, readGpx, writeGpx } from '../../core/track/index.ts';
 import { fixAt, START_MS, trackOf } from '../core/track/tracks.ts';
@@ -119,7 +121,6 @@ test('a shared track is measured, painted and saved offline; the hub gets it wit
     .click();
   await expect(page.getByText(/^4\.0 km to (4\.9|5\.0) km: gravel$/)).toBeVisible();
 
-  if (process.env['PAIRLOG_PICTURE']) await page.screenshot({ path: process.env['PAIRLOG_PICTURE'], fullPage: true });
   await page.getByText('Send the track to my lead').click();
   await page.getByText('Nothing bothered me').click();
   await page.getByRole('button', { name: 'Save' }).click();
@@ -180,4 +181,53 @@ test('the same track again is recognised, a typed distance that differs is shown
     .replaceAll(/<extensions>.*?<\/extensions>/g, '');
   await choose('again.gpx', again);
   await expect(page.getByText('This track was logged before')).toBeVisible();
+});
+
+test('tiles of the group lie under the way, are kept, and are there without a network', async ({
+  page,
+}) => {
+  const png = Buffer.from(
+    'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==',
+    'base64',
+  );
+  let served = 0;
+  const tileServer = createServer((_, answer) => {
+    served++;
+    answer.writeHead(200, { 'content-type': 'image/png', 'access-control-allow-origin': '*' });
+    answer.end(png);
+  });
+  await new Promise<void>((done) => tileServer.listen(0, () => done()));
+  const { port } = tileServer.address() as AddressInfo;
+  await hub.stop();
+  hub = await startHubProcess(
+    ...['--demo', 'demo-data/wear-test.pairlog'],
+    ...['--tiles', `http://localhost:${port}/{z}/{x}/{y}.png`, '--attribution', 'Invented tiles'],
+  );
+  await joinAsTester(page);
+  await page.goto(`${hub.url}/unsent`);
+  await page.getByRole('button', { name: 'Send now' }).click();
+  await expect(page.getByText('Up to date.')).toBeVisible();
+  const openMap = async () => {
+    await page.goto(hub.url);
+    await page.getByRole('link', { name: 'Log a run' }).click();
+    await page
+      .locator('input[type=file]')
+      .first()
+      .setInputFiles({
+        name: 'run.gpx',
+        mimeType: 'application/gpx+xml',
+        buffer: Buffer.from(gpx),
+      });
+    await page.getByRole('button', { name: 'Open the map' }).click();
+    await expect(page.locator('img.leaflet-tile-loaded').first()).toBeVisible();
+    await expect(page.getByText('Invented tiles')).toBeVisible();
+  };
+  await openMap();
+  await page.getByRole('button', { name: 'Start afresh' }).click();
+  const before = served;
+  expect(before).toBeGreaterThan(0);
+  await hub.pause();
+  await new Promise((done) => tileServer.close(done));
+  await openMap();
+  expect(served).toBe(before);
 });

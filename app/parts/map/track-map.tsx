@@ -1,12 +1,14 @@
 /**
  * The way of a run as a line on plain ground: coloured by surface, with kilometres, complaints, scale and
- * north. Two taps on the line and a surface paint the stretch between them. No tile is fetched.
+ * north. Two taps on the line and a surface paint the stretch between them. Tiles lie under it only where
+ * the group has chosen some.
  */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import * as z from 'zod/mini';
 import L from 'leaflet';
 import 'leaflet/dist/leaflet.css';
 import './track-map.css';
-import { surfaces, type Surface } from '../../../core/records/index.ts';
+import { surfaces, tilesSchema, type Surface } from '../../../core/records/index.ts';
 import {
   measureTrack,
   paint,
@@ -17,6 +19,8 @@ import {
 import { metres } from '../../../core/units/index.ts';
 import { Choice } from '../controls/controls.tsx';
 import { formatDistance } from '../format.ts';
+import { TILES_SETTING } from '../../store/index.ts';
+import { useStored } from '../state.ts';
 import { t, terms } from '../../words/index.ts';
 
 export interface TrackMapProps {
@@ -61,6 +65,9 @@ export const TrackMap = (props: TrackMapProps) => {
   const map = useRef<{ map: L.Map; layer: L.LayerGroup } | null>(null);
   const [first, setFirst] = useState<number | null>(null);
   const [span, setSpan] = useState<readonly [number, number] | null>(null);
+  const kept = useStored((from) => from.setting(TILES_SETTING), []);
+  const read = z.safeParse(tilesSchema, kept);
+  const tiles = useMemo(() => (read.success ? read.data : null), [read.success]);
   const [measured] = useState(() => measureTrack(props.track).segments);
   // The map outlives the drawings of this component: its listener asks for what holds now.
   const tapped = useRef<(alongM: number) => void>(() => undefined);
@@ -79,6 +86,11 @@ export const TrackMap = (props: TrackMapProps) => {
     const made = L.map(holder.current, { attributionControl: false, zoomSnap: 0.25 });
     L.control.scale({ imperial: false }).addTo(made);
     const layer = L.layerGroup().addTo(made);
+    if (tiles) {
+      // With CORS, so that what the service worker keeps is known to be a picture.
+      L.tileLayer(tiles.url, { attribution: tiles.attribution, crossOrigin: true }).addTo(made);
+      L.control.attribution({ prefix: false }).addTo(made);
+    }
     const points = measured.flat();
     made.fitBounds(L.latLngBounds(points.map(place)), { padding: [24, 24], animate: false });
     made.on('click', (event: L.LeafletMouseEvent) => {
@@ -98,7 +110,7 @@ export const TrackMap = (props: TrackMapProps) => {
       made.remove();
       map.current = null;
     };
-  }, [measured]);
+  }, [measured, tiles]);
 
   useEffect(() => {
     const layer = map.current?.layer;
@@ -120,7 +132,7 @@ export const TrackMap = (props: TrackMapProps) => {
     for (const { atM, label } of props.marks) mark(atM, 'complaint', label);
     for (const end of [first, ...(span ?? [])])
       if (end !== null) mark(end, 'tapped', formatDistance(metres(end)));
-  }, [measured, props.stretches, props.base, props.marks, props.lengthM, first, span]);
+  }, [measured, tiles, props.stretches, props.base, props.marks, props.lengthM, first, span]);
 
   const choose = (surface: Surface) => {
     if (!span) return;
@@ -136,6 +148,7 @@ export const TrackMap = (props: TrackMapProps) => {
           {`↑ ${words.north}`}
         </span>
       </div>
+      {tiles && <p class="soft small">{words.tiles(new URL(tiles.url).host)}</p>}
       <p class="soft small" role="status">
         {span ? words.chooseSurface : first === null ? words.tapFirst : words.tapSecond}
       </p>

@@ -436,6 +436,7 @@ export const phone = {
     stretch: (from: string, to: string, surface: string) => `${from} to ${to}: ${surface}`,
     openMap: 'Open the map',
     mapOf: 'Map of the run; the stretches are listed above',
+    tiles: (host: string) => `The ground comes from ${host}, which sees where you look.`,
     north: 'N',
     tapFirst: 'Tap the line where another surface begins.',
     tapSecond: 'Tap where it ends.',

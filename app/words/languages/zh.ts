@@ -346,6 +346,7 @@ export const phone: PhoneWords = {
     stretch: (from, to, surface) => `${from} 至 ${to}：${surface}`,
     openMap: '打开地图',
     mapOf: '跑步地图；各路段列在上方',
+    tiles: (host) => `底图来自 ${host}，对方能看到你查看的位置。`,
     north: '北',
     tapFirst: '点线路上另一种路面开始之处。',
     tapSecond: '再点结束之处。',
