@@ -15,6 +15,7 @@ import { toInstant } from '../parts/instant.ts';
 import { d, terms } from '../words/index.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
 import { saveRecord, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
+import { OverTime } from './over-time.tsx';
 import { ToAsk } from './to-ask.tsx';
 
 const surfacesInWords = (pair: PairReview): string =>
@@ -103,6 +104,7 @@ export const Pairs = ({ records, review }: TabProps) => {
           </tbody>
         </table>
       </div>
+      <OverTime records={records} review={review} />
       <div class="two-columns">
         <HandOut records={records} review={review} />
         <Withdraw records={records} review={review} />

@@ -57,6 +57,13 @@ export interface PairReview {
     readonly handOut: RecordId | null;
     readonly distanceM: Metres;
   }[];
+  /** What was on the pair at the end of each counted run, in the order of time. */
+  readonly course: readonly {
+    readonly atMs: number;
+    readonly totalM: Metres;
+    /** Steps in each shoe, as far as they are known. */
+    readonly stepsPerShoe: number;
+  }[];
   /** Who has the pair now; null where it is not out. */
   readonly holder: RecordId | null;
   readonly lastRunMs: number | null;

@@ -196,6 +196,11 @@ interface PairContext {
 
 const reviewPair = ({ body, revision }: RecordOf<'pair'>, context: PairContext): PairReview => {
   const { runs, spans, stops, briefM, outOfTolerance, testers, nowMs } = context;
+  const loads = runs.map((run) => ({
+    run,
+    distance: run.distanceM,
+    load: loadOf(run, testers.get(run.tester)),
+  }));
   const mileage = pairMileage(revision.id, runs, body.carriedInM ?? metres(0), spans);
   const stop = stops.find((s) => s.body.pairs.includes(revision.id) && isStanding(s.body, nowMs));
   const byDistance = (a: { distanceM: number }, b: { distanceM: number }) =>
@@ -210,9 +215,8 @@ const reviewPair = ({ body, revision }: RecordOf<'pair'>, context: PairContext):
     runs: mileage.runs,
     shareOfBrief: briefM > 0 ? mileage.totalM / briefM : 0,
     bySurface: mileage.bySurface,
-    load: sumLoads(
-      runs.map((run) => ({ distance: run.distanceM, load: loadOf(run, testers.get(run.tester)) })),
-    ),
+    load: sumLoads(loads),
+    course: courseOf(loads, body.carriedInM ?? metres(0)),
     byTester: [...mileage.byTester]
       .map(([tester, distanceM]) => ({ tester, distanceM }))
       .sort(byDistance),
@@ -224,6 +228,20 @@ const reviewPair = ({ body, revision }: RecordOf<'pair'>, context: PairContext):
     stopUse: stop ? { id: stop.revision.id, reason: stop.body.reason } : null,
     outOfTolerance,
   };
+};
+
+const courseOf = (
+  loads: readonly { readonly run: LoggedRun; readonly load: RunLoad | null }[],
+  carriedInM: Metres,
+): PairReview['course'] => {
+  let [totalM, stepsPerShoe] = [carriedInM as number, 0];
+  return [...loads]
+    .sort((a, b) => a.run.endMs - b.run.endMs)
+    .map(({ run, load }) => {
+      totalM += run.distanceM;
+      stepsPerShoe += load?.stepsPerShoe ?? 0;
+      return { atMs: run.endMs, totalM: metres(totalM), stepsPerShoe: Math.round(stepsPerShoe) };
+    });
 };
 
 const loadOf = ({ distanceM, run }: LoggedRun, tester: Tester | undefined): RunLoad | null =>

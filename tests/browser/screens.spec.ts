@@ -2,6 +2,8 @@
 import { fileURLToPath } from 'node:url';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { writeGpx } from '../../core/track/index.ts';
+import { fixAt, START_MS, trackOf } from '../core/track/tracks.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
@@ -10,6 +12,9 @@ test.beforeEach(async () => {
 });
 test.afterEach(() => hub.stop());
 
+const gpx = writeGpx(
+  trackOf(Array.from({ length: 200 }, (_, at) => fixAt(5 * at, 10 * at, START_MS + 3000 * at))),
+);
 const picture = fileURLToPath(new URL('../../demo-data/pictures/phone.png', import.meta.url));
 
 /** A lead gives the tester one more pair, so that there is something to rank. */
@@ -132,7 +137,8 @@ test('the tester’s screens', async ({ page }) => {
       if (path !== log) return;
       // The fullest state of the form: map, complaint, pain with its notice, everything unfolded.
       const radios = at.locator('main form');
-      await radios.locator('input[value=something]').check({ force: true });
+      await at.locator('.track-place .field').first().waitFor();
+      await radios.locator('label.choice:has(input[value=something])').click();
       await at.locator('.foot-map').waitFor();
       await at.locator('select').selectOption({ index: 3 });
       await at
@@ -140,9 +146,22 @@ test('the tester’s screens', async ({ page }) => {
         .last()
         .locator('input[value="4"]')
         .check({ force: true });
-      await at.locator('input[type=file]').first().setInputFiles(picture);
+      await at
+        .locator('.sheet')
+        .filter({ has: at.locator('.foot-map') })
+        .locator('input[type=file]')
+        .setInputFiles(picture);
+      // The draft keeps the track, so only the first visit gives it.
+      const track = at.locator('.track-place');
+      if (await track.locator('input[type=file]').count())
+        await track
+          .locator('input[type=file]')
+          .setInputFiles({ name: 'a.gpx', mimeType: 'text/xml', buffer: Buffer.from(gpx) });
+      await track.locator('details summary').click();
+      await track.locator('section > button').last().click();
+      await at.locator('.way-map').waitFor();
       await at.locator('.photo img').first().waitFor();
-      await at.locator('summary').click();
+      await at.locator('form > details > summary').click();
       await expect(at.locator('.notice-danger')).toBeVisible();
     },
   );

@@ -3,7 +3,7 @@
  * north. Two taps on the line and a surface paint the stretch between them. Tiles lie under it only where
  * the group has chosen some.
  */
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import * as z from 'zod/mini';
 import L from 'leaflet';
 import 'leaflet/dist/leaflet.css';
@@ -65,9 +65,10 @@ export const TrackMap = (props: TrackMapProps) => {
   const map = useRef<{ map: L.Map; layer: L.LayerGroup } | null>(null);
   const [first, setFirst] = useState<number | null>(null);
   const [span, setSpan] = useState<readonly [number, number] | null>(null);
-  const kept = useStored((from) => from.setting(TILES_SETTING), []);
-  const read = z.safeParse(tilesSchema, kept);
-  const tiles = useMemo(() => (read.success ? read.data : null), [read.success]);
+  const tiles = useStored(async (from) => {
+    const read = z.safeParse(tilesSchema, await from.setting(TILES_SETTING));
+    return read.success ? read.data : null;
+  }, []);
   const [measured] = useState(() => measureTrack(props.track).segments);
   // The map outlives the drawings of this component: its listener asks for what holds now.
   const tapped = useRef<(alongM: number) => void>(() => undefined);
@@ -143,7 +144,7 @@ export const TrackMap = (props: TrackMapProps) => {
   return (
     <div class="stack">
       <div class="way-map">
-        <div ref={holder} class="way-ground" role="img" aria-label={words.mapOf} />
+        <div ref={holder} class="way-ground" role="group" aria-label={words.mapOf} />
         <span class="way-north" aria-hidden="true">
           {`↑ ${words.north}`}
         </span>

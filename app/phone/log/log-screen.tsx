@@ -240,7 +240,11 @@ const Form = ({ context }: { context: Context }) => {
         </div>
       </div>
       <p class="soft small">{words.log.timeHint}</p>
-      {!before && <TrackPart form={form} shared={context.shared} onChange={change} />}
+      {!before && (
+        <div class="track-place">
+          <TrackPart form={form} shared={context.shared} onChange={change} />
+        </div>
+      )}
       <Choices
         label={words.log.surface}
         options={(allOffered ? allSurfaces : likely).map((value) => ({

@@ -128,7 +128,7 @@ const Taken = (props: {
   return (
     <section class="sheet" aria-label={words.title}>
       <div class="row row-apart">
-        <h3>{words.title}</h3>
+        <h2>{words.title}</h2>
         <Button
           kind="quiet"
           aria-label={`${t().remove}: ${words.title}`}

@@ -629,7 +629,11 @@ export const desk = {
     ofBrief: 'Of the brief',
     runs: 'Runs',
     surfaces: 'By surface',
+    overTime: 'Pairs over time',
+    ofWhat: 'What',
+    days: (first: string) => `Days since ${first}`,
     steps: 'Steps per shoe',
+    stepsThousand: 'Steps per shoe, thousands',
     stepsFrom: (cadence: number, regression: number, unknown: number) =>
       [
         cadence > 0 ? `${cadence} % counted` : '',

@@ -524,7 +524,11 @@ export const desk: DeskWords = {
     ofBrief: '占任务书',
     runs: '跑步',
     surfaces: '按路面',
+    overTime: '样鞋随时间',
+    ofWhat: '指标',
+    days: (first) => `自 ${first} 起的天数`,
     steps: '每只步数',
+    stepsThousand: '每只步数，千步',
     stepsFrom: (cadence, regression, unknown) =>
       [
         cadence > 0 ? `${cadence} % 实测` : '',
