@@ -133,7 +133,7 @@ test(`${KILLS} kills at random moments lose no saved run and no draft`, async ()
   let drafts = 0;
   for (let kill = 0; kill < KILLS; kill++) {
     const logging = logOn(page).catch(() => undefined);
-    await new Promise((done) => setTimeout(done, 150 + random() * 900));
+    await new Promise((done) => setTimeout(done, 150 + random() * 1500));
     const gone = new Promise((done) => context.on('close', done));
     killBrowser(folder);
     await Promise.all([logging, gone]);
@@ -159,7 +159,9 @@ test(`${KILLS} kills at random moments lose no saved run and no draft`, async ()
   console.log(
     `${KILLS} kills: ${called.length} runs called saved, ${drafts} drafts kept, none lost`,
   );
-  expect(called.length).toBeGreaterThan(KILLS / 2);
+  // Enough of both, so that the test says something on a slow machine too.
+  expect(called.length).toBeGreaterThan(KILLS / 5);
+  expect(drafts).toBeGreaterThan(0);
   await context.close();
   await rm(folder, { recursive: true, force: true });
 });
@@ -198,6 +200,7 @@ test('a phone that the browser cleared says so and takes everything back from th
   await page.getByLabel('Distance, km').fill('9.9');
   await page.getByText('Nothing bothered me').click();
   await page.getByRole('button', { name: 'Save' }).click();
+  await expect(page.getByText('Saved on this phone')).toBeVisible();
   await page.goto(`${hub.url}/unsent`);
   await page.getByRole('button', { name: 'Send now' }).click();
   await expect(page.getByText('Everything is with your group.')).toBeVisible();
