@@ -56,12 +56,6 @@ export const betaQuantile = (p: number, a: number, b: number): number => {
   return (low + high) / 2;
 };
 
-/** Probability that Student's t with `df` degrees of freedom is at most t. */
-export const tCdf = (t: number, df: number): number => {
-  const tail = betaLower(df / (df + t * t), df / 2, 0.5) / 2;
-  return t > 0 ? 1 - tail : tail;
-};
-
 /** Two-sided p-value of a t statistic. */
 export const tTwoSided = (t: number, df: number): number =>
   betaLower(df / (df + t * t), df / 2, 0.5);
