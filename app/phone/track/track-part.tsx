@@ -10,9 +10,9 @@ import { settings } from '../../parts/settings.ts';
 import { store, useRecords, useStored } from '../../parts/state.ts';
 import { t, terms } from '../../words/index.ts';
 import type { RunForm, TrackForm } from '../log/run-form.ts';
-import { takeTrack, wholeTrack } from './read-track.ts';
 
-// The map and Leaflet come when somebody opens them.
+// Reading and measuring come with the first track, the map and Leaflet when somebody opens it.
+const reading = () => import('./read-track.ts');
 const TrackMap = lazy(async () => (await import('../../parts/map/track-map.tsx')).TrackMap);
 
 /** Typed and tracked figures that differ by less are the same, metres: half of the last digit typed. */
@@ -34,7 +34,7 @@ export const TrackPart = (props: {
     if (!file) return;
     setBusy(true);
     setTrouble(null);
-    const taken = await takeTrack(store, file);
+    const taken = await (await reading()).takeTrack(store, file);
     setBusy(false);
     if (!taken.ok) return setTrouble(words.wrong[taken.why](taken.line));
     const { track } = taken;
@@ -108,7 +108,11 @@ const Taken = (props: {
   const { form, track, unit, onChange } = props;
   const runs = useRecords('run');
   const [open, setOpen] = useState(false);
-  const whole = useStored((from) => wholeTrack(from, track.whole), [], [track.whole]);
+  const whole = useStored(
+    async (from) => (await reading()).wholeTrack(from, track.whole),
+    [],
+    [track.whole],
+  );
   const change = (part: Partial<TrackForm>) => onChange({ track: { ...track, ...part } });
   const again = runs?.find(
     ({ body }) => body.track && isSameTrack(body.track.fingerprint, track.fingerprint),
