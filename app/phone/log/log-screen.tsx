@@ -29,6 +29,8 @@ import {
 // Reading and measuring tracks is a third of this screen's code and not always needed.
 const TrackPart = lazy(async () => (await import('../track/track-part.tsx')).TrackPart);
 
+const AFTER_FIRST_PAINT_MS = 800;
+
 const USUAL_SURFACE = 'usual-surface';
 
 interface Context {
@@ -98,6 +100,13 @@ const Form = ({ context }: { context: Context }) => {
     if (form.distance === '' && !before) distance.current?.focus({ preventScroll: true });
     // Once, when the screen opens.
     // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, []);
+
+  // What few need comes after what everybody waits for.
+  const [isQuiet, setQuiet] = useState(false);
+  useEffect(() => {
+    const timer = setTimeout(() => setQuiet(true), AFTER_FIRST_PAINT_MS);
+    return () => clearTimeout(timer);
   }, []);
 
   const change = (part: Partial<RunForm>) => {
@@ -242,7 +251,9 @@ const Form = ({ context }: { context: Context }) => {
       <p class="soft small">{words.log.timeHint}</p>
       {!before && (
         <div class="track-place">
-          <TrackPart form={form} shared={context.shared} onChange={change} />
+          {(isQuiet || context.shared !== null || form.track !== null) && (
+            <TrackPart form={form} shared={context.shared} onChange={change} />
+          )}
         </div>
       )}
       <Choices
