@@ -1,0 +1,189 @@
+/**
+ * Rank tests: two groups (Wilcoxon, Mann & Whitney), pairs (Wilcoxon signed rank), and two groups within
+ * strata. Exact, ties included, by counting all ways to share the ranks out (Streitberg B & Röhmel J,
+ * Biom J 1987;29; Hollander M & Wolfe DA, Nonparametric Statistical Methods, 1973); the normal
+ * distribution with the variance of the permutations where counting would be long.
+ */
+import { normalTwoSided } from './normal.ts';
+import { convolve } from './two-by-two.ts';
+
+/** Twice the midrank of each value, so that ties stay whole. */
+export const doubledRanks = (values: readonly number[]): number[] => {
+  const order = values
+    .map((_, at) => at)
+    .sort((a, b) => (values[a] as number) - (values[b] as number));
+  const ranks = new Array<number>(values.length).fill(0);
+  for (let from = 0; from < order.length;) {
+    let to = from;
+    while (to < order.length && values[order[to] as number] === values[order[from] as number]) to++;
+    for (let at = from; at < to; at++) ranks[order[at] as number] = from + to + 1;
+    from = to;
+  }
+  return ranks;
+};
+
+/** Distribution of the sum of `take` of the whole numbers, all choices equally likely; from sum 0 on. */
+const sumOfChosen = (numbers: readonly number[], take: number): Float64Array => {
+  const most = [...numbers]
+    .sort((a, b) => b - a)
+    .slice(0, take)
+    .reduce((a, b) => a + b, 0);
+  const ways = Array.from({ length: take + 1 }, () => new Float64Array(most + 1));
+  (ways[0] as Float64Array)[0] = 1;
+  for (const [seen, number] of numbers.entries())
+    for (let chosen = Math.min(take, seen + 1); chosen >= 1; chosen--) {
+      const from = ways[chosen - 1] as Float64Array;
+      const to = ways[chosen] as Float64Array;
+      for (let sum = most; sum >= number; sum--)
+        to[sum] = (to[sum] as number) + (from[sum - number] as number);
+    }
+  const last = ways[take] as Float64Array;
+  const total = last.reduce((a, b) => a + b, 0);
+  return last.map((count) => count / total);
+};
+
+export interface RankResult {
+  /** Two-sided. */
+  readonly p: number;
+  /** Probability that a value of the first group is above one of the second, ties as half; 0.5: neither. */
+  readonly chanceAbove: number | null;
+  readonly method: 'exact' | 'normal';
+  /** Strata that say something. */
+  readonly strata: number;
+}
+
+/** One stratum: the values, and which of them belong to the first group. */
+export interface RankStratum {
+  readonly values: readonly number[];
+  readonly inFirst: readonly boolean[];
+}
+
+/** Beyond this many steps the normal distribution is taken. */
+const EXACT_STEPS = 3e6;
+
+/** Both tails of a distribution over whole numbers, by distance from its mean. */
+const beyondMean = (probabilities: Float64Array, at: number, mean: number): number => {
+  const far = Math.abs(at - mean) - 1e-9;
+  let p = 0;
+  for (let k = 0; k < probabilities.length; k++)
+    if (Math.abs(k - mean) >= far) p += probabilities[k] as number;
+  return Math.min(1, p);
+};
+
+/**
+ * Do the values of the first group lie above or below those of the second, within strata? The sum over
+ * strata of the first group's rank sums. With one stratum, the test of Wilcoxon, Mann and Whitney; with
+ * time as the value and a feature as the group, Kendall's S against time within strata (Hirsch RM &
+ * Slack JR, Water Resour Res 1984;20:727-732).
+ */
+export const stratifiedRankTest = (strata: readonly RankStratum[]): RankResult => {
+  const telling = strata.filter(
+    ({ values, inFirst }) =>
+      inFirst.includes(true) && inFirst.includes(false) && new Set(values).size > 1,
+  );
+  if (telling.length === 0) return { p: 1, chanceAbove: null, method: 'exact', strata: 0 };
+  let [seen, mean, variance, wins, pairs, steps, range] = [0, 0, 0, 0, 0, 0, 1];
+  const parts: { ranks: number[]; take: number }[] = [];
+  for (const { values, inFirst } of telling) {
+    const n = values.length;
+    const take = inFirst.filter(Boolean).length;
+    const ranks = doubledRanks(values);
+    const sum = ranks.reduce((total, rank, at) => total + (inFirst[at] ? rank : 0), 0);
+    seen += sum;
+    mean += take * (n + 1);
+    const spread = ranks.reduce((total, rank) => total + (rank - n - 1) ** 2, 0) / (n - 1);
+    variance += ((take * (n - take)) / n) * spread;
+    wins += sum / 2 - (take * (take + 1)) / 2;
+    pairs += take * (n - take);
+    // The fewer are counted: the ranks of the others are what is left.
+    const fewer = Math.min(take, n - take);
+    const most = fewer * 2 * n;
+    steps += n * fewer * most + range * most;
+    range += most;
+    parts.push({ ranks, take });
+  }
+  const common = { chanceAbove: wins / pairs, strata: telling.length };
+  if (steps > EXACT_STEPS)
+    return { ...common, p: normalTwoSided((seen - mean) / Math.sqrt(variance)), method: 'normal' };
+  let probabilities: Float64Array = Float64Array.of(1);
+  let least = 0;
+  for (const { ranks, take } of parts) {
+    const own = sumOfFirst(ranks, take);
+    least += own.least;
+    probabilities = convolve(probabilities, own.probabilities);
+  }
+  return { ...common, p: beyondMean(probabilities, seen - least, mean - least), method: 'exact' };
+};
+
+/** Distribution of the first group's rank sum; the smaller group is counted, the other is what is left. */
+const sumOfFirst = (ranks: readonly number[], take: number) => {
+  const fewer = Math.min(take, ranks.length - take);
+  const counted = sumOfChosen(ranks, fewer);
+  const from = counted.findIndex((p) => p > 0);
+  const probabilities = counted.slice(from);
+  if (fewer === take) return { least: from, probabilities };
+  const total = ranks.reduce((a, b) => a + b, 0);
+  return { least: total - (counted.length - 1), probabilities: probabilities.reverse() };
+};
+
+/** Two independent groups: {@link stratifiedRankTest} with one stratum. */
+export const rankSumTest = (first: readonly number[], second: readonly number[]): RankResult =>
+  stratifiedRankTest([
+    {
+      values: [...first, ...second],
+      inFirst: [...first.map(() => true), ...second.map(() => false)],
+    },
+  ]);
+
+export interface SignedRank {
+  /** Sum of the ranks of the positive differences; differences of zero are left out. */
+  readonly v: number;
+  readonly p: number;
+  readonly pGreater: number;
+  readonly method: 'exact' | 'normal';
+}
+
+/** Wilcoxon's signed rank test of paired differences, ties by midranks. */
+export const signedRankTest = (differences: readonly number[]): SignedRank => {
+  const moving = differences.filter((d) => d !== 0);
+  const ranks = doubledRanks(moving.map(Math.abs));
+  const seen = ranks.reduce((sum, rank, at) => sum + ((moving[at] as number) > 0 ? rank : 0), 0);
+  const total = ranks.reduce((a, b) => a + b, 0);
+  const v = seen / 2;
+  if (moving.length > 200) {
+    const z = (seen - total / 2) / (Math.sqrt(ranks.reduce((sum, r) => sum + r * r, 0)) / 2);
+    const p = normalTwoSided(z);
+    return { v, p, pGreater: z > 0 ? p / 2 : 1 - p / 2, method: 'normal' };
+  }
+  let probabilities = new Float64Array(total + 1);
+  probabilities[0] = 1;
+  let most = 0;
+  for (const rank of ranks) {
+    const next = new Float64Array(total + 1);
+    most += rank;
+    for (let sum = 0; sum <= most; sum++)
+      next[sum] =
+        ((probabilities[sum] as number) +
+          (sum >= rank ? (probabilities[sum - rank] as number) : 0)) /
+        2;
+    probabilities = next;
+  }
+  const pGreater = probabilities.reduce((p, share, sum) => p + (sum >= seen ? share : 0), 0);
+  return { v, p: beyondMean(probabilities, seen, total / 2), pGreater, method: 'exact' };
+};
+
+/** The middle of all pairwise means of the differences (Hodges & Lehmann); null where there is none. */
+export const hodgesLehmann = (differences: readonly number[]): number | null => {
+  const means = differences.flatMap((a, at) => differences.slice(at).map((b) => (a + b) / 2));
+  return median(means);
+};
+
+/** The middle value; null where there is none. */
+export const median = (values: readonly number[]): number | null => {
+  if (values.length === 0) return null;
+  const sorted = [...values].sort((a, b) => a - b);
+  const middle = sorted.length >> 1;
+  return sorted.length % 2 === 1
+    ? (sorted[middle] as number)
+    : ((sorted[middle - 1] as number) + (sorted[middle] as number)) / 2;
+};
