@@ -1,0 +1,257 @@
+/**
+ * Which complaints recur, and how sure is that, however often one looks?
+ *
+ * For each zone and kind two claims are weighed against the brief's allowed rate per asked run: at least
+ * two testers are above it, and this one tester is. Their e-values (`core/statistics/rate-evidence.ts`,
+ * with sources) stay valid at every reading. Over all cells of a round the false discovery rate of each
+ * claim is held at 10 % by e-BH, whatever the dependence between cells: complaints of one run come in
+ * bunches (Wang R & Ramdas A, False discovery rate control with e-values, J R Stat Soc B
+ * 2022;84:822-852). Looking after every run changes nothing: the reading at which one acts is a stopping
+ * time.
+ *
+ * Every combination of zone and kind is a hypothesis. Those that cannot sensibly be felt there
+ * (`isPlausible`) share a twentieth of the error, so that they cost the others nearly nothing: prior
+ * weights, fixed before any run. For claims on one tester, each tester asked is a hypothesis too; who
+ * tests must not be decided by what was complained of.
+ */
+import {
+  complaintKinds,
+  isPlausible,
+  kindsOfComplaint,
+  plausibleCells,
+  zoneCodes,
+  type ComplaintKind,
+  type ZoneCode,
+} from '../foot/index.ts';
+import type { RecordId } from '../records/index.ts';
+import {
+  clusteredFromSums,
+  eBenjaminiHochberg,
+  evidenceOverUnits,
+  logUnitEvidence,
+  wilson,
+  type ClusteredShare,
+  type Interval,
+} from '../statistics/index.ts';
+import { countTally, type ComplaintCell, type ComplaintCounts, type FeetAnswer } from './counts.ts';
+import { tallyAnswers } from './tally.ts';
+
+/** What the log says about a cell; nothing else is shown as proof. */
+export const evidenceWords = [
+  /** At least two testers are above the allowed rate. */
+  'recurs-across-testers',
+  /** Named testers are above it; whether another is, is open. A question of that foot's fit. */
+  'recurs-for-one-tester',
+  /** Reported in two runs or more, and not proven. */
+  'early-sign',
+  /** Reported in one run. */
+  'seen-once',
+  /** No report in N asked runs. */
+  'not-seen',
+  /** No report, and so few asked runs that a report in every one of them would not have been proof. */
+  'too-few-runs',
+] as const;
+export type EvidenceWord = (typeof evidenceWords)[number];
+
+/** Share of asked runs in which a complaint is still accepted, from the brief. */
+export interface AllowedRate {
+  readonly complaint: number;
+  readonly pain: number;
+}
+
+/** Share of proven claims that may be false, on average. */
+export const FALSE_DISCOVERY_RATE = 0.1;
+
+/** Share of that which the cells that cannot sensibly be felt have among them. */
+const IMPLAUSIBLE_SHARE = 0.05;
+
+const CELLS = zoneCodes.length * complaintKinds.length;
+const PLAUSIBLE = plausibleCells().length;
+
+/** ln of a cell's prior weight; the weights of all cells sum to their number. */
+const logWeight = (kind: ComplaintKind, zone: ZoneCode): number =>
+  Math.log(
+    isPlausible(kind, zone)
+      ? ((1 - IMPLAUSIBLE_SHARE) * CELLS) / PLAUSIBLE
+      : (IMPLAUSIBLE_SHARE * CELLS) / (CELLS - PLAUSIBLE),
+  );
+
+/** The greatest e-value that is written out; JSON has no infinity. */
+const GREATEST = 1e300;
+const eOf = (logE: number): number => Math.min(GREATEST, Math.exp(logE));
+
+export interface Share extends Interval {
+  readonly count: number;
+  readonly of: number;
+}
+
+/** The evidence on one cell of a round. */
+export interface CellEvidence {
+  readonly zone: ZoneCode;
+  readonly kind: ComplaintKind;
+  readonly word: EvidenceWord;
+  readonly allowedRate: number;
+  /** E-value that at least two testers are above the allowed rate; compare with `needed`. */
+  readonly eValue: number;
+  /** What the e-value must reach while no other cell is proven; less with each that is. */
+  readonly needed: number;
+  readonly counts: ComplaintCell;
+  readonly asked: { readonly runs: number; readonly testers: number };
+  /** Testers who reported it, of those asked, with Wilson's interval: one vote a tester. */
+  readonly testersOnce: Share;
+  readonly testersTwice: Share;
+  /** Share of asked runs that reported it, the tester as the unit. */
+  readonly runShare: ClusteredShare;
+  /** Testers who are each proven to be above the allowed rate, strongest first. */
+  readonly provenTesters: readonly { readonly tester: RecordId; readonly eValue: number }[];
+}
+
+/** What holds for every cell of a round that nobody reported. */
+export interface Unreported {
+  readonly word: 'not-seen' | 'too-few-runs';
+  readonly asked: { readonly runs: number; readonly testers: number };
+  /** Share of testers who might still have it: Wilson's upper limit of 0 of the testers asked. */
+  readonly testersUpTo: number;
+}
+
+export interface RoundEvidence {
+  /** Cells with a report: proven first, then by e-value, then by zone and kind. */
+  readonly cells: readonly CellEvidence[];
+  readonly unreported: { readonly complaint: Unreported; readonly pain: Unreported };
+}
+
+export interface ComplaintEvidence {
+  readonly counts: ComplaintCounts;
+  readonly evidence: RoundEvidence;
+}
+
+/** The rate that a kind is held against. */
+export const allowedRateOf = (kind: ComplaintKind, allowed: AllowedRate): number =>
+  kindsOfComplaint[kind].painLike ? allowed.pain : allowed.complaint;
+
+const shareOf = (count: number, of: number): Share => ({ count, of, ...wilson(count, of) });
+
+/**
+ * Counts and weighs the answers of one round. The order of the answers never changes anything.
+ * @param answers of every run of the round whose feet question was answered
+ */
+export const weighComplaints = (
+  answers: readonly FeetAnswer[],
+  allowed: AllowedRate,
+): ComplaintEvidence => {
+  const tally = tallyAnswers(answers);
+  const counts = countTally(tally, answers);
+  const judges = {
+    complaint: evidenceOverUnits(tally.asked, allowed.complaint),
+    pain: evidenceOverUnits(tally.asked, allowed.pain),
+  };
+  const asked = { runs: answers.length, testers: tally.testers.length };
+  const squaredTrials = tally.asked.reduce((sum, n) => sum + n * n, 0);
+
+  const weighed = counts.cells.map((cell) => {
+    const judge = kindsOfComplaint[cell.kind].painLike ? judges.pain : judges.complaint;
+    const reporters = cell.byTester.map((own) => ({ x: own.reported, n: own.asked }));
+    return { cell, logE: judge(reporters), bonus: logWeight(cell.kind, cell.zone) };
+  });
+  const across = eBenjaminiHochberg(
+    weighed.map(({ logE, bonus }) => logE + bonus),
+    CELLS,
+    FALSE_DISCOVERY_RATE,
+  );
+  const single = provenTesters(counts.cells, allowed, asked.testers);
+  const plausible = Math.log(PLAUSIBLE / (1 - IMPLAUSIBLE_SHARE) / FALSE_DISCOVERY_RATE);
+
+  const cells = weighed.map(({ cell, logE, bonus }, at): CellEvidence => {
+    const proven = single[at] as CellEvidence['provenTesters'];
+    return {
+      zone: cell.zone,
+      kind: cell.kind,
+      word: across[at] ? 'recurs-across-testers' : wordOf(cell, proven.length > 0),
+      allowedRate: allowedRateOf(cell.kind, allowed),
+      eValue: eOf(logE),
+      needed: CELLS / FALSE_DISCOVERY_RATE / Math.exp(bonus),
+      counts: cell,
+      asked,
+      testersOnce: shareOf(cell.testersOnce, asked.testers),
+      testersTwice: shareOf(cell.testersTwice, asked.testers),
+      runShare: runShareOf(cell, asked, squaredTrials),
+      provenTesters: proven,
+    };
+  });
+  const unreportedBy = (kind: keyof AllowedRate): Unreported => ({
+    word:
+      judges[kind](tally.asked.map((n) => ({ x: n, n }))) >= plausible
+        ? 'not-seen'
+        : 'too-few-runs',
+    asked,
+    testersUpTo: asked.testers > 0 ? wilson(0, asked.testers).upper : 1,
+  });
+  return {
+    counts,
+    evidence: {
+      cells: cells.sort(byStrength),
+      unreported: { complaint: unreportedBy('complaint'), pain: unreportedBy('pain') },
+    },
+  };
+};
+
+const wordOf = (cell: ComplaintCell, oneProven: boolean): EvidenceWord =>
+  oneProven ? 'recurs-for-one-tester' : cell.runs > 1 ? 'early-sign' : 'seen-once';
+
+const byStrength = (a: CellEvidence, b: CellEvidence): number =>
+  evidenceWords.indexOf(a.word) - evidenceWords.indexOf(b.word) ||
+  b.eValue - a.eValue ||
+  b.counts.testersOnce - a.counts.testersOnce ||
+  b.counts.runs - a.counts.runs ||
+  (a.zone === b.zone ? (a.kind < b.kind ? -1 : 1) : a.zone < b.zone ? -1 : 1);
+
+/** Σ (x − share · n)² over all testers, from the reporters' counts and Σ n² of all. */
+const runShareOf = (
+  { runs, byTester }: ComplaintCell,
+  asked: { readonly runs: number; readonly testers: number },
+  squaredTrials: number,
+): ClusteredShare => {
+  const share = runs / asked.runs;
+  let squares = share * share * squaredTrials;
+  for (const { reported, asked: n } of byTester)
+    squares += reported * reported - 2 * share * reported * n;
+  return clusteredFromSums({
+    units: asked.testers,
+    x: runs,
+    n: asked.runs,
+    squares: Math.max(0, squares),
+  });
+};
+
+/** The testers of each cell who are themselves above the allowed rate: e-BH over cells and testers. */
+const provenTesters = (
+  cells: readonly ComplaintCell[],
+  allowed: AllowedRate,
+  testers: number,
+): CellEvidence['provenTesters'][] => {
+  // Nothing below the threshold with every hypothesis rejected can ever be proven.
+  const candidates: { at: number; tester: RecordId; logE: number; weighted: number }[] = [];
+  for (const [at, { kind, zone, byTester }] of cells.entries()) {
+    const rate = allowedRateOf(kind, allowed);
+    const bonus = logWeight(kind, zone);
+    for (const { tester, reported, asked } of byTester) {
+      const logE = logUnitEvidence(reported, asked, rate);
+      const weighted = logE + bonus;
+      if (weighted >= -Math.log(FALSE_DISCOVERY_RATE))
+        candidates.push({ at, tester, logE, weighted });
+    }
+  }
+  const proven = eBenjaminiHochberg(
+    candidates.map(({ weighted }) => weighted),
+    CELLS * testers,
+    FALSE_DISCOVERY_RATE,
+  );
+  const found: { tester: RecordId; eValue: number; logE: number }[][] = cells.map(() => []);
+  for (const [index, { at, tester, logE }] of candidates.entries())
+    if (proven[index]) found[at]?.push({ tester, eValue: eOf(logE), logE });
+  return found.map((list) =>
+    list
+      .sort((a, b) => b.logE - a.logE || (a.tester < b.tester ? -1 : 1))
+      .map(({ tester, eValue }) => ({ tester, eValue })),
+  );
+};
