@@ -1,5 +1,11 @@
 /** What does the review of one project say? Plain JSON, so that screen, terminal and file say the same. */
-import type { ZoneCount, ComplaintCounts } from '../complaints/index.ts';
+import type {
+  AttributeComfort,
+  ComfortChange,
+  ComplaintCounts,
+  RoundEvidence,
+  ZoneCount,
+} from '../complaints/index.ts';
 import type { BySurface, RunOddity } from '../mileage/index.ts';
 import type {
   Brief,
@@ -33,6 +39,12 @@ export interface RoundReview {
   readonly complaints: ComplaintCounts;
   /** Zones with a report, over all kinds, by foot. */
   readonly zones: Readonly<Record<Foot, readonly ZoneCount[]>>;
+  /** What is proven of each cell, and how sure its shares are. */
+  readonly evidence: RoundEvidence;
+  /** Comfort by attribute; first impressions apart from wear scores. */
+  readonly comfort: readonly AttributeComfort[];
+  /** Wear comfort against the round before; empty for the first. */
+  readonly comfortChanges: readonly ComfortChange[];
 }
 
 export interface PairReview {

@@ -1,14 +1,25 @@
 /** What does the log say about one project? Puts the rooms' answers together. */
-import { countComplaints, countZones, isCautionDue, type FeetAnswer } from '../complaints/index.ts';
+import {
+  comfortByAttribute,
+  comfortChanges,
+  countZones,
+  isCautionDue,
+  weighComplaints,
+  type AllowedRate,
+  type ComfortAnswer,
+  type FeetAnswer,
+} from '../complaints/index.ts';
 import {
   checkRuns,
   handOutSpan,
   isWithin,
   loggedRun,
+  mileageAt,
   mileageCurve,
   pairMileage,
   type HandOutSpan,
   type LoggedRun,
+  type MileageCurve,
 } from '../mileage/index.ts';
 import { isStanding, type RecordId, type RecordOf, type Records } from '../records/index.ts';
 import { groupBy } from '../statistics/index.ts';
@@ -38,6 +49,24 @@ const feetAnswers = (runs: readonly LoggedRun[]): FeetAnswer[] =>
       ? [{ run: id, tester, complaints: feet.answer === 'complaints' ? feet.complaints : [] }]
       : [],
   );
+
+const comfortAnswers = (
+  runs: readonly LoggedRun[],
+  curves: ReadonlyMap<RecordId, MileageCurve>,
+): ComfortAnswer[] =>
+  runs.flatMap(({ tester, pair, startMs, run: { comfort, firstImpression } }) => {
+    const curve = curves.get(pair);
+    return comfort && curve
+      ? [
+          {
+            tester,
+            comfort,
+            firstImpression: firstImpression === true,
+            pairM: mileageAt(curve, startMs),
+          },
+        ]
+      : [];
+  });
 
 /** Names sort as people count: T2 before T10. */
 const byCode = (a: { code: string }, b: { code: string }): number =>
@@ -88,6 +117,11 @@ export const reviewProject = (
     ({ pair }) => pair,
   );
 
+  const curves = new Map(checkedPairs.map(({ pair, curve }) => [pair, curve]));
+  const countedByRound = groupBy(checked.counted, ({ pair }) => roundOfPair.get(pair));
+  const runsOfRound = ({ revision }: RecordOf<'round'>) => countedByRound.get(revision.id) ?? [];
+  const comfortOf = rounds.map((round) => comfortAnswers(runsOfRound(round), curves));
+
   const pairReviews = pairs
     .map((pair) =>
       reviewPair(pair, {
@@ -107,12 +141,14 @@ export const reviewProject = (
     project: { id: projectId, name: project.body.name, brief: project.body.brief },
     nowMs,
     size: sizeOf(pairs.length, checked.counted),
-    rounds: rounds.map((round) =>
-      reviewRound(
-        round,
-        pairs.filter(({ body }) => body.round === round.revision.id).length,
-        checked.counted.filter(({ pair }) => roundOfPair.get(pair) === round.revision.id),
-      ),
+    rounds: rounds.map((round, at) =>
+      reviewRound(round, {
+        pairs: pairs.filter(({ body }) => body.round === round.revision.id).length,
+        runs: runsOfRound(round),
+        comfort: comfortOf[at] as ComfortAnswer[],
+        comfortBefore: comfortOf[at - 1] ?? [],
+        allowed: project.body.brief.allowedRate,
+      }),
     ),
     pairs: pairReviews,
     testers: reviewTesters(records.tester, spans, checked.counted),
@@ -141,12 +177,20 @@ const painsOf = (runs: readonly LoggedRun[]): Review['pains'] =>
     )
     .reverse();
 
+interface RoundContext {
+  readonly pairs: number;
+  readonly runs: readonly LoggedRun[];
+  readonly comfort: readonly ComfortAnswer[];
+  readonly comfortBefore: readonly ComfortAnswer[];
+  readonly allowed: AllowedRate;
+}
+
 const reviewRound = (
   { body, revision }: RecordOf<'round'>,
-  pairs: number,
-  runs: readonly LoggedRun[],
+  { pairs, runs, comfort, comfortBefore, allowed }: RoundContext,
 ): RoundReview => {
   const answers = feetAnswers(runs);
+  const { counts, evidence } = weighComplaints(answers, allowed);
   const zonesOf = (foot: 'left' | 'right') =>
     [...countZones(answers, foot).values()].sort((a, b) => (a.zone < b.zone ? -1 : 1));
   return {
@@ -156,8 +200,11 @@ const reviewRound = (
     stage: body.stage,
     changes: body.changes,
     size: sizeOf(pairs, runs),
-    complaints: countComplaints(answers),
+    complaints: counts,
     zones: { left: zonesOf('left'), right: zonesOf('right') },
+    evidence,
+    comfort: comfortByAttribute(comfort),
+    comfortChanges: comfortChanges(comfortBefore, comfort),
   };
 };
 
