@@ -11,8 +11,8 @@
  *
  * Every combination of zone and kind is a hypothesis. Those that cannot sensibly be felt there
  * (`isPlausible`) share a twentieth of the error, so that they cost the others nearly nothing: prior
- * weights, fixed before any run. For claims on one tester, each tester asked is a hypothesis too; who
- * tests must not be decided by what was complained of.
+ * weights, fixed before any run. For claims on one tester, each tester of the panel is a hypothesis too;
+ * who tests must not be decided by what was complained of.
  */
 import {
   complaintKinds,
@@ -134,16 +134,21 @@ const shareOf = (count: number, of: number): Share => ({ count, of, ...wilson(co
 /**
  * Counts and weighs the answers of one round. The order of the answers never changes anything.
  * @param answers of every run of the round whose feet question was answered
+ * @param panel those who are to be asked: who got a pair of the round; testers asked belong to it anyway
  */
 export const weighComplaints = (
   answers: readonly FeetAnswer[],
   allowed: AllowedRate,
+  panel: Iterable<RecordId> = [],
 ): ComplaintEvidence => {
   const tally = tallyAnswers(answers);
   const counts = countTally(tally, answers);
+  const known = new Set(tally.testers);
+  const waiting = [...new Set(panel)].filter((tester) => !known.has(tester));
+  const trials = [...tally.asked, ...waiting.map(() => 0)];
   const judges = {
-    complaint: evidenceOverUnits(tally.asked, allowed.complaint),
-    pain: evidenceOverUnits(tally.asked, allowed.pain),
+    complaint: evidenceOverUnits(trials, allowed.complaint),
+    pain: evidenceOverUnits(trials, allowed.pain),
   };
   const asked = { runs: answers.length, testers: tally.testers.length };
   const squaredTrials = tally.asked.reduce((sum, n) => sum + n * n, 0);
@@ -158,7 +163,7 @@ export const weighComplaints = (
     CELLS,
     FALSE_DISCOVERY_RATE,
   );
-  const single = provenTesters(counts.cells, allowed, asked.testers);
+  const single = provenTesters(counts.cells, allowed, trials.length);
   const plausible = Math.log(PLAUSIBLE / (1 - IMPLAUSIBLE_SHARE) / FALSE_DISCOVERY_RATE);
 
   const cells = weighed.map(({ cell, logE, bonus }, at): CellEvidence => {

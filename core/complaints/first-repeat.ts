@@ -24,7 +24,7 @@ export const firstRepeat = (runs: readonly ObservedRun[], cell: CellName): First
     const sorted = [...own].sort((a, b) => a.startMs - b.startMs || (a.run < b.run ? -1 : 1));
     const second = sorted.filter((run) => reports(run, cell))[1];
     return second
-      ? { time: second.pairM as number, event: true }
+      ? { time: second.pairM, event: true }
       : { time: Math.max(...sorted.map(({ pairM }) => pairM)), event: false };
   });
   const steps = kaplanMeier(lifetimes);

@@ -144,6 +144,9 @@ export const reviewProject = (
     rounds: rounds.map((round, at) =>
       reviewRound(round, {
         pairs: pairs.filter(({ body }) => body.round === round.revision.id).length,
+        panel: spans
+          .filter(({ pair }) => roundOfPair.get(pair) === round.revision.id)
+          .map(({ tester }) => tester),
         runs: runsOfRound(round),
         comfort: comfortOf[at] as ComfortAnswer[],
         comfortBefore: comfortOf[at - 1] ?? [],
@@ -179,6 +182,8 @@ const painsOf = (runs: readonly LoggedRun[]): Review['pains'] =>
 
 interface RoundContext {
   readonly pairs: number;
+  /** Testers who hold or held a pair of the round. */
+  readonly panel: readonly RecordId[];
   readonly runs: readonly LoggedRun[];
   readonly comfort: readonly ComfortAnswer[];
   readonly comfortBefore: readonly ComfortAnswer[];
@@ -187,10 +192,10 @@ interface RoundContext {
 
 const reviewRound = (
   { body, revision }: RecordOf<'round'>,
-  { pairs, runs, comfort, comfortBefore, allowed }: RoundContext,
+  { pairs, panel, runs, comfort, comfortBefore, allowed }: RoundContext,
 ): RoundReview => {
   const answers = feetAnswers(runs);
-  const { counts, evidence } = weighComplaints(answers, allowed);
+  const { counts, evidence } = weighComplaints(answers, allowed, panel);
   const zonesOf = (foot: 'left' | 'right') =>
     [...countZones(answers, foot).values()].sort((a, b) => (a.zone < b.zone ? -1 : 1));
   return {
