@@ -1,14 +1,24 @@
 /** The review of a project as text: the same figures as the desk's, in tables. */
 import type { Reading, Surface } from '../../core/records/index.ts';
-import type { Review, RoundReview } from '../../core/review/index.ts';
+import type { CloserLook, Review, RoundReview } from '../../core/review/index.ts';
+import {
+  cellLines,
+  cellTitle,
+  lookLines,
+  suspectLine,
+  type Speaker,
+} from '../words/say-complaint.ts';
 import { table } from './table.ts';
 import type { LanguageFile } from '../words/types.ts';
 
 const km = (metres: number): string => (metres / 1000).toFixed(1);
 const signed = (value: number): string => `${value >= 0 ? '+' : '−'}${Math.abs(value).toFixed(2)}`;
 
+/** What is said of the recurring cells of each round, in the order of the rounds. */
+export type Looks = readonly (readonly CloserLook[])[];
+
 /** The whole review; ends without a newline. */
-export const printReview = (review: Review, spoken: LanguageFile): string => {
+export const printReview = (review: Review, looks: Looks, spoken: LanguageFile): string => {
   const { terminal: words, glossary } = spoken;
   const code = new Map(review.pairs.map((pair) => [pair.id, pair.code]));
   const tester = new Map(review.testers.map((one) => [one.id, one.code]));
@@ -54,7 +64,19 @@ export const printReview = (review: Review, spoken: LanguageFile): string => {
         ].join('; '),
       ]),
     ),
-    ...review.rounds.map((one) => complaintsOf(one, spoken)),
+    ...review.rounds.map((one, at) =>
+      [
+        complaintsOf(one, spoken),
+        ...recurringOf(one, looks[at] ?? [], {
+          desk: spoken.desk,
+          glossary,
+          number: (value, most) => String(Number(value.toFixed(most))),
+          percent: (share) => `${Number((100 * share).toFixed(share < 0.1 ? 1 : 0))} %`,
+          distance: (distance) => `${km(distance)} km`,
+          tester: (id) => tester.get(id) ?? '?',
+        }),
+      ].join('\n\n'),
+    ),
     benchOf(review, code, spoken),
     deviationsOf(review, code, spoken),
   ];
@@ -110,6 +132,7 @@ const complaintsOf = (round: RoundReview, { terminal: words, glossary }: Languag
         { title: words.reportedRuns, right: true },
         { title: words.leftRight, right: true },
         { title: words.severity, right: true },
+        { title: words.proof },
       ],
       cells.map((cell) => [
         `${cell.zone} ${glossary.zones[cell.zone].name}`,
@@ -119,11 +142,35 @@ const complaintsOf = (round: RoundReview, { terminal: words, glossary }: Languag
         `${cell.runs}/${asked.runs}`,
         `${cell.byFoot.left}/${cell.byFoot.right}`,
         cell.severity ? `${cell.severity.mean.toFixed(1)} / ${cell.severity.most}` : '–',
+        glossary.evidence[cell.word].name,
       ]),
     ),
   );
   return lines.join('\n');
 };
+
+/** What recurs, with how sure it is, and when and with whom it comes. */
+const recurringOf = (
+  round: RoundReview,
+  looks: readonly CloserLook[],
+  speaker: Speaker,
+): string[] =>
+  looks.flatMap((look) => {
+    const cell = round.complaints.cells.find(
+      ({ zone, kind }) => zone === look.cell.zone && kind === look.cell.kind,
+    );
+    if (!cell) return [];
+    return [
+      [
+        `${cellTitle(cell, speaker)}: ${speaker.glossary.evidence[cell.word].name}`,
+        ...[
+          ...cellLines(cell, round.complaints, speaker),
+          ...lookLines(look, speaker),
+          suspectLine(cell, speaker),
+        ].map((line) => `  ${line}`),
+      ].join('\n'),
+    ];
+  });
 
 const benchOf = (
   review: Review,

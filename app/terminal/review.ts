@@ -14,7 +14,7 @@ import {
   viewOfLog,
   type ReadBundle,
 } from '../../core/records/index.ts';
-import { reviewProject } from '../../core/review/index.ts';
+import { lookCloser, openProject, recurring, reviewProject } from '../../core/review/index.ts';
 import { printReview } from './print-review.ts';
 import { languages, languageFile } from './languages.ts';
 import type { TerminalWords } from '../words/types.ts';
@@ -97,9 +97,13 @@ const review = (args: readonly string[]): string => {
     );
   // The file's own date, so that the same file gives the same review on any day.
   const asOf = Date.parse(bundle.header?.madeAt ?? '');
-  const answer = reviewProject(records, project.revision.id, asOf);
-  if (!answer) throw new Error('the project was just found in the records');
-  return values.json ? JSON.stringify(answer, null, 2) : printReview(answer, spoken);
+  const log = openProject(records, project.revision.id, asOf);
+  if (!log) throw new Error('the project was just found in the records');
+  const answer = reviewProject(log);
+  const looks = answer.rounds.map((round) => lookCloser(log, round.id, recurring(round)));
+  if (!values.json) return printReview(answer, looks, spoken);
+  const rounds = answer.rounds.map((round, at) => ({ ...round, closerLooks: looks[at] }));
+  return JSON.stringify({ ...answer, rounds }, null, 2);
 };
 
 try {

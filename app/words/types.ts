@@ -6,6 +6,12 @@ import type {
   RollUpId,
   ZoneCode,
 } from '../../core/foot/index.ts';
+import type {
+  AssociationFactor,
+  ComfortChange,
+  EvidenceWord,
+  Trend,
+} from '../../core/complaints/index.ts';
 import type { RunOddity } from '../../core/mileage/index.ts';
 import type {
   Brief,
@@ -57,6 +63,12 @@ export interface Glossary {
   readonly measures: Terms<Measure>;
   readonly units: Terms<MeasureUnit>;
   readonly roles: Terms<Role>;
+  /** What the log proves of a complaint; nothing else is said as proof. */
+  readonly evidence: Named<EvidenceWord, 'name' | 'meaning'>;
+  readonly trends: Terms<Trend['word']>;
+  /** With what a complaint goes together: more of it, or less. */
+  readonly factors: Named<AssociationFactor, 'more' | 'less'>;
+  readonly comfortChanges: Terms<ComfortChange['word']>;
 }
 
 export type PhoneWords = typeof phone;
@@ -95,6 +107,7 @@ export interface TerminalWords {
   readonly reportedRuns: string;
   readonly leftRight: string;
   readonly severity: string;
+  readonly proof: string;
   readonly bench: string;
   readonly noBench: string;
   readonly measure: string;

@@ -6,6 +6,7 @@
  */
 import type { ComplaintKind, ZoneCode } from '../foot/index.ts';
 import type { Complaint, Foot, RecordId } from '../records/index.ts';
+import { tallyAnswers, type CellTally, type Tally } from './tally.ts';
 
 /** One run's answer to the feet question, as the counts need it. */
 export interface FeetAnswer {
@@ -50,68 +51,55 @@ export interface ComplaintCounts {
   readonly cells: readonly ComplaintCell[];
 }
 
-interface Tally {
-  readonly zone: ZoneCode;
-  readonly kind: ComplaintKind;
-  readonly runs: Map<RecordId, { tester: RecordId; feet: Set<Foot>; severity: number | null }>;
-}
-
 /** Counts the answers of one set of runs. The order of the answers never changes the counts. */
-export const countComplaints = (answers: readonly FeetAnswer[]): ComplaintCounts => {
-  const askedOf = new Map<RecordId, number>();
-  const tallies = new Map<string, Tally>();
-  for (const { run, tester, complaints } of answers) {
-    askedOf.set(tester, (askedOf.get(tester) ?? 0) + 1);
-    for (const { zone, kind, foot, severity } of complaints) {
-      const key = `${zone} ${kind}`;
-      let tally = tallies.get(key);
-      if (!tally) tallies.set(key, (tally = { zone, kind, runs: new Map() }));
-      const entry = tally.runs.get(run) ?? { tester, feet: new Set<Foot>(), severity: null };
-      entry.feet.add(foot);
-      if (severity !== undefined) entry.severity = Math.max(entry.severity ?? 0, severity);
-      tally.runs.set(run, entry);
-    }
-  }
-  const cells = [...tallies.values()].map((tally) => cellOf(tally, askedOf));
-  return {
-    asked: { runs: answers.length, testers: askedOf.size },
-    cells: cells.sort(byWeight),
-  };
-};
+export const countComplaints = (answers: readonly FeetAnswer[]): ComplaintCounts =>
+  countTally(tallyAnswers(answers), answers);
 
-const cellOf = ({ zone, kind, runs }: Tally, askedOf: ReadonlyMap<RecordId, number>) => {
-  const reported = new Map<RecordId, number>();
-  const byFoot = { left: 0, right: 0 };
-  const severities: number[] = [];
-  for (const { tester, feet, severity } of runs.values()) {
+/** The counts of a tally of these answers. */
+export const countTally = (tally: Tally, answers: readonly FeetAnswer[]): ComplaintCounts => ({
+  asked: { runs: answers.length, testers: tally.testers.length },
+  cells: tally.cells.map((cell) => cellOf(cell, tally, answers)).sort(byWeight),
+});
+
+const cellOf = (
+  { zone, kind, runs, feet, severities }: CellTally,
+  { testers, asked, testerOf }: Tally,
+  answers: readonly FeetAnswer[],
+): ComplaintCell => {
+  const reported = new Map<number, number>();
+  for (const run of runs) {
+    const tester = testerOf[run] as number;
     reported.set(tester, (reported.get(tester) ?? 0) + 1);
-    for (const foot of feet) byFoot[foot]++;
-    if (severity !== null) severities.push(severity);
   }
-  const counts = [...reported.values()];
+  const graded = severities.filter((severity) => severity >= 0);
+  let testersTwice = 0;
+  for (const count of reported.values()) if (count >= 2) testersTwice++;
   return {
     zone,
     kind,
-    runs: runs.size,
-    testersOnce: counts.length,
-    testersTwice: counts.filter((count) => count >= 2).length,
-    byFoot,
+    runs: runs.length,
+    testersOnce: reported.size,
+    testersTwice,
+    byFoot: {
+      left: feet.filter((side) => side !== 2).length,
+      right: feet.filter((side) => side !== 1).length,
+    },
     severity:
-      severities.length === 0
+      graded.length === 0
         ? null
         : {
-            mean: severities.reduce((a, b) => a + b, 0) / severities.length,
-            most: Math.max(...severities),
-            runs: severities.length,
+            mean: graded.reduce((a, b) => a + b, 0) / graded.length,
+            most: graded.reduce((a, b) => Math.max(a, b), 0),
+            runs: graded.length,
           },
     byTester: [...reported]
       .map(([tester, count]) => ({
-        tester,
-        asked: askedOf.get(tester) as number,
+        tester: testers[tester] as RecordId,
+        asked: asked[tester] as number,
         reported: count,
       }))
       .sort((a, b) => b.reported - a.reported || (a.tester < b.tester ? -1 : 1)),
-    runIds: [...runs.keys()].sort(),
+    runIds: runs.map((run) => (answers[run] as FeetAnswer).run).sort(),
   };
 };
 

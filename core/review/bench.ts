@@ -2,17 +2,10 @@
 import { mileageAt, type MileageCurve } from '../mileage/index.ts';
 import type { BenchCheck, RecordId, RecordOf, Round } from '../records/index.ts';
 import type { Metres } from '../units/index.ts';
+import type { LoggedPair } from './project-log.ts';
 import type { BenchSeries, Deviation } from './review-types.ts';
 
 type Check = RecordOf<'bench-check'>;
-
-export interface CheckedPair {
-  readonly pair: RecordId;
-  readonly round: RecordId;
-  /** This pair's bench checks, earliest first. */
-  readonly checks: readonly Check[];
-  readonly curve: MileageCurve;
-}
 
 const distanceOf = (
   check: BenchCheck,
@@ -23,7 +16,12 @@ const distanceOf = (
     : { distanceM: check.distanceM, distanceFrom: 'shop' };
 
 /** One series per measure, site, foot and unit; points by distance, then time. */
-export const benchSeries = ({ pair, round, checks, curve }: CheckedPair): BenchSeries[] => {
+export const benchSeries = ({
+  id: pair,
+  round,
+  checks,
+  curve,
+}: Pick<LoggedPair, 'id' | 'round' | 'checks' | 'curve'>): BenchSeries[] => {
   const series = new Map<
     string,
     Omit<BenchSeries, 'points'> & { points: BenchSeries['points'][number][] }
@@ -47,7 +45,9 @@ export const benchSeries = ({ pair, round, checks, curve }: CheckedPair): BenchS
 
 /** The readings of a pair's first check against its round's blueprint; sites not on it are left out. */
 export const deviationsOf = (
-  { pair, round, checks }: CheckedPair,
+  pair: RecordId,
+  round: RecordId,
+  checks: readonly Check[],
   blueprint: Round['blueprint'],
 ): Deviation[] => {
   const [first] = checks;

@@ -1,3 +1,5 @@
 export * from './review-types.ts';
+export * from './project-log.ts';
 export * from './review.ts';
-export type { ComfortScores, Preference, RoundComfort } from './comfort.ts';
+export * from './closer-look.ts';
+export type { Preference } from './preferences.ts';

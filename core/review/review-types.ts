@@ -1,5 +1,10 @@
 /** What does the review of one project say? Plain JSON, so that screen, terminal and file say the same. */
-import type { ZoneCount, ComplaintCounts } from '../complaints/index.ts';
+import type {
+  AttributeComfort,
+  ComfortChange,
+  RoundComplaints,
+  ZoneCount,
+} from '../complaints/index.ts';
 import type { BySurface, PairLoad, RunOddity } from '../mileage/index.ts';
 import type {
   Brief,
@@ -12,9 +17,10 @@ import type {
   MeasureUnit,
   RecordId,
   Round,
+  Run,
 } from '../records/index.ts';
 import type { Metres, Millimetres } from '../units/index.ts';
-import type { Preference, RoundComfort } from './comfort.ts';
+import type { Preference } from './preferences.ts';
 
 /** How much evidence stands behind a figure. */
 export interface EvidenceSize {
@@ -31,10 +37,14 @@ export interface RoundReview {
   readonly stage: Round['stage'];
   readonly changes: readonly Change[];
   readonly size: EvidenceSize;
-  readonly comfort: RoundComfort;
-  readonly complaints: ComplaintCounts;
+  /** Who was asked, what was reported, and what is proven of it. */
+  readonly complaints: RoundComplaints;
   /** Zones with a report, over all kinds, by foot. */
   readonly zones: Readonly<Record<Foot, readonly ZoneCount[]>>;
+  /** Comfort by attribute; first impressions apart from wear scores. */
+  readonly comfort: readonly AttributeComfort[];
+  /** Wear scores against the round before; empty for the first. */
+  readonly comfortChanges: readonly ComfortChange[];
 }
 
 export interface PairReview {
@@ -145,7 +155,9 @@ export interface Review {
     readonly score: number;
     readonly signs: readonly string[];
   }[];
-  readonly oddities: readonly RunOddity[];
+  /** Odd runs, each with whose it is. */
+  readonly oddities: readonly (RunOddity &
+    Pick<Run, 'tester' | 'pair' | 'startedAt' | 'distanceM'>)[];
   /** Records that this version cannot read. They are kept and passed on, and count in no figure. */
   readonly leftOut: readonly LeftOut[];
 }

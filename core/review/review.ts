@@ -1,145 +1,51 @@
 /** What does the log say about one project? Puts the rooms' answers together. */
-import { countComplaints, countZones, isCautionDue, type FeetAnswer } from '../complaints/index.ts';
-import {
-  checkRuns,
-  handOutSpan,
-  isWithin,
-  loggedRun,
-  mileageCurve,
-  pairMileage,
-  runLoad,
-  sumLoads,
-  type HandOutSpan,
-  type LoggedRun,
-  type RunLoad,
-} from '../mileage/index.ts';
-import {
-  isStanding,
-  type RecordId,
-  type RecordOf,
-  type Records,
-  type Tester,
-} from '../records/index.ts';
-import { groupBy } from '../statistics/index.ts';
-import { metres, type Metres } from '../units/index.ts';
-import { benchSeries, deviationsOf } from './bench.ts';
-import { comfortOf, preferencesOf } from './comfort.ts';
-import type {
-  EvidenceSize,
-  PairReview,
-  Review,
-  RoundReview,
-  TesterReview,
-} from './review-types.ts';
+import { isCautionDue } from '../complaints/index.ts';
+import { handOutSpan, type LoggedRun } from '../mileage/index.ts';
+import { benchSeries } from './bench.ts';
+import { byCode } from './by-code.ts';
+import { sizeOf } from './evidence-size.ts';
+import { reviewPair } from './pair-review.ts';
+import { preferencesOf } from './preferences.ts';
+import { ownRecords, type ProjectLog } from './project-log.ts';
+import type { Review } from './review-types.ts';
+import { comfortAnswers, reviewRound } from './round-review.ts';
+import { reviewTesters } from './tester-review.ts';
 
-const sumM = (runs: readonly LoggedRun[]): Metres =>
-  metres(runs.reduce((sum, { distanceM }) => sum + distanceM, 0));
-
-const sizeOf = (pairs: number, runs: readonly LoggedRun[]): EvidenceSize => ({
-  pairs,
-  testers: new Set(runs.map(({ tester }) => tester)).size,
-  runs: runs.length,
-  distanceM: sumM(runs),
-});
-
-const feetAnswers = (runs: readonly LoggedRun[]): FeetAnswer[] =>
-  runs.flatMap(({ id, tester, run: { feet } }) =>
-    feet
-      ? [{ run: id, tester, complaints: feet.answer === 'complaints' ? feet.complaints : [] }]
-      : [],
-  );
-
-/** Names sort as people count: T2 before T10. */
-const byCode = (a: { code: string }, b: { code: string }): number =>
-  a.code.localeCompare(b.code, 'en', { numeric: true });
-
-/**
- * Reviews one project.
- * @param nowMs when the question is asked, milliseconds since 1970
- * @returns null where the project is not in the records
- */
-export const reviewProject = (
-  records: Records,
-  projectId: RecordId,
-  nowMs: number,
-): Review | null => {
-  const project = records.project.find(({ revision }) => revision.id === projectId);
-  if (!project) return null;
-  const ours = <T extends { body: { project?: unknown } }>(list: readonly T[]): T[] =>
-    list.filter(({ body }) => body.project === projectId);
-
-  const rounds = ours(records.round).sort((a, b) => a.body.order - b.body.order);
-  const pairs = ours(records.pair);
-  const spans = ours(records['hand-out']).map(handOutSpan);
-  const checked = checkRuns(ours(records.run).map(loggedRun), {
-    pairs: new Set(pairs.map(({ revision }) => revision.id)),
-    handOuts: spans,
-    nowMs,
-  });
-  const runsOfPair = groupBy(checked.counted, ({ pair }) => pair);
-  const roundOfPair = new Map(pairs.map(({ body, revision }) => [revision.id, body.round]));
+/** Reviews one project. */
+export const reviewProject = (log: ProjectLog): Review => {
+  const { id, project, nowMs, rounds, pairs, counted, spans, records } = log;
   const orderOfRound = new Map(rounds.map(({ body, revision }) => [revision.id, body.order]));
-  const checksOfPair = groupBy(ours(records['bench-check']), ({ body }) => body.pair);
-  const blueprints = new Map(rounds.map(({ body, revision }) => [revision.id, body.blueprint]));
-
-  const checkedPairs = pairs.map(({ body, revision }) => ({
-    pair: revision.id,
-    round: body.round,
-    checks: (checksOfPair.get(revision.id) ?? []).sort(
-      (a, b) => Date.parse(a.body.at) - Date.parse(b.body.at),
-    ),
-    curve: mileageCurve(runsOfPair.get(revision.id) ?? [], body.carriedInM ?? metres(0)),
-  }));
-  const deviations = checkedPairs.flatMap((pair) =>
-    deviationsOf(pair, blueprints.get(pair.round) ?? []),
-  );
-  const outOf = groupBy(
-    deviations.filter(({ inside }) => !inside),
-    ({ pair }) => pair,
-  );
-
   const testers = new Map(records.tester.map(({ body, revision }) => [revision.id, body]));
-  const pairReviews = pairs
-    .map((pair) =>
-      reviewPair(pair, {
-        runs: runsOfPair.get(pair.revision.id) ?? [],
-        spans: spans.filter((span) => span.pair === pair.revision.id),
-        stops: ours(records['stop-use']),
-        briefM: project.body.brief.distanceM,
-        outOfTolerance: outOf.get(pair.revision.id)?.length ?? 0,
-        testers,
-        nowMs,
-      }),
-    )
-    .sort(
-      (a, b) => (orderOfRound.get(a.round) ?? 0) - (orderOfRound.get(b.round) ?? 0) || byCode(a, b),
-    );
-
+  const stops = ownRecords(records['stop-use'], id);
+  const comfort = rounds.map(({ revision }) =>
+    comfortAnswers(pairs.filter(({ round }) => round === revision.id)),
+  );
   return {
-    project: { id: projectId, name: project.body.name, brief: project.body.brief },
+    project: { id, name: project.name, brief: project.brief },
     nowMs,
-    size: sizeOf(pairs.length, checked.counted),
-    rounds: rounds.map((round) =>
-      reviewRound(
-        round,
-        pairs.filter(({ body }) => body.round === round.revision.id).length,
-        checked.counted.filter(({ pair }) => roundOfPair.get(pair) === round.revision.id),
-      ),
+    size: sizeOf(pairs.length, counted),
+    rounds: rounds.map((round, at) =>
+      reviewRound(round, log, comfort[at] ?? [], comfort[at - 1] ?? []),
     ),
-    pairs: pairReviews,
-    testers: reviewTesters(records.tester, spans, checked.counted),
+    pairs: pairs
+      .map((pair) => reviewPair(pair, log, stops, testers))
+      .sort(
+        (a, b) =>
+          (orderOfRound.get(a.round) ?? 0) - (orderOfRound.get(b.round) ?? 0) || byCode(a, b),
+      ),
+    testers: reviewTesters(records.tester, spans, counted),
     preferences: preferencesOf(
-      ours(records.ranking),
-      roundOfPair,
+      ownRecords(records.ranking, id),
+      new Map(pairs.map((pair) => [pair.id, pair.round])),
       rounds.map(({ revision }) => revision.id),
-      ours(records['hand-out']).map((handOut) => ({
+      ownRecords(records['hand-out'], id).map((handOut) => ({
         span: handOutSpan(handOut),
         blind: handOut.body.blind,
       })),
     ),
-    bench: checkedPairs.flatMap(benchSeries),
-    deviations,
-    damages: ours(records['damage-report']).map(({ body, revision }) => ({
+    bench: pairs.flatMap(benchSeries),
+    deviations: pairs.flatMap(({ deviations }) => deviations),
+    damages: ownRecords(records['damage-report'], id).map(({ body, revision }) => ({
       id: revision.id,
       pair: body.pair,
       tester: body.tester,
@@ -148,8 +54,8 @@ export const reviewProject = (
       words: body.words ?? null,
       photos: body.photos ?? [],
     })),
-    pains: painsOf(checked.counted),
-    oddities: checked.oddities,
+    pains: painsOf(counted),
+    oddities: odditiesOf(log),
     leftOut: records.leftOut,
   };
 };
@@ -163,115 +69,17 @@ const painsOf = (runs: readonly LoggedRun[]): Review['pains'] =>
     )
     .reverse();
 
-const reviewRound = (
-  { body, revision }: RecordOf<'round'>,
-  pairs: number,
-  runs: readonly LoggedRun[],
-): RoundReview => {
-  const answers = feetAnswers(runs);
-  const zonesOf = (foot: 'left' | 'right') =>
-    [...countZones(answers, foot).values()].sort((a, b) => (a.zone < b.zone ? -1 : 1));
-  return {
-    id: revision.id,
-    name: body.name,
-    order: body.order,
-    stage: body.stage,
-    changes: body.changes,
-    size: sizeOf(pairs, runs),
-    comfort: comfortOf(runs),
-    complaints: countComplaints(answers),
-    zones: { left: zonesOf('left'), right: zonesOf('right') },
-  };
-};
-
-interface PairContext {
-  readonly runs: readonly LoggedRun[];
-  readonly spans: readonly HandOutSpan[];
-  readonly stops: readonly RecordOf<'stop-use'>[];
-  readonly briefM: Metres;
-  readonly outOfTolerance: number;
-  readonly testers: ReadonlyMap<RecordId, Tester>;
-  readonly nowMs: number;
-}
-
-const reviewPair = ({ body, revision }: RecordOf<'pair'>, context: PairContext): PairReview => {
-  const { runs, spans, stops, briefM, outOfTolerance, testers, nowMs } = context;
-  const loads = runs.map((run) => ({
-    run,
-    distance: run.distanceM,
-    load: loadOf(run, testers.get(run.tester)),
-  }));
-  const mileage = pairMileage(revision.id, runs, body.carriedInM ?? metres(0), spans);
-  const stop = stops.find((s) => s.body.pairs.includes(revision.id) && isStanding(s.body, nowMs));
-  const byDistance = (a: { distanceM: number }, b: { distanceM: number }) =>
-    b.distanceM - a.distanceM;
-  return {
-    id: revision.id,
-    code: body.code,
-    round: body.round,
-    sizeMm: body.sizeMm,
-    totalM: mileage.totalM,
-    carriedInM: mileage.carriedInM,
-    runs: mileage.runs,
-    shareOfBrief: briefM > 0 ? mileage.totalM / briefM : 0,
-    bySurface: mileage.bySurface,
-    load: sumLoads(loads),
-    course: courseOf(loads, body.carriedInM ?? metres(0)),
-    byTester: [...mileage.byTester]
-      .map(([tester, distanceM]) => ({ tester, distanceM }))
-      .sort(byDistance),
-    byHandOut: [...mileage.byHandOut]
-      .map(([handOut, distanceM]) => ({ handOut, distanceM }))
-      .sort(byDistance),
-    holder: spans.find((span) => isWithin(span, nowMs))?.tester ?? null,
-    lastRunMs: mileage.lastRunMs,
-    stopUse: stop ? { id: stop.revision.id, reason: stop.body.reason } : null,
-    outOfTolerance,
-  };
-};
-
-const courseOf = (
-  loads: readonly { readonly run: LoggedRun; readonly load: RunLoad | null }[],
-  carriedInM: Metres,
-): PairReview['course'] => {
-  let [totalM, stepsPerShoe] = [carriedInM as number, 0];
-  return [...loads]
-    .sort((a, b) => a.run.endMs - b.run.endMs)
-    .map(({ run, load }) => {
-      totalM += run.distanceM;
-      stepsPerShoe += load?.stepsPerShoe ?? 0;
-      return { atMs: run.endMs, totalM: metres(totalM), stepsPerShoe: Math.round(stepsPerShoe) };
-    });
-};
-
-const loadOf = ({ distanceM, run }: LoggedRun, tester: Tester | undefined): RunLoad | null =>
-  runLoad({
-    distance: distanceM,
-    time: run.track?.movingS ?? run.durationS ?? null,
-    stepsFromTrack: run.track?.stepsPerShoe ?? null,
-    heightM: tester?.heightM ?? null,
-    mass: tester?.massKg ?? null,
+const odditiesOf = ({ id, oddities, records }: ProjectLog): Review['oddities'] => {
+  const odd = new Set(oddities.map(({ run }) => run));
+  const runs = new Map(
+    ownRecords(records.run, id).flatMap(({ body, revision }) =>
+      odd.has(revision.id) ? [[revision.id, body] as const] : [],
+    ),
+  );
+  return oddities.flatMap((oddity) => {
+    const run = runs.get(oddity.run);
+    if (!run) return [];
+    const { tester, pair, startedAt, distanceM } = run;
+    return [{ ...oddity, tester, pair, startedAt, distanceM }];
   });
-
-const reviewTesters = (
-  testers: readonly RecordOf<'tester'>[],
-  spans: readonly HandOutSpan[],
-  runs: readonly LoggedRun[],
-): TesterReview[] => {
-  const runsOf = groupBy(runs, ({ tester }) => tester);
-  const involved = new Set([...spans.map(({ tester }) => tester), ...runsOf.keys()]);
-  return testers
-    .filter(({ revision }) => involved.has(revision.id))
-    .map(({ body, revision }) => {
-      const own = runsOf.get(revision.id) ?? [];
-      return {
-        id: revision.id,
-        code: body.code,
-        name: body.name ?? null,
-        runs: own.length,
-        distanceM: sumM(own),
-        lastRunMs: own.at(-1)?.startMs ?? null,
-      };
-    })
-    .sort(byCode);
 };

@@ -11,6 +11,7 @@ export * from './sign-flip.ts';
 export * from './ranks.ts';
 export * from './kendall.ts';
 export * from './multiplicity.ts';
+export * from './rate-evidence.ts';
 export * from './survival.ts';
 export * from './icc.ts';
 export * from './means.ts';

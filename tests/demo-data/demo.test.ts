@@ -10,7 +10,7 @@ import {
   unpackBundle,
   viewOfLog,
 } from '../../core/records/index.ts';
-import { reviewProject } from '../../core/review/index.ts';
+import { openProject, reviewProject } from '../../core/review/index.ts';
 import { buildDemo } from '../../demo-data/wear-test.ts';
 
 const file = (name: string) =>
@@ -32,11 +32,12 @@ describe('the demo', () => {
 
   it('is a whole wear test with one pair out of tolerance', () => {
     const records = viewOfLog(addRevisions(emptyLog, revisionsIn('wear-test.pairlog')));
-    const review = reviewProject(
+    const log = openProject(
       records,
       records.project[0]?.revision.id as never,
       Date.UTC(2026, 10, 19),
     );
+    const review = log && reviewProject(log);
     expect(review?.rounds).toHaveLength(3);
     expect(review?.size).toMatchObject({ pairs: 24, testers: 12 });
     expect(review?.size.runs).toBeGreaterThan(450);

@@ -227,6 +227,57 @@ export const glossary: Glossary = {
     kPa: 'kPa',
   },
   roles: { lead: 'lead', tester: 'tester', specialist: 'specialist' },
+  evidence: {
+    'recurs-across-testers': {
+      name: 'recurs across testers',
+      meaning: 'proven: at least two testers have it more often than the brief allows',
+    },
+    'recurs-for-one-tester': {
+      name: 'recurs for one tester',
+      meaning: 'proven for the testers named, open for the others: a question of fit on that foot',
+    },
+    'early-sign': { name: 'early sign', meaning: 'reported in several runs, not proven' },
+    'seen-once': { name: 'seen once', meaning: 'reported in one run' },
+    'not-seen': { name: 'not seen', meaning: 'asked often enough, and nobody reported it' },
+    'too-few-runs': {
+      name: 'too few runs to say',
+      meaning: 'even a report in every run asked so far would not have been proof',
+    },
+  },
+  trends: {
+    fades: 'fades with the kilometres on the pair (break-in)',
+    grows: 'grows with the kilometres on the pair (wear)',
+    'no-trend-shown': 'no change with the kilometres on the pair is shown',
+    'too-few-runs': 'too few runs to say whether it changes with kilometres',
+  },
+  factors: {
+    size: { more: 'larger sizes', less: 'smaller sizes' },
+    'foot-length-against-last': {
+      more: 'feet that are long for their size',
+      less: 'feet that are short for their size',
+    },
+    'foot-width': { more: 'wide feet', less: 'narrow feet' },
+    'left-or-right': { more: 'the left foot', less: 'the right foot' },
+    'soft-ground': { more: 'soft surfaces', less: 'hard surfaces' },
+    'wet-ground': { more: 'wet ground', less: 'dry ground' },
+    temperature: { more: 'warm runs', less: 'cold runs' },
+    sock: { more: 'thick socks', less: 'thin socks' },
+    'forefoot-strike': {
+      more: 'landing on the midfoot or forefoot',
+      less: 'landing on the heel',
+    },
+    'out-of-tolerance': { more: 'pairs out of tolerance', less: 'pairs within tolerance' },
+    layers: {
+      more: 'more layers of material there',
+      less: 'fewer layers of material there',
+    },
+  },
+  comfortChanges: {
+    better: 'better',
+    worse: 'worse',
+    'no-relevant': 'no difference that matters',
+    open: 'too little to say',
+  },
 };
 
 export const phone = {
@@ -696,7 +747,11 @@ export const desk = {
     attribute: 'Attribute',
     of: (t: number, scores: number) =>
       `${testers(t)}, ${scores} ${scores === 1 ? 'score' : 'scores'}`,
-    how: '0 to 100, 100 is good. Mean of the testers’ own means, in brackets the lowest and the highest tester. First wearings are kept apart, because many change their mind within a day. Between rounds, less than 10 is not worth acting on (Mills 2010; Bishop 2020).',
+    how: '0 to 100, 100 is good. Mean of the testers’ own means, each tester once, with the 95 % interval (Student). First wearings are kept apart, because many change their mind within a day (Anderson 2020). Between rounds, a difference counts from 10 on (Mills 2010; Bishop 2020) and only if its interval leaves zero out.',
+    changes: (earlier: string, later: string) => `${later} against ${earlier}`,
+    change: 'Change',
+    by: { 'same-testers': 'same testers', 'different-testers': 'different testers' },
+    drift: 'Change per 100 km',
     preferred: 'Which pair they prefer',
     noOrder:
       'Nobody has put pairs of two rounds in order yet. Whoever holds two pairs is asked now and then.',
@@ -713,7 +768,34 @@ export const desk = {
   complaints: {
     round: 'Round',
     view: 'View',
-    mapTitle: 'Testers who reported anything there, of those asked',
+    mapTitle: (times: string, what: string, t: number, r: number) =>
+      `${what}, ${times}: testers of ${t} asked, ${runs(r)}`,
+    beside: 'Beside it',
+    noOther: 'no other round',
+    times: 'Reported',
+    once: 'at least once',
+    twiceOrMore: 'at least twice',
+    what: 'Complaint',
+    any: 'Any complaint',
+    legend: 'Share of the testers asked',
+    levels: ['none', 'up to 10 %', 'up to 25 %', 'up to 50 %', 'more'],
+    savePicture: (form: string) => `Save the map as ${form}`,
+    print: 'Print',
+    proven: 'What recurs',
+    nothingProven: 'Nothing is proven to recur in this round.',
+    signs: (count: number) =>
+      count === 1
+        ? '1 more was reported; see the table.'
+        : `${count} more were reported; see the table.`,
+    all: 'All reported complaints',
+    proof: 'What the log says',
+    usual: 'Usual suspects',
+    suspects: (first: string, second: string) =>
+      `Usually looked at first: ${first || 'nothing in particular'}${second ? `; then: ${second}` : ''}. Common practice, not a measured cause.`,
+    firstRepeat: 'Testers without it twice, by kilometres on the pair',
+    withoutIt: 'Testers without it, %',
+    look: 'When, where and with whom',
+    more: (left: number) => `Show ${left} more`,
     asked: (r: number, t: number) => `${runs(r)} of ${testers(t)} were asked about their feet.`,
     nobodyAsked: 'Nobody was asked yet. That is not the same as no complaint.',
     none: 'Asked, and nothing was reported.',
@@ -727,7 +809,56 @@ export const desk = {
     runsBehind: (zone: string) => `Runs behind: ${zone}`,
     pick: 'Tap a zone for the runs behind it.',
     unasked: 'nobody asked',
-    counts: 'These are counts. Whether a complaint recurs beyond chance is not said here.',
+    how: (complaint: string, pain: string) =>
+      `A run counts as asked if the feet question was answered. Proof: the brief allows ${complaint} of the asked runs (pain: ${pain}); e-values against that rate, valid however often one looks (Ramdas 2023; Vovk & Wang 2021), for at least two testers (Benjamini & Heller 2008), with at most 10 % false ones among all that is called proven (Wang & Ramdas 2022). Intervals, 95 %: testers by Wilson; runs with the tester as the unit (Rao & Scott 1992).`,
+  },
+
+  finding: {
+    make: 'Make it a finding',
+    title: 'Finding',
+    part: 'Part that can act',
+    priority: 'Priority',
+    priorities: { high: 'high', medium: 'medium', low: 'low' },
+    wanted: 'Wanted change',
+    wantedMm: 'in mm, if it has a size',
+    carriedBy: 'Round that shall carry it',
+    undecided: 'not decided',
+    frozen: (date: string) => `Evidence as of ${date}, frozen`,
+    list: 'Findings of this round',
+    states: {
+      open: 'open',
+      'asked-for': 'asked for',
+      'carried-out': 'carried out',
+      closed: 'closed',
+    },
+  },
+
+  /** Sentences on a complaint, the same at the desk, in the terminal and in a finding. */
+  proof: {
+    testers: (twice: number, once: number, of: number, interval: string) =>
+      `${twice} of ${testers(of)} reported it at least twice (${interval})${once > twice ? `, ${once} at least once` : ''}.`,
+    runs: (count: number, of: number, interval: string, allowed: string) =>
+      `It came in ${count} of ${of} asked runs (${interval}); the brief allows ${allowed}.`,
+    feet: (left: number, right: number) => `Left ${left}, right ${right}.`,
+    severity: (mean: string, most: number) => `Severity ${mean} of 10 on average, ${most} at most.`,
+    who: (names: string) => `Proven for ${names}.`,
+    value: (value: string, needed: string) =>
+      `e-value that at least two testers have it more often: ${value}; ${needed} is proof.`,
+    interval: (lower: string, upper: string) => `95 % interval ${lower} to ${upper}`,
+    trend: (word: string, count: number, p: string) =>
+      `Over time: ${word} (${testers(count)} with runs of both kinds, p ${p}).`,
+    onset: (median: string, lower: string, upper: string, count: number) =>
+      `Begins after ${median} of the run; half of ${testers(count)} between ${lower} and ${upper}.`,
+    repeated: (median: string | null, repeated: number, of: number) =>
+      median === null
+        ? `${repeated} of ${testers(of)} had it twice; fewer than half so far.`
+        : `Half of the testers have it twice by ${median} on the pair (${repeated} of ${of}).`,
+    hint: (factor: string, p: string, count: number) =>
+      `Worth a look: more often with ${factor} (${testers(count)}, adjusted p ${p}). This names no cause.`,
+    noHint: (count: number) =>
+      count === 0
+        ? 'Nothing to compare it with yet.'
+        : `Compared with ${count} ${count === 1 ? 'circumstance' : 'circumstances'}: none stands out.`,
   },
 
   bench: {
@@ -888,6 +1019,7 @@ Reads a bundle (.pairlog) and prints the review of its project.`,
   reportedRuns: 'Runs',
   leftRight: 'left/right',
   severity: 'Severity mean/most',
+  proof: 'Says the log',
   bench: 'Bench checks over distance',
   noBench: 'No pair was measured.',
   measure: 'Measure, site, foot',

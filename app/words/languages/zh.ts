@@ -148,6 +148,45 @@ export const glossary: Glossary = {
     kPa: 'kPa',
   },
   roles: { lead: '负责人', tester: '试穿员', specialist: '专员' },
+  evidence: {
+    'recurs-across-testers': {
+      name: '多名试穿员反复出现',
+      meaning: '已证实：至少两名试穿员的出现率高于任务书允许值',
+    },
+    'recurs-for-one-tester': {
+      name: '个别试穿员反复出现',
+      meaning: '对所列试穿员已证实，对其他人尚无定论：属该脚的合脚问题',
+    },
+    'early-sign': { name: '早期迹象', meaning: '多次跑步有反馈，尚未证实' },
+    'seen-once': { name: '出现一次', meaning: '仅一次跑步有反馈' },
+    'not-seen': { name: '未出现', meaning: '询问次数足够，无人反馈' },
+    'too-few-runs': { name: '次数太少，无法判断', meaning: '即使每次都有反馈也不足以证实' },
+  },
+  trends: {
+    fades: '随样鞋里程减轻（磨合）',
+    grows: '随样鞋里程加重（磨损）',
+    'no-trend-shown': '未显示随里程变化',
+    'too-few-runs': '次数太少，无法判断是否随里程变化',
+  },
+  factors: {
+    size: { more: '较大尺码', less: '较小尺码' },
+    'foot-length-against-last': { more: '相对尺码偏长的脚', less: '相对尺码偏短的脚' },
+    'foot-width': { more: '宽脚', less: '窄脚' },
+    'left-or-right': { more: '左脚', less: '右脚' },
+    'soft-ground': { more: '软路面', less: '硬路面' },
+    'wet-ground': { more: '湿地面', less: '干地面' },
+    temperature: { more: '天热时', less: '天冷时' },
+    sock: { more: '厚袜', less: '薄袜' },
+    'forefoot-strike': { more: '中前掌着地', less: '后跟着地' },
+    'out-of-tolerance': { more: '超差的样鞋', less: '公差内的样鞋' },
+    layers: { more: '该处材料层数较多', less: '该处材料层数较少' },
+  },
+  comfortChanges: {
+    better: '更好',
+    worse: '更差',
+    'no-relevant': '无有意义的差别',
+    open: '数据太少，无法判断',
+  },
 };
 
 export const phone: PhoneWords = {
@@ -584,7 +623,11 @@ export const desk: DeskWords = {
     firstImpressions: '第一印象',
     attribute: '项目',
     of: (t, scores) => `${t} 名试穿员，${scores} 次评分`,
-    how: '0 到 100，100 为好。为各试穿员自身均值的平均，括号内为最低与最高的试穿员。首次试穿单独列出，因为许多人一天之内会改变看法。轮次之间相差不足 10 不值得据此改动（Mills 2010；Bishop 2020）。',
+    how: '0 到 100，100 为好。为各试穿员自身均值的平均（每人一票），附 95 % 区间（Student）。首次试穿单独列出，因为许多人一天之内会改变看法（Anderson 2020）。轮次之间相差达到 10（Mills 2010；Bishop 2020）且区间不含零才算差别。',
+    changes: (earlier, later) => `${later} 对比 ${earlier}`,
+    change: '变化',
+    by: { 'same-testers': '相同试穿员', 'different-testers': '不同试穿员' },
+    drift: '每 100 km 变化',
     preferred: '更喜欢哪双',
     noOrder: '还没有人给两轮的鞋排过顺序。同时持有两双的人会不时被问到。',
     prefer: (first, second, equal) =>
@@ -596,7 +639,30 @@ export const desk: DeskWords = {
   complaints: {
     round: '轮次',
     view: '视图',
-    mapTitle: '在该处反馈过不适的试穿员 / 被询问的试穿员',
+    mapTitle: (times, what, t, r) => `${what}，${times}：${t} 名被询问试穿员中的人数，${r} 次跑步`,
+    beside: '并排对比',
+    noOther: '无',
+    times: '反馈次数',
+    once: '至少一次',
+    twiceOrMore: '至少两次',
+    what: '不适',
+    any: '任何不适',
+    legend: '占被询问试穿员的比例',
+    levels: ['无', '至 10 %', '至 25 %', '至 50 %', '更多'],
+    savePicture: (form) => `将脚图存为 ${form}`,
+    print: '打印',
+    proven: '反复出现的不适',
+    nothingProven: '本轮没有被证实反复出现的不适。',
+    signs: (count) => `另有 ${count} 项反馈，见下表。`,
+    all: '全部反馈',
+    proof: '日志结论',
+    usual: '常见原因部件',
+    suspects: (first, second) =>
+      `通常先看：${first || '无特定部件'}${second ? `；其次：${second}` : ''}。行业惯例，并非测得的原因。`,
+    firstRepeat: '尚未两次出现的试穿员比例，按样鞋里程',
+    withoutIt: '未出现的试穿员，%',
+    look: '何时、何处、何人',
+    more: (left) => `再显示 ${left} 项`,
     asked: (r, t) => `共就脚感询问了 ${t} 名试穿员的 ${r} 次跑步。`,
     nobodyAsked: '尚未询问任何人。这不等于没有不适。',
     none: '已询问，无人反馈不适。',
@@ -610,7 +676,46 @@ export const desk: DeskWords = {
     runsBehind: (zone) => `相关跑步：${zone}`,
     pick: '点一个区域查看相关跑步。',
     unasked: '未询问',
-    counts: '这里只是计数，不判断是否超出偶然。',
+    how: (complaint, pain) =>
+      `回答了脚感问题的跑步才算被询问。证实：任务书允许 ${complaint} 的被询问跑步出现（疼痛：${pain}）；以 e 值对照该比例，无论多频繁查看都有效（Ramdas 2023；Vovk & Wang 2021），至少两名试穿员（Benjamini & Heller 2008），被称为证实的结论中误报至多 10 %（Wang & Ramdas 2022）。95 % 区间：试穿员用 Wilson；跑步以试穿员为单位（Rao & Scott 1992）。`,
+  },
+
+  finding: {
+    make: '立为问题项',
+    title: '问题项',
+    part: '可改动的部件',
+    priority: '优先级',
+    priorities: { high: '高', medium: '中', low: '低' },
+    wanted: '期望改动',
+    wantedMm: '毫米（如有尺寸）',
+    carriedBy: '由哪一轮落实',
+    undecided: '未定',
+    frozen: (date) => `截至 ${date} 的证据，已冻结`,
+    list: '本轮问题项',
+    states: { open: '待处理', 'asked-for': '已提出', 'carried-out': '已落实', closed: '已关闭' },
+  },
+
+  proof: {
+    testers: (twice, once, of, interval) =>
+      `${of} 名试穿员中 ${twice} 名反馈至少两次（${interval}）${once > twice ? `，${once} 名至少一次` : ''}。`,
+    runs: (count, of, interval, allowed) =>
+      `${of} 次被询问的跑步中出现 ${count} 次（${interval}）；任务书允许 ${allowed}。`,
+    feet: (left, right) => `左 ${left}，右 ${right}。`,
+    severity: (mean, most) => `程度平均 ${mean}（满分 10），最高 ${most}。`,
+    who: (names) => `对 ${names} 已证实。`,
+    value: (value, needed) => `至少两名试穿员超过允许值的 e 值：${value}；达到 ${needed} 即证实。`,
+    interval: (lower, upper) => `95 % 区间 ${lower} 至 ${upper}`,
+    trend: (word, count, p) => `随时间：${word}（${count} 名试穿员两种情况都有，p ${p}）。`,
+    onset: (median, lower, upper, count) =>
+      `在跑到 ${median} 后开始；${count} 名试穿员中一半在 ${lower} 至 ${upper} 之间。`,
+    repeated: (median, repeated, of) =>
+      median === null
+        ? `${of} 名试穿员中 ${repeated} 名出现两次，目前不足一半。`
+        : `样鞋里程到 ${median} 时，一半试穿员已出现两次（${of} 名中 ${repeated} 名）。`,
+    hint: (factor, p, count) =>
+      `值得一看：在“${factor}”时更常出现（${count} 名试穿员，校正 p ${p}）。这并不说明原因。`,
+    noHint: (count) =>
+      count === 0 ? '尚无可对照的情况。' : `与 ${count} 种情况对照：没有突出的。`,
   },
 
   bench: {
@@ -769,6 +874,7 @@ export const terminal: TerminalWords = {
   reportedRuns: '跑步',
   leftRight: '左/右',
   severity: '严重度 平均/最高',
+  proof: '日志结论',
   bench: '测量值与里程',
   noBench: '尚无测量。',
   measure: '指标、部位、脚',

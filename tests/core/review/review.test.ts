@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { viewOfHeads, type RecordId, type Revision } from '../../../core/records/index.ts';
-import { reviewProject } from '../../../core/review/index.ts';
+import { openProject, reviewProject, type ProjectLog } from '../../../core/review/index.ts';
 import { sealRevision } from '../../../core/records/index.ts';
 import { idOf, stampAt } from '../records/make.ts';
 
@@ -85,14 +85,14 @@ const check = (n: number, at: string, value: number, more: Record<string, unknow
   });
 
 const review = (...more: Revision[]) => {
-  const answer = reviewProject(viewOfHeads([...base, ...more]), PROJECT, NOW);
-  if (!answer) throw new Error('no review');
-  return answer;
+  const log = openProject(viewOfHeads([...base, ...more]), PROJECT, NOW);
+  if (!log) throw new Error('no review');
+  return reviewProject(log);
 };
 
 describe('the review of a project', () => {
   it('is null where the project is not in the records', () => {
-    expect(reviewProject(viewOfHeads(base), idOf(77), NOW)).toBeNull();
+    expect(openProject(viewOfHeads(base), idOf(77), NOW)).toBeNull();
   });
 
   it('stands without a single run', () => {
@@ -159,7 +159,7 @@ describe('the review of a project', () => {
   it('answers the same whatever the order of the records', () => {
     const records = [...base, run(1, 2), run(2, 4), check(1, '2026-05-05T12:00:00Z', 36)];
     const [a, b] = [records, [...records].reverse()].map((list) =>
-      reviewProject(viewOfHeads(list), PROJECT, NOW),
+      reviewProject(openProject(viewOfHeads(list), PROJECT, NOW) as ProjectLog),
     );
     expect(b).toEqual(a);
   });

@@ -1,41 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { comfortOf, preferencesOf } from '../../../core/review/comfort.ts';
-import type { LoggedRun } from '../../../core/mileage/index.ts';
+import { preferencesOf } from '../../../core/review/preferences.ts';
 import type { RecordId, RecordOf } from '../../../core/records/index.ts';
 import { idOf } from '../records/make.ts';
-
-const run = (tester: number, overall: number | null, firstImpression = false): LoggedRun =>
-  ({
-    tester: idOf(tester),
-    run: {
-      ...(overall !== null && { comfort: { overall } }),
-      ...(firstImpression && { firstImpression }),
-    },
-  }) as unknown as LoggedRun;
-
-describe('comfort of a round', () => {
-  it('hears each tester once, however often they ran, and keeps first impressions apart', () => {
-    const comfort = comfortOf([
-      run(1, 90, true),
-      run(1, 40),
-      run(1, 50),
-      run(1, 60),
-      run(2, 80),
-      run(2, null),
-    ]);
-    // Testers' means 50 and 80, by hand.
-    expect(comfort.wear).toEqual([
-      { attribute: 'overall', testers: 2, scores: 4, mean: 65, lowest: 50, highest: 80 },
-    ]);
-    expect(comfort.firstImpressions).toEqual([
-      { attribute: 'overall', testers: 1, scores: 1, mean: 90, lowest: 90, highest: 90 },
-    ]);
-  });
-
-  it('says nothing of what nobody answered', () => {
-    expect(comfortOf([run(1, null)])).toEqual({ firstImpressions: [], wear: [] });
-  });
-});
 
 describe('preferences between rounds', () => {
   const [A, B, C] = [idOf(1), idOf(2), idOf(3)] as [RecordId, RecordId, RecordId];

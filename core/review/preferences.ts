@@ -1,59 +1,7 @@
-/** How comfortable did the testers find a round, each of them heard once, whatever their number of runs? */
-import { comfortAttributeIds, type ComfortAttributeId } from '../foot/index.ts';
-import { isWithin, type HandOutSpan, type LoggedRun } from '../mileage/index.ts';
+/** Which round do testers who ranked pairs of two rounds prefer? Each of them is heard once. */
+import { isWithin, type HandOutSpan } from '../mileage/index.ts';
 import type { RecordId, RecordOf } from '../records/index.ts';
 import { groupBy } from '../statistics/index.ts';
-
-/** Scores of one attribute on the 0-100 line, with the tester as the unit. */
-export interface ComfortScores {
-  readonly attribute: ComfortAttributeId;
-  readonly testers: number;
-  readonly scores: number;
-  /** Mean of the testers' own means. */
-  readonly mean: number;
-  /** The lowest and the highest of the testers' own means. */
-  readonly lowest: number;
-  readonly highest: number;
-}
-
-export interface RoundComfort {
-  /**
-   * Scores of the first wearing, kept apart: after a day in the shoe 65 % of wearers preferred another one
-   * than after a minute (Anderson et al., J Foot Ankle Res 2020, PMC7341629).
-   */
-  readonly firstImpressions: readonly ComfortScores[];
-  readonly wear: readonly ComfortScores[];
-}
-
-const meanOf = (values: readonly number[]): number =>
-  values.reduce((sum, value) => sum + value, 0) / values.length;
-
-const scoresOf = (runs: readonly LoggedRun[]): ComfortScores[] => {
-  const byTester = [...groupBy(runs, ({ tester }) => tester).values()];
-  return comfortAttributeIds.flatMap((attribute) => {
-    const answers = byTester
-      .map((own) => own.flatMap(({ run }) => run.comfort?.[attribute] ?? []))
-      .filter((own) => own.length > 0);
-    if (answers.length === 0) return [];
-    const means = answers.map(meanOf);
-    return [
-      {
-        attribute,
-        testers: means.length,
-        scores: answers.reduce((sum, own) => sum + own.length, 0),
-        mean: meanOf(means),
-        lowest: Math.min(...means),
-        highest: Math.max(...means),
-      },
-    ];
-  });
-};
-
-/** The comfort scores of the runs of one round; an attribute that nobody answered is absent. */
-export const comfortOf = (runs: readonly LoggedRun[]): RoundComfort => ({
-  firstImpressions: scoresOf(runs.filter(({ run }) => run.firstImpression === true)),
-  wear: scoresOf(runs.filter(({ run }) => run.firstImpression !== true)),
-});
 
 /** How many testers put a pair of one round before a pair of another, when they were asked to rank. */
 export interface Preference {

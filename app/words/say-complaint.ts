@@ -1,0 +1,103 @@
+/** What does the log say about a complaint, in sentences? The same at the desk, in the terminal and in a finding. */
+import type { CellName, WeighedCell } from '../../core/complaints/index.ts';
+import { suspectsOf, type PartId } from '../../core/foot/index.ts';
+import type { RecordId } from '../../core/records/index.ts';
+import type { CloserLook, RoundReview } from '../../core/review/index.ts';
+import type { Metres } from '../../core/units/index.ts';
+import type { DeskWords, Glossary } from './types.ts';
+
+/** The words of one language, and how its reader likes figures and names written. */
+export interface Speaker {
+  readonly desk: DeskWords;
+  readonly glossary: Glossary;
+  readonly number: (value: number, most: number, least?: number) => string;
+  readonly percent: (share: number) => string;
+  readonly distance: (distance: Metres) => string;
+  readonly tester: (id: RecordId) => string;
+}
+
+/** The counts of a cell as a sentence needs them; what a screen is sent is enough. */
+export type SaidCell = Omit<WeighedCell, 'byTester' | 'runIds'>;
+
+const pOf = (p: number, { number }: Speaker): string => (p < 0.001 ? '< 0.001' : number(p, 3));
+
+/** An e-value as people read it: two figures, and no more digits than it has meaning. */
+const eOf = (value: number, { number }: Speaker): string =>
+  value >= 1e6 ? '> 1 000 000' : value < 0.01 ? '< 0.01' : number(value, value >= 10 ? 0 : 2);
+
+/** Zone and kind, as a heading. */
+export const cellTitle = ({ zone, kind }: CellName, { glossary }: Speaker): string =>
+  `${glossary.zones[zone].name}: ${glossary.kinds[kind].name}`;
+
+/** How many testers and runs, how sure, how bad, and for whom it is proven. */
+export const cellLines = (
+  cell: SaidCell,
+  { asked }: Pick<RoundReview['complaints'], 'asked'>,
+  speaker: Speaker,
+): string[] => {
+  const words = speaker.desk.proof;
+  const { percent } = speaker;
+  const interval = ({ lower, upper }: { lower: number; upper: number }) =>
+    words.interval(percent(lower), percent(upper));
+  return [
+    words.testers(cell.testersTwice, cell.testersOnce, asked.testers, interval(cell.shareTwice)),
+    words.runs(cell.runs, asked.runs, interval(cell.runShare), percent(cell.allowedRate)),
+    [
+      words.feet(cell.byFoot.left, cell.byFoot.right),
+      ...(cell.severity
+        ? [words.severity(speaker.number(cell.severity.mean, 1), cell.severity.most)]
+        : []),
+    ].join(' '),
+    ...(cell.word === 'recurs-for-one-tester'
+      ? [words.who(cell.provenTesters.map(({ tester }) => speaker.tester(tester)).join(', '))]
+      : []),
+    words.value(eOf(cell.eValue, speaker), eOf(cell.needed, speaker)),
+  ];
+};
+
+/** Whether it changes with kilometres, from where in a run it begins, and what it goes together with. */
+export const lookLines = (
+  { trend, onset, firstRepeat, associations }: Omit<CloserLook, 'cell'>,
+  speaker: Speaker,
+): string[] => {
+  const { glossary, distance } = speaker;
+  const words = speaker.desk.proof;
+  const hints = associations.filter(({ hint, goesWith }) => hint && goesWith !== 'neither');
+  return [
+    trend.word === 'too-few-runs'
+      ? `${glossary.trends[trend.word]}.`
+      : words.trend(glossary.trends[trend.word], trend.strata, pOf(trend.adjustedP, speaker)),
+    ...(onset
+      ? [
+          words.onset(
+            distance(onset.medianM),
+            distance(onset.lowerM),
+            distance(onset.upperM),
+            onset.testers,
+          ),
+        ]
+      : []),
+    words.repeated(
+      firstRepeat.medianM === null ? null : distance(firstRepeat.medianM),
+      firstRepeat.repeated,
+      firstRepeat.testers,
+    ),
+    ...(hints.length === 0
+      ? [words.noHint(associations.length)]
+      : hints.map(({ factor, goesWith, adjustedP, testers }) =>
+          words.hint(
+            glossary.factors[factor][goesWith === 'more' ? 'more' : 'less'],
+            pOf(adjustedP, speaker),
+            testers,
+          ),
+        )),
+  ];
+};
+
+/** The parts that usually cause it, marked as common practice. */
+export const suspectLine = ({ kind, zone }: CellName, { desk, glossary }: Speaker): string => {
+  const { first, second } = suspectsOf(kind, zone);
+  const named = (parts: readonly PartId[]) =>
+    parts.map((part) => glossary.parts[part].name).join(', ');
+  return desk.complaints.suspects(named(first), named(second));
+};

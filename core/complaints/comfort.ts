@@ -1,0 +1,177 @@
+/**
+ * How comfortable is a round, by attribute, and did it change?
+ *
+ * The tester is the unit: each tester's mean counts once, whatever the number of runs, with Student's
+ * interval. Scores of a first wearing are kept apart: after a day, 65 % of wearers had changed the
+ * preference they had after a minute (Anderson J, Williams AE & Nester C, J Foot Ankle Res 2020). A
+ * difference is called relevant only beyond 10 of 100, the minimal important difference of 9.3 to 10.2
+ * (Mills K, Blanch P & Vicenzino B, Med Sci Sports Exerc 2010;42:1966-1971; Bishop C et al., J Sports
+ * Sci 2020;38:2100-2107), and if its interval leaves zero out.
+ */
+import { comfortAttributeIds, type ComfortAttributeId } from '../foot/index.ts';
+import type { Comfort, RecordId } from '../records/index.ts';
+import {
+  groupBy,
+  meanOfUnits,
+  slope,
+  welch,
+  type Interval,
+  type MeanOfUnits,
+} from '../statistics/index.ts';
+
+/** Points of 100 from which a difference matters. */
+export const RELEVANT_DIFFERENCE = 10;
+
+export interface ComfortAnswer {
+  readonly tester: RecordId;
+  readonly comfort: Comfort;
+  readonly firstImpression: boolean;
+  /** On the pair when the run began, metres. */
+  readonly pairM: number;
+}
+
+export interface ComfortScore extends MeanOfUnits {
+  readonly runs: number;
+}
+
+export interface ComfortDrift {
+  /** Points of 100 per 100 km: mean of the testers' own slopes, with interval. */
+  readonly per100Km: number;
+  readonly interval: Interval | null;
+  readonly p: number | null;
+  readonly testers: number;
+}
+
+export interface AttributeComfort {
+  readonly attribute: ComfortAttributeId;
+  /** Testers' means of all but first wearings; null where there is none. */
+  readonly wear: ComfortScore | null;
+  readonly firstImpression: ComfortScore | null;
+  /** Within testers, over the kilometres on the pair; null below one tester with three runs. */
+  readonly drift: ComfortDrift | null;
+}
+
+const scored = (answers: readonly ComfortAnswer[], attribute: ComfortAttributeId) =>
+  answers.flatMap(({ tester, comfort, firstImpression, pairM }) => {
+    const score = comfort[attribute];
+    return score === undefined ? [] : [{ tester, score, firstImpression, pairM }];
+  });
+
+type Scored = ReturnType<typeof scored>;
+
+const mean = (values: readonly number[]): number =>
+  values.reduce((a, b) => a + b, 0) / values.length;
+
+/** Mean score of each tester. */
+const testerMeans = (answers: Scored): Map<RecordId, number> =>
+  new Map(
+    [...groupBy(answers, ({ tester }) => tester)].map(([tester, own]) => [
+      tester,
+      mean(own.map(({ score }) => score)),
+    ]),
+  );
+
+const scoreOf = (answers: Scored): ComfortScore | null => {
+  const units = meanOfUnits([...testerMeans(answers).values()]);
+  return units && { ...units, runs: answers.length };
+};
+
+const driftOf = (answers: Scored): ComfortDrift | null => {
+  const slopes = [...groupBy(answers, ({ tester }) => tester).values()].flatMap((own) => {
+    if (own.length < 3) return [];
+    const by = slope(
+      own.map(({ pairM }) => pairM / 100_000),
+      own.map(({ score }) => score),
+    );
+    return by === null ? [] : [by];
+  });
+  const units = meanOfUnits(slopes);
+  return units && { per100Km: units.mean, interval: units.interval, p: units.p, testers: units.n };
+};
+
+/** Comfort of one round by attribute, in the order of the attributes; those never answered are absent. */
+export const comfortByAttribute = (answers: readonly ComfortAnswer[]): AttributeComfort[] =>
+  comfortAttributeIds.flatMap((attribute) => {
+    const all = scored(answers, attribute);
+    if (all.length === 0) return [];
+    const worn = all.filter(({ firstImpression }) => !firstImpression);
+    return [
+      {
+        attribute,
+        wear: scoreOf(worn),
+        firstImpression: scoreOf(all.filter(({ firstImpression }) => firstImpression)),
+        drift: driftOf(worn),
+      },
+    ];
+  });
+
+export interface ComfortChange {
+  readonly attribute: ComfortAttributeId;
+  /**
+   * `better`, `worse`: beyond the relevant difference, and the interval leaves zero out. `no-relevant`:
+   * the whole interval lies within it. `open`: the data do not decide.
+   */
+  readonly word: 'better' | 'worse' | 'no-relevant' | 'open';
+  /** Later less earlier, points of 100. */
+  readonly difference: number;
+  readonly interval: Interval | null;
+  readonly p: number | null;
+  /** `same-testers`: paired by tester; else two sets of testers. */
+  readonly by: 'same-testers' | 'different-testers';
+  readonly testers: number;
+}
+
+const changeWord = (difference: number, interval: Interval | null): ComfortChange['word'] => {
+  if (interval === null) return 'open';
+  const { lower, upper } = interval;
+  if (difference >= RELEVANT_DIFFERENCE && lower > 0) return 'better';
+  if (difference <= -RELEVANT_DIFFERENCE && upper < 0) return 'worse';
+  return lower > -RELEVANT_DIFFERENCE && upper < RELEVANT_DIFFERENCE ? 'no-relevant' : 'open';
+};
+
+/**
+ * What changed in wear scores from one round to a later one, by attribute. Paired where at least two
+ * testers scored both (fits and feet cancel out), else two sets of testers (Welch); absent where neither
+ * can be done.
+ */
+export const comfortChanges = (
+  earlier: readonly ComfortAnswer[],
+  later: readonly ComfortAnswer[],
+): ComfortChange[] =>
+  comfortAttributeIds.flatMap((attribute): ComfortChange[] => {
+    const means = [earlier, later].map((answers) =>
+      testerMeans(scored(answers, attribute).filter(({ firstImpression }) => !firstImpression)),
+    ) as [Map<RecordId, number>, Map<RecordId, number>];
+    const [from, to] = means;
+    const pairs = [...from].flatMap(([tester, score]) => {
+      const then = to.get(tester);
+      return then === undefined ? [] : [then - score];
+    });
+    const paired = pairs.length >= 2 ? meanOfUnits(pairs) : null;
+    if (paired)
+      return [
+        {
+          attribute,
+          word: changeWord(paired.mean, paired.interval),
+          difference: paired.mean,
+          interval: paired.interval,
+          p: paired.p,
+          by: 'same-testers',
+          testers: paired.n,
+        },
+      ];
+    const apart = welch([...to.values()], [...from.values()]);
+    return apart
+      ? [
+          {
+            attribute,
+            word: changeWord(apart.difference, apart.interval),
+            difference: apart.difference,
+            interval: apart.interval,
+            p: apart.p,
+            by: 'different-testers',
+            testers: from.size + to.size,
+          },
+        ]
+      : [];
+  });

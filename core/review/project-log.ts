@@ -1,0 +1,104 @@
+/** What of the log belongs to one project, checked and sorted once for every question that is asked of it? */
+import {
+  checkRuns,
+  handOutSpan,
+  loggedRun,
+  mileageCurve,
+  type HandOutSpan,
+  type LoggedRun,
+  type MileageCurve,
+  type RunOddity,
+} from '../mileage/index.ts';
+import type { Project, RecordId, RecordOf, Records } from '../records/index.ts';
+import { groupBy } from '../statistics/index.ts';
+import { metres } from '../units/index.ts';
+import { deviationsOf } from './bench.ts';
+import type { Deviation } from './review-types.ts';
+
+/** A pair with everything that was logged of it. */
+export interface LoggedPair {
+  readonly id: RecordId;
+  readonly round: RecordId;
+  readonly record: RecordOf<'pair'>;
+  /** Counted runs by start, then id. */
+  readonly runs: readonly LoggedRun[];
+  readonly spans: readonly HandOutSpan[];
+  /** Bench checks, earliest first. */
+  readonly checks: readonly RecordOf<'bench-check'>[];
+  readonly curve: MileageCurve;
+  readonly deviations: readonly Deviation[];
+}
+
+export interface ProjectLog {
+  readonly id: RecordId;
+  readonly project: Project;
+  /** When the question is asked, milliseconds since 1970. */
+  readonly nowMs: number;
+  /** By order. */
+  readonly rounds: readonly RecordOf<'round'>[];
+  readonly pairs: readonly LoggedPair[];
+  readonly counted: readonly LoggedRun[];
+  readonly oddities: readonly RunOddity[];
+  readonly spans: readonly HandOutSpan[];
+  /** All records, for the kinds that belong to no project or need no checking. */
+  readonly records: Records;
+}
+
+/** The records that belong to a project. */
+export const ownRecords = <T extends { body: { project?: unknown } }>(
+  list: readonly T[],
+  project: RecordId,
+): T[] => list.filter(({ body }) => body.project === project);
+
+/**
+ * Opens the log of one project.
+ * @param nowMs when the question is asked, milliseconds since 1970
+ * @returns null where the project is not in the records
+ */
+export const openProject = (
+  records: Records,
+  projectId: RecordId,
+  nowMs: number,
+): ProjectLog | null => {
+  const project = records.project.find(({ revision }) => revision.id === projectId);
+  if (!project) return null;
+  const rounds = ownRecords(records.round, projectId).sort((a, b) => a.body.order - b.body.order);
+  const pairs = ownRecords(records.pair, projectId);
+  const spans = ownRecords(records['hand-out'], projectId).map(handOutSpan);
+  const { counted, oddities } = checkRuns(ownRecords(records.run, projectId).map(loggedRun), {
+    pairs: new Set(pairs.map(({ revision }) => revision.id)),
+    handOuts: spans,
+    nowMs,
+  });
+  const runsOf = groupBy(counted, ({ pair }) => pair);
+  const spansOf = groupBy(spans, ({ pair }) => pair);
+  const checksOf = groupBy(ownRecords(records['bench-check'], projectId), ({ body }) => body.pair);
+  const blueprints = new Map(rounds.map(({ body, revision }) => [revision.id, body.blueprint]));
+  return {
+    id: projectId,
+    project: project.body,
+    nowMs,
+    rounds,
+    pairs: pairs.map((record) => {
+      const { body, revision } = record;
+      const runs = runsOf.get(revision.id) ?? [];
+      const checks = (checksOf.get(revision.id) ?? []).sort(
+        (a, b) => Date.parse(a.body.at) - Date.parse(b.body.at),
+      );
+      return {
+        id: revision.id,
+        round: body.round,
+        record,
+        runs,
+        spans: spansOf.get(revision.id) ?? [],
+        checks,
+        curve: mileageCurve(runs, body.carriedInM ?? metres(0)),
+        deviations: deviationsOf(revision.id, body.round, checks, blueprints.get(body.round) ?? []),
+      };
+    }),
+    counted,
+    oddities,
+    spans,
+    records,
+  };
+};

@@ -1,0 +1,78 @@
+/** What does the log say about one round? */
+import {
+  comfortByAttribute,
+  comfortChanges,
+  countZones,
+  weighComplaints,
+  type ComfortAnswer,
+  type FeetAnswer,
+} from '../complaints/index.ts';
+import { mileageAt, type LoggedRun } from '../mileage/index.ts';
+import type { RecordOf } from '../records/index.ts';
+import { sizeOf } from './evidence-size.ts';
+import type { LoggedPair, ProjectLog } from './project-log.ts';
+import type { RoundReview } from './review-types.ts';
+
+const feetAnswers = (runs: readonly LoggedRun[]): FeetAnswer[] => {
+  const answers: FeetAnswer[] = [];
+  for (const {
+    id,
+    tester,
+    run: { feet },
+  } of runs)
+    if (feet)
+      answers.push({
+        run: id,
+        tester,
+        complaints: feet.answer === 'complaints' ? feet.complaints : [],
+      });
+  return answers;
+};
+
+/** The comfort scores of some pairs, each with the distance on the pair when its run began. */
+export const comfortAnswers = (pairs: readonly LoggedPair[]): ComfortAnswer[] =>
+  pairs.flatMap(({ runs, curve }) =>
+    runs.flatMap(({ tester, startMs, run: { comfort, firstImpression } }) =>
+      comfort
+        ? [
+            {
+              tester,
+              comfort,
+              firstImpression: firstImpression === true,
+              pairM: mileageAt(curve, startMs),
+            },
+          ]
+        : [],
+    ),
+  );
+
+/**
+ * Reviews one round.
+ * @param comfort its own comfort answers
+ * @param before those of the round before; empty for the first
+ */
+export const reviewRound = (
+  { body, revision }: RecordOf<'round'>,
+  { project, pairs }: ProjectLog,
+  comfort: readonly ComfortAnswer[],
+  before: readonly ComfortAnswer[],
+): RoundReview => {
+  const own = pairs.filter(({ round }) => round === revision.id);
+  const runs = own.flatMap((pair) => pair.runs);
+  const answers = feetAnswers(runs);
+  const panel = own.flatMap(({ spans }) => spans.map(({ tester }) => tester));
+  const zonesOf = (foot: 'left' | 'right') =>
+    [...countZones(answers, foot).values()].sort((a, b) => (a.zone < b.zone ? -1 : 1));
+  return {
+    id: revision.id,
+    name: body.name,
+    order: body.order,
+    stage: body.stage,
+    changes: body.changes,
+    size: sizeOf(own.length, runs),
+    comfort: comfortByAttribute(comfort),
+    comfortChanges: comfortChanges(before, comfort),
+    complaints: weighComplaints(answers, project.brief.allowedRate, panel),
+    zones: { left: zonesOf('left'), right: zonesOf('right') },
+  };
+};

@@ -1,0 +1,110 @@
+/** `npm run calibrate`: the rules side by side over a grid of simulated wear tests, as a Markdown table. */
+import { simulate, type RuleFigures, type Scenario } from './simulate.ts';
+
+const base: Scenario = {
+  name: '',
+  testers: 8,
+  runs: 12,
+  cells: 220,
+  allowed: 0.05,
+  background: 0.01,
+  affected: 0,
+  rate: 0,
+  firstCellOnly: true,
+};
+const power = (affected: number, rate: number, more: Partial<Scenario> = {}): Scenario => {
+  const scenario = { ...base, affected, rate, ...more };
+  const { testers, runs, allowed } = scenario;
+  const extras = [
+    allowed === base.allowed ? '' : `, allowed ${percent(allowed)}`,
+    scenario.badDays ? ', bad days' : '',
+    scenario.joinLate ? ', joining late' : '',
+  ].join('');
+  return {
+    ...scenario,
+    name: `${affected} of ${testers} at ${percent(rate)}, ${runs} runs${extras}`,
+  };
+};
+const nothing = (testers: number, runs: number, more: Partial<Scenario> = {}): Scenario => {
+  const scenario = {
+    ...base,
+    testers,
+    runs,
+    background: base.allowed,
+    firstCellOnly: false,
+    ...more,
+  };
+  const extras = `${scenario.badDays ? ', bad days' : ''}${scenario.joinLate ? ', joining late' : ''}`;
+  return {
+    ...scenario,
+    name: `nothing: all ${scenario.cells} cells at ${percent(scenario.background)}, ${testers} testers, ${runs} runs${extras}`,
+  };
+};
+
+const percent = (share: number): string =>
+  `${(100 * share).toFixed(share < 0.1 && share > 0 && (share * 100) % 1 !== 0 ? 1 : 0)} %`;
+const shown = (share: number): string => `${(100 * share).toFixed(1)} %`;
+
+const quick = process.argv.includes('--quick');
+const POWER_TESTS = quick ? 2000 : 20_000;
+const NULL_TESTS = quick ? 60 : 400;
+const SEED = 20_260_501;
+
+const nulls = [
+  nothing(8, 12),
+  nothing(8, 12, { background: 0.01 }),
+  nothing(8, 12, { badDays: 0.2 }),
+  nothing(8, 12, { joinLate: true }),
+  nothing(5, 12),
+  nothing(20, 12),
+  nothing(8, 40),
+];
+const powers = [
+  power(2, 0.6),
+  power(4, 0.4),
+  power(6, 0.4),
+  power(8, 0.2),
+  power(2, 0.6, { runs: 20 }),
+  power(4, 0.4, { runs: 6 }),
+  power(4, 0.4, { badDays: 0.2 }),
+  power(4, 0.4, { joinLate: true }),
+  power(4, 0.3, { runs: 20 }),
+  power(2, 0.6, { testers: 5 }),
+  power(5, 0.4, { testers: 12 }),
+  power(6, 0.4, { testers: 20 }),
+  power(10, 0.4, { testers: 100, runs: 12 }),
+  power(3, 0.3, { allowed: 0.01, background: 0.002 }),
+  power(1, 0.8),
+  power(1, 0.5),
+];
+
+const cell = ({ detectedEver, medianRun }: RuleFigures): string =>
+  `${shown(detectedEver)}${medianRun === null ? '' : ` (run ${medianRun})`}`;
+
+console.log(
+  `Seed ${SEED}; ${POWER_TESTS} tests a line for detection, ${NULL_TESTS} for false alarms; read after every run.\n`,
+);
+console.log(
+  '| share of tests with any false "recurs across testers" | evidence | eyeball | classical, read daily | classical, read once |',
+);
+console.log('| --- | --- | --- | --- | --- |');
+for (const scenario of nulls) {
+  const { evidence, eyeball, classicalDaily, classicalOnce } = simulate(scenario, NULL_TESTS, SEED);
+  console.log(
+    `| ${scenario.name} | ${[evidence, eyeball, classicalDaily, classicalOnce].map(({ falseEver }) => shown(falseEver)).join(' | ')} |`,
+  );
+}
+console.log(
+  '\n| called "recurs across testers" by the last run (median run) | evidence | still so at the end | named one tester | eyeball | classical, read daily | classical, read once |',
+);
+console.log('| --- | --- | --- | --- | --- | --- | --- |');
+for (const scenario of powers) {
+  const { evidence, eyeball, classicalDaily, classicalOnce } = simulate(
+    scenario,
+    POWER_TESTS,
+    SEED,
+  );
+  console.log(
+    `| ${scenario.name} | ${cell(evidence)} | ${shown(evidence.detectedAtEnd)} | ${scenario.affected === 1 ? shown(evidence.oneTester) : ''} | ${cell(eyeball)} | ${cell(classicalDaily)} | ${shown(classicalOnce.detectedEver)} |`,
+  );
+}
