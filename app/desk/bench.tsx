@@ -1,14 +1,14 @@
 /** Each pair's measurements against its distance, and the arrival check against the blueprint. */
 import { useState } from 'preact/hooks';
 import type { RecordId } from '../../core/records/index.ts';
-import type { BenchSeries, Review } from '../../core/review/index.ts';
+import type { BenchSeries, ReviewSummary } from '../../core/review/index.ts';
 import { metres } from '../../core/units/index.ts';
 import { DistanceChart } from '../parts/charts/distance-chart.tsx';
 import { distanceFigure, formatDistance, formatNumber } from '../parts/format.ts';
 import { settings } from '../parts/settings.ts';
 import { d, t, terms } from '../words/index.ts';
 import { BenchForm } from './bench-form.tsx';
-import { namesIn, type TabProps } from './desk-state.ts';
+import { namesIn, useWork, type TabProps } from './desk-state.ts';
 import { SelectField } from './form-parts.tsx';
 
 const keyOf = ({ measure, site, foot, unit }: BenchSeries): string =>
@@ -18,7 +18,7 @@ const titleOf = ({ measure, site, foot }: BenchSeries): string =>
   `${terms().measures[measure]}, ${site}, ${t().foot[foot]}`;
 
 /** The limits of the brief that can be drawn in the reading's own unit. */
-const limitsOf = (review: Review, { measure, site, unit }: BenchSeries) =>
+const limitsOf = (review: ReviewSummary, { measure, site, unit }: BenchSeries) =>
   review.project.brief.limits
     .filter((one) => one.measure === measure && one.basis === 'reading')
     .filter((one) => one.site === undefined || one.site === site)
@@ -31,8 +31,10 @@ export const Bench = ({ records, review }: TabProps) => {
   const words = d().bench;
   const names = namesIn(review, records);
   const [chosen, setChosen] = useState<string | null>(null);
-  const kinds = new Map(review.bench.map((series) => [keyOf(series), series]));
-  const worn = review.bench.find(({ points }) => points.length > 1) ?? review.bench[0];
+  const bench = useWork((desk) => desk.bench(review.project.id), [records]);
+  if (!bench) return <p class="soft">{t().loading}</p>;
+  const kinds = new Map(bench.map((series) => [keyOf(series), series]));
+  const worn = bench.find(({ points }) => points.length > 1) ?? bench[0];
   const shown = kinds.get(chosen ?? '') ?? worn;
   return (
     <>
@@ -48,7 +50,7 @@ export const Bench = ({ records, review }: TabProps) => {
               .map(([value, series]) => ({ value, label: titleOf(series) }))}
             onChange={setChosen}
           />
-          <Curve records={records} review={review} shown={shown} />
+          <Curve records={records} review={review} bench={bench} shown={shown} />
         </>
       )}
       <Deviations review={review} pairName={names.pair} />
@@ -57,11 +59,12 @@ export const Bench = ({ records, review }: TabProps) => {
   );
 };
 
-const Curve = ({ records, review, shown }: TabProps & { shown: BenchSeries }) => {
+const Curve = (props: TabProps & { bench: readonly BenchSeries[]; shown: BenchSeries }) => {
+  const { records, review, bench, shown } = props;
   const words = d().bench;
   const names = namesIn(review, records);
   const unit = terms().units[shown.unit];
-  const series = review.bench
+  const series = bench
     .filter((one) => keyOf(one) === keyOf(shown))
     .sort((a, b) => b.points.length - a.points.length);
   // Pairs measured once say where they began; a line needs two. Without any line, the points are shown.
@@ -122,7 +125,7 @@ const Curve = ({ records, review, shown }: TabProps & { shown: BenchSeries }) =>
   );
 };
 
-const Deviations = (props: { review: Review; pairName: (id: RecordId) => string }) => {
+const Deviations = (props: { review: ReviewSummary; pairName: (id: RecordId) => string }) => {
   const words = d().bench;
   const { deviations } = props.review;
   const outside = deviations.filter(({ inside }) => !inside);

@@ -1,63 +1,134 @@
 /** How comfortable the testers found each round: wear scores, first impressions apart, and what they prefer. */
 import { comfortAttributeIds } from '../../core/foot/index.ts';
-import type { ComfortScores } from '../../core/review/index.ts';
+import type { ComfortChange, ComfortDrift, ComfortScore } from '../../core/complaints/index.ts';
+import type { RoundSummary } from '../../core/review/index.ts';
+import type { Interval } from '../../core/statistics/index.ts';
 import { formatNumber } from '../parts/format.ts';
 import { d, terms } from '../words/index.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
 
-const inWords = (scores: ComfortScores | undefined): string =>
-  scores === undefined
-    ? d().none
-    : `${formatNumber(scores.mean, 0)} (${formatNumber(scores.lowest, 0)}–${formatNumber(scores.highest, 0)}; ${d().comfort.of(scores.testers, scores.scores)})`;
+const signed = (value: number): string => {
+  const rounded = Math.round(value);
+  return `${rounded > 0 ? '+' : rounded < 0 ? '−' : ''}${formatNumber(Math.abs(rounded), 0)}`;
+};
+
+const between = (interval: Interval | null, write: (value: number) => string): string =>
+  interval === null ? '' : ` (${write(interval.lower)} … ${write(interval.upper)})`;
+
+const whole = (value: number): string => formatNumber(value, 0);
+
+const scoreInWords = (score: ComfortScore | null | undefined): string =>
+  score
+    ? `${whole(score.mean)}${between(score.interval, whole)}; ${d().comfort.of(score.n, score.runs)}`
+    : d().none;
+
+const driftInWords = (drift: ComfortDrift | null | undefined): string =>
+  drift ? `${signed(drift.per100Km)}${between(drift.interval, signed)}` : d().none;
+
+const Scores = (props: { rounds: readonly RoundSummary[]; part: 'wear' | 'firstImpression' }) => {
+  const { rounds, part } = props;
+  const words = d().comfort;
+  const title = part === 'wear' ? words.wear : words.firstImpressions;
+  const rows = comfortAttributeIds.flatMap((attribute) => {
+    const cells = rounds.map(({ id, comfort }) => ({
+      id,
+      own: comfort.find((one) => one.attribute === attribute),
+    }));
+    return cells.some(({ own }) => own?.[part]) ? [{ attribute, cells }] : [];
+  });
+  if (rows.length === 0) return null;
+  return (
+    <section class="stack">
+      <h2>{title}</h2>
+      <div class="table-wrap" tabIndex={0} role="region" aria-label={title}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{words.attribute}</th>
+              {rounds.map(({ id, name }) => (
+                <th scope="col" class="right" key={id}>
+                  {name}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(({ attribute, cells }) => (
+              <tr key={attribute}>
+                <th scope="row">{terms().attributes[attribute].name}</th>
+                {cells.map(({ id, own }) => (
+                  <td class="right" key={id}>
+                    {scoreInWords(own?.[part])}
+                    {part === 'wear' && own?.drift && (
+                      <>
+                        <br />
+                        <span class="soft small">
+                          {`${words.drift}: ${driftInWords(own.drift)}`}
+                        </span>
+                      </>
+                    )}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+};
+
+const Changes = ({ title, changes }: { title: string; changes: readonly ComfortChange[] }) => {
+  const words = d().comfort;
+  return (
+    <section class="stack">
+      <h2>{title}</h2>
+      <div class="table-wrap" tabIndex={0} role="region" aria-label={title}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{words.attribute}</th>
+              <th scope="col" class="right">
+                {words.change}
+              </th>
+              <th scope="col">{d().complaints.proof}</th>
+              <th scope="col">{d().tabs.testers}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {changes.map(({ attribute, difference, interval, word, by, testers }) => (
+              <tr key={attribute}>
+                <th scope="row">{terms().attributes[attribute].name}</th>
+                <td class="right">{`${signed(difference)}${between(interval, signed)}`}</td>
+                <td class={word === 'worse' ? 'outside' : ''}>{terms().comfortChanges[word]}</td>
+                <td>{`${testers}, ${words.by[by]}`}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+};
 
 export const Comfort = ({ records, review }: TabProps) => {
   const words = d().comfort;
   const names = namesIn(review, records);
-  const rounds = review.rounds.filter(
-    ({ comfort }) => comfort.wear.length + comfort.firstImpressions.length > 0,
-  );
-  const asked = comfortAttributeIds.filter((attribute) =>
-    rounds.some(({ comfort }) =>
-      [...comfort.wear, ...comfort.firstImpressions].some((one) => one.attribute === attribute),
-    ),
-  );
+  const rounds = review.rounds.filter(({ comfort }) => comfort.length > 0);
   return (
     <>
-      {rounds.length === 0 ? (
-        <p>{words.nobody}</p>
-      ) : (
-        (['wear', 'firstImpressions'] as const).map((part) => (
-          <section class="stack" key={part}>
-            <h2>{words[part]}</h2>
-            <div class="table-wrap" tabIndex={0} role="region" aria-label={words[part]}>
-              <table>
-                <thead>
-                  <tr>
-                    <th scope="col">{words.attribute}</th>
-                    {rounds.map(({ id, name }) => (
-                      <th scope="col" class="right" key={id}>
-                        {name}
-                      </th>
-                    ))}
-                  </tr>
-                </thead>
-                <tbody>
-                  {asked.map((attribute) => (
-                    <tr key={attribute}>
-                      <th scope="row">{terms().attributes[attribute].name}</th>
-                      {rounds.map(({ id, comfort }) => (
-                        <td class="right" key={id}>
-                          {inWords(comfort[part].find((one) => one.attribute === attribute))}
-                        </td>
-                      ))}
-                    </tr>
-                  ))}
-                </tbody>
-              </table>
-            </div>
-          </section>
-        ))
+      {rounds.length === 0 && <p>{words.nobody}</p>}
+      <Scores rounds={rounds} part="wear" />
+      {review.rounds.map(({ id, name, comfortChanges }, at) =>
+        comfortChanges.length === 0 ? null : (
+          <Changes
+            key={id}
+            title={words.changes(review.rounds[at - 1]?.name ?? '', name)}
+            changes={comfortChanges}
+          />
+        ),
       )}
+      <Scores rounds={rounds} part="firstImpression" />
       <p class="soft small">{words.how}</p>
       <section class="stack">
         <h2>{words.preferred}</h2>

@@ -1,25 +1,60 @@
-/** What the desk works on: every readable record, and the review of one project. */
-import { useMemo } from 'preact/hooks';
-import { kinds, viewOfHeads, type RecordId, type Records } from '../../core/records/index.ts';
-import { reviewProject, type Review } from '../../core/review/index.ts';
+/** What the desk works on: the records but the runs, and the answers of its worker. */
+import { wrap, type Remote } from 'comlink';
+import { useEffect, useState } from 'preact/hooks';
+import { kinds, type RecordId } from '../../core/records/index.ts';
+import type { ReviewSummary } from '../../core/review/index.ts';
 import { useStored } from '../parts/state.ts';
+import type { DeskRecords, DeskWork } from './work/desk-work.ts';
 
-/** All records of the group; null until they are read. */
-export const useDeskRecords = (): Records | null =>
-  useStored(async (from) => viewOfHeads(await from.heads()), kinds);
+let worker: Remote<DeskWork> | null = null;
+/** One worker for all of the desk, made when the desk is first opened. */
+const work = (): Remote<DeskWork> =>
+  (worker ??= wrap<DeskWork>(
+    new Worker(new URL('./work/worker.ts', import.meta.url), { type: 'module' }),
+  ));
 
-/** The review of a project as of now; null where it is not in the records. */
-export const useReview = (records: Records, project: RecordId): Review | null =>
-  useMemo(() => reviewProject(records, project, Date.now()), [records, project]);
+/** All records of the group but the runs; null until they are read. */
+export const useDeskRecords = (): DeskRecords | null => useStored(() => work().read(), kinds);
+
+/** The worker's answer, asked anew when `depends` changes; the last one stays until the next is there. */
+export const useWork = <T>(
+  ask: (work: Remote<DeskWork>) => Promise<T>,
+  depends: readonly unknown[],
+): T | null => {
+  const [answer, setAnswer] = useState<{ value: T } | { error: unknown } | null>(null);
+  useEffect(() => {
+    let current = true;
+    ask(work()).then(
+      (value) => current && setAnswer({ value }),
+      (error: unknown) => current && setAnswer({ error }),
+    );
+    return () => {
+      current = false;
+    };
+    // `ask` is a new function at each drawing; what it depends on is named by the caller.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, depends);
+  if (answer && 'error' in answer) throw answer.error;
+  return answer ? answer.value : null;
+};
+
+/** The review of a project as of now; `review` is null where it is not in the records. */
+export const useReview = (records: DeskRecords, project: RecordId) =>
+  useWork(
+    async (desk): Promise<{ review: ReviewSummary | null }> => ({
+      review: await desk.review(project),
+    }),
+    [records, project],
+  );
 
 /** What every tab of a project gets. */
 export interface TabProps {
-  readonly records: Records;
-  readonly review: Review;
+  readonly records: DeskRecords;
+  readonly review: ReviewSummary;
 }
 
 /** Codes of pairs and testers and names of rounds, by id. */
-export const namesIn = (review: Review, records: Records) => {
+export const namesIn = (review: ReviewSummary, records: DeskRecords) => {
   const pairs = new Map(review.pairs.map(({ id, code }) => [id, code]));
   const testers = new Map(records.tester.map(({ revision, body }) => [revision.id, body.code]));
   const rounds = new Map(review.rounds.map(({ id, name }) => [id, name]));

@@ -1,19 +1,20 @@
 /** The lead's desk: which of its screens stands at which address, and the frame around them. */
 import { useLocation } from 'preact-iso';
-import type { RecordId, Records } from '../../core/records/index.ts';
+import type { RecordId } from '../../core/records/index.ts';
 import { LinkButton, Page } from '../parts/controls/controls.tsx';
 import { formatDistance } from '../parts/format.ts';
 import { session } from '../parts/state.ts';
 import { d, t } from '../words/index.ts';
 import { Bench } from './bench.tsx';
 import { Comfort } from './comfort.tsx';
-import { Complaints } from './complaints.tsx';
+import { Complaints } from './complaints/complaints.tsx';
 import { useDeskRecords, useReview } from './desk-state.ts';
 import { Group } from './group.tsx';
 import { Pairs } from './pairs.tsx';
 import { ProjectForm } from './project-form.tsx';
 import { Rounds } from './rounds.tsx';
 import { Testers } from './testers.tsx';
+import type { DeskRecords } from './work/desk-work.ts';
 import './desk.css';
 
 const tabs = {
@@ -26,7 +27,7 @@ const tabs = {
 } as const;
 type Tab = keyof typeof tabs;
 
-const Projects = ({ records }: { records: Records }) => (
+const Projects = ({ records }: { records: DeskRecords }) => (
   <>
     {records.project.length === 0 ? (
       <p>{d().noProjects}</p>
@@ -53,8 +54,10 @@ const Projects = ({ records }: { records: Records }) => (
   </>
 );
 
-const ProjectDesk = (props: { records: Records; project: RecordId; tab: Tab }) => {
-  const review = useReview(props.records, props.project);
+const ProjectDesk = (props: { records: DeskRecords; project: RecordId; tab: Tab }) => {
+  const answer = useReview(props.records, props.project);
+  if (!answer) return <p class="soft">{t().loading}</p>;
+  const { review } = answer;
   if (!review) return <p>{t().notFound}</p>;
   const { pairs, testers, runs, distanceM } = review.size;
   const Screen = tabs[props.tab];

@@ -1,6 +1,6 @@
 /** The group: its devices, more leads, and the log as a file. */
 import { useEffect, useState } from 'preact/hooks';
-import type { DeviceId, Records } from '../../core/records/index.ts';
+import type { DeviceId } from '../../core/records/index.ts';
 import { Button, LinkButton } from '../parts/controls/controls.tsx';
 import { formatDateTime } from '../parts/format.ts';
 import { sendFile } from '../parts/send-file.ts';
@@ -8,6 +8,7 @@ import { session, store, syncStatus } from '../parts/state.ts';
 import { d, t, terms } from '../words/index.ts';
 import type { HubClient } from '../store/index.ts';
 import { InviteCard, type Invite } from './invite-card.tsx';
+import type { DeskRecords } from './work/desk-work.ts';
 
 type Devices = Extract<Awaited<ReturnType<HubClient['devices']>>, { ok: true }>['value']['devices'];
 
@@ -16,7 +17,7 @@ const exportAll = async () => {
   await sendFile(name, bytes);
 };
 
-export const Group = ({ records }: { records: Records }) => {
+export const Group = ({ records }: { records: DeskRecords }) => {
   const words = d().group;
   const [devices, setDevices] = useState<Devices | null>(null);
   const [invite, setInvite] = useState<Invite | null>(null);

@@ -7,21 +7,29 @@ import { Choice } from '../parts/controls/controls.tsx';
 import { formatDate, formatDistance, formatNumber } from '../parts/format.ts';
 import { settings } from '../parts/settings.ts';
 import { d } from '../words/index.ts';
-import { namesIn, type TabProps } from './desk-state.ts';
+import { namesIn, useWork, type TabProps } from './desk-state.ts';
 import { SelectField } from './form-parts.tsx';
 
 const DAY_MS = 86_400_000;
+/** More lines than this nobody can tell apart; those with most kilometres are drawn. */
+const MOST_PAIRS = 12;
 
 export const OverTime = ({ records, review }: TabProps) => {
   const words = d().pairs;
   const names = namesIn(review, records);
   const [chosen, setChosen] = useState<RecordId | null>(null);
   const [what, setWhat] = useState<'distance' | 'steps'>('distance');
-  const worn = review.pairs.filter(({ course }) => course.length > 0);
-  const rounds = review.rounds.filter(({ id }) => worn.some(({ round }) => round === id));
+  const rounds = review.rounds.filter(({ size }) => size.runs > 0);
   const round = rounds.find(({ id }) => id === chosen) ?? rounds.at(-1);
-  if (!round) return null;
-  const shown = worn.filter((pair) => pair.round === round.id);
+  const courses = useWork(
+    async (desk) => (round ? desk.courses(review.project.id, round.id) : []),
+    [records, round?.id],
+  );
+  if (!round || !courses) return null;
+  const worn = courses
+    .filter(({ course }) => course.length > 0)
+    .sort((a, b) => (b.course.at(-1)?.totalM ?? 0) - (a.course.at(-1)?.totalM ?? 0));
+  const shown = worn.slice(0, MOST_PAIRS);
   const firstMs = Math.min(...shown.map(({ course }) => course[0]?.atMs ?? Infinity));
   const { distance: unit } = settings.value;
   return (
@@ -63,6 +71,9 @@ export const OverTime = ({ records, review }: TabProps) => {
         formatX={(x) => formatNumber(x, 0)}
         formatY={(y) => formatNumber(y, 0)}
       />
+      {worn.length > shown.length && (
+        <p class="soft small">{words.mostWorn(shown.length, worn.length)}</p>
+      )}
     </section>
   );
 };

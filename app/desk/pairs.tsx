@@ -1,7 +1,7 @@
 /** Where each pair is and how far it has gone; what to ask about; hand out, take back, withdraw. */
 import { useState } from 'preact/hooks';
 import type { RecordId, RecordOf, Surface } from '../../core/records/index.ts';
-import type { PairReview } from '../../core/review/index.ts';
+import type { PairSummary } from '../../core/review/index.ts';
 import { Bars } from '../parts/charts/bars.tsx';
 import { Button } from '../parts/controls/controls.tsx';
 import {
@@ -16,9 +16,13 @@ import { d, terms } from '../words/index.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
 import { saveRecord, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
 import { OverTime } from './over-time.tsx';
+import { Some } from './some.tsx';
 import { ToAsk } from './to-ask.tsx';
 
-const surfacesInWords = (pair: PairReview): string =>
+/** Bars for more pairs than this are a wall; the latest rounds' are drawn. */
+const MOST_BARS = 40;
+
+const surfacesInWords = (pair: PairSummary): string =>
   Object.entries(pair.bySurface)
     .sort(([, a], [, b]) => b - a)
     .map(([surface, distance]) => {
@@ -28,7 +32,7 @@ const surfacesInWords = (pair: PairReview): string =>
     })
     .join(', ');
 
-const notesOf = (pair: PairReview): string =>
+const notesOf = (pair: PairSummary): string =>
   [
     ...(pair.stopUse ? [d().pairs.stopUse] : []),
     ...(pair.outOfTolerance > 0 ? [d().pairs.outOfTolerance(pair.outOfTolerance)] : []),
@@ -45,7 +49,7 @@ export const Pairs = ({ records, review }: TabProps) => {
       <Bars
         title={words.title}
         full={{ value: brief.distanceM, label: words.full(formatDistance(brief.distanceM)) }}
-        bars={review.pairs.map((pair) => ({
+        bars={review.pairs.slice(-MOST_BARS).map((pair) => ({
           key: pair.id,
           name: pair.code,
           value: pair.totalM,
@@ -81,26 +85,28 @@ export const Pairs = ({ records, review }: TabProps) => {
             </tr>
           </thead>
           <tbody>
-            {review.pairs.map((pair) => (
-              <tr key={pair.id}>
-                <th scope="row">{pair.code}</th>
-                <td>{names.round(pair.round)}</td>
-                <td>{formatSize(pair.sizeMm)}</td>
-                <td class="right">{formatDistance(pair.totalM)}</td>
-                <td class="right">{formatPercent(pair.shareOfBrief)}</td>
-                <td class="right">{pair.runs}</td>
-                <td>{surfacesInWords(pair)}</td>
-                <td class="right">
-                  {stepsInWords(pair)} <span class="soft small">{stepsFrom(pair)}</span>
-                </td>
-                <td class="right">
-                  {pair.load.loadKnownM > 0 ? formatNumber(pair.load.loadKN / 1000, 1) : d().none}
-                </td>
-                <td>{names.tester(pair.holder)}</td>
-                <td>{pair.lastRunMs === null ? d().none : formatDate(pair.lastRunMs)}</td>
-                <td class={notesOf(pair) ? 'outside' : ''}>{notesOf(pair)}</td>
-              </tr>
-            ))}
+            <Some of={review.pairs} columns={12}>
+              {(pair) => (
+                <tr key={pair.id}>
+                  <th scope="row">{pair.code}</th>
+                  <td>{names.round(pair.round)}</td>
+                  <td>{formatSize(pair.sizeMm)}</td>
+                  <td class="right">{formatDistance(pair.totalM)}</td>
+                  <td class="right">{formatPercent(pair.shareOfBrief)}</td>
+                  <td class="right">{pair.runs}</td>
+                  <td>{surfacesInWords(pair)}</td>
+                  <td class="right">
+                    {stepsInWords(pair)} <span class="soft small">{stepsFrom(pair)}</span>
+                  </td>
+                  <td class="right">
+                    {pair.load.loadKnownM > 0 ? formatNumber(pair.load.loadKN / 1000, 1) : d().none}
+                  </td>
+                  <td>{names.tester(pair.holder)}</td>
+                  <td>{pair.lastRunMs === null ? d().none : formatDate(pair.lastRunMs)}</td>
+                  <td class={notesOf(pair) ? 'outside' : ''}>{notesOf(pair)}</td>
+                </tr>
+              )}
+            </Some>
           </tbody>
         </table>
       </div>
@@ -113,11 +119,11 @@ export const Pairs = ({ records, review }: TabProps) => {
   );
 };
 
-const stepsInWords = ({ load }: PairReview): string =>
+const stepsInWords = ({ load }: PairSummary): string =>
   load.stepsPerShoe > 0 ? formatNumber(Math.round(load.stepsPerShoe / 100) * 100, 0) : d().none;
 
 /** How the steps are known, in percent of the distance. */
-const stepsFrom = ({ load }: PairReview): string => {
+const stepsFrom = ({ load }: PairSummary): string => {
   const { cadence, 'height-and-pace': regression, unknown } = load.stepsFrom;
   const whole = cadence + regression + unknown;
   if (load.stepsPerShoe === 0 || whole === 0) return '';
@@ -125,7 +131,7 @@ const stepsFrom = ({ load }: PairReview): string => {
   return d().pairs.stepsFrom(percent(cadence), percent(regression), percent(unknown));
 };
 
-const pairOptions = (pairs: readonly PairReview[]) =>
+const pairOptions = (pairs: readonly PairSummary[]) =>
   pairs.map(({ id, code }) => ({ value: id, label: code }));
 
 const HandOut = ({ records, review }: TabProps) => {

@@ -9,6 +9,7 @@ import { session, store } from '../parts/state.ts';
 import { showToast } from '../parts/controls/toast.tsx';
 import type { TabProps } from './desk-state.ts';
 import { saveRecord, SmallForm, TextField, Unfold } from './form-parts.tsx';
+import { Some } from './some.tsx';
 import { InviteCard, type Invite } from './invite-card.tsx';
 import { d } from '../words/index.ts';
 
@@ -59,48 +60,50 @@ export const Testers = ({ records, review }: TabProps) => {
               </tr>
             </thead>
             <tbody>
-              {testers.map((tester) => {
-                const { id } = tester.revision;
-                const own = stats.get(id);
-                const last = own?.lastRunMs ?? null;
-                const days = last === null ? null : Math.floor((Date.now() - last) / DAY_MS);
-                const silent = holders.has(id) && days !== null && days >= SILENT_DAYS;
-                return (
-                  <tr key={id}>
-                    <th scope="row">
-                      {tester.body.code}
-                      {tester.body.name && <span class="soft">{` ${tester.body.name}`}</span>}
-                    </th>
-                    <td class="right">{own?.runs ?? 0}</td>
-                    <td class="right">{formatDistance(own?.distanceM ?? metres(0))}</td>
-                    <td>
-                      {last === null ? d().none : formatDate(last)}
-                      {silent && days !== null && (
-                        <span class="outside">{` ${words.silent(days)}`}</span>
-                      )}
-                    </td>
-                    <td>
-                      <span class="row">
-                        {session.value?.hub && (
-                          <Button
-                            aria-label={`${words.invite} ${tester.body.code}`}
-                            onClick={() => void ask(tester)}
-                          >
-                            {words.invite}
-                          </Button>
+              <Some of={testers} columns={5}>
+                {(tester) => {
+                  const { id } = tester.revision;
+                  const own = stats.get(id);
+                  const last = own?.lastRunMs ?? null;
+                  const days = last === null ? null : Math.floor((Date.now() - last) / DAY_MS);
+                  const silent = holders.has(id) && days !== null && days >= SILENT_DAYS;
+                  return (
+                    <tr key={id}>
+                      <th scope="row">
+                        {tester.body.code}
+                        {tester.body.name && <span class="soft">{` ${tester.body.name}`}</span>}
+                      </th>
+                      <td class="right">{own?.runs ?? 0}</td>
+                      <td class="right">{formatDistance(own?.distanceM ?? metres(0))}</td>
+                      <td>
+                        {last === null ? d().none : formatDate(last)}
+                        {silent && days !== null && (
+                          <span class="outside">{` ${words.silent(days)}`}</span>
                         )}
-                        <Button
-                          kind="quiet"
-                          aria-label={`${words.file} ${tester.body.code}`}
-                          onClick={() => void sendHandOutFile(id)}
-                        >
-                          {words.file}
-                        </Button>
-                      </span>
-                    </td>
-                  </tr>
-                );
-              })}
+                      </td>
+                      <td>
+                        <span class="row">
+                          {session.value?.hub && (
+                            <Button
+                              aria-label={`${words.invite} ${tester.body.code}`}
+                              onClick={() => void ask(tester)}
+                            >
+                              {words.invite}
+                            </Button>
+                          )}
+                          <Button
+                            kind="quiet"
+                            aria-label={`${words.file} ${tester.body.code}`}
+                            onClick={() => void sendHandOutFile(id)}
+                          >
+                            {words.file}
+                          </Button>
+                        </span>
+                      </td>
+                    </tr>
+                  );
+                }}
+              </Some>
             </tbody>
           </table>
         </div>

@@ -4,13 +4,13 @@ import { PhotoRow } from '../parts/photos/photo-view.tsx';
 import { formatDate, formatDistance } from '../parts/format.ts';
 import { d, terms } from '../words/index.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
+import { Some } from './some.tsx';
 
 export const ToAsk = ({ records, review }: TabProps) => {
   const words = d().ask;
   const names = namesIn(review, records);
-  const runs = new Map(records.run.map(({ body, revision }) => [revision.id, body]));
   const leftOut = (['unknown-kind', 'newer-schema', 'unreadable'] as const).flatMap((why) => {
-    const count = review.leftOut.filter((one) => one.why === why).length;
+    const count = review.leftOut[why];
     return count > 0 ? [words.leftOut[why](count)] : [];
   });
   const count =
@@ -41,20 +41,18 @@ export const ToAsk = ({ records, review }: TabProps) => {
             <PhotoRow photos={photos} label={`${names.pair(pair)}, ${terms().damages[what]}`} />
           </li>
         ))}
-        {review.oddities.map((oddity) => {
-          const run = runs.get(oddity.run);
-          const who = run
-            ? words.run(
-                names.tester(run.tester),
-                names.pair(run.pair),
-                formatDistance(run.distanceM),
-                formatDate(run.startedAt),
-              )
-            : '?';
-          return (
-            <li key={`${oddity.run} ${oddity.why}`}>{`${who}: ${words.oddity[oddity.why]}`}</li>
-          );
-        })}
+        <Some of={review.oddities}>
+          {(oddity) => (
+            <li key={`${oddity.run} ${oddity.why}`}>
+              {`${words.run(
+                names.tester(oddity.tester),
+                names.pair(oddity.pair),
+                formatDistance(oddity.distanceM),
+                formatDate(oddity.startedAt),
+              )}: ${words.oddity[oddity.why]}`}
+            </li>
+          )}
+        </Some>
         {leftOut.map((line) => (
           <li key={line} class="soft">
             {line}

@@ -58,5 +58,5 @@ export const formatDateTime = (at: number | string): string =>
     new Date(at),
   );
 
-export const formatPercent = (share: number): string =>
-  numberFormat({ style: 'percent', maximumFractionDigits: 0 }).format(share);
+/** A share in whole percent, with the space of ISO 80000-1 and no break before the sign. */
+export const formatPercent = (share: number): string => `${number(100 * share, 0)}\u00a0%`;

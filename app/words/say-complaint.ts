@@ -1,8 +1,8 @@
 /** What does the log say about a complaint, in sentences? The same at the desk, in the terminal and in a finding. */
-import type { CellName, WeighedCell } from '../../core/complaints/index.ts';
+import type { CellName } from '../../core/complaints/index.ts';
 import { suspectsOf, type PartId } from '../../core/foot/index.ts';
 import type { RecordId } from '../../core/records/index.ts';
-import type { CloserLook, RoundReview } from '../../core/review/index.ts';
+import type { CellSummary, CloserLook, RoundSummary } from '../../core/review/index.ts';
 import type { Metres } from '../../core/units/index.ts';
 import type { DeskWords, Glossary } from './types.ts';
 
@@ -16,9 +16,6 @@ export interface Speaker {
   readonly tester: (id: RecordId) => string;
 }
 
-/** The counts of a cell as a sentence needs them; what a screen is sent is enough. */
-export type SaidCell = Omit<WeighedCell, 'byTester' | 'runIds'>;
-
 const pOf = (p: number, { number }: Speaker): string => (p < 0.001 ? '< 0.001' : number(p, 3));
 
 /** An e-value as people read it: two figures, and no more digits than it has meaning. */
@@ -31,8 +28,8 @@ export const cellTitle = ({ zone, kind }: CellName, { glossary }: Speaker): stri
 
 /** How many testers and runs, how sure, how bad, and for whom it is proven. */
 export const cellLines = (
-  cell: SaidCell,
-  { asked }: Pick<RoundReview['complaints'], 'asked'>,
+  cell: CellSummary,
+  { asked }: Pick<RoundSummary['complaints'], 'asked'>,
   speaker: Speaker,
 ): string[] => {
   const words = speaker.desk.proof;

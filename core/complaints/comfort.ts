@@ -51,25 +51,39 @@ export interface AttributeComfort {
   readonly drift: ComfortDrift | null;
 }
 
-const scored = (answers: readonly ComfortAnswer[], attribute: ComfortAttributeId) =>
-  answers.flatMap(({ tester, comfort, firstImpression, pairM }) => {
-    const score = comfort[attribute];
-    return score === undefined ? [] : [{ tester, score, firstImpression, pairM }];
-  });
+interface Score extends Pick<ComfortAnswer, 'tester' | 'firstImpression' | 'pairM'> {
+  readonly score: number;
+}
 
-type Scored = ReturnType<typeof scored>;
+type Scored = readonly Score[];
 
-const mean = (values: readonly number[]): number =>
-  values.reduce((a, b) => a + b, 0) / values.length;
+/** The answers sorted by attribute, in one pass: most runs answer few of them. */
+const byAttribute = (answers: readonly ComfortAnswer[]): ReadonlyMap<string, Scored> => {
+  const scores = new Map<string, Score[]>();
+  for (const { tester, comfort, firstImpression, pairM } of answers)
+    for (const attribute in comfort) {
+      const score = comfort[attribute as ComfortAttributeId];
+      if (score === undefined) continue;
+      const one = { tester, score, firstImpression, pairM };
+      const known = scores.get(attribute);
+      if (known) known.push(one);
+      else scores.set(attribute, [one]);
+    }
+  return scores;
+};
 
 /** Mean score of each tester. */
-const testerMeans = (answers: Scored): Map<RecordId, number> =>
-  new Map(
-    [...groupBy(answers, ({ tester }) => tester)].map(([tester, own]) => [
-      tester,
-      mean(own.map(({ score }) => score)),
-    ]),
-  );
+const testerMeans = (answers: Scored): Map<RecordId, number> => {
+  const sums = new Map<RecordId, { sum: number; n: number }>();
+  for (const { tester, score } of answers) {
+    const own = sums.get(tester);
+    if (own) {
+      own.sum += score;
+      own.n++;
+    } else sums.set(tester, { sum: score, n: 1 });
+  }
+  return new Map([...sums].map(([tester, { sum, n }]) => [tester, sum / n]));
+};
 
 const scoreOf = (answers: Scored): ComfortScore | null => {
   const units = meanOfUnits([...testerMeans(answers).values()]);
@@ -90,10 +104,11 @@ const driftOf = (answers: Scored): ComfortDrift | null => {
 };
 
 /** Comfort of one round by attribute, in the order of the attributes; those never answered are absent. */
-export const comfortByAttribute = (answers: readonly ComfortAnswer[]): AttributeComfort[] =>
-  comfortAttributeIds.flatMap((attribute) => {
-    const all = scored(answers, attribute);
-    if (all.length === 0) return [];
+export const comfortByAttribute = (answers: readonly ComfortAnswer[]): AttributeComfort[] => {
+  const scores = byAttribute(answers);
+  return comfortAttributeIds.flatMap((attribute) => {
+    const all = scores.get(attribute);
+    if (!all) return [];
     const worn = all.filter(({ firstImpression }) => !firstImpression);
     return [
       {
@@ -104,6 +119,7 @@ export const comfortByAttribute = (answers: readonly ComfortAnswer[]): Attribute
       },
     ];
   });
+};
 
 export interface ComfortChange {
   readonly attribute: ComfortAttributeId;
@@ -137,10 +153,11 @@ const changeWord = (difference: number, interval: Interval | null): ComfortChang
 export const comfortChanges = (
   earlier: readonly ComfortAnswer[],
   later: readonly ComfortAnswer[],
-): ComfortChange[] =>
-  comfortAttributeIds.flatMap((attribute): ComfortChange[] => {
-    const means = [earlier, later].map((answers) =>
-      testerMeans(scored(answers, attribute).filter(({ firstImpression }) => !firstImpression)),
+): ComfortChange[] => {
+  const scores = [earlier, later].map(byAttribute);
+  return comfortAttributeIds.flatMap((attribute): ComfortChange[] => {
+    const means = scores.map((of) =>
+      testerMeans((of.get(attribute) ?? []).filter(({ firstImpression }) => !firstImpression)),
     ) as [Map<RecordId, number>, Map<RecordId, number>];
     const [from, to] = means;
     const pairs = [...from].flatMap(([tester, score]) => {
@@ -175,3 +192,4 @@ export const comfortChanges = (
         ]
       : [];
   });
+};

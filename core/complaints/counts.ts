@@ -56,29 +56,48 @@ export const countComplaints = (answers: readonly FeetAnswer[]): ComplaintCounts
   countTally(tallyAnswers(answers), answers);
 
 /** The counts of a tally of these answers. */
-export const countTally = (tally: Tally, answers: readonly FeetAnswer[]): ComplaintCounts => ({
-  asked: { runs: answers.length, testers: tally.testers.length },
-  cells: tally.cells.map((cell) => cellOf(cell, tally, answers)).sort(byWeight),
-});
+export const countTally = (tally: Tally, answers: readonly FeetAnswer[]): ComplaintCounts => {
+  // Testers by id once, so that the cells compare small numbers and not long texts.
+  const rank = new Int32Array(tally.testers.length);
+  [...tally.testers.keys()]
+    .sort((a, b) => ((tally.testers[a] as string) < (tally.testers[b] as string) ? -1 : 1))
+    .forEach((number, at) => (rank[number] = at));
+  const scratch = new Int32Array(tally.testers.length);
+  return {
+    asked: { runs: answers.length, testers: tally.testers.length },
+    cells: tally.cells.map((cell) => cellOf(cell, tally, answers, rank, scratch)).sort(byWeight),
+  };
+};
 
 const cellOf = (
   { zone, kind, runs, feet, severities }: CellTally,
   { testers, asked, testerOf }: Tally,
   answers: readonly FeetAnswer[],
+  rank: Int32Array,
+  /** One count a tester, all 0 before and after. */
+  scratch: Int32Array,
 ): ComplaintCell => {
-  const reported = new Map<number, number>();
+  const reporters: { number: number; count: number }[] = [];
   for (const run of runs) {
-    const tester = testerOf[run] as number;
-    reported.set(tester, (reported.get(tester) ?? 0) + 1);
+    const number = testerOf[run] as number;
+    if (scratch[number] === 0) reporters.push({ number, count: 0 });
+    scratch[number] = (scratch[number] as number) + 1;
   }
-  const graded = severities.filter((severity) => severity >= 0);
   let testersTwice = 0;
-  for (const count of reported.values()) if (count >= 2) testersTwice++;
+  for (const reporter of reporters) {
+    reporter.count = scratch[reporter.number] as number;
+    scratch[reporter.number] = 0;
+    if (reporter.count >= 2) testersTwice++;
+  }
+  reporters.sort(
+    (a, b) => b.count - a.count || (rank[a.number] as number) - (rank[b.number] as number),
+  );
+  const graded = severities.filter((severity) => severity >= 0);
   return {
     zone,
     kind,
     runs: runs.length,
-    testersOnce: reported.size,
+    testersOnce: reporters.length,
     testersTwice,
     byFoot: {
       left: feet.filter((side) => side !== 2).length,
@@ -92,13 +111,11 @@ const cellOf = (
             most: graded.reduce((a, b) => Math.max(a, b), 0),
             runs: graded.length,
           },
-    byTester: [...reported]
-      .map(([tester, count]) => ({
-        tester: testers[tester] as RecordId,
-        asked: asked[tester] as number,
-        reported: count,
-      }))
-      .sort((a, b) => b.reported - a.reported || (a.tester < b.tester ? -1 : 1)),
+    byTester: reporters.map(({ number, count }) => ({
+      tester: testers[number] as RecordId,
+      asked: asked[number] as number,
+      reported: count,
+    })),
     runIds: runs.map((run) => (answers[run] as FeetAnswer).run).sort(),
   };
 };

@@ -31,20 +31,18 @@ const feetAnswers = (runs: readonly LoggedRun[]): FeetAnswer[] => {
 
 /** The comfort scores of some pairs, each with the distance on the pair when its run began. */
 export const comfortAnswers = (pairs: readonly LoggedPair[]): ComfortAnswer[] =>
-  pairs.flatMap(({ runs, curve }) =>
-    runs.flatMap(({ tester, startMs, run: { comfort, firstImpression } }) =>
-      comfort
-        ? [
-            {
-              tester,
-              comfort,
-              firstImpression: firstImpression === true,
-              pairM: mileageAt(curve, startMs),
-            },
-          ]
-        : [],
-    ),
-  );
+  pairs.flatMap(({ runs, curve }) => {
+    const answers: ComfortAnswer[] = [];
+    for (const { tester, startMs, run } of runs)
+      if (run.comfort)
+        answers.push({
+          tester,
+          comfort: run.comfort,
+          firstImpression: run.firstImpression === true,
+          pairM: mileageAt(curve, startMs),
+        });
+    return answers;
+  });
 
 /**
  * Reviews one round.

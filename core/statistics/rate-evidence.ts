@@ -134,35 +134,47 @@ const strongest = (groups: readonly Group[]): Group[] => {
     });
 };
 
-/**
- * ln of the mean over all sets of k units of the product of their L; `logL` and `counts` by group.
- * Elementary symmetric functions by adding one group after the other, scaled by the greatest L.
- */
-const logMeanProduct = (logL: Float64Array, counts: Float64Array, wanted: number): number => {
+/** The L of groups, divided by the greatest of those with a unit, so that none is out of range. */
+interface Scaled {
+  readonly top: number;
+  readonly l: Float64Array;
+}
+
+const scale = (logL: Float64Array, counts: Float64Array): Scaled => {
   let top = -Infinity;
+  for (let at = 0; at < logL.length; at++)
+    if ((counts[at] as number) > 0 && (logL[at] as number) > top) top = logL[at] as number;
+  return { top, l: logL.map((one) => Math.exp(one - top)) };
+};
+
+/**
+ * ln of the mean over all sets of k units of the product of their L, by group: elementary symmetric
+ * functions by adding one group after the other.
+ */
+const logMeanProduct = ({ top, l: scaled }: Scaled, counts: Float64Array, k: number): number => {
   let units = 0;
-  for (let at = 0; at < logL.length; at++) {
-    const count = counts[at] as number;
-    units += count;
-    if (count > 0 && (logL[at] as number) > top) top = logL[at] as number;
-  }
-  const k = Math.min(wanted, units);
-  if (k === 0) return 0;
   let [one, two, three] = [0, 0, 0];
-  for (let at = 0; at < logL.length; at++) {
+  for (let at = 0; at < scaled.length; at++) {
     const m = counts[at] as number;
     if (m === 0) continue;
-    const l = Math.exp((logL[at] as number) - top);
+    units += m;
+    const l = scaled[at] as number;
     const a = m * l;
-    const b = ((m * (m - 1)) / 2) * l * l;
-    const c = ((m * (m - 1) * (m - 2)) / 6) * l * l * l;
+    const b = ((m - 1) / 2) * l * a;
+    const c = ((m - 2) / 3) * l * b;
     three += two * a + one * b + c;
     two += one * a + b;
     one += a;
   }
-  const sets =
-    k === 1 ? units : k === 2 ? (units * (units - 1)) / 2 : (units * (units - 1) * (units - 2)) / 6;
-  return k * top + Math.log((k === 1 ? one : k === 2 ? two : three) / sets);
+  const size = Math.min(k, units);
+  if (size === 0) return 0;
+  const [sum, sets] =
+    size === 1
+      ? [one, units]
+      : size === 2
+        ? [two, (units * (units - 1)) / 2]
+        : [three, (units * (units - 1) * (units - 2)) / 6];
+  return size * top + Math.log(sum / sets);
 };
 
 /**
@@ -189,19 +201,22 @@ export const evidenceOverUnits = (trials: readonly number[], allowed: number) =>
     const each = bets.map((one) => {
       const logL = Float64Array.from(groups, ({ x, n }) => x * one.up + (n - x) * one.down);
       const { bet } = one;
-      const logF = 'w' in bet ? logL.map((l) => logFactor(bet.w, l)) : null;
-      const total = logF ? logF.reduce((sum, f, at) => sum + f * (counts[at] as number), 0) : 0;
-      return { ...one, logL, logF, total };
+      if ('k' in bet) return { ...one, bet, logL, scaled: scale(logL, counts) };
+      const logF = logL.map((l) => logFactor(bet.w, l));
+      const total = logF.reduce((sum, f, at) => sum + f * (counts[at] as number), 0);
+      return { ...one, bet, logF, total };
     });
     let least = Infinity;
     for (const left of strongest(groups)) {
       const at = groups.indexOf(left);
       counts[at] = left.count - 1;
-      const terms = each.map(({ bet, logWeight, logL, logF, total }) =>
-        'k' in bet
-          ? logWeight + logMeanProduct(logL, counts, bet.k)
-          : logWeight + total - ((logF as Float64Array)[at] as number),
-      );
+      const terms = each.map((one) => {
+        if (!('scaled' in one)) return one.logWeight + one.total - (one.logF[at] as number);
+        const { logL, logWeight, bet } = one;
+        // Without the only unit at the top, the others must be scaled by a top of their own.
+        const isTop = counts[at] === 0 && logL[at] === one.scaled.top;
+        return logWeight + logMeanProduct(isTop ? scale(logL, counts) : one.scaled, counts, bet.k);
+      });
       counts[at] = left.count;
       least = Math.min(least, logSum(terms));
     }

@@ -3,6 +3,7 @@
  * machine hits both. Prints medians with their spread (half the distance between the quartiles) and the ratio.
  */
 import type { BenchRow } from './row.ts';
+import { complaintsRow } from './complaints.ts';
 import { mergeRow } from './merge.ts';
 import { mileageRow } from './mileage.ts';
 import { trackRow } from './track.ts';
@@ -42,4 +43,4 @@ const measure = async (row: BenchRow): Promise<string> => {
 };
 
 console.log('| what | Pairlog | peer | times as fast |\n| --- | --- | --- | --- |');
-for (const row of [mergeRow, mileageRow, trackRow]) console.log(await measure(row));
+for (const row of [complaintsRow, mergeRow, mileageRow, trackRow]) console.log(await measure(row));

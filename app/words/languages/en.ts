@@ -649,6 +649,8 @@ export const desk = {
   trouble: 'It was not saved. Nothing is lost: try again.',
   saved: 'Saved',
   none: '–',
+  more: (next: number, left: number) =>
+    next === left ? `Show the other ${left}` : `Show ${next} more of ${left}`,
 
   tabs: {
     pairs: 'Pairs',
@@ -693,6 +695,7 @@ export const desk = {
       ]
         .filter(Boolean)
         .join(', '),
+    mostWorn: (shown: number, all: number) => `The ${shown} pairs of ${all} with most kilometres.`,
     load: 'Load per shoe, MN',
     holder: 'With',
     lastRun: 'Last run',
@@ -788,14 +791,18 @@ export const desk = {
         ? '1 more was reported; see the table.'
         : `${count} more were reported; see the table.`,
     all: 'All reported complaints',
+    unreported: {
+      complaint: (word: string, asked: number, upTo: string) =>
+        `Every other complaint: ${word} in ${runs(asked)}; up to ${upTo} of testers may still have it.`,
+      pain: (word: string, asked: number, upTo: string) =>
+        `Pain elsewhere: ${word} in ${runs(asked)}; up to ${upTo} of testers may still have it.`,
+    },
     proof: 'What the log says',
-    usual: 'Usual suspects',
     suspects: (first: string, second: string) =>
       `Usually looked at first: ${first || 'nothing in particular'}${second ? `; then: ${second}` : ''}. Common practice, not a measured cause.`,
     firstRepeat: 'Testers without it twice, by kilometres on the pair',
     withoutIt: 'Testers without it, %',
     look: 'When, where and with whom',
-    more: (left: number) => `Show ${left} more`,
     asked: (r: number, t: number) => `${runs(r)} of ${testers(t)} were asked about their feet.`,
     nobodyAsked: 'Nobody was asked yet. That is not the same as no complaint.',
     none: 'Asked, and nothing was reported.',

@@ -532,6 +532,8 @@ export const desk: DeskWords = {
   trouble: '未能保存，没有丢失：请再试一次。',
   saved: '已保存',
   none: '–',
+  more: (next, left) =>
+    next === left ? `显示其余 ${left} 项` : `再显示 ${next} 项（共余 ${left} 项）`,
 
   tabs: {
     pairs: '样鞋',
@@ -576,6 +578,7 @@ export const desk: DeskWords = {
       ]
         .filter(Boolean)
         .join('，'),
+    mostWorn: (shown, all) => `${all} 双中里程最多的 ${shown} 双。`,
     load: '每只负荷 MN',
     holder: '持有人',
     lastRun: '最近跑步',
@@ -655,14 +658,18 @@ export const desk: DeskWords = {
     nothingProven: '本轮没有被证实反复出现的不适。',
     signs: (count) => `另有 ${count} 项反馈，见下表。`,
     all: '全部反馈',
+    unreported: {
+      complaint: (word, asked, upTo) =>
+        `其他各项不适：${asked} 次跑步中${word}；仍可能有至多 ${upTo} 的试穿员会出现。`,
+      pain: (word, asked, upTo) =>
+        `其他部位疼痛：${asked} 次跑步中${word}；仍可能有至多 ${upTo} 的试穿员会出现。`,
+    },
     proof: '日志结论',
-    usual: '常见原因部件',
     suspects: (first, second) =>
       `通常先看：${first || '无特定部件'}${second ? `；其次：${second}` : ''}。行业惯例，并非测得的原因。`,
     firstRepeat: '尚未两次出现的试穿员比例，按样鞋里程',
     withoutIt: '未出现的试穿员，%',
     look: '何时、何处、何人',
-    more: (left) => `再显示 ${left} 项`,
     asked: (r, t) => `共就脚感询问了 ${t} 名试穿员的 ${r} 次跑步。`,
     nobodyAsked: '尚未询问任何人。这不等于没有不适。',
     none: '已询问，无人反馈不适。',

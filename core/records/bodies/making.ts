@@ -59,7 +59,27 @@ export const findingSchema = z.looseObject({
   /** The round that shall carry the change. */
   carriedBy: z.optional(idField),
   /** What the data said, and until when, as frozen when the finding was written. */
-  evidence: z.optional(z.looseObject({ until: instantField, lines: z.array(wordsField) })),
+  evidence: z.optional(
+    z.looseObject({
+      until: instantField,
+      /** In the language of the lead who wrote it. */
+      lines: z.array(wordsField),
+      /** The counts behind a complaint, so that they can be said in another language. */
+      complaint: z.optional(
+        z.looseObject({
+          word: lineField,
+          askedRuns: z.int(),
+          askedTesters: z.int(),
+          runs: z.int(),
+          testersOnce: z.int(),
+          testersTwice: z.int(),
+          left: z.int(),
+          right: z.int(),
+          eValue: z.number(),
+        }),
+      ),
+    }),
+  ),
   state: z.enum(['open', 'asked-for', 'carried-out', 'closed']),
   photos: z.optional(photosField),
 });

@@ -1,0 +1,170 @@
+/**
+ * What does the desk ask of the log? Everything that takes longer the more runs there are, so that it can
+ * be answered beside the screen, in a worker. Answers are plain values; long lists come one at a time.
+ */
+import { countZones, type FeetAnswer, type ZoneCount } from '../../../core/complaints/index.ts';
+import type { ComplaintKind, ZoneCode } from '../../../core/foot/index.ts';
+import {
+  viewOfHeads,
+  type Complaint,
+  type Foot,
+  type RecordId,
+  type Records,
+  type Revision,
+  type Run,
+} from '../../../core/records/index.ts';
+import {
+  lookCloser,
+  openProject,
+  recurring,
+  reviewProject,
+  summarise,
+  type BenchSeries,
+  type CloserLook,
+  type PairReview,
+  type ProjectLog,
+  type Review,
+  type ReviewSummary,
+} from '../../../core/review/index.ts';
+
+/** Every readable record but the runs, which are many and asked for in other ways. */
+export type DeskRecords = Omit<Records, 'run' | 'leftOut'>;
+
+/** A run with the complaints of it that were asked for. */
+export interface RunBehind extends Pick<Run, 'tester' | 'pair' | 'startedAt' | 'distanceM'> {
+  readonly id: RecordId;
+  readonly complaints: readonly Complaint[];
+}
+
+export type PairCourse = Pick<PairReview, 'id' | 'course'>;
+
+/** What of a round to look at: any zone or kind where it is null. */
+export interface Wanted {
+  readonly round: RecordId;
+  readonly foot: Foot | null;
+  readonly zone: ZoneCode | null;
+  readonly kind: ComplaintKind | null;
+}
+
+export interface DeskWork {
+  /** Reads the log anew; every other answer is of the log as it was read last. */
+  read(): Promise<DeskRecords>;
+  /** Null where the project is not in the records. */
+  review(project: RecordId): ReviewSummary | null;
+  /** What was on each pair of a round, run by run. */
+  courses(project: RecordId, round: RecordId): readonly PairCourse[];
+  bench(project: RecordId): readonly BenchSeries[];
+  /** Reports by zone of each foot, of one kind or of all. */
+  zones(
+    project: RecordId,
+    round: RecordId,
+    kind: ComplaintKind | null,
+  ): Readonly<Record<Foot, readonly ZoneCount[]>>;
+  /** The latest runs that reported it, at most so many, and how many there are. */
+  runsBehind(
+    project: RecordId,
+    wanted: Wanted,
+    most: number,
+  ): { readonly runs: readonly RunBehind[]; readonly all: number };
+  /** When, where and with whom the recurring complaints of a round come. */
+  closerLooks(project: RecordId, round: RecordId): readonly CloserLook[];
+}
+
+/**
+ * @param readHeads the current revision of each record
+ * @param now milliseconds since 1970
+ */
+export const deskWork = (
+  readHeads: () => Promise<readonly Revision[]>,
+  now: () => number,
+): DeskWork => {
+  let records: Records | null = null;
+  const opened = new Map<RecordId, { log: ProjectLog; review: Review }>();
+
+  const find = (project: RecordId) => {
+    const known = opened.get(project);
+    if (known) return known;
+    const log = records && openProject(records, project, now());
+    if (!log) return null;
+    const one = { log, review: reviewProject(log) };
+    opened.set(project, one);
+    return one;
+  };
+  const get = (project: RecordId) => {
+    const one = find(project);
+    if (!one) throw new Error('the project is not in the log');
+    return one;
+  };
+  const runsOf = (project: RecordId, round: RecordId) =>
+    get(project).log.pairs.flatMap((pair) => (pair.round === round ? pair.runs : []));
+
+  return {
+    async read() {
+      records = viewOfHeads(await readHeads());
+      opened.clear();
+      const { run: _run, leftOut: _leftOut, ...rest } = records;
+      return rest;
+    },
+    review(project) {
+      const one = find(project);
+      return one && summarise(one.review);
+    },
+    courses: (project, round) =>
+      get(project)
+        .review.pairs.filter((pair) => pair.round === round)
+        .map(({ id, course }) => ({ id, course })),
+    bench: (project) => get(project).review.bench,
+    zones(project, round, kind) {
+      const answers = runsOf(project, round).flatMap(
+        ({ id, tester, run: { feet } }): FeetAnswer[] =>
+          feet
+            ? [
+                {
+                  run: id,
+                  tester,
+                  complaints:
+                    feet.answer === 'complaints'
+                      ? feet.complaints.filter((one) => kind === null || one.kind === kind)
+                      : [],
+                },
+              ]
+            : [],
+      );
+      return {
+        left: [...countZones(answers, 'left').values()],
+        right: [...countZones(answers, 'right').values()],
+      };
+    },
+    runsBehind(project, { round, foot, zone, kind }, most) {
+      const behind = runsOf(project, round).flatMap(({ id, startMs, run }) => {
+        if (run.feet?.answer !== 'complaints') return [];
+        const complaints = run.feet.complaints.filter(
+          (one) =>
+            (foot === null || one.foot === foot) &&
+            (zone === null || one.zone === zone) &&
+            (kind === null || one.kind === kind),
+        );
+        return complaints.length > 0 ? [{ id, startMs, run, complaints }] : [];
+      });
+      return {
+        all: behind.length,
+        runs: behind
+          .sort((a, b) => b.startMs - a.startMs)
+          .slice(0, most)
+          .map(({ id, complaints, run: { tester, pair, startedAt, distanceM } }) => ({
+            id,
+            tester,
+            pair,
+            startedAt,
+            distanceM,
+            complaints,
+          })),
+      };
+    },
+    closerLooks(project, round) {
+      const { log, review } = get(project);
+      const reviewed = review.rounds.find(({ id }) => id === round);
+      return reviewed ? lookCloser(log, round, recurring(reviewed)) : [];
+    },
+  };
+};

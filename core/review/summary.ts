@@ -1,0 +1,52 @@
+/**
+ * What of a review does a screen need at once? All but what is asked for one thing at a time: the runs
+ * behind a cell, a pair's course, the bench readings. With 1,000 testers that is nearly all of it.
+ */
+import type { RoundComplaints, WeighedCell } from '../complaints/index.ts';
+import type { LeftOut } from '../records/index.ts';
+import type { PairReview, Review, RoundReview } from './review-types.ts';
+
+/** Whom a screen names as proven; of a thousand nobody reads more. */
+const MOST_NAMED = 12;
+
+/** The counts of one cell and what they prove, without the runs and testers behind it. */
+export type CellSummary = Omit<WeighedCell, 'byTester' | 'runIds'>;
+
+export interface RoundSummary extends Omit<RoundReview, 'complaints'> {
+  readonly complaints: Omit<RoundComplaints, 'cells'> & {
+    readonly cells: readonly CellSummary[];
+  };
+}
+
+export type PairSummary = Omit<PairReview, 'course'>;
+
+export interface ReviewSummary extends Omit<Review, 'rounds' | 'pairs' | 'bench' | 'leftOut'> {
+  readonly rounds: readonly RoundSummary[];
+  readonly pairs: readonly PairSummary[];
+  /** How many records this version cannot read. */
+  readonly leftOut: Readonly<Record<LeftOut['why'], number>>;
+}
+
+/** The review without its long lists. */
+export const summarise = (review: Review): ReviewSummary => {
+  const { rounds, pairs, bench: _bench, leftOut, ...rest } = review;
+  const unread = { 'unknown-kind': 0, 'newer-schema': 0, unreadable: 0 };
+  for (const { why } of leftOut) unread[why]++;
+  return {
+    ...rest,
+    leftOut: unread,
+    rounds: rounds.map(({ complaints, ...round }) => ({
+      ...round,
+      complaints: {
+        ...complaints,
+        cells: complaints.cells.map(
+          ({ byTester: _byTester, runIds: _runIds, provenTesters, ...cell }) => ({
+            ...cell,
+            provenTesters: provenTesters.slice(0, MOST_NAMED),
+          }),
+        ),
+      },
+    })),
+    pairs: pairs.map(({ course: _course, ...pair }) => pair),
+  };
+};
