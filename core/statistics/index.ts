@@ -14,3 +14,4 @@ export * from './multiplicity.ts';
 export * from './survival.ts';
 export * from './icc.ts';
 export * from './means.ts';
+export * from './nonlinear.ts';
