@@ -15,3 +15,4 @@ export * from './survival.ts';
 export * from './icc.ts';
 export * from './means.ts';
 export * from './nonlinear.ts';
+export * from './mixed.ts';

@@ -7,6 +7,7 @@
  * Watts DG, Technometrics 1981;23:179-183; standard errors from the tangent plane at the optimum, as in
  * Bates & Watts, Nonlinear Regression Analysis and Its Applications (1988).
  */
+import { backward, forward, inverseCross, norm, triangulate } from './dense.ts';
 
 /** The curve at one row, with these parameters. */
 export type Curve = (parameters: readonly number[], row: number) => number;
@@ -33,74 +34,6 @@ const MOST_ITERATIONS = 500;
 const OFFSET = 1e-9;
 /** How far the first step of each attempt may go, in lengths of the scaled start (Moré's factor). */
 const FIRST_REACH = [100, 1, 0.1, 0.01];
-
-/** Householder reflections in place: a (m by p, row after row) becomes R on top, b becomes Qᵀb. */
-const triangulate = (a: Float64Array, b: Float64Array, m: number, p: number): void => {
-  for (let k = 0; k < Math.min(m, p); k++) {
-    let norm = 0;
-    for (let i = k; i < m; i++) norm = Math.hypot(norm, a[i * p + k] as number);
-    if (norm === 0) continue;
-    const head = a[k * p + k] as number;
-    const alpha = head > 0 ? -norm : norm;
-    a[k * p + k] = head - alpha;
-    const scale = 1 / (norm * (norm + Math.abs(head)));
-    for (let j = k + 1; j <= p; j++) {
-      let dot = 0;
-      for (let i = k; i < m; i++)
-        dot += (a[i * p + k] as number) * ((j < p ? a[i * p + j] : b[i]) as number);
-      dot *= scale;
-      for (let i = k; i < m; i++) {
-        const taken = dot * (a[i * p + k] as number);
-        if (j < p) a[i * p + j] = (a[i * p + j] as number) - taken;
-        else b[i] = (b[i] as number) - taken;
-      }
-    }
-    a[k * p + k] = alpha;
-    for (let i = k + 1; i < m; i++) a[i * p + k] = 0;
-  }
-};
-
-/** x with R x = b. */
-const backward = (r: Float64Array, b: ArrayLike<number>, p: number): Float64Array => {
-  const x = new Float64Array(p);
-  for (let i = p - 1; i >= 0; i--) {
-    let sum = b[i] as number;
-    for (let j = i + 1; j < p; j++) sum -= (r[i * p + j] as number) * (x[j] as number);
-    x[i] = sum / (r[i * p + i] as number);
-  }
-  return x;
-};
-
-/** x with Rᵀ x = b. */
-const forward = (r: Float64Array, b: ArrayLike<number>, p: number): Float64Array => {
-  const x = new Float64Array(p);
-  for (let i = 0; i < p; i++) {
-    let sum = b[i] as number;
-    for (let j = 0; j < i; j++) sum -= (r[j * p + i] as number) * (x[j] as number);
-    x[i] = sum / (r[i * p + i] as number);
-  }
-  return x;
-};
-
-/** (RᵀR)⁻¹ times a factor. */
-const inverseCross = (r: Float64Array, p: number, factor: number): number[][] => {
-  const half = Array.from({ length: p }, (_, j) =>
-    forward(
-      r,
-      Array.from({ length: p }, (_, i) => (i === j ? 1 : 0)),
-      p,
-    ),
-  );
-  return half.map((a) =>
-    half.map((b) => factor * a.reduce((sum, v, i) => sum + v * (b[i] as number), 0)),
-  );
-};
-
-const norm = (x: ArrayLike<number>): number => {
-  let sum = 0;
-  for (let i = 0; i < x.length; i++) sum += (x[i] as number) ** 2;
-  return Math.sqrt(sum);
-};
 
 const scaledNorm = (x: ArrayLike<number>, scale: Float64Array): number =>
   norm(scale.map((s, j) => s * (x[j] as number)));
@@ -148,7 +81,6 @@ const stepWithin = (
     const w = forward(
       r,
       step.map((s, j) => ((scale[j] as number) ** 2 * s) / length),
-      p,
     );
     low = (length - reach) / (reach * norm(w) ** 2);
   }
@@ -171,7 +103,6 @@ const stepWithin = (
     const w = forward(
       factor,
       step.map((s, j) => ((scale[j] as number) ** 2 * s) / length),
-      p,
     );
     const next = damping + excess / reach / norm(w) ** 2;
     damping = next > low && next < high ? next : Math.max(1e-3 * high, Math.sqrt(low * high));
