@@ -16,3 +16,4 @@ export * from './icc.ts';
 export * from './means.ts';
 export * from './nonlinear.ts';
 export * from './mixed.ts';
+export * from './weibull.ts';
