@@ -33,6 +33,20 @@ const MODELS: Readonly<Record<string, Model>> = {
   MGH17: ([b1, b2, b3, b4, b5], x) => b1 + b2 * exp(-x * b4) + b3 * exp(-x * b5),
   Thurber: ([b1, b2, b3, b4, b5, b6, b7], x) =>
     (b1 + b2 * x + b3 * x ** 2 + b4 * x ** 3) / (1 + b5 * x + b6 * x ** 2 + b7 * x ** 3),
+  Bennett5: ([b1, b2, b3], x) => b1 * (b2 + x) ** (-1 / b3),
+  Kirby2: ([b1, b2, b3, b4, b5], x) => (b1 + b2 * x + b3 * x ** 2) / (1 + b4 * x + b5 * x ** 2),
+  ENSO: ([b1, b2, b3, b4, b5, b6, b7, b8, b9], x) => {
+    const turn = 2 * Math.PI * x;
+    return (
+      b1 +
+      b2 * Math.cos(turn / 12) +
+      b3 * Math.sin(turn / 12) +
+      b5 * Math.cos(turn / b4) +
+      b6 * Math.sin(turn / b4) +
+      b8 * Math.cos(turn / b7) +
+      b9 * Math.sin(turn / b7)
+    );
+  },
   BoxBOD: ([b1, b2], x) => b1 * (1 - exp(-b2 * x)),
   Rat42: ([b1, b2, b3], x) => b1 / (1 + exp(b2 - b3 * x)),
   Rat43: ([b1, b2, b3, b4], x) => b1 / (1 + exp(b2 - b3 * x)) ** (1 / b4),
