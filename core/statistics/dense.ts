@@ -5,9 +5,18 @@
  * 4.2, the triangular systems 3.1.
  */
 
-/** Householder reflections in place: a (m by p, row after row) becomes R on top, b becomes Qᵀb. */
-export const triangulate = (a: Float64Array, b: Float64Array, m: number, p: number): void => {
-  for (let k = 0; k < Math.min(m, p); k++) {
+/**
+ * Householder reflections in place: a (m by p, row after row) becomes R on top, b becomes Qᵀb; with fewer
+ * pivots only the first columns are brought to a triangle, and the others follow.
+ */
+export const triangulate = (
+  a: Float64Array,
+  b: Float64Array,
+  m: number,
+  p: number,
+  pivots = p,
+): void => {
+  for (let k = 0; k < Math.min(m, pivots); k++) {
     let squares = 0;
     for (let i = k; i < m; i++) squares += (a[i * p + k] as number) ** 2;
     if (squares === 0) continue;

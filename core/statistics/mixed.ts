@@ -62,19 +62,23 @@ export interface MixedOptions {
 }
 
 const MOST_ITERATIONS = 200;
-/** Of the criterion by the factor, per row: far below what moves the fifth digit of an estimate. */
-const FLAT = 1e-9;
+/** Slopes of the criterion by the logarithm of the factor, per group: where the search ends ... */
+const FLAT = 1e-8;
+/** ... and what still counts as found where rounding ends it before, good for the sixth digit. */
+const FLAT_ENOUGH = 1e-6;
 /** A column of the factor below this is tried at zero, which is where the search only tends to. */
 const NEAR_ZERO = 1e-3;
 
-/** The rows in bases where the covariates are orthonormal, and sums of products for each group. */
+/** The rows in bases where the covariates are orthonormal, and each group brought down to as many rows as it has random effects. */
 interface Prepared {
   readonly n: number;
   readonly p: number;
   readonly q: number;
   readonly groups: readonly string[];
-  /** For each group, the products of [random, fixed, y] with themselves. */
-  readonly products: Float64Array;
+  /** For each group, [Z X y] turned so that Z is a triangle: the q rows that hold it. */
+  readonly blocks: Float64Array;
+  /** Products of [X y] over the other rows, which random effects do not touch. */
+  readonly untouched: Float64Array;
   /** X = (basis) R. */
   readonly fixedFactor: Float64Array;
   /** Z = (basis) T. */
@@ -95,12 +99,48 @@ const factorOf = (columns: Float64Array, y: Float64Array, n: number, p: number):
   return columns.slice(0, p * p);
 };
 
-const addProducts = (products: Float64Array, at: number, joint: Float64Array): void => {
-  const w = joint.length;
-  for (let i = 0; i < w; i++)
-    for (let j = 0; j < w; j++)
-      products[at + i * w + j] =
-        (products[at + i * w + j] as number) + (joint[i] as number) * (joint[j] as number);
+/** One group's block, and its other rows' products. No sum of squares is ever taken from another. */
+const turnGroup = (
+  rows: readonly MixedRow[],
+  plain: Float64Array,
+  fixedFactor: Float64Array,
+  randomFactor: Float64Array,
+  block: Float64Array,
+  untouched: Float64Array,
+): void => {
+  const [m, p] = [rows.length, plain.length];
+  const e = p + 1;
+  const q = Math.round(Math.sqrt(randomFactor.length));
+  const width = q + p;
+  const a = new Float64Array(m * width);
+  const left = new Float64Array(m);
+  for (let row = 0; row < m; row++) {
+    const { y, fixed, random } = rows[row] as MixedRow;
+    const at = row * width;
+    let rest = y;
+    for (let j = 0; j < q; j++) a[at + j] = random[j] as number;
+    for (let j = 0; j < p; j++) {
+      a[at + q + j] = fixed[j] as number;
+      rest -= (fixed[j] as number) * (plain[j] as number);
+    }
+    left[row] = rest;
+    forwardInPlace(randomFactor, a, q, at);
+    forwardInPlace(fixedFactor, a, p, at + q);
+  }
+  triangulate(a, left, m, width, q);
+  for (let row = 0; row < m; row++) {
+    const at = row * width;
+    if (row < q) {
+      for (let j = 0; j < width; j++) block[row * (width + 1) + j] = a[at + j] as number;
+      block[row * (width + 1) + width] = left[row] as number;
+    } else
+      for (let i = 0; i < e; i++)
+        for (let j = i; j < e; j++)
+          untouched[i * e + j] =
+            (untouched[i * e + j] as number) +
+            ((i < p ? a[at + q + i] : left[row]) as number) *
+              ((j < p ? a[at + q + j] : left[row]) as number);
+  }
 };
 
 const prepare = (rows: readonly MixedRow[], correlated: boolean): Prepared => {
@@ -109,9 +149,15 @@ const prepare = (rows: readonly MixedRow[], correlated: boolean): Prepared => {
   if (p === 0 || q === 0 || n <= p) throw new RangeError('Too few rows or no effects');
   if (rows.some(({ fixed, random }) => fixed.length !== p || random.length !== q))
     throw new RangeError('Rows differ in their number of effects');
-  const index = new Map<string, number>();
-  for (const { group } of rows) if (!index.has(group)) index.set(group, index.size);
-  if (index.size < 2) throw new RangeError('One group says nothing of how groups differ');
+  const members = new Map<string, MixedRow[]>();
+  for (const row of rows) {
+    const known = members.get(row.group);
+    if (known === undefined) members.set(row.group, [row]);
+    else known.push(row);
+  }
+  if (n <= members.size * (correlated ? q : 1))
+    throw new RangeError('As many random effects as rows: nothing tells them from what is left');
+  if (members.size < 2) throw new RangeError('One group says nothing of how groups differ');
 
   const target = Float64Array.from(rows, ({ y }) => y);
   const x = new Float64Array(n * p);
@@ -134,46 +180,44 @@ const prepare = (rows: readonly MixedRow[], correlated: boolean): Prepared => {
         randomFactor[i * q + j] = i === j ? Math.sqrt(length / n) : 0;
       }
 
-  const w = q + p + 1;
-  const products = new Float64Array(index.size * w * w);
-  const joint = new Float64Array(w);
-  for (const { y, group, fixed, random } of rows) {
-    let left = y;
-    for (let j = 0; j < q; j++) joint[j] = random[j] as number;
-    for (let j = 0; j < p; j++) {
-      joint[q + j] = fixed[j] as number;
-      left -= (fixed[j] as number) * (plain[j] as number);
-    }
-    joint[w - 1] = left;
-    forwardInPlace(randomFactor, joint, q);
-    forwardInPlace(fixedFactor, joint, p, q);
-    addProducts(products, (index.get(group) as number) * w * w, joint);
+  const [w, e] = [q + p + 1, p + 1];
+  const blocks = new Float64Array(members.size * q * w);
+  const untouched = new Float64Array(e * e);
+  let at = 0;
+  for (const group of members.values()) {
+    turnGroup(group, plain, fixedFactor, randomFactor, blocks.subarray(at, at + q * w), untouched);
+    at += q * w;
   }
-  return { n, p, q, groups: [...index.keys()], products, fixedFactor, randomFactor, plain };
+  const spread = norm(target.subarray(p)) ** 2;
+  if (n > members.size * q && !((untouched[e * e - 1] as number) > 1e-24 * spread))
+    throw new RangeError('Nothing varies within groups');
+  const groups = [...members.keys()];
+  return { n, p, q, groups, blocks, untouched, fixedFactor, randomFactor, plain };
 };
 
-/** B = L⁻¹ΛᵀZᵀ[Z X y] of one group, with LLᵀ = ΛᵀZᵀZΛ + I; [Z X y]ᵀV⁻¹[Z X y] is the products less BᵀB. */
+/** B = L⁻¹[T C] with LLᵀ = I + TΛΛᵀTᵀ, from a block [T C]; the log of the determinant. M is TΛ. */
 const reduceGroup = (
-  products: Float64Array,
+  blocks: Float64Array,
   at: number,
   q: number,
   w: number,
   lambda: Float64Array,
   b: Float64Array,
   l: Float64Array,
+  m: Float64Array,
 ): number => {
   for (let i = 0; i < q; i++)
-    for (let j = 0; j < w; j++) {
+    for (let j = 0; j < q; j++) {
       let sum = 0;
-      for (let k = i; k < q; k++)
-        sum += (lambda[k * q + i] as number) * (products[at + k * w + j] as number);
-      b[i * w + j] = sum;
+      for (let k = Math.max(i, j); k < q; k++)
+        sum += (blocks[at + i * w + k] as number) * (lambda[k * q + j] as number);
+      m[i * q + j] = sum;
     }
   let logDeterminant = 0;
   for (let i = 0; i < q; i++) {
     for (let j = 0; j <= i; j++) {
       let sum = i === j ? 1 : 0;
-      for (let k = j; k < q; k++) sum += (b[i * w + k] as number) * (lambda[k * q + j] as number);
+      for (let k = 0; k < q; k++) sum += (m[i * q + k] as number) * (m[j * q + k] as number);
       for (let k = 0; k < j; k++) sum -= (l[i * q + k] as number) * (l[j * q + k] as number);
       l[i * q + j] = i === j ? Math.sqrt(sum) : sum / (l[j * q + j] as number);
     }
@@ -181,7 +225,7 @@ const reduceGroup = (
   }
   for (let i = 0; i < q; i++)
     for (let j = 0; j < w; j++) {
-      let sum = b[i * w + j] as number;
+      let sum = blocks[at + i * w + j] as number;
       for (let k = 0; k < i; k++) sum -= (l[i * q + k] as number) * (b[k * w + j] as number);
       b[i * w + j] = sum / (l[i * q + i] as number);
     }
@@ -201,8 +245,6 @@ interface Sums {
 /** On its own, and on nothing but numbers: this is what the time goes into. */
 const addGroup = (
   { total, zz, pairs }: Sums,
-  products: Float64Array,
-  at: number,
   b: Float64Array,
   weighted: Float64Array,
   q: number,
@@ -211,8 +253,8 @@ const addGroup = (
   const w = q + e;
   for (let i = 0; i < w; i++)
     for (let j = i; j < w; j++) {
-      let value = products[at + i * w + j] as number;
-      for (let k = 0; k < q; k++) value -= (b[k * w + i] as number) * (b[k * w + j] as number);
+      let value = 0;
+      for (let k = 0; k < q; k++) value += (b[k * w + i] as number) * (b[k * w + j] as number);
       if (i >= q) total[(i - q) * e + j - q] = (total[(i - q) * e + j - q] as number) + value;
       else if (j >= q) weighted[i * e + j - q] = value;
       else zz[i * q + j] = (zz[i * q + j] as number) + value;
@@ -240,12 +282,13 @@ interface Evaluation {
 
 /** The profiled criterion at a relative covariance factor; its cost does not depend on the rows. */
 const evaluate = (data: Prepared, lambda: Float64Array, reml: boolean): Evaluation | null => {
-  const { n, p, q, products, fixedFactor } = data;
+  const { n, p, q, blocks, fixedFactor } = data;
   const [w, e] = [q + p + 1, p + 1];
   const df = reml ? n - p : n;
-  const [b, l] = [new Float64Array(q * w), new Float64Array(q * q)];
+  const b = new Float64Array(q * w);
+  const [l, m] = [new Float64Array(q * q), new Float64Array(q * q)];
   const sums: Sums = {
-    total: new Float64Array(e * e),
+    total: data.untouched.slice(),
     zz: new Float64Array(q * q),
     pairs: new Float64Array(q * q * e * e),
   };
@@ -253,9 +296,8 @@ const evaluate = (data: Prepared, lambda: Float64Array, reml: boolean): Evaluati
   const weighted = new Float64Array(q * e);
   let logDeterminant = 0;
   for (let group = 0; group < data.groups.length; group++) {
-    const at = group * w * w;
-    logDeterminant += reduceGroup(products, at, q, w, lambda, b, l);
-    addGroup(sums, products, at, b, weighted, q, e);
+    logDeterminant += reduceGroup(blocks, group * q * w, q, w, lambda, b, l, m);
+    addGroup(sums, b, weighted, q, e);
   }
 
   const cross = new Float64Array(p * p);
@@ -315,7 +357,7 @@ interface Found {
  * variance of zero is an ordinary minimum and needs no bound.
  */
 const minimise = (data: Prepared, { method, correlated }: MixedOptions): Found => {
-  const { q, n } = data;
+  const { q } = data;
   const cells: number[] = [];
   for (let i = 0; i < q; i++) for (let j = correlated ? 0 : i; j <= i; j++) cells.push(i * q + j);
   const spread = (theta: readonly number[]): Float64Array => {
@@ -330,23 +372,28 @@ const minimise = (data: Prepared, { method, correlated }: MixedOptions): Found =
 
   let theta: readonly number[] = cells.map((cell) => (cell % (q + 1) === 0 ? 1 : 0));
   const first = at(theta);
-  if (first === null)
-    throw new RangeError('Nothing varies within groups, or a value is not a number');
+  if (first === null) throw new RangeError('Nothing varies within groups');
   let here = first;
   let slope = slopes(here);
   // A variance's curvature grows with the number of groups, so that many is the first guess of it.
   const unit = () =>
     cells.map((_, i) => cells.map((__, j) => (i === j ? 0.5 / data.groups.length : 0)));
   let inverse = unit();
-  let converged = false;
-  for (let round = 0; round < MOST_ITERATIONS && !converged; round++) {
+  const flat = (most: number): boolean =>
+    slope.every(
+      (s, i) =>
+        Math.abs(s) * Math.max(1, Math.abs(theta[i] as number)) <= most * data.groups.length,
+    );
+  for (let round = 0; round < MOST_ITERATIONS && !flat(FLAT); round++) {
     let direction = inverse.map((row) => -dot(row, slope));
     if (!(dot(direction, slope) < 0)) {
       inverse = unit();
       direction = slope.map((s) => (-0.5 * s) / data.groups.length);
     }
     const fall = dot(direction, slope);
-    let stride = Math.min(1, 2 / Math.max(...direction.map(Math.abs)));
+    // Groups may differ a thousand times as much as rows do, so the stride may grow with the factor.
+    const furthest = 2 * Math.max(1, ...theta.map(Math.abs));
+    let stride = Math.min(1, furthest / Math.max(...direction.map(Math.abs)));
     let next: readonly number[] = theta;
     let there: Evaluation | null = null;
     for (let halving = 0; halving < 40; halving++, stride /= 2) {
@@ -379,9 +426,9 @@ const minimise = (data: Prepared, { method, correlated }: MixedOptions): Found =
       );
     }
     [theta, here, slope] = [next, there, slopeThere];
-    converged = Math.max(...slope.map(Math.abs)) <= FLAT * n;
   }
 
+  const converged = flat(FLAT_ENOUGH);
   let lambda = spread(theta);
   for (let j = 0; j < q; j++) {
     const without = lambda.map((v, cell) => (cell % q === j ? 0 : v));
@@ -448,31 +495,33 @@ export const linearMixedModel = (
   );
 
   const w = q + p + 1;
-  const [b, l] = [new Float64Array(q * w), new Float64Array(q * q)];
+  const b = new Float64Array(q * w);
+  const [l, m] = [new Float64Array(q * q), new Float64Array(q * q)];
   const groups = data.groups.map((group, g): GroupEffect => {
-    reduceGroup(data.products, g * w * w, q, w, lambda, b, l);
-    // B holds L⁻¹ΛᵀZᵀ(y - Xβ) in parts; each effect is its product with a row of (factor)L⁻ᵀ.
-    const half = new Float64Array(q);
-    for (let i = 0; i < q; i++) {
-      let sum = b[i * w + q + p] as number;
-      for (let j = 0; j < p; j++) sum -= (beta[j] as number) * (b[i * w + q + j] as number);
-      half[i] = sum;
+    reduceGroup(data.blocks, g * q * w, q, w, lambda, b, l, m);
+    // ΛᵀZᵀV⁻¹(y - Xβ), which the factor turns into the effects.
+    const u = new Float64Array(q);
+    for (let k = 0; k < q; k++) {
+      let half = b[k * w + q + p] as number;
+      for (let j = 0; j < p; j++) half -= (beta[j] as number) * (b[k * w + q + j] as number);
+      for (let i = 0; i < q; i++)
+        for (let j = 0; j < q; j++)
+          u[j] = (u[j] as number) + (lambda[i * q + j] as number) * (b[k * w + i] as number) * half;
     }
+    // The effects' precision given the rows is I + MᵀM in units of the factor: here its triangle.
+    const root = new Float64Array(2 * q * q);
+    for (let j = 0; j < q; j++) root[j * q + j] = 1;
+    root.set(m, q * q);
+    triangulate(root, new Float64Array(2 * q), 2 * q, q);
     const effects: number[] = [];
     const conditionalSd: number[] = [];
-    const row = new Float64Array(q);
     for (let i = 0; i < q; i++) {
-      let [effect, squares] = [0, 0];
-      for (let j = 0; j < q; j++) {
-        let sum = factor[i * q + j] as number;
-        for (let k = 0; k < j; k++) sum -= (l[j * q + k] as number) * (row[k] as number);
-        const value = sum / (l[j * q + j] as number);
-        row[j] = value;
-        effect += value * (half[j] as number);
-        squares += value * value;
-      }
+      const row = factor.slice(i * q, (i + 1) * q);
+      let effect = 0;
+      for (let j = 0; j < q; j++) effect += (row[j] as number) * (u[j] as number);
+      forwardInPlace(root, row, q);
       effects.push(effect);
-      conditionalSd.push(Math.sqrt(variance * squares));
+      conditionalSd.push(Math.sqrt(variance) * norm(row));
     }
     return { group, effects, conditionalSd };
   });

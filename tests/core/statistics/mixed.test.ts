@@ -121,6 +121,15 @@ describe('linear mixed models: what can be worked out by hand', () => {
     expect(model.correlation).toEqual([[expect.closeTo(1, 12)]]);
   });
 
+  it('groups that differ a thousand times as much as their rows', () => {
+    const means = [300, -100, 250, 0, 120];
+    const model = linearMixedModel(balanced(means, [-0.1, 0, 0.1]));
+    const between = (3 * means.reduce((sum, m) => sum + (m - 114) ** 2, 0)) / 4;
+    expect(model.converged).toBe(true);
+    near(model.sigma ** 2, 0.01, 1e-9);
+    near((model.sd[0] as number) ** 2, (between - 0.01) / 3, 1e-9);
+  });
+
   it('groups that differ less than their rows: no variance between them', () => {
     const model = linearMixedModel(balanced([0, 0.01, 0, 0.01], [-1, 0, 1]));
     expect(model.sd).toEqual([0]);
@@ -151,7 +160,9 @@ describe('linear mixed models: what can be worked out by hand', () => {
       linearMixedModel(rows.map((row, i) => ({ ...row, ...change(row, i) })));
     expect(changed(() => ({ fixed: [1, 2] }))).toThrow('sum of the others');
     expect(changed(() => ({ group: 'one' }))).toThrow('One group');
+    expect(changed((_, i) => ({ group: String(i) }))).toThrow('As many random effects as rows');
     expect(changed(() => ({ y: 3 }))).toThrow('Nothing is left');
+    expect(changed(({ group }) => ({ y: Number(group) }))).toThrow('Nothing varies within');
     expect(changed(() => ({ y: NaN }))).toThrow('not a number');
     expect(changed((_, i) => ({ random: i > 0 ? [1] : [1, 2] }))).toThrow('differ in their number');
     expect(changed(() => ({ fixed: [] }))).toThrow('no effects');
