@@ -173,7 +173,7 @@ const attempt = (
     const rounding = EPSILON * (rss + Math.sqrt(rss) * norm(y));
     const inPlane = norm(target.subarray(0, p));
     const outside = n > p ? norm(target.subarray(p)) : 0;
-    if (!singular && inPlane <= OFFSET * outside) return ended(true);
+    if (inPlane <= OFFSET * outside) return ended(!singular);
     // Below the rounding of the sum of squares only the slope tells whether a step was a gain.
     if (inPlane > 0.9 * unseen) return ended(!singular);
     unseen = Infinity;
@@ -182,6 +182,7 @@ const attempt = (
     for (;;) {
       const { step, damping } = stepWithin(r, target, scale, singular, reach);
       const length = scaledNorm(step, scale);
+      if (!(length > 0)) return ended(false);
       // Steps below the rounding of the parameters: nothing better can be written down.
       const still = length <= EPSILON * scaledNorm(parameters, scale);
       const next = parameters.map((value, j) => value + (step[j] as number));

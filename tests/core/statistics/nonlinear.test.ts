@@ -116,6 +116,28 @@ describe('nonlinear least squares: its edges', () => {
     expect(twins.converged).toBe(false);
   });
 
+  it('comes back where a parameter does nothing, or the start is as good as any', () => {
+    const idle = nonlinearLeastSquares([0, 2], ([a = 0, b = 0]) => a + 0 * b, [1, 0]);
+    expect(idle.parameters).toEqual([1, 0]);
+    expect(idle.converged).toBe(false);
+    const elsewhere = nonlinearLeastSquares([0, 2, 4], ([a = 0, b = 0]) => a + 0 * b, [1, 5]);
+    expect(elsewhere.parameters[0]).toBeCloseTo(2, 9);
+    expect(elsewhere.parameters[1]).toBe(5);
+    const flat = nonlinearLeastSquares([1, 2], ([a = 0]) => Math.sign(a), [3]);
+    expect(flat.parameters).toEqual([3]);
+    expect(flat.standardErrors).toBeNull();
+  });
+
+  it('turns back from where the curve is not a number', () => {
+    const fit = nonlinearLeastSquares(
+      [1, 1.5, 1.75],
+      ([a = 0], row) => Math.sqrt(a) + row / 3,
+      [400],
+    );
+    expect(fit.converged).toBe(true);
+    expect(fit.parameters[0]).toBeCloseTo((13 / 12) ** 2, 9);
+  });
+
   it('meets as many rows as parameters exactly, with no degree of freedom', () => {
     const exact = nonlinearLeastSquares([2, 8], ([a = 0, b = 0], row) => a * exp(b * row), [1, 1]);
     expect(exact.parameters[0]).toBeCloseTo(2, 9);
