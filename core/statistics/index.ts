@@ -15,3 +15,6 @@ export * from './rate-evidence.ts';
 export * from './survival.ts';
 export * from './icc.ts';
 export * from './means.ts';
+export * from './nonlinear.ts';
+export * from './mixed.ts';
+export * from './weibull.ts';
