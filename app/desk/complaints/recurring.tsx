@@ -108,6 +108,7 @@ const FirstRepeatChart = ({ look }: { look: CloserLook }) => {
         title={words.firstRepeat}
         xTitle={d().bench.xTitle(unit)}
         yTitle={words.withoutIt}
+        yCovers={[0, 100]}
         series={[{ name: words.withoutIt, points: stairs }]}
         formatX={(x) => formatNumber(x, 0)}
         formatY={(y) => formatNumber(y, 0)}

@@ -9,7 +9,7 @@ import { d, t, terms } from '../../words/index.ts';
 import { namesIn, useWork } from '../desk-state.ts';
 import type { RoundProps } from './complaints.tsx';
 
-const STEP = 25;
+const STEP = 10;
 
 export const RunsBehind = (props: RoundProps & { foot: Foot; zone: ZoneCode }) => {
   const { records, review, round, foot, zone } = props;

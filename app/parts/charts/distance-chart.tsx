@@ -34,6 +34,8 @@ export interface DistanceChartProps {
   readonly yTitle: string;
   readonly series: readonly ChartSeries[];
   readonly bands?: readonly ChartBand[];
+  /** Values that the vertical axis shows whatever the data, e.g. 0 and 100 of a share. */
+  readonly yCovers?: readonly number[];
   /** Horizontal ruled lines, e.g. a limit of the brief. */
   readonly limits?: readonly { readonly y: number; readonly label: string }[];
   readonly formatX: (value: number) => string;
@@ -72,7 +74,7 @@ const useWidth = (fallback: number) => {
 };
 
 export const DistanceChart = (props: DistanceChartProps) => {
-  const { title, series, bands = [], limits = [], formatX, formatY } = props;
+  const { title, series, bands = [], limits = [], yCovers = [], formatX, formatY } = props;
   const { box, width } = useWidth(640);
   const titleId = useId();
   const [current, setCurrent] = useState(0);
@@ -83,6 +85,7 @@ export const DistanceChart = (props: DistanceChartProps) => {
     ...series.flatMap((s) => s.points.map((p) => p.y)),
     ...bands.flatMap((b) => b.points.flatMap((p) => [p.lo, p.hi])),
     ...limits.map((l) => l.y),
+    ...yCovers,
   ];
   const xTicks = niceTicks(Math.min(...xs), Math.max(...xs), width < 480 ? 4 : 7);
   const yTicks = niceTicks(Math.min(...ys), Math.max(...ys), 5);

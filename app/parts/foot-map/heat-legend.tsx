@@ -2,9 +2,13 @@
 import { useId } from 'preact/hooks';
 import { hatchId, Hatching } from './hatching.tsx';
 
-const WIDTH = 720;
-const STEP = WIDTH / 6;
+const WIDTH = 420;
+const COLUMNS = 3;
+const ROW = 60;
 const BOX = 26;
+
+const placed = (at: number): string =>
+  `translate(${(at % COLUMNS) * (WIDTH / COLUMNS) + 2} ${26 + Math.floor(at / COLUMNS) * ROW})`;
 
 const levels = [0, 1, 2, 3, 4] as const;
 
@@ -19,7 +23,7 @@ export const HeatLegend = (props: {
     <div class="foot-map heat-legend" data-mode="heat">
       <svg
         class="heat-legend-drawing"
-        viewBox={`0 0 ${WIDTH} 78`}
+        viewBox={`0 0 ${WIDTH} ${26 + 2 * ROW}`}
         role="img"
         aria-label={`${props.title}: ${[...props.levels, props.unasked].join(', ')}`}
       >
@@ -30,12 +34,7 @@ export const HeatLegend = (props: {
           {props.title}
         </text>
         {levels.map((level) => (
-          <g
-            key={level}
-            class="foot-map-zone"
-            data-level={level}
-            transform={`translate(${level * STEP + 2} 26)`}
-          >
+          <g key={level} class="foot-map-zone" data-level={level} transform={placed(level)}>
             <path class="foot-map-area" d={`M0 0H${BOX * 2}V${BOX}H0Z`} />
             {level > 0 && (
               <path
@@ -49,7 +48,7 @@ export const HeatLegend = (props: {
             </text>
           </g>
         ))}
-        <g class="foot-map-zone" data-level="unasked" transform={`translate(${5 * STEP + 2} 26)`}>
+        <g class="foot-map-zone" data-level="unasked" transform={placed(5)}>
           <path class="foot-map-area" d={`M0 0H${BOX * 2}V${BOX}H0Z`} />
           <g class="foot-map-above">
             <path class="foot-map-unasked-gap" d={`M0 0H${BOX * 2}V${BOX}H0Z`} />

@@ -1,0 +1,92 @@
+/** The desk's worker over the demo: its answers are the review's, and lists come in parts. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import {
+  addRevisions,
+  emptyLog,
+  readBundle,
+  unpackBundle,
+  viewOfHeads,
+  type Revision,
+} from '../../../core/records/index.ts';
+import { openProject, reviewProject, type ProjectLog } from '../../../core/review/index.ts';
+import { deskWork } from '../../../app/desk/work/desk-work.ts';
+
+const NOW = Date.UTC(2026, 10, 19);
+const revisions = (): Revision[] => {
+  const file = new Uint8Array(
+    readFileSync(new URL('../../../demo-data/wear-test.pairlog', import.meta.url)),
+  );
+  const unpacked = unpackBundle(file);
+  if (!unpacked.ok) throw new Error(unpacked.why);
+  return readBundle(unpacked.text).revisions.map(({ revision }) => revision);
+};
+const heads = [...addRevisions(emptyLog, revisions()).values()].map(({ head }) => head);
+const records = viewOfHeads(heads);
+const project = records.project[0]?.revision.id as never;
+const review = reviewProject(openProject(records, project, NOW) as ProjectLog);
+
+const opened = async () => {
+  const work = deskWork(
+    () => Promise.resolve(heads),
+    () => NOW,
+  );
+  const read = await work.read();
+  return { work, read };
+};
+
+describe('the desk’s worker', () => {
+  it('gives the records without the runs, and a review without its long lists', async () => {
+    const { work, read } = await opened();
+    expect(read).not.toHaveProperty('run');
+    expect(read.pair).toHaveLength(24);
+    const summary = work.review(project);
+    expect(summary?.size).toEqual(review.size);
+    const [cell] = summary?.rounds[1]?.complaints.cells ?? [];
+    expect(cell).toMatchObject({ zone: 'U3', kind: 'pressure', word: 'recurs-across-testers' });
+    expect(cell).not.toHaveProperty('runIds');
+    expect(summary?.leftOut).toEqual({ 'unknown-kind': 1, 'newer-schema': 0, unreadable: 0 });
+    expect(structuredClone(summary)).toEqual(summary);
+  });
+
+  it('counts zones as the review does, and of one kind only that', async () => {
+    const { work } = await opened();
+    const round = review.rounds[1];
+    if (!round) throw new Error('no round');
+    const all = work.zones(project, round.id, null);
+    const byZone = (list: readonly { zone: string }[]) =>
+      [...list].sort((a, b) => (a.zone < b.zone ? -1 : 1));
+    expect(byZone(all.left)).toEqual(round.zones.left);
+    expect(byZone(all.right)).toEqual(round.zones.right);
+    const pressure = work.zones(project, round.id, 'pressure');
+    expect(pressure.right.map(({ zone }) => zone)).toEqual(['U3']);
+    expect(pressure.left).toEqual([]);
+  });
+
+  it('gives the latest runs behind a zone, and says how many there are', async () => {
+    const { work } = await opened();
+    const round = review.rounds[1]?.id as never;
+    const wanted = { round, foot: 'right', zone: 'U3', kind: null } as const;
+    const some = work.runsBehind(project, wanted, 5);
+    expect(some.all).toBe(50);
+    expect(some.runs).toHaveLength(5);
+    const times = some.runs.map(({ startedAt }) => Date.parse(startedAt));
+    expect(times).toEqual([...times].sort((a, b) => b - a));
+    expect(work.runsBehind(project, wanted, 99).runs).toHaveLength(50);
+  });
+
+  it('looks closer at what recurs', async () => {
+    const { work } = await opened();
+    const looks = work.closerLooks(project, review.rounds[0]?.id as never);
+    expect(looks.map(({ cell }) => cell)).toEqual([{ zone: 'U10', kind: 'heel-slip' }]);
+    expect(looks[0]?.firstRepeat).toMatchObject({ testers: 8, repeated: 5 });
+  });
+
+  it('knows no project that is not in the log', async () => {
+    const { work } = await opened();
+    expect(work.review('00000000-0000-7000-8000-000000000000' as never)).toBeNull();
+    expect(() => work.bench('00000000-0000-7000-8000-000000000000' as never)).toThrow(
+      /not in the log/,
+    );
+  });
+});
