@@ -1,0 +1,4 @@
+export * from './series.ts';
+export * from './foams.ts';
+export * from './forms.ts';
+export * from './fit.ts';
