@@ -54,15 +54,16 @@ const LOG_2PI = Math.log(2 * Math.PI);
 export const pairTerms = (sums: Sums, at: number, spreads: Spreads): PairTerms => {
   const from = at * SUMS;
   const n = sums[from] as number;
-  const variance = spreads.error ** 2;
-  const [a11, a12, a22] = [
-    n / variance,
-    (sums[from + 1] as number) / variance,
-    (sums[from + 2] as number) / variance,
-  ];
-  const [q1, q2] = [(sums[from + 3] as number) / variance, (sums[from + 4] as number) / variance];
-  const [d1, d2] = [spreads.start ** 2, spreads.pair ** 2];
-  const [b11, b22] = [1 + a11 * d1, 1 + a22 * d2];
+  const variance = spreads.error * spreads.error;
+  const a11 = n / variance;
+  const a12 = (sums[from + 1] as number) / variance;
+  const a22 = (sums[from + 2] as number) / variance;
+  const q1 = (sums[from + 3] as number) / variance;
+  const q2 = (sums[from + 4] as number) / variance;
+  const d1 = spreads.start * spreads.start;
+  const d2 = spreads.pair * spreads.pair;
+  const b11 = 1 + a11 * d1;
+  const b22 = 1 + a22 * d2;
   const det = b11 * b22 - a12 * a12 * d1 * d2;
   const v1 = (b22 * q1 - a12 * d2 * q2) / det;
   const v2 = (b11 * q2 - a12 * d1 * q1) / det;
@@ -82,21 +83,18 @@ export interface Conditional extends StartAndChange {
   readonly logLikelihood: number;
 }
 
-/** @param leaveOut number of a pair whose readings shall not count */
-export const conditional = (
-  sums: Sums,
-  spreads: Spreads,
-  prior: MeanPrior,
-  leaveOut?: number,
-): Conditional => {
+/** All pairs' readings on the means, and how probable they are. */
+export const conditional = (sums: Sums, spreads: Spreads, prior: MeanPrior): Conditional => {
   const { startMean, startPrecision, changeMean, changePrecision } = prior;
-  let [p11, p12, p22] = [startPrecision, 0, changePrecision];
-  let [r1, r2] = [startPrecision * startMean, changePrecision * changeMean];
+  let p11 = startPrecision;
+  let p12 = 0;
+  let p22 = changePrecision;
+  let r1 = startPrecision * startMean;
+  let r2 = changePrecision * changeMean;
   let log =
     0.5 * Math.log(startPrecision * changePrecision) -
     0.5 * (startPrecision * startMean ** 2 + changePrecision * changeMean ** 2);
   for (let at = 0; at * SUMS < sums.length; at++) {
-    if (at === leaveOut) continue;
     const terms = pairTerms(sums, at, spreads);
     p11 += terms.w11;
     p12 += terms.w12;

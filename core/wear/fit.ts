@@ -49,15 +49,15 @@ const OUTLYING = 0.01;
 const LEAST_PAIRS = 3;
 /** A pair this likely even among all pairs, itself included, is not judged against the others. */
 const SCREENED = 0.3;
-/** Places of the grid of less weight than this are left out. */
-const NEGLIGIBLE = 1e-6;
+/** The places of least weight are left out up to this sum. */
+const NEGLIGIBLE = 1e-3;
 /** Precision of a start about which nothing was known. */
 const VAGUE = 1e-10;
 /** Spread of the logarithm of the error of one check around its size; judgement. */
 const ERROR_LOG_SD = 0.5;
 const START_DF = 4;
 /** Nodes of the rules: bend, pair spread, check error, start spread. */
-const NODES = { bend: 6, pair: 5, error: 5, start: 4 } as const;
+const NODES = { bend: 5, pair: 5, error: 4, start: 4 } as const;
 
 /** Which pair is meant: one that was checked, by its id; absent: a new pair of the same round. */
 export interface Of {
@@ -250,7 +250,7 @@ const placesOf = <Kind extends WearKind>(
       return known.sums;
     };
     const at = (place: readonly number[]) => {
-      const [pair = 0, logOfError = 0, start = 0, logBend = 0] = place;
+      const [logBend = 0, pair = 0, logOfError = 0, start = 0] = place;
       const spreads = { pair, error: Math.exp(logOfError), start };
       const away = bend ? (logBend - Math.log(bend.median)) / bend.logSd : 0;
       const bendPrior = bend
@@ -267,18 +267,13 @@ const placesOf = <Kind extends WearKind>(
       };
     };
     const middle = bend ? Math.log(bend.median) : 0;
-    const axes: readonly Axis[] = bend
-      ? [
-          ...spreadAxes,
-          {
-            least: middle - 4 * bend.logSd,
-            most: middle + 4 * bend.logSd,
-            start: middle,
-            nodes: NODES.bend,
-          },
-        ]
-      : spreadAxes;
-    return gridAround(axes, (place) => {
+    const bendAxis: Axis = {
+      least: middle - 4 * (bend?.logSd ?? 0),
+      most: middle + 4 * (bend?.logSd ?? 0),
+      start: middle,
+      nodes: NODES.bend,
+    };
+    return gridAround([bendAxis, ...spreadAxes], (place) => {
       const { means: after, logPrior } = at(place);
       return after.logLikelihood + logPrior;
     }).map(({ place, logWeight }) => {
@@ -286,45 +281,71 @@ const placesOf = <Kind extends WearKind>(
       return { ...here, logPrior: here.logPrior + logWeight };
     });
   });
-  return weighed(places, ({ means: after }) => after.logLikelihood);
+  return weighed(places);
 };
 
-/** The places with weights by a likelihood, the negligible left out. */
-const weighed = (
-  places: readonly Omit<Place, 'weight'>[],
-  logLikelihood: (place: Omit<Place, 'weight'>) => number,
-): readonly Place[] => {
-  const logs = places.map((place) => place.logPrior + logLikelihood(place));
-  const top = Math.max(...logs);
+/** The places with their weights; the least of them are left out, up to a negligible sum. */
+const weighed = (places: readonly Omit<Place, 'weight'>[]): readonly Place[] => {
+  const logs = places.map(({ logPrior, means }) => logPrior + means.logLikelihood);
+  const top = logs.reduce((most, log) => Math.max(most, log), -Infinity);
   const raw = logs.map((log) => Math.exp(log - top));
   const all = raw.reduce((a, b) => a + b, 0);
+  let leftOut = 0;
+  const least = [...raw]
+    .sort((a, b) => a - b)
+    .find((weight) => (leftOut += weight) > NEGLIGIBLE * all);
   const kept = places.flatMap((place, at) => {
-    const weight = (raw[at] as number) / all;
-    return weight > NEGLIGIBLE ? [{ ...place, weight }] : [];
+    const weight = raw[at] as number;
+    return weight >= (least ?? 0) ? [{ ...place, weight }] : [];
   });
   const left = kept.reduce((sum, { weight }) => sum + weight, 0);
   return kept.map((place) => ({ ...place, weight: place.weight / left }));
 };
 
-/** The mixture over places of a normal variable, one a place. */
-const mixtureOf = (
+/** Starts and changes at all places, and the mixtures of what follows from them. */
+const tableOf = (
   places: readonly Place[],
-  moments: (place: Place, at: number) => { readonly mean: number; readonly variance: number },
-): Mixture => {
-  const [means, sds] = [new Float64Array(places.length), new Float64Array(places.length)];
-  for (const [at, place] of places.entries()) {
-    const { mean, variance } = moments(place, at);
-    means[at] = mean;
-    sds[at] = Math.sqrt(Math.max(0, variance));
-  }
-  return { weights: places.map(({ weight }) => weight), means, sds };
+  weights: Float64Array,
+  own: (place: Place) => StartAndChange,
+) => {
+  const rows = places.map(own);
+  const start = Float64Array.from(rows, (row) => row.start);
+  const change = Float64Array.from(rows, (row) => row.change);
+  const startVariance = Float64Array.from(rows, (row) => row.startVariance);
+  const covariance = Float64Array.from(rows, (row) => row.covariance);
+  const changeVariance = Float64Array.from(rows, (row) => row.changeVariance);
+  /** Of `c` times the start plus the shares of the change, and noise of the given variances. */
+  const mixture = (c: number, shares: Float64Array, noise?: Float64Array): Mixture => {
+    const means = new Float64Array(shares.length);
+    const sds = new Float64Array(shares.length);
+    for (let at = 0; at < shares.length; at++) {
+      const g = shares[at] as number;
+      means[at] = c * (start[at] as number) + g * (change[at] as number);
+      const variance =
+        c * c * (startVariance[at] as number) +
+        2 * c * g * (covariance[at] as number) +
+        g * g * (changeVariance[at] as number) +
+        (noise?.[at] ?? 0);
+      sds[at] = Math.sqrt(Math.max(0, variance));
+    }
+    return { weights, means, sds };
+  };
+  return { rows, mixture };
 };
 
-/** Mean and variance of `c` times the start plus `g` times the change. */
-const along = (own: StartAndChange, c: number, g: number) => ({
-  mean: c * own.start + g * own.change,
-  variance: c * c * own.startVariance + 2 * c * g * own.covariance + g * g * own.changeVariance,
-});
+/** The share of the change at a distance, place by place; places of one bend stand together. */
+const sharesOf = (places: readonly Place[], x: number): Float64Array => {
+  const shares = new Float64Array(places.length);
+  let [form, bend, share]: [Form | null, number, number] = [null, 0, 0];
+  for (const [at, place] of places.entries()) {
+    if (place.form !== form || place.bend !== bend) {
+      ({ form, bend } = place);
+      share = form.share(x, bend);
+    }
+    shares[at] = share;
+  }
+  return shares;
+};
 
 /**
  * Fits one series.
@@ -357,30 +378,22 @@ export const fitWear = <Kind extends WearKind>(
   const basis = rows.some(({ x }) => x !== rows[0]?.x) ? 'checks' : 'prior-only';
   const noStart = rows.length === 0 && knownStart === null;
 
-  const shares = new Map<number, Float64Array>();
-  const sharesAt = (x: number): Float64Array => {
-    const known =
-      shares.get(x) ?? Float64Array.from(places, ({ form, bend }) => form.share(x, bend));
-    shares.set(x, known);
-    return known;
-  };
-  const owns = new Map<number | null, readonly StartAndChange[]>();
+  const weights = Float64Array.from(places, ({ weight }) => weight);
+  const tables = new Map<number | undefined, ReturnType<typeof tableOf>>();
   /** Start and change at each place; of a pair never checked those of a new one. */
-  const ownOf = (pair: string | undefined): readonly StartAndChange[] => {
-    const number = pair === undefined ? null : (numberOf.get(pair) ?? null);
-    const own =
-      owns.get(number) ??
-      places.map(({ sums, spreads, means }) =>
-        number === null ? ofNewPair(spreads, means) : ofPair(sums, number, spreads, means),
+  const ownOf = (pair: string | undefined) => {
+    const number = pair === undefined ? undefined : numberOf.get(pair);
+    const table =
+      tables.get(number) ??
+      tableOf(places, weights, ({ sums, spreads, means }) =>
+        number === undefined ? ofNewPair(spreads, means) : ofPair(sums, number, spreads, means),
       );
-    owns.set(number, own);
-    return own;
+    tables.set(number, table);
+    return table;
   };
   /** The mixture of `c` times the start plus the change at x. */
-  const mixtureAt = (x: number, c: number, pair: string | undefined): Mixture => {
-    const [own, g] = [ownOf(pair), sharesAt(x)];
-    return mixtureOf(places, (_, at) => along(own[at] as StartAndChange, c, g[at] as number));
-  };
+  const mixtureAt = (x: number, c: number, pair: string | undefined): Mixture =>
+    ownOf(pair).mixture(c, sharesOf(places, x));
   const estimate = (mixture: Mixture, shift: number, x: number): WearEstimate => {
     const back = (p: number) => {
       const value = mixtureQuantile(mixture, p) + shift;
@@ -435,24 +448,25 @@ export const fitWear = <Kind extends WearKind>(
   const limitDistance = (limit: WearLimit, { pair }: Of = {}): LimitDistance | null => {
     const holds = within(limit, pair);
     if (holds === null) return null;
-    const steps = 24;
+    const steps = 16;
     const scanned = Array.from({ length: steps + 1 }, (_, at) => {
       const x = (reach * at) / steps;
       return { x, chance: holds(x) };
     });
-    const crossing = (beyond: number): Crossing => {
+    /** The last distance known to be before the crossing, and the first known to be after it. */
+    const around = (beyond: number): readonly [Crossing, Crossing] => {
       const after = scanned.findIndex(({ chance }) => 1 - chance >= beyond);
-      if (after < 0) return 'beyond-checks';
-      let high = (scanned[after] as { x: number }).x;
+      if (after < 0) return ['beyond-checks', 'beyond-checks'];
+      let high = scanned[after]?.x ?? 0;
       let low = scanned[after - 1]?.x ?? high;
-      while (high - low > reach / 4000) {
+      while (high - low > reach / 1000) {
         const half = (low + high) / 2;
         if (1 - holds(half) >= beyond) high = half;
         else low = half;
       }
-      return metres(high);
+      return [metres(low), metres(high)];
     };
-    return { lower: crossing(TAIL), median: crossing(0.5), upper: crossing(1 - TAIL) };
+    return { lower: around(TAIL)[0], median: around(0.5)[1], upper: around(1 - TAIL)[1] };
   };
 
   /** Two-sided probability of a pair's own change among what these places say of a new pair. */
@@ -494,23 +508,19 @@ export const fitWear = <Kind extends WearKind>(
 
   const narrowing = (candidate: CandidateCheck, goal: Metres, { pair }: Of = {}): number => {
     const [own, target] = [ownOf(candidate.pair), ownOf(pair)];
-    const [g, h] = [sharesAt(candidate.distance), sharesAt(goal)];
+    const [g, h] = [sharesOf(places, candidate.distance), sharesOf(places, goal)];
     const number = numberOf.get(candidate.pair);
     const other = pair === undefined ? undefined : numberOf.get(pair);
-    const reading = mixtureOf(places, ({ spreads }, at) => {
-      const { mean, variance } = along(own[at] as StartAndChange, 1, g[at] as number);
-      return { mean, variance: variance + spreads.error ** 2 };
-    });
-    const value = mixtureOf(places, (_, at) =>
-      along(target[at] as StartAndChange, 1, h[at] as number),
-    );
+    const errors = Float64Array.from(places, ({ spreads }) => spreads.error ** 2);
+    const reading = own.mixture(1, g, errors);
+    const value = target.mixture(1, h);
     const [first, second] = [mixtureMoments(reading), mixtureMoments(value)];
     let covariance = 0;
     for (const [at, { weight, sums, spreads, means }] of places.entries()) {
       const [from, to] = [g[at] as number, h[at] as number];
       const within =
         pair === candidate.pair
-          ? covarianceWithin(own[at] as StartAndChange, from, to)
+          ? covarianceWithin(own.rows[at] as StartAndChange, from, to)
           : covarianceOfPairs(sums, [number, other], spreads, means, [from, to]);
       covariance +=
         weight *
@@ -522,16 +532,14 @@ export const fitWear = <Kind extends WearKind>(
     return 1 - Math.sqrt(Math.max(0, 1 - told));
   };
 
-  const weights = Object.fromEntries(
+  const formWeights = Object.fromEntries(
     forms.map(({ name }) => [
       name,
       places.reduce((sum, { form, weight }) => sum + (form.name === name ? weight : 0), 0),
     ]),
   ) as Record<FormName, number>;
-  const meanChange = mixtureOf(places, ({ means }) => ({
-    mean: means.change,
-    variance: means.changeVariance,
-  }));
+  const one = new Float64Array(places.length).fill(1);
+  const meanChange = tableOf(places, weights, ({ means }) => means).mixture(0, one);
   const notAbove = mixtureCdf(meanChange, 0);
 
   return {
@@ -550,8 +558,8 @@ export const fitWear = <Kind extends WearKind>(
           : notAbove <= TAIL
             ? 'rises'
             : 'no-change-shown',
-    forms: weights,
-    toldApart: forms.find(({ name }) => weights[name] > TOLD_APART)?.name ?? null,
+    forms: formWeights,
+    toldApart: forms.find(({ name }) => formWeights[name] > TOLD_APART)?.name ?? null,
     valueAt,
     changeAt,
     limitDistance,

@@ -32,15 +32,15 @@ export interface Form {
 export const forms: readonly Form[] = [
   {
     name: 'power',
-    weight: 0.6,
+    weight: 0.5,
     bend: { median: 50_000, logSd: 0.6 },
     share: (x, bend) => Math.log1p(x / bend) / Math.log1p(FULL_M / bend),
   },
   {
     name: 'plateau',
-    weight: 0.25,
+    weight: 0.3,
     bend: { median: 150_000, logSd: 0.8 },
     share: (x, bend) => Math.expm1(-x / bend) / Math.expm1(-FULL_M / bend),
   },
-  { name: 'line', weight: 0.15, bend: null, share: (x) => x / FULL_M },
+  { name: 'line', weight: 0.2, bend: null, share: (x) => x / FULL_M },
 ];

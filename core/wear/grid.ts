@@ -6,7 +6,7 @@
  * Stat Soc B 2009;71:319-392, section 3.1; nodes of the rule, Abramowitz & Stegun 25.4.29-30.
  */
 
-/** One axis of integration, from `least` to `most`, searched from `start`. */
+/** One axis of integration, from `least` to `most`, searched from `start`; fixed where these are equal. */
 export interface Axis {
   readonly least: number;
   readonly most: number;
@@ -98,6 +98,10 @@ export const gridAround = (
       mode[axis] = summit(along(axis), least, most);
   let nodes: readonly GridNode[] = [{ place: [], logWeight: 0 }];
   for (const [axis, { least, most, nodes: count }] of axes.entries()) {
+    if (least === most) {
+      nodes = nodes.map(({ place, logWeight }) => ({ place: [...place, least], logWeight }));
+      continue;
+    }
     const density = along(axis);
     const top = mode[axis] as number;
     const [low, high] = [edge(density, top, least), edge(density, top, most)];
