@@ -354,7 +354,7 @@ const sharesOf = (places: readonly Place[], x: number): Float64Array => {
  */
 export const fitWear = <Kind extends WearKind>(
   series: WearSeries<Kind>,
-  prior: WearPrior<Kind>,
+  prior: WearPrior<NoInfer<Kind>>,
 ): WearFit<Kind> => {
   for (const { kind, value, distance } of series.checks)
     if (kind !== series.kind || kind !== prior.kind || !isUsable(kind, value) || !(distance >= 0))

@@ -86,7 +86,7 @@ const energyAbsorbed: Readonly<Record<Foam, KnownChange>> = {
 };
 
 const impactPeak: Readonly<Record<Foam, KnownChange>> = {
-  EVA: published(0.048, 0.03, `${WANG_2010}; ${WANG_2012}`),
+  EVA: published(0.048, 0.05, `${WANG_2010}; ${WANG_2012}; wide, for few models were measured`),
   PU: published(0, 0.05, WANG_2012),
   PEBA: judged(0.03, 0.08, NO_CURVE),
   TPU: judged(0.03, 0.08, NO_CURVE),

@@ -3,7 +3,7 @@
  * distribution, kept inside a bracket.
  *
  * Source of the fast normal distribution: Hart JF et al., Computer Approximations (1968), algorithm 5666, as
- * given by West G, Wilmott Magazine 2005 May:70-76; about 14 digits.
+ * given by West G, Wilmott Magazine 2005 May:70-76; 14 decimals, and 8 digits of the far tails.
  */
 import { normalQuantile } from '../statistics/index.ts';
 
