@@ -33,6 +33,8 @@ interface Truth {
   readonly foam: Foam;
   readonly form: FormName;
   readonly change: readonly [mean: number, sd: number];
+  /** Sizes of the spreads of a round: between changes of pairs, between starts, of one check. */
+  readonly spreads: readonly [pair: number, start: number, check: number];
   readonly start: number;
   /** Limits are drawn evenly between these. */
   readonly limit: Omit<WearLimit, 'value'> & { readonly from: number; readonly to: number };
@@ -47,6 +49,7 @@ const energy: Truth = {
   foam: 'EVA',
   form: 'power',
   change: [-0.3, 0.12],
+  spreads: [0.09, 0.03, 0.02],
   start: 5,
   limit: { bound: 'at-least', basis: 'share-of-new', from: 0.6, to: 0.9 },
 };
@@ -56,6 +59,7 @@ const peak: Truth = {
   foam: 'EVA',
   form: 'power',
   change: [0.048, 0.03],
+  spreads: [0.027, 0.022, 0.02],
   start: 950,
   limit: { bound: 'at-most', basis: 'reading', from: 950, to: 1100 },
 };
@@ -65,6 +69,7 @@ const stack: Truth = {
   foam: 'EVA',
   form: 'power',
   change: [-1, 0.8],
+  spreads: [0.4, 0.5, 0.3],
   start: 38,
   limit: { bound: 'at-least', basis: 'reading', from: 34, to: 38 },
 };
@@ -83,6 +88,7 @@ export const scenarios = {
     ...stack,
     kind: 'hardness asker-c',
     change: [3, 2],
+    spreads: [1.5, 2, 1],
     start: 45,
     limit: { bound: 'at-most', basis: 'reading', from: 44, to: 56 },
     temperatureError: 2.5,
@@ -129,9 +135,9 @@ export const simulateWear = (
   for (let test = 0; test < tests; test++) {
     const bend = form.bend ? form.bend.median * Math.exp(form.bend.logSd * normal()) : 1;
     const change = truth.change[0] + truth.change[1] * normal();
-    const pairSd = prior.pairSpread.size * (0.3 + 1.2 * random());
-    const startSd = prior.startSpread.size * Math.exp(0.3 * normal());
-    const errorSd = prior.checkError.size * Math.exp(0.3 * normal());
+    const pairSd = truth.spreads[0] * (0.3 + 1.2 * random());
+    const startSd = truth.spreads[1] * Math.exp(0.3 * normal());
+    const errorSd = truth.spreads[2] * Math.exp(0.3 * normal());
     const draw = (outlier = 0) => {
       const first = (ratio ? Math.log(truth.start) : truth.start) + startSd * normal();
       const own = change + pairSd * normal() + outlier;
