@@ -22,7 +22,7 @@ export interface GridNode {
 }
 
 /** Beyond this fall of the logarithm of the density, along one axis, it is left out. */
-const FALL = 5;
+const FALL = 5.5;
 const SWEEPS = 3;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
