@@ -22,14 +22,11 @@ export const OverTime = ({ records, review }: TabProps) => {
   const rounds = review.rounds.filter(({ size }) => size.runs > 0);
   const round = rounds.find(({ id }) => id === chosen) ?? rounds.at(-1);
   const courses = useWork(
-    async (desk) => (round ? desk.courses(review.project.id, round.id) : []),
+    async (desk) => (round ? desk.courses(review.project.id, round.id, MOST_PAIRS) : null),
     [records, round?.id],
   );
   if (!round || !courses) return null;
-  const worn = courses
-    .filter(({ course }) => course.length > 0)
-    .sort((a, b) => (b.course.at(-1)?.totalM ?? 0) - (a.course.at(-1)?.totalM ?? 0));
-  const shown = worn.slice(0, MOST_PAIRS);
+  const { pairs: shown, worn } = courses;
   const firstMs = Math.min(...shown.map(({ course }) => course[0]?.atMs ?? Infinity));
   const { distance: unit } = settings.value;
   return (
@@ -71,9 +68,7 @@ export const OverTime = ({ records, review }: TabProps) => {
         formatX={(x) => formatNumber(x, 0)}
         formatY={(y) => formatNumber(y, 0)}
       />
-      {worn.length > shown.length && (
-        <p class="soft small">{words.mostWorn(shown.length, worn.length)}</p>
-      )}
+      {worn > shown.length && <p class="soft small">{words.mostWorn(shown.length, worn)}</p>}
     </section>
   );
 };

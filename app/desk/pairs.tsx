@@ -190,18 +190,20 @@ const HandOut = ({ records, review }: TabProps) => {
         )}
       </Unfold>
       <ul class="plain-list">
-        {out.map((handOut) => (
-          <li class="row row-apart" key={handOut.revision.id}>
-            {`${names.pair(handOut.body.pair)} → ${names.tester(handOut.body.tester)}`}
-            <Button
-              kind="quiet"
-              aria-label={`${words.takeBack}: ${names.pair(handOut.body.pair)}`}
-              onClick={() => void takeBack(handOut)}
-            >
-              {words.takeBack}
-            </Button>
-          </li>
-        ))}
+        <Some of={out}>
+          {(handOut) => (
+            <li class="row row-apart" key={handOut.revision.id}>
+              {`${names.pair(handOut.body.pair)} → ${names.tester(handOut.body.tester)}`}
+              <Button
+                kind="quiet"
+                aria-label={`${words.takeBack}: ${names.pair(handOut.body.pair)}`}
+                onClick={() => void takeBack(handOut)}
+              >
+                {words.takeBack}
+              </Button>
+            </li>
+          )}
+        </Some>
       </ul>
     </div>
   );

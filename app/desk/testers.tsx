@@ -1,6 +1,7 @@
 /** The testers: who they are, how to get their phones in, and who has gone silent. */
 import { useState } from 'preact/hooks';
 import type { RecordId, RecordOf } from '../../core/records/index.ts';
+import { byCode } from '../../core/review/index.ts';
 import { kilograms, metres, millimetres, parseDecimal } from '../../core/units/index.ts';
 import { Button } from '../parts/controls/controls.tsx';
 import { formatDate, formatDistance } from '../parts/format.ts';
@@ -35,9 +36,7 @@ export const Testers = ({ records, review }: TabProps) => {
     if (made?.ok) setInvite({ ...made.value, who: body.code });
     else showToast({ text: hub ? d().trouble : words.needsHub });
   };
-  const testers = [...records.tester].sort((a, b) =>
-    a.body.code.localeCompare(b.body.code, 'en', { numeric: true }),
-  );
+  const testers = [...records.tester].sort((a, b) => byCode(a.body, b.body));
   return (
     <>
       {invite && <InviteCard {...invite} />}

@@ -18,7 +18,7 @@ export interface RoundSummary extends Omit<RoundReview, 'complaints'> {
   };
 }
 
-export type PairSummary = Omit<PairReview, 'course'>;
+export type PairSummary = Omit<PairReview, 'course' | 'byTester' | 'byHandOut'>;
 
 export interface ReviewSummary extends Omit<Review, 'rounds' | 'pairs' | 'bench' | 'leftOut'> {
   readonly rounds: readonly RoundSummary[];
@@ -47,6 +47,8 @@ export const summarise = (review: Review): ReviewSummary => {
         ),
       },
     })),
-    pairs: pairs.map(({ course: _course, ...pair }) => pair),
+    pairs: pairs.map(
+      ({ course: _course, byTester: _byTester, byHandOut: _byHandOut, ...pair }) => pair,
+    ),
   };
 };

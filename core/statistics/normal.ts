@@ -17,6 +17,8 @@ export const normalTwoSided = (z: number): number => upperGamma(0.5, (z * z) / 2
 
 /** The quantile of the standard normal distribution; p from 0 to 1, exclusive. */
 export const normalQuantile = (p: number): number => {
+  // The rational start is off at the middle, where the steps on the tail lose their digits.
+  if (p === 0.5) return 0;
   const tail = Math.min(p, 1 - p);
   const s = Math.sqrt(-2 * Math.log(tail));
   let z =

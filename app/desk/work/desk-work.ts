@@ -51,8 +51,12 @@ export interface DeskWork {
   read(): Promise<DeskRecords>;
   /** Null where the project is not in the records. */
   review(project: RecordId): ReviewSummary | null;
-  /** What was on each pair of a round, run by run. */
-  courses(project: RecordId, round: RecordId): readonly PairCourse[];
+  /** What was on the pairs of a round that went farthest, thinned to what a chart can show. */
+  courses(
+    project: RecordId,
+    round: RecordId,
+    most: number,
+  ): { readonly pairs: readonly PairCourse[]; readonly worn: number };
   bench(project: RecordId): readonly BenchSeries[];
   /** Reports by zone of each foot, of one kind or of all. */
   zones(
@@ -69,6 +73,18 @@ export interface DeskWork {
   /** When, where and with whom the recurring complaints of a round come. */
   closerLooks(project: RecordId, round: RecordId): readonly CloserLook[];
 }
+
+/** More points than this on a line are not seen as points. */
+const MOST_POINTS = 60;
+
+/** At most so many of the list, evenly, the first and the last among them. */
+const thinned = <T>(list: readonly T[], most: number): readonly T[] =>
+  list.length <= most
+    ? list
+    : Array.from(
+        { length: most },
+        (_, at) => list[Math.round((at * (list.length - 1)) / (most - 1))] as T,
+      );
 
 /**
  * @param readHeads the current revision of each record
@@ -109,10 +125,15 @@ export const deskWork = (
       const one = find(project);
       return one && summarise(one.review);
     },
-    courses: (project, round) =>
-      get(project)
-        .review.pairs.filter((pair) => pair.round === round)
-        .map(({ id, course }) => ({ id, course })),
+    courses(project, round, most) {
+      const worn = get(project)
+        .review.pairs.filter((pair) => pair.round === round && pair.course.length > 0)
+        .sort((a, b) => b.totalM - a.totalM);
+      const pairs = worn
+        .slice(0, most)
+        .map(({ id, course }) => ({ id, course: thinned(course, MOST_POINTS) }));
+      return { worn: worn.length, pairs };
+    },
     bench: (project) => get(project).review.bench,
     zones(project, round, kind) {
       const answers = runsOf(project, round).flatMap(
