@@ -57,7 +57,8 @@ const observed = (
       ]
     : [];
 
-const observedRuns = (pairs: readonly LoggedPair[]): ObservedRun[] =>
+/** The asked runs of some pairs, each with the distance on the pair when it began. */
+export const observedRuns = (pairs: readonly LoggedPair[]): ObservedRun[] =>
   pairs.flatMap(({ round, runs, curve }) =>
     runs.flatMap((run) => observed(run, round, mileageAt(curve, run.startMs))),
   );

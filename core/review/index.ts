@@ -1,7 +1,10 @@
 export * from './review-types.ts';
 export * from './project-log.ts';
 export * from './review.ts';
-export * from './closer-look.ts';
+export { lookCloser, recurring, type CloserLook } from './closer-look.ts';
+export * from './dose.ts';
+export * from './wear-look.ts';
+export * from './verdict.ts';
 export * from './summary.ts';
 export { byCode } from './by-code.ts';
 export type { Preference } from './preferences.ts';

@@ -72,7 +72,8 @@ const courseOf = (
     });
 };
 
-const loadOf = ({ distanceM, run }: LoggedRun, tester: Tester | undefined): RunLoad | null =>
+/** The load of a run on each shoe; null where its steps are not known. */
+export const loadOf = ({ distanceM, run }: LoggedRun, tester: Tester | undefined): RunLoad | null =>
   runLoad({
     distance: distanceM,
     time: run.track?.movingS ?? run.durationS ?? null,

@@ -44,8 +44,12 @@ export interface PairTerms {
   readonly w22: number;
   readonly v1: number;
   readonly v2: number;
-  /** Logarithm of the density of the pair's readings, less the terms with (mu, theta). */
-  readonly logDensity: number;
+  /**
+   * The density of the pair's readings, less the terms with (mu, theta), is exp(-square / 2) over the root
+   * of det and of 2 pi error² to the n: its logarithm is taken once for all pairs.
+   */
+  readonly det: number;
+  readonly square: number;
 }
 
 const LOG_2PI = Math.log(2 * Math.PI);
@@ -74,7 +78,8 @@ export const pairTerms = (sums: Sums, at: number, spreads: Spreads): PairTerms =
     w22: (b11 * a22 - a12 * a12 * d1) / det,
     v1,
     v2,
-    logDensity: -0.5 * (n * (LOG_2PI + Math.log(variance)) + Math.log(det) + square),
+    det,
+    square,
   };
 };
 
@@ -94,15 +99,23 @@ export const conditional = (sums: Sums, spreads: Spreads, prior: MeanPrior): Con
   let log =
     0.5 * Math.log(startPrecision * changePrecision) -
     0.5 * (startPrecision * startMean ** 2 + changePrecision * changeMean ** 2);
+  let [n, squares, dets] = [0, 0, 1];
   for (let at = 0; at * SUMS < sums.length; at++) {
     const terms = pairTerms(sums, at, spreads);
+    n += sums[at * SUMS] as number;
+    squares += terms.square;
+    dets *= terms.det;
+    if (dets > 1e200) {
+      log -= 0.5 * Math.log(dets);
+      dets = 1;
+    }
     p11 += terms.w11;
     p12 += terms.w12;
     p22 += terms.w22;
     r1 += terms.v1;
     r2 += terms.v2;
-    log += terms.logDensity;
   }
+  log -= 0.5 * (n * (LOG_2PI + 2 * Math.log(spreads.error)) + Math.log(dets) + squares);
   const det = p11 * p22 - p12 * p12;
   const start = (p22 * r1 - p12 * r2) / det;
   const change = (p11 * r2 - p12 * r1) / det;

@@ -6,10 +6,8 @@
  * road wear (Wang L et al., Footwear Sci 2010;2:141-147: machines overstate it), and the change may have
  * either sign (Wang L, Hong Y & Li JX, J Sports Sci 2012;30:1787-1792: a polyurethane got softer).
  */
+import type { FoamId } from '../foot/index.ts';
 import { scaleOf, type WearKind, type WearScale } from './series.ts';
-
-export const foams = ['EVA', 'PU', 'PEBA', 'TPU', 'other'] as const;
-export type Foam = (typeof foams)[number];
 
 /** Whether figures stand in a publication, or only somebody's judgement speaks for them. */
 export type Basis = 'published' | 'judgement';
@@ -69,27 +67,27 @@ const judged = (mean: number, sd: number, source: string): KnownChange => ({
 const NO_CURVE = 'no published change with distance for this foam';
 const NO_ROAD = 'no published change with distance in shoes worn by runners';
 
-const energyAbsorbed: Readonly<Record<Foam, KnownChange>> = {
-  EVA: published(
+const energyAbsorbed: Readonly<Record<FoamId, KnownChange>> = {
+  eva: published(
     -0.3,
     0.12,
     `${COOK}; wide, for Hennig EM, Footwear Sci 2011;3:71-81 saw little change`,
   ),
-  PU: judged(
+  pu: judged(
     -0.2,
     0.2,
     'Brückner K et al., Procedia Eng 2010;2:2789-2793: PU changes less than EVA, no figure',
   ),
-  PEBA: judged(-0.3, 0.25, NO_CURVE),
-  TPU: judged(-0.2, 0.2, NO_CURVE),
+  peba: judged(-0.3, 0.25, NO_CURVE),
+  tpu: judged(-0.2, 0.2, NO_CURVE),
   other: judged(-0.25, 0.25, NO_CURVE),
 };
 
-const impactPeak: Readonly<Record<Foam, KnownChange>> = {
-  EVA: published(0.048, 0.05, `${WANG_2010}; ${WANG_2012}; wide, for few models were measured`),
-  PU: published(0, 0.05, WANG_2012),
-  PEBA: judged(0.03, 0.08, NO_CURVE),
-  TPU: judged(0.03, 0.08, NO_CURVE),
+const impactPeak: Readonly<Record<FoamId, KnownChange>> = {
+  eva: published(0.048, 0.05, `${WANG_2010}; ${WANG_2012}; wide, for few models were measured`),
+  pu: published(0, 0.05, WANG_2012),
+  peba: judged(0.03, 0.08, NO_CURVE),
+  tpu: judged(0.03, 0.08, NO_CURVE),
   other: judged(0.03, 0.08, NO_CURVE),
 };
 
@@ -108,7 +106,7 @@ const anyFoam = {
   'energy-returned %': judged(-0.05, 0.1, NO_ROAD),
 } as const;
 
-const changeOf = (kind: WearKind, foam: Foam): KnownChange => {
+const changeOf = (kind: WearKind, foam: FoamId): KnownChange => {
   if (kind === 'energy-absorbed J' || kind === 'energy-absorbed %') return energyAbsorbed[foam];
   if (kind === 'impact-peak N') return impactPeak[foam];
   return anyFoam[kind];
@@ -148,7 +146,7 @@ const spreads: Readonly<Record<WearKind, readonly [KnownSpread, KnownSpread, Kno
  */
 export const wearPrior = <Kind extends WearKind>(
   kind: Kind,
-  foam: Foam,
+  foam: FoamId,
   start?: { readonly value: number; readonly sd: number },
 ): WearPrior<Kind> => {
   const [pairSpread, startSpread, checkError] = spreads[kind];

@@ -4,3 +4,6 @@ export * from './forms.ts';
 export * from './fit.ts';
 export * from './next-checks.ts';
 export * from './warnings.ts';
+export * from './structure.ts';
+export * from './felt.ts';
+export * from './differences.ts';

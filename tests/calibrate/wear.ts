@@ -5,13 +5,13 @@
  *
  * `npx tsx tests/calibrate/wear.ts [TESTS]` prints the table; the same seed gives the same table.
  */
+import type { FoamId } from '../../core/foot/index.ts';
 import { fileURLToPath } from 'node:url';
 import { metres } from '../../core/units/index.ts';
 import {
   fitWear,
   forms,
   wearPrior,
-  type Foam,
   type FormName,
   type WearCheck,
   type WearKind,
@@ -30,7 +30,7 @@ export type Design = keyof typeof designs;
 /** How the truth is drawn; changes are at 500 km, on the kind's scale. */
 interface Truth {
   readonly kind: WearKind;
-  readonly foam: Foam;
+  readonly foam: FoamId;
   readonly form: FormName;
   readonly change: readonly [mean: number, sd: number];
   /** Sizes of the spreads of a round: between changes of pairs, between starts, of one check. */
@@ -46,7 +46,7 @@ interface Truth {
 
 const energy: Truth = {
   kind: 'energy-absorbed J',
-  foam: 'EVA',
+  foam: 'eva',
   form: 'power',
   change: [-0.3, 0.12],
   spreads: [0.09, 0.03, 0.02],
@@ -56,7 +56,7 @@ const energy: Truth = {
 
 const peak: Truth = {
   kind: 'impact-peak N',
-  foam: 'EVA',
+  foam: 'eva',
   form: 'power',
   change: [0.048, 0.03],
   spreads: [0.027, 0.022, 0.02],
@@ -66,7 +66,7 @@ const peak: Truth = {
 
 const stack: Truth = {
   kind: 'stack-height mm',
-  foam: 'EVA',
+  foam: 'eva',
   form: 'power',
   change: [-1, 0.8],
   spreads: [0.4, 0.5, 0.3],

@@ -1,6 +1,12 @@
 /** What a project, its rounds and its pairs are. */
 import * as z from 'zod/mini';
-import { comfortAttributeIds, complaintKinds, partIds, zoneCodes } from '../../foot/index.ts';
+import {
+  comfortAttributeIds,
+  complaintKinds,
+  foamIds,
+  partIds,
+  zoneCodes,
+} from '../../foot/index.ts';
 import {
   footField,
   idField,
@@ -87,6 +93,8 @@ export const roundSchema = z.looseObject({
   order: z.int().check(z.minimum(1)),
   stage: z.enum(roundStages),
   changes: z.array(changeSchema),
+  /** Foam of the midsole; absent: not said. */
+  foam: z.optional(z.enum(foamIds)),
   blueprint: z.array(dimensionSchema),
   /** Layers of material over a zone of the upper, counted on the sample. */
   layers: z.optional(
@@ -110,6 +118,7 @@ export const pairSchema = z.looseObject({
 export const comfortSchema = z.partialRecord(z.enum(comfortAttributeIds), lineScoreField);
 
 export type Project = z.infer<typeof projectSchema>;
+export type Limit = z.infer<typeof limitSchema>;
 export type Brief = z.infer<typeof briefSchema>;
 export type Round = z.infer<typeof roundSchema>;
 export type Change = z.infer<typeof changeSchema>;

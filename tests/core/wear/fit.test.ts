@@ -2,6 +2,7 @@
  * The fit of a round's checks: against brute-force integration of the whole model on a fine grid, and what it
  * says of planted truths. Coverage is measured in tests/calibrate/wear.ts.
  */
+import type { FoamId } from '../../../core/foot/index.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { normalCdf } from '../../../core/statistics/index.ts';
@@ -11,7 +12,6 @@ import {
   forms,
   nextChecks,
   wearPrior,
-  type Foam,
   type WearCheck,
   type WearKind,
 } from '../../../core/wear/index.ts';
@@ -28,7 +28,7 @@ const check = <Kind extends WearKind>(
 const fit = <Kind extends WearKind>(
   kind: Kind,
   checks: readonly WearCheck<Kind>[],
-  foam: Foam = 'EVA',
+  foam: FoamId = 'eva',
   start?: { readonly value: number; readonly sd: number },
 ) => fitWear({ kind, site: 'heel-centre', checks }, wearPrior<Kind>(kind, foam, start));
 
@@ -54,7 +54,7 @@ const keepsThreeQuarters = { bound: 'at-least', value: 0.75, basis: 'share-of-ne
 
 describe('against brute force', () => {
   it('two pairs, two checks: every unknown on a fine grid', () => {
-    const prior = wearPrior('stack-height mm', 'EVA');
+    const prior = wearPrior('stack-height mm', 'eva');
     const seen = [
       { pair: 0, x: 0, y: 0.2 },
       { pair: 0, x: 200_000, y: -0.7 },
@@ -170,7 +170,7 @@ describe('what the checks say', () => {
       ),
     );
     expect(fit('impact-peak N', softer).direction).toBe('falls');
-    expect(fit('impact-peak N', softer, 'PU').direction).toBe('falls');
+    expect(fit('impact-peak N', softer, 'pu').direction).toBe('falls');
   });
 
   it('readings that only scatter show no change', () => {
@@ -265,10 +265,10 @@ describe('before any check', () => {
   });
 
   it('a blueprint gives the start', () => {
-    const found = fit('stack-height mm', [], 'EVA', { value: 38, sd: 0.3 });
+    const found = fit('stack-height mm', [], 'eva', { value: 38, sd: 0.3 });
     expect(found.valueAt(km(0))?.median).toBeCloseTo(38, 6);
     expect(found.valueAt(km(500))?.median).toBeCloseTo(37, 1);
-    const energy = fit('energy-absorbed J', [], 'EVA', { value: 5, sd: 0.1 });
+    const energy = fit('energy-absorbed J', [], 'eva', { value: 5, sd: 0.1 });
     expect(energy.valueAt(km(0))?.median).toBeCloseTo(5, 6);
   });
 

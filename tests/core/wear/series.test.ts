@@ -96,10 +96,10 @@ describe('pooling', () => {
       site: 'heel-centre',
       checks: [stack],
     };
-    const prior = wearPrior('hardness asker-c', 'EVA');
+    const prior = wearPrior('hardness asker-c', 'eva');
     // @ts-expect-error what is known of hardness says nothing of stack height
     expect(() => fitWear(series, prior)).toThrow(RangeError);
-    expect(() => fitWear(mixed, wearPrior('stack-height mm', 'EVA'))).toThrow(RangeError);
+    expect(() => fitWear(mixed, wearPrior('stack-height mm', 'eva'))).toThrow(RangeError);
     const shoreA: WearCheck<'hardness shore-a'> = { ...asker, kind: 'hardness shore-a' };
     // @ts-expect-error points of two scales are two kinds
     const units: WearCheck<'hardness asker-c'>[] = [asker, shoreA];
@@ -107,7 +107,7 @@ describe('pooling', () => {
   });
 
   it('impossible checks are refused', () => {
-    const prior = wearPrior('mass g', 'EVA');
+    const prior = wearPrior('mass g', 'eva');
     const check = { kind: 'mass g', pair: 'a', distance: metres(0), value: 250 } as const;
     const fit = (extra: Partial<WearCheck<'mass g'>>) =>
       fitWear({ kind: 'mass g', site: 'whole', checks: [{ ...check, ...extra }] }, prior);

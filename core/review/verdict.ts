@@ -1,0 +1,102 @@
+/**
+ * Does a round hold for what its brief promises? Item by item, each with its evidence: every limit of the
+ * brief at every place it was measured, structure, complaints that grow with kilometres, stop-use notices
+ * that stand. What is not known yet says what would settle it.
+ */
+import { trendsOverDistance, type CellName } from '../complaints/index.ts';
+import { mileageAt } from '../mileage/index.ts';
+import { isStanding, type Limit, type RecordId } from '../records/index.ts';
+import type { Lifetime } from '../statistics/index.ts';
+import { reviewStructure, type HoldWord, type Structure } from '../wear/index.ts';
+import { observedRuns, recurring } from './closer-look.ts';
+import { ownRecords, type LoggedPair, type ProjectLog } from './project-log.ts';
+import type { RoundReview } from './review-types.ts';
+import { fitLimits, type FittedLimit } from './wear-look.ts';
+
+export type VerdictItem =
+  | ({ readonly what: 'wear'; readonly word: HoldWord } & FittedLimit)
+  /** A limit of the brief that nothing was measured for. */
+  | { readonly what: 'not-measured'; readonly word: 'not-known-yet'; readonly limit: Limit }
+  | ({ readonly what: 'structure' } & Structure)
+  | {
+      readonly what: 'complaints';
+      readonly word: HoldWord;
+      readonly growing: readonly CellName[];
+      /** Pairs that have carried the brief's distance. */
+      readonly pairsThere: number;
+    }
+  | { readonly what: 'stop-use'; readonly word: HoldWord; readonly pairs: readonly RecordId[] };
+
+export interface Verdict {
+  readonly round: RecordId;
+  /** Does not hold if one item does not; holds if all do. */
+  readonly word: HoldWord;
+  readonly items: readonly VerdictItem[];
+}
+
+/** Pairs that must have carried the brief's distance before silence counts. Judgement, no source. */
+const LEAST_PAIRS = 3;
+
+/** Each pair as a lifetime: at its first damage, or as far as it has come. */
+const lifetimesOf = (log: ProjectLog, pairs: readonly LoggedPair[]): Lifetime[] => {
+  const damages = ownRecords(log.records['damage-report'], log.id);
+  return pairs.map(({ id, curve, runs }) => {
+    const own = damages
+      .filter(({ body }) => body.pair === id)
+      .map(({ body }) => mileageAt(curve, Date.parse(body.at)));
+    const last = runs.reduce((latest, { endMs }) => Math.max(latest, endMs), -Infinity);
+    return own.length > 0
+      ? { time: Math.min(...own), event: true }
+      : { time: mileageAt(curve, last), event: false };
+  });
+};
+
+const complaintsItem = (
+  { complaints }: RoundReview,
+  pairs: readonly LoggedPair[],
+  briefM: number,
+): VerdictItem => {
+  const cells = recurring({ complaints });
+  const trends = cells.length > 0 ? trendsOverDistance(observedRuns(pairs), cells) : [];
+  const growing = cells.filter((_, at) => trends[at]?.word === 'grows');
+  const pairsThere = pairs.filter(({ curve }) => mileageAt(curve, Infinity) >= briefM).length;
+  return {
+    what: 'complaints',
+    growing,
+    pairsThere,
+    word:
+      growing.length > 0 ? 'does-not-hold' : pairsThere >= LEAST_PAIRS ? 'holds' : 'not-known-yet',
+  };
+};
+
+/** The verdict on one round. */
+export const verdictOf = (log: ProjectLog, round: RoundReview): Verdict => {
+  const { brief } = log.project;
+  const pairs = log.pairs.filter((pair) => pair.round === round.id);
+  const fitted = fitLimits(log, round.id);
+  const stopped = new Set(
+    ownRecords(log.records['stop-use'], log.id)
+      .filter(({ body }) => isStanding(body, log.nowMs))
+      .flatMap(({ body }) => body.pairs),
+  );
+  const open = pairs.map(({ id }) => id).filter((id) => stopped.has(id));
+  const items: VerdictItem[] = [
+    ...fitted.map((one): VerdictItem => ({
+      what: 'wear',
+      word: one.hold?.word ?? 'not-known-yet',
+      ...one,
+    })),
+    ...brief.limits
+      .filter((limit) => !fitted.some((one) => one.limit === limit))
+      .map((limit): VerdictItem => ({ what: 'not-measured', word: 'not-known-yet', limit })),
+    { what: 'structure', ...reviewStructure(lifetimesOf(log, pairs), brief.distanceM) },
+    complaintsItem(round, pairs, brief.distanceM),
+    { what: 'stop-use', word: open.length > 0 ? 'does-not-hold' : 'holds', pairs: open },
+  ];
+  const word = items.some((item) => item.word === 'does-not-hold')
+    ? 'does-not-hold'
+    : items.every((item) => item.word === 'holds')
+      ? 'holds'
+      : 'not-known-yet';
+  return { round: round.id, word, items };
+};
