@@ -1,6 +1,6 @@
 /** The invented wear test in figures: who wears what when, what is wrong with each round. */
 import type { Brief, Change, Dimension } from '../core/records/index.ts';
-import type { ComplaintKind, ZoneCode } from '../core/foot/index.ts';
+import type { ComplaintKind, FoamId, ZoneCode } from '../core/foot/index.ts';
 import { metres, millimetres } from '../core/units/index.ts';
 
 export const SEED = 20261125;
@@ -70,13 +70,21 @@ export interface RoundPlan {
   readonly name: string;
   readonly stage: 'first-samples' | 'wear-test-samples' | 'confirmation-samples';
   readonly changes: readonly Change[];
+  readonly foam: FoamId;
   /** What a new sample of this round measures on average, by blueprint site. */
   readonly energyAtNewJ: number;
   readonly comfort: number;
 }
 
 export const rounds: readonly RoundPlan[] = [
-  { name: 'Round 1', stage: 'first-samples', changes: [], energyAtNewJ: 2.05, comfort: 62 },
+  {
+    name: 'Round 1',
+    stage: 'first-samples',
+    changes: [],
+    foam: 'eva',
+    energyAtNewJ: 2.05,
+    comfort: 62,
+  },
   {
     name: 'Round 2',
     stage: 'wear-test-samples',
@@ -88,6 +96,7 @@ export const rounds: readonly RoundPlan[] = [
       },
       { part: 'upper-material', what: 'Lateral mudguard in a firmer film' },
     ],
+    foam: 'eva',
     energyAtNewJ: 2.07,
     comfort: 68,
   },
@@ -102,6 +111,7 @@ export const rounds: readonly RoundPlan[] = [
       },
       { part: 'midsole-foam', what: 'Foam of a new batch, density up by 6 %' },
     ],
+    foam: 'eva',
     energyAtNewJ: 2.12,
     comfort: 72,
   },

@@ -86,6 +86,7 @@ export const buildDemo = (seed = SEED): DemoFiles => {
         order: at + 1,
         stage: plan.stage,
         changes: plan.changes,
+        foam: plan.foam,
         blueprint,
         layers: [
           { zone: 'U4', count: at === 0 ? 3 : 2 },

@@ -59,7 +59,7 @@ export const namesIn = (review: ReviewSummary, records: DeskRecords) => {
   const testers = new Map(records.tester.map(({ revision, body }) => [revision.id, body.code]));
   const rounds = new Map(review.rounds.map(({ id, name }) => [id, name]));
   return {
-    pair: (id: RecordId) => pairs.get(id) ?? '?',
+    pair: (id: string) => pairs.get(id as RecordId) ?? '?',
     tester: (id: RecordId | null) => (id === null ? '' : (testers.get(id) ?? '?')),
     round: (id: RecordId) => rounds.get(id) ?? '?',
   };

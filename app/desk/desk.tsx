@@ -5,7 +5,7 @@ import { LinkButton, Page } from '../parts/controls/controls.tsx';
 import { formatDistance } from '../parts/format.ts';
 import { session } from '../parts/state.ts';
 import { d, t } from '../words/index.ts';
-import { Bench } from './bench.tsx';
+import { Bench } from './bench/bench.tsx';
 import { Comfort } from './comfort.tsx';
 import { Complaints } from './complaints/complaints.tsx';
 import { useDeskRecords, useReview } from './desk-state.ts';
@@ -14,6 +14,7 @@ import { Pairs } from './pairs.tsx';
 import { ProjectForm } from './project-form.tsx';
 import { Rounds } from './rounds.tsx';
 import { Testers } from './testers.tsx';
+import { Verdict } from './verdict.tsx';
 import type { DeskRecords } from './work/desk-work.ts';
 import './desk.css';
 
@@ -22,6 +23,7 @@ const tabs = {
   complaints: Complaints,
   comfort: Comfort,
   bench: Bench,
+  verdict: Verdict,
   rounds: Rounds,
   testers: Testers,
 } as const;
@@ -96,7 +98,9 @@ export const Desk = () => {
   const back =
     place === undefined || place === ''
       ? { href: '/', label: d().phone }
-      : { href: '/desk', label: t().back };
+      : tab === 'brief'
+        ? { href: `/desk/${place}/rounds`, label: t().back }
+        : { href: '/desk', label: t().back };
   return (
     <Page title={title} wide back={back}>
       {session.value?.role !== 'lead' ? (
@@ -112,6 +116,8 @@ export const Desk = () => {
         <ProjectForm />
       ) : place === 'group' ? (
         <Group records={records} />
+      ) : tab === 'brief' && project ? (
+        <ProjectForm project={project} />
       ) : (
         <ProjectDesk
           records={records}

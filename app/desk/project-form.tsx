@@ -1,12 +1,21 @@
-/** A new project begins with its brief. */
+/** The brief of a project, new or changed: for whom, for what, how far, and when a pair has failed. */
 import { useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import { comfortAttributeIds, type ComfortAttributeId } from '../../core/foot/index.ts';
-import { surfaces, type Brief, type Surface } from '../../core/records/index.ts';
-import { parseDecimal, toMetres } from '../../core/units/index.ts';
-import { Choice, Choices } from '../parts/controls/controls.tsx';
-import { d, terms } from '../words/index.ts';
-import { saveRecord, SmallForm, TextField } from './form-parts.tsx';
+import {
+  measures,
+  surfaces,
+  type Brief,
+  type Limit,
+  type Measure,
+  type RecordOf,
+  type Surface,
+} from '../../core/records/index.ts';
+import { fromMetres, parseDecimal, toMetres } from '../../core/units/index.ts';
+import { Button, Choice, Choices } from '../parts/controls/controls.tsx';
+import { d, t, terms } from '../words/index.ts';
+import { unitsOf } from './bench/usual-unit.ts';
+import { saveRecord, SelectField, SmallForm, TextField } from './form-parts.tsx';
 
 /** Asked unless the lead takes them out: the items of published comfort tools. */
 const usual: readonly ComfortAttributeId[] = [
@@ -27,37 +36,113 @@ const toggled = <T,>(values: ReadonlySet<T>, value: T): ReadonlySet<T> => {
   return next;
 };
 
-export const ProjectForm = () => {
+interface LimitForm {
+  readonly measure: Measure;
+  readonly site: string;
+  readonly bound: Limit['bound'];
+  readonly basis: Limit['basis'];
+  /** As typed: percent where the basis is the value when new. */
+  readonly value: string;
+}
+
+const emptyLimit: LimitForm = {
+  measure: 'energy-absorbed',
+  site: 'heel-centre',
+  bound: 'at-least',
+  basis: 'share-of-new',
+  value: '',
+};
+
+/** Tens of thousandths do not come back from percent as binary fractions do. */
+const tidy = (value: number): number => Number(value.toPrecision(12));
+
+const typedLimit = ({ measure, site, bound, basis, value }: Limit): LimitForm => ({
+  measure,
+  site: site ?? '',
+  bound,
+  basis,
+  value: String(basis === 'share-of-new' ? tidy(100 * value) : value),
+});
+
+export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'> }) => {
   const words = d().brief;
   const { route } = useLocation();
-  const [name, setName] = useState('');
-  const [runner, setRunner] = useState<Brief['runner']>('neutral');
-  const [use, setUse] = useState<Brief['use']>('daily-training');
-  const [on, setOn] = useState<ReadonlySet<Surface>>(new Set<Surface>(['road']));
-  const [distance, setDistance] = useState('');
-  const [asked, setAsked] = useState<ReadonlySet<ComfortAttributeId>>(new Set(usual));
+  const old = project?.body.brief;
+  const [name, setName] = useState(project?.body.name ?? '');
+  const [runner, setRunner] = useState<Brief['runner']>(old?.runner ?? 'neutral');
+  const [use, setUse] = useState<Brief['use']>(old?.use ?? 'daily-training');
+  const [on, setOn] = useState<ReadonlySet<Surface>>(new Set<Surface>(old?.surfaces ?? ['road']));
+  const [distance, setDistance] = useState(
+    old ? String(tidy(fromMetres(old.distanceM, 'km'))) : '',
+  );
+  const [allowed, setAllowed] = useState(String(tidy(100 * (old?.allowedRate.complaint ?? 0.05))));
+  const [pain, setPain] = useState(String(tidy(100 * (old?.allowedRate.pain ?? 0.01))));
+  const [limits, setLimits] = useState<readonly LimitForm[]>(old?.limits.map(typedLimit) ?? []);
+  const [asked, setAsked] = useState<ReadonlySet<ComfortAttributeId>>(
+    new Set(old?.attributes ?? usual),
+  );
+
+  const readLimits = (): Limit[] | string => {
+    const read: Limit[] = [];
+    for (const { measure, site, bound, basis, value } of limits) {
+      const number = parseDecimal(value);
+      const title = `${terms().measures[measure]}, ${words.value}`;
+      if (number === null) return `${title}: ${d().wrongNumber}`;
+      const known = old?.limits.find((one) => one.measure === measure && one.site === site);
+      read.push({
+        ...known,
+        measure,
+        bound,
+        basis,
+        value: basis === 'share-of-new' ? tidy(number / 100) : number,
+        ...(site.trim() !== '' && { site: site.trim() }),
+      });
+    }
+    return read;
+  };
 
   const save = async () => {
     const km = parseDecimal(distance);
+    const [rate, painRate] = [parseDecimal(allowed), parseDecimal(pain)];
     if (name.trim() === '') return `${words.name}: ${d().missing}`;
     if (km === null || km <= 0) return `${words.distance}: ${d().wrongNumber}`;
     if (on.size === 0) return `${words.surfaces}: ${d().missing}`;
-    const saved = await saveRecord('project', {
-      name: name.trim(),
-      brief: {
-        runner,
-        use,
-        surfaces: surfaces.filter((surface) => on.has(surface)),
-        distanceM: toMetres(km, 'km'),
-        allowedRate: { complaint: 0.05, pain: 0.01 },
-        limits: [],
-        attributes: ['overall', ...comfortAttributeIds.filter((one) => asked.has(one))],
+    if (rate === null || rate < 0 || rate > 100) return `${words.allowed}: ${d().wrongNumber}`;
+    if (painRate === null || painRate < 0 || painRate > 100)
+      return `${words.allowedPain}: ${d().wrongNumber}`;
+    const read = readLimits();
+    if (typeof read === 'string') return read;
+    const saved = await saveRecord(
+      'project',
+      {
+        ...project?.body,
+        name: name.trim(),
+        brief: {
+          ...old,
+          runner,
+          use,
+          surfaces: surfaces.filter((surface) => on.has(surface)),
+          distanceM: toMetres(km, 'km'),
+          allowedRate: {
+            ...old?.allowedRate,
+            complaint: tidy(rate / 100),
+            pain: tidy(painRate / 100),
+          },
+          limits: read,
+          attributes: [
+            'overall',
+            ...comfortAttributeIds.filter((one) => one !== 'overall' && asked.has(one)),
+          ],
+        },
       },
-    });
+      project?.revision.id,
+    );
     if (!saved) return d().trouble;
     route(`/desk/${saved.revision.id}/rounds`, true);
     return null;
   };
+  const change = (index: number, part: Partial<LimitForm>) =>
+    setLimits(limits.map((one, other) => (other === index ? { ...one, ...part } : one)));
   return (
     <SmallForm save={save}>
       <TextField label={words.name} value={name} onInput={setName} />
@@ -74,7 +159,55 @@ export const ProjectForm = () => {
         values={on}
         onToggle={(surface) => setOn(toggled(on, surface))}
       />
-      <TextField label={words.distance} value={distance} onInput={setDistance} numeric />
+      <div class="field-row">
+        <TextField label={words.distance} value={distance} onInput={setDistance} numeric />
+        <TextField label={words.allowed} value={allowed} onInput={setAllowed} numeric />
+        <TextField label={words.allowedPain} value={pain} onInput={setPain} numeric />
+      </div>
+      <h2>{words.limits}</h2>
+      {limits.map((limit, index) => (
+        <fieldset class="field-row reading" key={index}>
+          <legend class="hidden-words">{`${words.value} ${index + 1}`}</legend>
+          <SelectField
+            label={d().bench.reading}
+            value={limit.measure}
+            options={measures.map((value) => ({ value, label: terms().measures[value] }))}
+            onChange={(measure) => change(index, { measure })}
+          />
+          <TextField
+            label={words.anySite}
+            value={limit.site}
+            onInput={(site) => change(index, { site })}
+          />
+          <SelectField
+            label={words.limits}
+            value={limit.bound}
+            options={options(words.bounds)}
+            onChange={(bound) => change(index, { bound })}
+          />
+          <TextField
+            label={`${words.value}, ${limit.basis === 'share-of-new' ? '%' : terms().units[unitsOf[limit.measure][0]]}`}
+            value={limit.value}
+            onInput={(value) => change(index, { value })}
+            numeric
+          />
+          <SelectField
+            label={terms().measures[limit.measure]}
+            value={limit.basis}
+            options={options(words.bases)}
+            onChange={(basis) => change(index, { basis })}
+          />
+          <Button
+            kind="quiet"
+            onClick={() => setLimits(limits.filter((_, other) => other !== index))}
+          >
+            {t().remove}
+          </Button>
+        </fieldset>
+      ))}
+      <Button kind="quiet" onClick={() => setLimits([...limits, emptyLimit])}>
+        {words.addLimit}
+      </Button>
       <Choices
         label={words.attributes}
         options={comfortAttributeIds

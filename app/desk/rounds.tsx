@@ -1,6 +1,13 @@
 /** The rounds of a project: what changed in each, its blueprint, and its pairs. */
 import { useState } from 'preact/hooks';
-import { complaintKinds, partIds, type ComplaintKind, type PartId } from '../../core/foot/index.ts';
+import {
+  complaintKinds,
+  foamIds,
+  partIds,
+  type ComplaintKind,
+  type FoamId,
+  type PartId,
+} from '../../core/foot/index.ts';
 import {
   measures,
   roundStages,
@@ -11,9 +18,9 @@ import {
   type Round,
 } from '../../core/records/index.ts';
 import { footLengthOf, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
-import { Button } from '../parts/controls/controls.tsx';
+import { Button, LinkButton } from '../parts/controls/controls.tsx';
 import { d, terms } from '../words/index.ts';
-import { usualUnit } from './bench-form.tsx';
+import { unitsOf } from './bench/usual-unit.ts';
 import type { TabProps } from './desk-state.ts';
 import { saveRecord, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
 
@@ -22,6 +29,7 @@ export const Rounds = (props: TabProps) => {
   const { rounds } = props.review;
   return (
     <>
+      <LinkButton href={`/desk/${props.review.project.id}/brief`}>{d().brief.edit}</LinkButton>
       {rounds.length === 0 && <p>{words.none}</p>}
       {rounds.map((round) => (
         <section class="sheet" key={round.id} aria-label={round.name}>
@@ -127,6 +135,7 @@ const RoundForm = ({ review }: TabProps) => {
   const words = d().rounds;
   const [name, setName] = useState('');
   const [stage, setStage] = useState<Round['stage']>('first-samples');
+  const [foam, setFoam] = useState<FoamId | 'unsaid'>('unsaid');
   const [changes, setChanges] = useState<readonly ChangeForm[]>([]);
   const [dimensions, setDimensions] = useState<readonly DimensionForm[]>([]);
 
@@ -139,7 +148,7 @@ const RoundForm = ({ review }: TabProps) => {
       const upper = parseDecimal(typed.upper);
       if (nominal === null || lower === null || upper === null || lower > upper)
         return `${words.blueprint}: ${d().wrongNumber}`;
-      blueprint.push({ measure, site, unit: usualUnit[measure], nominal, lower, upper });
+      blueprint.push({ measure, site, unit: unitsOf[measure][0], nominal, lower, upper });
     }
     const saved = await saveRecord('round', {
       project: review.project.id,
@@ -153,6 +162,7 @@ const RoundForm = ({ review }: TabProps) => {
           what: what.trim(),
           ...(mends !== '' && { mends: { kind: mends } }),
         })),
+      ...(foam !== 'unsaid' && { foam }),
       blueprint,
     });
     if (!saved) return d().trouble;
@@ -173,6 +183,15 @@ const RoundForm = ({ review }: TabProps) => {
               value={stage}
               options={roundStages.map((value) => ({ value, label: terms().stages[value] }))}
               onChange={setStage}
+            />
+            <SelectField<FoamId | 'unsaid'>
+              label={words.foam}
+              value={foam}
+              options={[
+                { value: 'unsaid', label: words.foamUnsaid },
+                ...foamIds.map((value) => ({ value, label: terms().foams[value] })),
+              ]}
+              onChange={setFoam}
             />
           </div>
           <h3>{words.changes}</h3>
@@ -223,7 +242,7 @@ const RoundForm = ({ review }: TabProps) => {
               {(['nominal', 'lower', 'upper'] as const).map((field) => (
                 <TextField
                   key={field}
-                  label={`${field === 'nominal' ? d().bench.nominal : words[field]}, ${terms().units[usualUnit[dimension.measure]]}`}
+                  label={`${field === 'nominal' ? d().bench.nominal : words[field]}, ${terms().units[unitsOf[dimension.measure][0]]}`}
                   value={dimension[field]}
                   onInput={(value) =>
                     setDimensions(replaced(dimensions, index, { [field]: value }))

@@ -1,6 +1,6 @@
 /** The review of a project as text: the same figures as the desk's, in tables. */
-import type { Reading, Surface } from '../../core/records/index.ts';
-import type { CloserLook, Review, RoundReview } from '../../core/review/index.ts';
+import type { Reading, RecordId, Surface } from '../../core/records/index.ts';
+import type { CloserLook, Review, RoundReview, Verdict } from '../../core/review/index.ts';
 import {
   cellLines,
   cellTitle,
@@ -8,22 +8,43 @@ import {
   suspectLine,
   type Speaker,
 } from '../words/say-complaint.ts';
+import { itemInWords, verdictTitle } from '../words/say-wear.ts';
 import { table } from './table.ts';
 import type { LanguageFile } from '../words/types.ts';
 
 const km = (metres: number): string => (metres / 1000).toFixed(1);
 const signed = (value: number): string => `${value >= 0 ? '+' : '−'}${Math.abs(value).toFixed(2)}`;
 
-/** What is said of the recurring cells of each round, in the order of the rounds. */
-export type Looks = readonly (readonly CloserLook[])[];
+/** What is said of one round beside its counts: of its recurring cells, and the verdict. */
+export interface RoundLook {
+  readonly cells: readonly CloserLook[];
+  readonly verdict: Verdict;
+}
 
-/** The whole review; ends without a newline. */
-export const printReview = (review: Review, looks: Looks, spoken: LanguageFile): string => {
+/**
+ * The whole review; ends without a newline.
+ * @param looks one for each round, in their order
+ */
+export const printReview = (
+  review: Review,
+  looks: readonly RoundLook[],
+  spoken: LanguageFile,
+): string => {
   const { terminal: words, glossary } = spoken;
   const code = new Map(review.pairs.map((pair) => [pair.id, pair.code]));
   const tester = new Map(review.testers.map((one) => [one.id, one.code]));
   const round = new Map(review.rounds.map((one) => [one.id, one.name]));
   const { size } = review;
+  const speaker: Speaker = {
+    desk: spoken.desk,
+    glossary,
+    number: (value, most) => String(Number(value.toFixed(most))),
+    percent: (share) => `${Number((100 * share).toFixed(Math.abs(share) < 0.1 ? 1 : 0))} %`,
+    distance: (distance) => `${km(distance)} km`,
+    tester: (id) => tester.get(id) ?? '?',
+    pair: (id) => code.get(id as RecordId) ?? '?',
+    round: (id) => round.get(id) ?? '?',
+  };
   const blocks = [
     [
       review.project.name,
@@ -65,18 +86,11 @@ export const printReview = (review: Review, looks: Looks, spoken: LanguageFile):
       ]),
     ),
     ...review.rounds.map((one, at) =>
-      [
-        complaintsOf(one, spoken),
-        ...recurringOf(one, looks[at] ?? [], {
-          desk: spoken.desk,
-          glossary,
-          number: (value, most) => String(Number(value.toFixed(most))),
-          percent: (share) => `${Number((100 * share).toFixed(share < 0.1 ? 1 : 0))} %`,
-          distance: (distance) => `${km(distance)} km`,
-          tester: (id) => tester.get(id) ?? '?',
-        }),
-      ].join('\n\n'),
+      [complaintsOf(one, spoken), ...recurringOf(one, looks[at]?.cells ?? [], speaker)].join(
+        '\n\n',
+      ),
     ),
+    ...looks.map(({ verdict }) => verdictOf(verdict, review, speaker)),
     benchOf(review, code, spoken),
     deviationsOf(review, code, spoken),
   ];
@@ -171,6 +185,23 @@ const recurringOf = (
       ].join('\n'),
     ];
   });
+
+/** A round's verdict, item by item. */
+const verdictOf = (verdict: Verdict, review: Review, speaker: Speaker): string =>
+  [
+    heading(verdictTitle(verdict, speaker)),
+    ...verdict.items.flatMap((item) => {
+      const { title, word, lines, settle } = itemInWords(
+        item,
+        review.project.brief.distanceM,
+        speaker,
+      );
+      return [
+        `${title}: ${speaker.glossary.holds[word]}`,
+        ...[...lines, ...settle].map((line) => `  ${line}`),
+      ];
+    }),
+  ].join('\n');
 
 const benchOf = (
   review: Review,

@@ -14,7 +14,13 @@ import {
   viewOfLog,
   type ReadBundle,
 } from '../../core/records/index.ts';
-import { lookCloser, openProject, recurring, reviewProject } from '../../core/review/index.ts';
+import {
+  lookCloser,
+  openProject,
+  recurring,
+  reviewProject,
+  verdictOf,
+} from '../../core/review/index.ts';
 import { printReview } from './print-review.ts';
 import { languages, languageFile } from './languages.ts';
 import type { TerminalWords } from '../words/types.ts';
@@ -100,9 +106,12 @@ const review = (args: readonly string[]): string => {
   const log = openProject(records, project.revision.id, asOf);
   if (!log) throw new Error('the project was just found in the records');
   const answer = reviewProject(log);
-  const looks = answer.rounds.map((round) => lookCloser(log, round.id, recurring(round)));
+  const looks = answer.rounds.map((round) => ({
+    cells: lookCloser(log, round.id, recurring(round)),
+    verdict: verdictOf(log, round),
+  }));
   if (!values.json) return printReview(answer, looks, spoken);
-  const rounds = answer.rounds.map((round, at) => ({ ...round, closerLooks: looks[at] }));
+  const rounds = answer.rounds.map((round, at) => ({ ...round, ...looks[at] }));
   return JSON.stringify({ ...answer, rounds }, null, 2);
 };
 

@@ -14,9 +14,14 @@ export interface Speaker {
   readonly percent: (share: number) => string;
   readonly distance: (distance: Metres) => string;
   readonly tester: (id: RecordId) => string;
+  /** Code of a pair and name of a round. */
+  readonly pair: (id: string) => string;
+  readonly round: (id: RecordId) => string;
 }
 
-const pOf = (p: number, { number }: Speaker): string => (p < 0.001 ? '< 0.001' : number(p, 3));
+/** A p-value as people read it. */
+export const pOf = (p: number, { number }: Speaker): string =>
+  p < 0.001 ? '< 0.001' : number(p, 3);
 
 /** An e-value as people read it: two figures, and no more digits than it has meaning. */
 const eOf = (value: number, { number }: Speaker): string =>

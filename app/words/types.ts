@@ -2,6 +2,7 @@
 import type {
   ComfortAttributeId,
   ComplaintKind,
+  FoamId,
   PartId,
   RollUpId,
   ZoneCode,
@@ -27,6 +28,8 @@ import type {
   Surface,
   UnpackProblem,
 } from '../../core/records/index.ts';
+import type { Dose } from '../../core/review/index.ts';
+import type { FormName, HoldWord, WearFit, WearKind } from '../../core/wear/index.ts';
 import type { desk, phone } from './languages/en.ts';
 
 export interface LanguageName {
@@ -69,6 +72,14 @@ export interface Glossary {
   /** With what a complaint goes together: more of it, or less. */
   readonly factors: Named<AssociationFactor, 'more' | 'less'>;
   readonly comfortChanges: Terms<ComfortChange['word']>;
+  readonly foams: Terms<FoamId>;
+  readonly holds: Terms<HoldWord>;
+  /** Where a reading goes with distance. */
+  readonly directions: Terms<WearFit<WearKind>['direction']>;
+  /** Along which form. */
+  readonly forms: Terms<FormName>;
+  /** Against what wear is set. */
+  readonly doses: Terms<Dose>;
 }
 
 export type PhoneWords = typeof phone;

@@ -5,6 +5,7 @@ export { lookCloser, recurring, type CloserLook } from './closer-look.ts';
 export * from './dose.ts';
 export * from './wear-look.ts';
 export * from './verdict.ts';
+export * from './felt.ts';
 export * from './summary.ts';
 export { byCode } from './by-code.ts';
 export type { Preference } from './preferences.ts';

@@ -9,6 +9,7 @@ import {
   kindOf,
   leftAgainstRight,
   nextChecks,
+  scaleOf,
   wearPrior,
   wearSeries,
   type AnyWearSeries,
@@ -50,6 +51,8 @@ export interface LimitOutlook {
   /** Null: nothing tells the start of a new pair. */
   readonly distance: LimitDistance | null;
   readonly hold: Hold | null;
+  /** The brief's distance lies beyond twice the distance of the checks: nothing is said of it. */
+  readonly tooFar: boolean;
 }
 
 export interface WearPoint {
@@ -88,6 +91,12 @@ export interface WearLook extends WearPlace {
   readonly next: readonly RankedCheck[];
   /** By how much more the left shoe changed than the right; null below two such pairs. */
   readonly leftAgainstRight: MeanOfUnits | null;
+  /** The change by `at` at every site of the same kind, the greatest first; empty where there is one site. */
+  readonly sites: readonly {
+    readonly site: string;
+    readonly at: Metres;
+    readonly change: WearEstimate;
+  }[];
   /** The change by `at` against that of other rounds with the same readings. */
   readonly against: readonly {
     readonly round: RecordId;
@@ -99,6 +108,17 @@ export interface WearLook extends WearPlace {
 /** Points of a drawn curve. */
 const CURVE_POINTS = 25;
 const NEXT = 3;
+
+/** A length cannot be less than nothing, though a straight line through it can. */
+const possible = <E extends WearEstimate>(kind: WearKind, estimate: E): E =>
+  kind.endsWith(' mm')
+    ? {
+        ...estimate,
+        lower: Math.max(0, estimate.lower),
+        median: Math.max(0, estimate.median),
+        upper: Math.max(0, estimate.upper),
+      }
+    : estimate;
 
 const testersOf = ({ records }: ProjectLog): ReadonlyMap<RecordId, Tester> =>
   new Map(records.tester.map(({ body, revision }) => [revision.id, body]));
@@ -206,6 +226,7 @@ export const fitLimits = (log: ProjectLog, round: RecordId): readonly FittedLimi
         limit,
         distance: fit.limitDistance(limit),
         hold,
+        tooFar: distanceM > fit.reach,
         pairs: fit.pairs.length,
         checks: series.checks.length,
         next:
@@ -238,9 +259,10 @@ export const lookAtWear = (
   const curve = Array.from({ length: CURVE_POINTS }, (_, at) => {
     const x = metres((end * at) / (CURVE_POINTS - 1));
     const value = fit.valueAt(x, of);
-    return value && { x, ...value };
+    return value && possible(kind, { x, ...value });
   });
   const inReach = brief.distanceM <= fit.reach;
+  const valueThere = fit.valueAt(brief.distanceM);
   return {
     round,
     kind,
@@ -258,7 +280,10 @@ export const lookAtWear = (
     prior: { scale: fit.prior.scale, change: fit.prior.change },
     curve: curve.every((point) => point !== null) ? curve : null,
     atBrief: inReach
-      ? { value: fit.valueAt(brief.distanceM), change: fit.changeAt(brief.distanceM) }
+      ? {
+          value: valueThere && possible(kind, valueThere),
+          change: fit.changeAt(brief.distanceM),
+        }
       : null,
     outlying: fit.outlyingPairs(),
     limits: brief.limits
@@ -267,11 +292,32 @@ export const lookAtWear = (
         limit,
         distance: fit.limitDistance(limit),
         hold: fit.chanceToHold(limit, brief.distanceM),
+        tooFar: !inReach,
       })),
     next: nextChecks(fit, candidates(brief.distanceM, series, 4), brief.distanceM).slice(0, NEXT),
     leftAgainstRight: leftAgainstRight(bothShoes(checks, kind, site)),
+    sites: changesBySite(log, round, all, kind),
     against: againstOthers(log, fit, { round, kind, site }, dose),
   };
+};
+
+/** Where it goes first: the same kind at all its sites, as far as all of them were checked. */
+const changesBySite = (
+  log: ProjectLog,
+  round: RecordId,
+  all: readonly AnyWearSeries[],
+  kind: WearKind,
+): WearLook['sites'] => {
+  const fits = all
+    .filter((one) => one.kind === kind)
+    .map((one) => fitOf(log, round, one) as WearFit<WearKind>)
+    .filter(({ basis }) => basis === 'checks');
+  if (fits.length < 2) return [];
+  const at = metres(Math.min(...fits.map(({ greatestDistance }) => greatestDistance)));
+  const middle = scaleOf(kind) === 'ratio' ? 1 : 0;
+  return fits
+    .map((fit) => ({ site: fit.site, at, change: fit.changeAt(at) }))
+    .sort((a, b) => Math.abs(b.change.median - middle) - Math.abs(a.change.median - middle));
 };
 
 type Checks = ReturnType<typeof seriesOf>['checks'];

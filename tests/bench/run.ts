@@ -5,6 +5,7 @@
 import type { BenchRow } from './row.ts';
 import { complaintsRow } from './complaints.ts';
 import { mergeRow } from './merge.ts';
+import { timeMixed } from './mixed.ts';
 import { mileageRow } from './mileage.ts';
 import { trackRow } from './track.ts';
 
@@ -22,6 +23,9 @@ const quantile = (values: readonly number[], share: number): number =>
 const spread = (values: readonly number[]): number =>
   (quantile(values, 0.75) - quantile(values, 0.25)) / 2;
 
+const ms = (values: readonly number[]) =>
+  `${quantile(values, 0.5).toFixed(1)} ± ${spread(values).toFixed(1)} ms`;
+
 const measure = async (row: BenchRow): Promise<string> => {
   const { ours, peer, check } = await row.setUp();
   check(ours(), peer());
@@ -36,11 +40,15 @@ const measure = async (row: BenchRow): Promise<string> => {
     ratios.push(p.ms / o.ms);
     check(o.value, p.value);
   }
-  const ms = (values: readonly number[]) =>
-    `${quantile(values, 0.5).toFixed(1)} ± ${spread(values).toFixed(1)} ms`;
   const ratio = `${quantile(ratios, 0.5).toFixed(2)} ± ${spread(ratios).toFixed(2)}`;
   return `| ${row.name} | ${ms(our)} | ${row.peerName}: ${ms(their)} | ${ratio} |`;
 };
 
 console.log('| what | Pairlog | peer | times as fast |\n| --- | --- | --- | --- |');
 for (const row of [complaintsRow, mergeRow, mileageRow, trackRow]) console.log(await measure(row));
+const mixed = timeMixed(ROUNDS);
+console.log(
+  mixed
+    ? `| mixed model of 1,000 pairs with 10 checks | ${ms(mixed.ours)} | lme4 ${mixed.version}: ${ms(mixed.peer)} | ${(quantile(mixed.peer, 0.5) / quantile(mixed.ours, 0.5)).toFixed(1)} |`
+    : '\nThe mixed model was left out: R with lme4 (Debian: r-cran-lme4) is not on this machine.',
+);

@@ -1,5 +1,15 @@
-/** `npm run calibrate`: the rules side by side over a grid of simulated wear tests, as a Markdown table. */
+/**
+ * `npm run calibrate`: the rules for complaints side by side, and the intervals of wear against known truth,
+ * over a grid of simulated wear tests, as Markdown tables. `-- --quick` for a first look.
+ */
 import { simulate, type RuleFigures, type Scenario } from './simulate.ts';
+import {
+  designs,
+  scenarios,
+  simulateWear,
+  type Design,
+  type Scenario as WearScenario,
+} from './wear.ts';
 
 const base: Scenario = {
   name: '',
@@ -108,3 +118,24 @@ for (const scenario of powers) {
     `| ${scenario.name} | ${cell(evidence)} | ${shown(evidence.detectedAtEnd)} | ${scenario.affected === 1 ? shown(evidence.oneTester) : ''} | ${cell(eyeball)} | ${cell(classicalDaily)} | ${shown(classicalOnce.detectedEver)} |`,
   );
 }
+
+const WEAR_ROUNDS = quick ? 100 : 1000;
+console.log(
+  `\nWear: 90 % intervals against known truth, ${WEAR_ROUNDS} rounds a line; the goal is 500 km.\n`,
+);
+console.log(
+  '| truth | checks | value of a new pair | distance to the limit | "holds" said wrongly | pairs named wrongly | outlying pair named |',
+);
+console.log('| --- | --- | --- | --- | --- | --- | --- |');
+for (const design of Object.keys(designs) as Design[])
+  for (const scenario of Object.keys(scenarios) as WearScenario[]) {
+    const { value, distance, wrongHolds, wronglyNamed, named } = simulateWear(
+      scenario,
+      design,
+      WEAR_ROUNDS,
+      SEED,
+    );
+    console.log(
+      `| ${scenario} | ${design} | ${[value, distance, wrongHolds, wronglyNamed].map(shown).join(' | ')} | ${named === null ? '' : shown(named)} |`,
+    );
+  }

@@ -6,7 +6,6 @@
  * `npx tsx tests/calibrate/wear.ts [TESTS]` prints the table; the same seed gives the same table.
  */
 import type { FoamId } from '../../core/foot/index.ts';
-import { fileURLToPath } from 'node:url';
 import { metres } from '../../core/units/index.ts';
 import {
   fitWear,
@@ -200,30 +199,3 @@ export const simulateWear = (
     width: width / tests,
   };
 };
-
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const tests = Number(process.argv[2] ?? 1000);
-  const percent = (share: number | null) => (share === null ? '' : `${(100 * share).toFixed(1)} %`);
-  for (const design of Object.keys(designs) as Design[]) {
-    console.log(`\n${design}, ${tests} rounds each`);
-    console.table(
-      Object.fromEntries(
-        (Object.keys(scenarios) as Scenario[]).map((scenario) => {
-          const result = simulateWear(scenario, design, tests, 20_261_125);
-          return [
-            scenario,
-            {
-              'value at 500 km': percent(result.value),
-              'distance to limit': percent(result.distance),
-              said: percent(result.said),
-              'wrong "holds"': percent(result.wrongHolds),
-              'wrongly named': percent(result.wronglyNamed),
-              named: percent(result.named),
-              'mean width': result.width.toPrecision(3),
-            },
-          ];
-        }),
-      ),
-    );
-  }
-}

@@ -9,7 +9,7 @@ import { d, terms } from '../../words/index.ts';
 import { cellTitle } from '../../words/say-complaint.ts';
 import { saveRecord, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
 import type { RoundProps } from './complaints.tsx';
-import { speakerOf } from './speaker.ts';
+import { speakerOf } from '../speaker.ts';
 
 export const FindingForm = (
   props: RoundProps & { readonly cell: CellSummary; readonly lines: readonly string[] },

@@ -10,7 +10,7 @@ import { useWork } from '../desk-state.ts';
 import { Some } from '../some.tsx';
 import type { RoundProps } from './complaints.tsx';
 import { FindingForm } from './finding-form.tsx';
-import { speakerOf } from './speaker.ts';
+import { speakerOf } from '../speaker.ts';
 
 const isProven = ({ word }: CellSummary): boolean =>
   word === 'recurs-across-testers' || word === 'recurs-for-one-tester';

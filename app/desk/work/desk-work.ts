@@ -14,17 +14,26 @@ import {
   type Run,
 } from '../../../core/records/index.ts';
 import {
+  feltCushioning,
+  lookAtWear,
   lookCloser,
   openProject,
   recurring,
   reviewProject,
   summarise,
-  type BenchSeries,
+  verdictOf,
+  wearPlaces,
   type CloserLook,
+  type Dose,
+  type Felt,
   type PairReview,
   type ProjectLog,
   type Review,
   type ReviewSummary,
+  type Verdict,
+  type WearLook,
+  type WearPlace,
+  type WearPlaceSize,
 } from '../../../core/review/index.ts';
 
 /** Every readable record but the runs, which are many and asked for in other ways. */
@@ -57,7 +66,13 @@ export interface DeskWork {
     round: RecordId,
     most: number,
   ): { readonly pairs: readonly PairCourse[]; readonly worn: number };
-  bench(project: RecordId): readonly BenchSeries[];
+  /** Kinds and sites of bench readings that can be looked at. */
+  wearPlaces(project: RecordId): readonly WearPlaceSize[];
+  /** Of one pair, or of a new one where it is null; null where there are no such readings. */
+  wear(project: RecordId, place: WearPlace, dose: Dose, pair: RecordId | null): WearLook | null;
+  felt(project: RecordId, round: RecordId): readonly Felt[];
+  /** One for each round, in their order. */
+  verdicts(project: RecordId): readonly Verdict[];
   /** Reports by zone of each foot, of one kind or of all. */
   zones(
     project: RecordId,
@@ -134,7 +149,13 @@ export const deskWork = (
         .map(({ id, course }) => ({ id, course: thinned(course, MOST_POINTS) }));
       return { worn: worn.length, pairs };
     },
-    bench: (project) => get(project).review.bench,
+    wearPlaces: (project) => wearPlaces(get(project).log),
+    wear: (project, place, dose, pair) => lookAtWear(get(project).log, place, dose, pair),
+    felt: (project, round) => feltCushioning(get(project).log, round),
+    verdicts(project) {
+      const { log, review } = get(project);
+      return review.rounds.map((round) => verdictOf(log, round));
+    },
     zones(project, round, kind) {
       const answers = runsOf(project, round).flatMap(
         ({ id, tester, run: { feet } }): FeetAnswer[] =>

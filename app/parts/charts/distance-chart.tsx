@@ -132,6 +132,7 @@ export const DistanceChart = (props: DistanceChartProps) => {
         viewBox={`0 0 ${width} ${HEIGHT}`}
         role="group"
         aria-labelledby={titleId}
+        data-curves={series.some((s) => s.curve)}
       >
         <g class="chart-grid" aria-hidden="true">
           {yTicks.map((tick) => (
@@ -184,7 +185,7 @@ export const DistanceChart = (props: DistanceChartProps) => {
         {series.map((s, at) => (
           <path
             key={s.name}
-            class={`chart-line chart-series-${at % MARKS}${s.curve ? ` chart-${s.curve}` : ''}`}
+            class={`chart-line ${s.curve ? `chart-${s.curve}` : `chart-series-${at % MARKS}`}`}
             aria-hidden="true"
             d={line(s.points)}
           />
@@ -221,6 +222,16 @@ export const DistanceChart = (props: DistanceChartProps) => {
             {s.name}
           </li>
         ))}
+        {series
+          .filter((s) => s.curve)
+          .map((s) => (
+            <li key={s.name}>
+              <svg width="28" height="14" viewBox="-14 -7 28 14">
+                <path class={`chart-line chart-${s.curve}`} d="M-14,0H14" />
+              </svg>
+              {s.name}
+            </li>
+          ))}
       </ul>
     </figure>
   );

@@ -278,6 +278,29 @@ export const glossary: Glossary = {
     'no-relevant': 'no difference that matters',
     open: 'too little to say',
   },
+  foams: {
+    eva: 'EVA',
+    pu: 'PU (polyurethane)',
+    peba: 'PEBA',
+    tpu: 'TPU',
+    other: 'another foam',
+  },
+  holds: {
+    holds: 'holds',
+    'does-not-hold': 'does not hold',
+    'not-known-yet': 'not known yet',
+  },
+  directions: {
+    falls: 'falls with distance',
+    rises: 'rises with distance',
+    'no-change-shown': 'no change with distance is shown',
+  },
+  forms: {
+    power: 'fast at first, then slower and slower',
+    plateau: 'fast at first, then level',
+    line: 'evenly',
+  },
+  doses: { distance: 'distance', steps: 'steps', load: 'force over the steps' },
 };
 
 export const phone = {
@@ -658,6 +681,7 @@ export const desk = {
     complaints: 'Complaints',
     bench: 'Bench checks',
     rounds: 'Rounds',
+    verdict: 'Verdict',
     testers: 'Testers',
   },
 
@@ -669,6 +693,15 @@ export const desk = {
     distance: 'Distance a pair must carry, km',
     attributes: 'Comfort questions',
     attributesHint: 'Overall comfort is always asked.',
+    edit: 'Change the brief',
+    allowed: 'A complaint is accepted in so many runs, %',
+    allowedPain: 'Pain is accepted in so many runs, %',
+    limits: 'When has a pair failed?',
+    addLimit: 'One more limit',
+    bounds: { 'at-least': 'must stay at least', 'at-most': 'must stay at most' },
+    value: 'Limit',
+    bases: { reading: 'as read', 'share-of-new': '% of the same pair when new' },
+    anySite: 'Site (empty: every site)',
   },
 
   pairs: {
@@ -875,6 +908,28 @@ export const desk = {
     point: (pair: string, value: string, distance: string) =>
       `Pair ${pair}: ${value} at ${distance}`,
     limit: (value: string) => `limit of the brief ${value}`,
+    load: 'Load, N',
+    method: 'Method',
+    uncertainty: 'Standard uncertainty',
+    distance: 'Distance on the pair if it is known, km',
+    photos: 'Photos',
+    readFile: 'Read checks from a table (CSV)',
+    template: 'Save an empty table',
+    chooseFile: 'Choose the table',
+    fromFile: (checks: number, readings: number) =>
+      `${checks} ${checks === 1 ? 'check' : 'checks'} with ${readings} ${readings === 1 ? 'reading' : 'readings'}`,
+    takeIn: 'Take them in',
+    lineTrouble: (line: number, column: string, what: string) => `Line ${line}, ${column}: ${what}`,
+    tableTroubles: {
+      'missing-column': 'this column is missing',
+      'unknown-pair': 'no pair has this code',
+      'no-date': 'not a date and time such as 2026-05-01T09:30+02:00',
+      'no-number': 'not a number',
+      'out-of-range': 'a number that cannot be',
+      'unknown-word': (words: string) => `one of ${words}`,
+      'no-site': 'small letters, digits and hyphens, such as heel-centre',
+      'too-many': 'more than 200 readings in one check',
+    },
     table: 'As a table',
     pair: 'Pair',
     foot: 'Foot',
@@ -888,7 +943,7 @@ export const desk = {
     siteHint: 'One word for one place, such as heel-centre.',
     value: 'Value',
     gauge: 'Gauge',
-    reading: 'Reading',
+    reading: 'Measure',
     addReading: 'One more reading',
     deviations: 'Arrival against the blueprint',
     allInside: (count: number) => `All ${count} readings are within tolerance.`,
@@ -897,7 +952,120 @@ export const desk = {
     deviation: 'Deviation',
   },
 
+  wear: {
+    round: 'Round',
+    place: 'Measure and site',
+    against: 'Against',
+    curveOf: 'Curve of',
+    newPair: 'a new pair of the round',
+    pairName: (code: string) => `pair ${code}`,
+    xTitles: { steps: 'Steps per shoe, thousands', load: 'Load per shoe, MN' },
+    amounts: {
+      steps: (thousands: string) => `${thousands} thousand steps per shoe`,
+      load: (meganewtons: string) => `${meganewtons} MN per shoe`,
+    },
+    curve: 'estimate',
+    beyond: 'estimate beyond the checks',
+    band: '90 % interval',
+    key: 'Shaded: 90 % interval of the value itself, not of a reading. Dashed: beyond the checks, never beyond twice their distance.',
+    priorOnly:
+      'No two checks at different distances yet. What you see is what is known beforehand, not this foam.',
+    leftOut: (count: number) =>
+      `${count} ${count === 1 ? 'check is' : 'checks are'} left out: steps or force before it are not known.`,
+    change: (word: string, at: string, change: string, lower: string, upper: string) =>
+      `${word}. By ${at}: ${change} (90 % interval ${lower} to ${upper}).`,
+    value: (at: string, value: string, lower: string, upper: string) =>
+      `A new pair at ${at}: ${value} (90 % interval ${lower} to ${upper}).`,
+    limit: (what: string, bound: string, value: string) => `${what} ${bound} ${value}`,
+    ofNew: (percent: string) => `${percent} of new`,
+    hold: (limit: string, at: string, chance: string, word: string) =>
+      `${limit} at ${at}: ${word} (probability ${chance}).`,
+    crossing: (lower: string, median: string, upper: string) =>
+      `Crossed after ${lower} to ${upper}, half of the probability by ${median}.`,
+    crossedAfter: (lower: string) =>
+      `Crossed after ${lower} at the earliest (5 % probability); by when, the checks cannot tell.`,
+    tooFar: (limit: string, at: string) =>
+      `${limit} at ${at}: that is beyond twice the distance of the checks.`,
+    beyondChecks: 'farther than the checks can tell',
+    notCrossed: 'Where it is crossed lies farther than the checks can tell.',
+    toldApart: (form: string, others: string) => `It goes ${form}; ${others} fits worse.`,
+    notToldApart: (weights: string) =>
+      `Along which form it goes cannot be told yet (${weights}); the interval holds for all of them.`,
+    basis: {
+      published: (source: string) => `Known beforehand, published: ${source}.`,
+      judgement: (source: string) => `Assumed beforehand, judgement, no source: ${source}.`,
+    },
+    foamUnknown: 'The round does not say which foam it has; what is known beforehand is wide.',
+    outlying: (pair: string, change: string, p: string) =>
+      `Pair ${pair} wears otherwise than the rest (${change}, adjusted p ${p}).`,
+    outlier: { lower: 'falls more', higher: 'falls less' },
+    leftRight: (difference: string, lower: string, upper: string, count: number) =>
+      `Left against right: the left changed by ${difference} more (90 % interval ${lower} to ${upper}, ${pairs(count)}).`,
+    againstRound: (round: string, at: string, difference: string, lower: string, upper: string) =>
+      `Against ${round} by ${at}: ${difference} (90 % interval ${lower} to ${upper}).`,
+    next: (pair: string, distance: string, narrowing: string) =>
+      `Would tell most: pair ${pair} at ${distance}, narrows the interval by ${narrowing}.`,
+    warningsTitle: 'Checks to read with care',
+    warning: {
+      'short-rest': (rested: string, left: string) =>
+        `rested ${rested} h; up to ${left} of the last run’s change may still be there`,
+      temperature: (celsius: string, points: string | null) =>
+        `measured at ${celsius}${points === null ? '' : `, Asker C reads about ${points} off`}`,
+      'temperature-missing': 'the temperature was not noted',
+      'no-start': 'this pair has no reading at 0 km',
+      'measured-otherwise': (what: string) => `measured otherwise than before (${what})`,
+      'impossible-value': 'a value that cannot be; left out',
+    },
+    ways: {
+      site: 'site',
+      foot: 'foot',
+      unit: 'unit',
+      method: 'method',
+      gauge: 'gauge',
+      load: 'load',
+    },
+    felt: 'How it feels over the same distance',
+    feltLine: (attribute: string, mean: string, lower: string, upper: string, count: number) =>
+      `${attribute}: ${mean} of 100 per 100 km (90 % interval ${lower} to ${upper}, ${testers(count)}).`,
+    feltNone: 'Too few scores to say how it feels over distance.',
+    feltScore: 'Score, 0 to 100',
+    feltPart:
+      'Felt and measured cushioning often part: what the bench shows is not what a foot notices.',
+    sites: 'Where it goes first',
+  },
+
+  verdict: {
+    of: (round: string, word: string) => `${round} ${word}`,
+    brief: (name: string, distance: string) => `${name}: a pair must carry ${distance}.`,
+    items: {
+      structure: 'Structure',
+      complaints: 'Complaints that grow with kilometres',
+      'stop-use': 'Stop-use notices',
+    },
+    notMeasured: 'nothing was measured for it',
+    evidence: (count: number, checks: number) =>
+      `${pairs(count)}, ${checks} ${checks === 1 ? 'check' : 'checks'}`,
+    structureNone: (count: number) => `${pairs(count)}, none came apart, and none has gone so far.`,
+    structure: (failed: number, count: number, share: string, lower: string, upper: string) =>
+      `${failed} of ${pairs(count)} came apart; ${share} hold at the brief’s distance (90 % interval ${lower} to ${upper}; 90 % must).`,
+    weibull: (shape: string, share: string, lower: string, upper: string) =>
+      `Weibull shape ${shape}: ${share} hold (90 % interval ${lower} to ${upper}).`,
+    growing: (cells: string) => `grows: ${cells}`,
+    notGrowing: (there: number) =>
+      there === 0
+        ? 'none is shown to grow; no pair has gone the brief’s distance yet'
+        : `none is shown to grow; ${pairs(there)} went the brief’s distance`,
+    stopped: (codes: string) => `stands for ${codes}`,
+    notStopped: 'none stands',
+    settle: 'What would settle it',
+    caution:
+      'A verdict is for the makers. Whether a shoe may be sold is for the standards and the law where it is sold.',
+    how: 'Wear holds if the probability that a new pair is within the limit at the brief’s distance is 95 % or more, and does not if it is 5 % or less. Structure: 90 % of pairs must hold; complaints: three pairs must have gone so far (both judgement, no source).',
+  },
+
   rounds: {
+    foam: 'Foam of the midsole',
+    foamUnsaid: 'not said',
     none: 'No round yet.',
     add: 'Add a round',
     name: 'Name',

@@ -187,6 +187,21 @@ export const glossary: Glossary = {
     'no-relevant': '无有意义的差别',
     open: '数据太少，无法判断',
   },
+  foams: {
+    eva: 'EVA',
+    pu: 'PU（聚氨酯）',
+    peba: 'PEBA',
+    tpu: 'TPU',
+    other: '其他发泡料',
+  },
+  holds: { holds: '达标', 'does-not-hold': '不达标', 'not-known-yet': '尚无定论' },
+  directions: {
+    falls: '随里程下降',
+    rises: '随里程上升',
+    'no-change-shown': '未显示随里程变化',
+  },
+  forms: { power: '先快后渐慢', plateau: '先快后持平', line: '匀速' },
+  doses: { distance: '里程', steps: '步数', load: '步数上的力' },
 };
 
 export const phone: PhoneWords = {
@@ -541,6 +556,7 @@ export const desk: DeskWords = {
     complaints: '不适反馈',
     bench: '测量',
     rounds: '轮次',
+    verdict: '结论',
     testers: '试穿员',
   },
 
@@ -552,6 +568,15 @@ export const desk: DeskWords = {
     distance: '每双须承受的里程，km',
     attributes: '舒适度问题',
     attributesHint: '总体舒适度总会询问。',
+    edit: '修改任务书',
+    allowed: '允许出现不适的跑步比例，%',
+    allowedPain: '允许出现疼痛的跑步比例，%',
+    limits: '怎样算不合格？',
+    addLimit: '再加一项限值',
+    bounds: { 'at-least': '不得低于', 'at-most': '不得高于' },
+    value: '限值',
+    bases: { reading: '读数', 'share-of-new': '同一双新鞋时的 %' },
+    anySite: '部位（留空：所有部位）',
   },
 
   pairs: {
@@ -731,6 +756,27 @@ export const desk: DeskWords = {
     xTitle: (unit) => `样鞋里程，${unit}`,
     point: (pair, value, distance) => `${pair}:${distance} 时 ${value}`,
     limit: (value) => `任务书限值 ${value}`,
+    load: '加载，N',
+    method: '方法',
+    uncertainty: '标准不确定度',
+    distance: '样鞋里程（如已知），km',
+    photos: '照片',
+    readFile: '从表格（CSV）读入测量',
+    template: '保存空白表格',
+    chooseFile: '选择表格',
+    fromFile: (checks, readings) => `${checks} 次测量，${readings} 个读数`,
+    takeIn: '读入',
+    lineTrouble: (line, column, what) => `第 ${line} 行，${column}：${what}`,
+    tableTroubles: {
+      'missing-column': '缺少此列',
+      'unknown-pair': '没有此编号的样鞋',
+      'no-date': '不是日期时间，如 2026-05-01T09:30+02:00',
+      'no-number': '不是数字',
+      'out-of-range': '不可能的数值',
+      'unknown-word': (words) => `应为 ${words} 之一`,
+      'no-site': '只用小写字母、数字和连字符，如 heel-centre',
+      'too-many': '一次测量超过 200 个读数',
+    },
     table: '以表格显示',
     pair: '样鞋',
     foot: '脚',
@@ -744,7 +790,7 @@ export const desk: DeskWords = {
     siteHint: '同一处用同一个词，如 heel-centre。',
     value: '数值',
     gauge: '量具',
-    reading: '读数',
+    reading: '指标',
     addReading: '再加一个读数',
     deviations: '到样与图纸对照',
     allInside: (count) => `${count} 个读数全部在公差内。`,
@@ -753,7 +799,102 @@ export const desk: DeskWords = {
     deviation: '偏差',
   },
 
+  wear: {
+    round: '轮次',
+    place: '指标与部位',
+    against: '对照',
+    curveOf: '曲线属于',
+    newPair: '本轮一双新鞋',
+    pairName: (code) => `样鞋 ${code}`,
+    xTitles: { steps: '每只步数，千步', load: '每只负荷，MN' },
+    amounts: {
+      steps: (thousands) => `每只 ${thousands} 千步`,
+      load: (meganewtons) => `每只 ${meganewtons} MN`,
+    },
+    curve: '估计',
+    beyond: '测量范围之外的估计',
+    band: '90 % 区间',
+    key: '阴影：数值本身（而非读数）的 90 % 区间。虚线：超出测量范围，最多到其两倍里程。',
+    priorOnly: '还没有不同里程的两次测量。所见为事先已知，并非这种发泡料。',
+    leftOut: (count) => `${count} 次测量未计入：此前的步数或力未知。`,
+    change: (word, at, change, lower, upper) =>
+      `${word}。到 ${at}：${change}（90 % 区间 ${lower} 至 ${upper}）。`,
+    value: (at, value, lower, upper) =>
+      `一双新鞋在 ${at}：${value}（90 % 区间 ${lower} 至 ${upper}）。`,
+    limit: (what, bound, value) => `${what} ${bound} ${value}`,
+    ofNew: (percent) => `新鞋的 ${percent}`,
+    hold: (limit, at, chance, word) => `${limit}，在 ${at}：${word}（概率 ${chance}）。`,
+    crossing: (lower, median, upper) =>
+      `在 ${lower} 至 ${upper} 之间越限，一半概率在 ${median} 之前。`,
+    crossedAfter: (lower) => `最早在 ${lower} 之后越限（概率 5 %）；何时越限测量尚不能判断。`,
+    tooFar: (limit, at) => `${limit}，在 ${at}：超出测量里程的两倍。`,
+    beyondChecks: '超出测量所能判断的里程',
+    notCrossed: '何处越限超出测量所能判断的里程。',
+    toldApart: (form, others) => `变化为${form}；${others}拟合较差。`,
+    notToldApart: (weights) => `变化形式尚不能区分（${weights}）；区间对各种形式都成立。`,
+    basis: {
+      published: (source) => `事先已知，已发表：${source}。`,
+      judgement: (source) => `事先假定，经验判断，无来源：${source}。`,
+    },
+    foamUnknown: '本轮未说明发泡料；事先已知的范围较宽。',
+    outlying: (pair, change, p) => `样鞋 ${pair} 与其他不同（${change}，校正 p ${p}）。`,
+    outlier: { lower: '下降更多', higher: '下降更少' },
+    leftRight: (difference, lower, upper, count) =>
+      `左右对比：左脚多变化 ${difference}（90 % 区间 ${lower} 至 ${upper}，${count} 双）。`,
+    againstRound: (round, at, difference, lower, upper) =>
+      `对比 ${round}，到 ${at}：${difference}（90 % 区间 ${lower} 至 ${upper}）。`,
+    next: (pair, distance, narrowing) =>
+      `最有帮助：在 ${distance} 测量样鞋 ${pair}，区间可缩小 ${narrowing}。`,
+    warningsTitle: '需谨慎看待的测量',
+    warning: {
+      'short-rest': (rested, left) => `只静置 ${rested} 小时；上次跑步的变化可能还剩至多 ${left}`,
+      temperature: (celsius, points) =>
+        `测量温度 ${celsius}${points === null ? '' : `，Asker C 约偏差 ${points}`}`,
+      'temperature-missing': '未记录温度',
+      'no-start': '该双没有 0 km 读数',
+      'measured-otherwise': (what) => `与以前测法不同（${what}）`,
+      'impossible-value': '不可能的数值，未计入',
+    },
+    ways: { site: '部位', foot: '脚', unit: '单位', method: '方法', gauge: '量具', load: '加载' },
+    felt: '同一里程上的脚感',
+    feltLine: (attribute, mean, lower, upper, count) =>
+      `${attribute}：每 100 km ${mean}（满分 100；90 % 区间 ${lower} 至 ${upper}，${count} 名试穿员）。`,
+    feltNone: '评分太少，无法判断脚感随里程的变化。',
+    feltScore: '评分，0 至 100',
+    feltPart: '脚感与实测缓震常常不一致：仪器测得的变化脚不一定察觉。',
+    sites: '哪里先磨损',
+  },
+
+  verdict: {
+    of: (round, word) => `${round}：${word}`,
+    brief: (name, distance) => `${name}：每双须承受 ${distance}。`,
+    items: {
+      structure: '结构',
+      complaints: '随里程加重的不适',
+      'stop-use': '停用通知',
+    },
+    notMeasured: '没有相应测量',
+    evidence: (count, checks) => `${count} 双，${checks} 次测量`,
+    structureNone: (count) => `${count} 双，无一损坏，也没有一双达到该里程。`,
+    structure: (failed, count, share, lower, upper) =>
+      `${count} 双中 ${failed} 双损坏；到任务书里程时 ${share} 完好（90 % 区间 ${lower} 至 ${upper}；要求 90 %）。`,
+    weibull: (shape, share, lower, upper) =>
+      `Weibull 形状 ${shape}：${share} 完好（90 % 区间 ${lower} 至 ${upper}）。`,
+    growing: (cells) => `加重：${cells}`,
+    notGrowing: (there) =>
+      there === 0
+        ? '未显示加重；还没有样鞋达到任务书里程'
+        : `未显示加重；${there} 双达到任务书里程`,
+    stopped: (codes) => `${codes} 停用中`,
+    notStopped: '无',
+    settle: '怎样才能定论',
+    caution: '结论供开发者使用。鞋能否销售以销售地的标准和法律为准。',
+    how: '磨损：新鞋在任务书里程仍在限值内的概率达到 95 % 为达标，至多 5 % 为不达标。结构：须有 90 % 的样鞋完好；不适：须有三双达到该里程（均为经验判断，无来源）。',
+  },
+
   rounds: {
+    foam: '中底发泡料',
+    foamUnsaid: '未说明',
     none: '还没有轮次。',
     add: '添加轮次',
     name: '名称',

@@ -85,7 +85,7 @@ describe('the desk’s worker', () => {
   it('knows no project that is not in the log', async () => {
     const { work } = await opened();
     expect(work.review('00000000-0000-7000-8000-000000000000' as never)).toBeNull();
-    expect(() => work.bench('00000000-0000-7000-8000-000000000000' as never)).toThrow(
+    expect(() => work.wearPlaces('00000000-0000-7000-8000-000000000000' as never)).toThrow(
       /not in the log/,
     );
   });

@@ -1,0 +1,254 @@
+/** A sample measured on the bench: readings by measure, site and foot, with their circumstances. */
+import { useState } from 'preact/hooks';
+import {
+  measures,
+  type Foot,
+  type Measure,
+  type MeasureUnit,
+  type Reading,
+  type RecordId,
+} from '../../../core/records/index.ts';
+import { celsius, metres, parseDecimal, toMetres } from '../../../core/units/index.ts';
+import { checkWarnings } from '../../../core/wear/index.ts';
+import { Button, Choice, Notice } from '../../parts/controls/controls.tsx';
+import { toInstant, toLocalMinute } from '../../parts/instant.ts';
+import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
+import { d, t, terms } from '../../words/index.ts';
+import { warningInWords } from '../../words/say-wear.ts';
+import type { TabProps } from '../desk-state.ts';
+import {
+  DateTimeField,
+  saveRecord,
+  SelectField,
+  SmallForm,
+  TextField,
+  Unfold,
+} from '../form-parts.tsx';
+import { speakerOf } from '../speaker.ts';
+import { unitsOf } from './usual-unit.ts';
+
+interface ReadingForm {
+  readonly measure: Measure;
+  readonly site: string;
+  readonly foot: Foot;
+  readonly value: string;
+  readonly unit: MeasureUnit;
+}
+
+const emptyReading: ReadingForm = {
+  measure: 'stack-height',
+  site: 'heel-centre',
+  foot: 'left',
+  value: '',
+  unit: 'mm',
+};
+
+/** What holds for all readings of a check, as typed. */
+const emptyCircumstances = {
+  km: '',
+  room: '',
+  rested: '',
+  operator: '',
+  gauge: '',
+  uncertainty: '',
+  load: '',
+  method: '',
+};
+type Circumstances = typeof emptyCircumstances;
+
+const numbersOf = (typed: Circumstances) => {
+  const number = (text: string) => (text.trim() === '' ? undefined : (parseDecimal(text) ?? null));
+  return {
+    km: number(typed.km),
+    room: number(typed.room),
+    rested: number(typed.rested),
+    uncertainty: number(typed.uncertainty),
+    load: number(typed.load),
+  };
+};
+
+export const BenchForm = (props: TabProps) => {
+  const { review } = props;
+  const words = d().bench;
+  const [pair, setPair] = useState<RecordId | ''>('');
+  const [at, setAt] = useState(toLocalMinute(Date.now()));
+  const [typed, setTyped] = useState(emptyCircumstances);
+  const [readings, setReadings] = useState<readonly ReadingForm[]>([emptyReading]);
+  const [photos, setPhotos] = useState<readonly string[]>([]);
+  const change = (index: number, part: Partial<ReadingForm>) =>
+    setReadings(readings.map((one, other) => (other === index ? { ...one, ...part } : one)));
+  const type = (field: keyof Circumstances) => (value: string) =>
+    setTyped({ ...typed, [field]: value });
+  const numbers = numbersOf(typed);
+
+  const save = async (close: () => void) => {
+    if (pair === '') return `${words.pair}: ${d().missing}`;
+    const { km, room, rested, uncertainty, load } = numbers;
+    for (const [value, label] of [
+      [km, words.distance],
+      [room, words.temperature],
+      [rested, words.rested],
+      [uncertainty, words.uncertainty],
+      [load, words.load],
+    ] as const)
+      if (value === null) return `${label}: ${d().wrongNumber}`;
+    const parsed: Reading[] = [];
+    for (const { measure, site, foot, value, unit } of readings) {
+      const number = parseDecimal(value);
+      if (number === null) return `${words.value}: ${d().wrongNumber}`;
+      parsed.push({
+        measure,
+        site,
+        foot,
+        value: number,
+        unit,
+        ...(typed.gauge.trim() !== '' && { gauge: typed.gauge.trim() }),
+        ...(typed.method.trim() !== '' && { method: typed.method.trim() }),
+        ...(typeof uncertainty === 'number' && { uncertainty }),
+        ...(typeof load === 'number' && { loadN: load }),
+      });
+    }
+    const saved = await saveRecord('bench-check', {
+      project: review.project.id,
+      pair,
+      at: toInstant(new Date(at).getTime()),
+      ...(typeof km === 'number' && { distanceM: toMetres(km, 'km') }),
+      ...(typeof room === 'number' && { temperatureC: celsius(room) }),
+      ...(typeof rested === 'number' && { restedH: rested }),
+      ...(typed.operator.trim() !== '' && { operator: typed.operator.trim() }),
+      readings: parsed,
+      ...(photos.length > 0 && { photos: [...photos] }),
+    });
+    if (!saved) return d().trouble;
+    setReadings([emptyReading]);
+    setPhotos([]);
+    close();
+    return null;
+  };
+
+  return (
+    <Unfold label={words.add}>
+      {(close) => (
+        <SmallForm save={() => save(close)}>
+          <div class="field-row">
+            <SelectField
+              label={words.pair}
+              value={pair}
+              options={review.pairs.map(({ id, code }) => ({ value: id, label: code }))}
+              onChange={setPair}
+            />
+            <DateTimeField label={words.at} value={at} onInput={setAt} />
+            <TextField label={words.rested} value={typed.rested} onInput={type('rested')} numeric />
+            <TextField
+              label={words.temperature}
+              value={typed.room}
+              onInput={type('room')}
+              numeric
+            />
+          </div>
+          <Careful {...props} {...numbers} hardness={readings} />
+          {readings.map((reading, index) => (
+            <fieldset class="field-row reading" key={index}>
+              <legend class="hidden-words">{`${words.reading} ${index + 1}`}</legend>
+              <SelectField
+                label={words.reading}
+                value={reading.measure}
+                options={measures.map((value) => ({ value, label: terms().measures[value] }))}
+                onChange={(measure) => change(index, { measure, unit: unitsOf[measure][0] })}
+              />
+              <TextField
+                label={words.site}
+                hint={words.siteHint}
+                value={reading.site}
+                onInput={(site) => change(index, { site })}
+              />
+              <Choice
+                label={words.foot}
+                options={[
+                  { value: 'left', label: t().left },
+                  { value: 'right', label: t().right },
+                ]}
+                value={reading.foot}
+                onChange={(foot) => change(index, { foot })}
+              />
+              <TextField
+                label={`${words.value}, ${terms().units[reading.unit]}`}
+                value={reading.value}
+                onInput={(value) => change(index, { value })}
+                numeric
+              />
+              {unitsOf[reading.measure].length > 1 && (
+                <SelectField
+                  label={d().rounds.unit}
+                  value={reading.unit}
+                  options={unitsOf[reading.measure].map((value) => ({
+                    value,
+                    label: terms().units[value],
+                  }))}
+                  onChange={(unit) => change(index, { unit })}
+                />
+              )}
+            </fieldset>
+          ))}
+          <Button
+            kind="quiet"
+            onClick={() =>
+              setReadings([...readings, { ...(readings.at(-1) ?? emptyReading), value: '' }])
+            }
+          >
+            {words.addReading}
+          </Button>
+          <div class="field-row">
+            <TextField label={words.operator} value={typed.operator} onInput={type('operator')} />
+            <TextField label={words.gauge} value={typed.gauge} onInput={type('gauge')} />
+            <TextField
+              label={words.uncertainty}
+              value={typed.uncertainty}
+              onInput={type('uncertainty')}
+              numeric
+            />
+            <TextField label={words.load} value={typed.load} onInput={type('load')} numeric />
+            <TextField label={words.method} value={typed.method} onInput={type('method')} />
+            <TextField label={words.distance} value={typed.km} onInput={type('km')} numeric />
+          </div>
+          <PhotoPicker label={words.photos} photos={photos} onChange={setPhotos} />
+        </SmallForm>
+      )}
+    </Unfold>
+  );
+};
+
+/** What already speaks against the check while it is typed: too little rest, a room too warm or too cold. */
+const Careful = (
+  props: TabProps & {
+    readonly rested: number | null | undefined;
+    readonly room: number | null | undefined;
+    readonly hardness: readonly ReadingForm[];
+  },
+) => {
+  const { rested, room } = props;
+  const speaker = speakerOf(props);
+  const warnings = checkWarnings(
+    {
+      // Any distance above 0: a new pair needs no rest, and one that was worn does.
+      distance: metres(1),
+      readings: props.hardness.flatMap(({ measure, site, foot, unit, value }) => {
+        const number = parseDecimal(value);
+        return number === null ? [] : [{ measure, site, foot, unit, value: number }];
+      }),
+      ...(typeof rested === 'number' && { restedH: rested }),
+      ...(typeof room === 'number' && { temperatureC: celsius(room) }),
+    },
+    [],
+  ).filter(({ code }) => code === 'short-rest' || code === 'temperature');
+  if (warnings.length === 0) return null;
+  return (
+    <Notice tone="plain" live>
+      <ul>
+        {warnings.map((warning) => (
+          <li key={warning.code}>{warningInWords(warning, speaker)}</li>
+        ))}
+      </ul>
+    </Notice>
+  );
+};

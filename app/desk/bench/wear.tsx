@@ -1,0 +1,323 @@
+/** Wear of one kind at one site of a round: the curve with its interval, what follows from it, and as a table. */
+import { useState } from 'preact/hooks';
+import type { RecordId } from '../../../core/records/index.ts';
+import {
+  doses,
+  PER_METRE,
+  type Dose,
+  type Felt,
+  type WearLook,
+  type WearPlace,
+} from '../../../core/review/index.ts';
+import type { Metres } from '../../../core/units/index.ts';
+import { DistanceChart } from '../../parts/charts/distance-chart.tsx';
+import { distanceFigure, formatNumber } from '../../parts/format.ts';
+import { settings } from '../../parts/settings.ts';
+import { d, t, terms } from '../../words/index.ts';
+import {
+  doseInWords,
+  limitTitle,
+  placeTitle,
+  siteLines,
+  unitName,
+  valueOf,
+  warningInWords,
+  wearLines,
+} from '../../words/say-wear.ts';
+import { useWork, type TabProps } from '../desk-state.ts';
+import { SelectField } from '../form-parts.tsx';
+import { speakerOf } from '../speaker.ts';
+
+const keyOf = ({ kind, site }: Pick<WearPlace, 'kind' | 'site'>): string => `${kind} ${site}`;
+
+const perUnit = (): number => (settings.value.distance === 'km' ? 1000 : 1609.344);
+
+/** A distance of the dose's reference runner as the chart's axis counts it. */
+const onAxis = (x: Metres, dose: Dose): number =>
+  dose === 'distance' ? x / perUnit() : (x * PER_METRE[dose]) / 1000;
+
+const axisTitle = (dose: Dose): string =>
+  dose === 'distance' ? d().bench.xTitle(settings.value.distance) : d().wear.xTitles[dose];
+
+export const Wear = (props: TabProps) => {
+  const { review, records } = props;
+  const words = d().wear;
+  const project = review.project.id;
+  const speaker = speakerOf(props);
+  const [chosen, setChosen] = useState<RecordId | null>(null);
+  const [key, setKey] = useState<string | null>(null);
+  const [dose, setDose] = useState<Dose>('distance');
+  const [pair, setPair] = useState<RecordId | 'new'>('new');
+  const places = useWork((desk) => desk.wearPlaces(project), [records]);
+  const rounds = review.rounds.filter(({ id }) => places?.some(({ round }) => round === id));
+  const round = rounds.find(({ id }) => id === chosen) ?? rounds.at(-1);
+  const own = places?.filter((place) => place.round === round?.id) ?? [];
+  // What was checked most tells most: it is shown first.
+  const most = own.reduce((best, place) => Math.max(best, place.checks), 0);
+  const place =
+    own.find((one) => keyOf(one) === key) ?? own.find(({ checks }) => checks === most) ?? null;
+  const pairs = review.pairs.filter((one) => one.round === round?.id);
+  const of = pairs.some(({ id }) => id === pair) && pair !== 'new' ? pair : null;
+  const look = useWork(
+    async (desk) => (place ? desk.wear(project, place, dose, of) : null),
+    [records, round?.id, place && keyOf(place), dose, of],
+  );
+  const felt = useWork(
+    async (desk) => (round ? desk.felt(project, round.id) : []),
+    [records, round?.id],
+  );
+  if (!places) return <p class="soft">{t().loading}</p>;
+  if (!round || !place) return <p>{d().bench.none}</p>;
+  return (
+    <>
+      <div class="options no-print">
+        <SelectField
+          label={words.round}
+          value={round.id}
+          options={rounds.map(({ id, name }) => ({ value: id, label: name }))}
+          onChange={setChosen}
+        />
+        <SelectField
+          label={words.place}
+          value={keyOf(place)}
+          options={own.map((one) => ({ value: keyOf(one), label: placeTitle(one, speaker) }))}
+          onChange={setKey}
+        />
+        <SelectField
+          label={words.against}
+          value={dose}
+          options={doses.map((value) => ({ value, label: terms().doses[value] }))}
+          onChange={setDose}
+        />
+        <SelectField<RecordId | 'new'>
+          label={words.curveOf}
+          value={of ?? 'new'}
+          options={[
+            { value: 'new', label: words.newPair },
+            ...pairs.map(({ id, code }) => ({ value: id, label: words.pairName(code) })),
+          ]}
+          onChange={setPair}
+        />
+      </div>
+      <h2>{`${round.name}: ${placeTitle(place, speaker)}`}</h2>
+      {look && (
+        <div class="two-columns">
+          <section class="stack">
+            <WearChart {...props} look={look} />
+            <p class="soft small">{words.key}</p>
+            <WearTable {...props} look={look} />
+          </section>
+          <section class="stack">
+            <ul>
+              {[
+                ...wearLines(look, review.project.brief.distanceM, speaker),
+                ...siteLines(look, speaker),
+              ].map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+            <Warnings {...props} look={look} />
+          </section>
+        </div>
+      )}
+      {felt && felt.length > 0 && <FeltPart felt={felt} />}
+    </>
+  );
+};
+
+const WearChart = (props: TabProps & { look: WearLook }) => {
+  const { look } = props;
+  const words = d().wear;
+  const speaker = speakerOf(props);
+  const { dose, points, curve, greatest } = look;
+  const x = (at: Metres) => onAxis(at, dose);
+  const named = new Map<string, (typeof points)[number][]>();
+  for (const point of points) named.set(point.pair, [...(named.get(point.pair) ?? []), point]);
+  const line = (part: readonly NonNullable<typeof curve>[number][]) =>
+    part.map((one) => ({ x: x(one.x), y: one.median, label: '' }));
+  const within = curve?.filter((one) => one.x <= greatest) ?? [];
+  const last = within.at(-1);
+  const beyond = curve?.filter((one) => one.x > greatest) ?? [];
+  const start = curve?.[0]?.median;
+  return (
+    <DistanceChart
+      title={placeTitle(look, speaker)}
+      xTitle={axisTitle(dose)}
+      yTitle={`${placeTitle(look, speaker)}, ${unitName(look, speaker)}`}
+      series={[
+        ...[...named].map(([pair, own]) => ({
+          name: speaker.pair(pair),
+          points: own
+            .map((point) => ({
+              x: x(point.x),
+              y: point.value,
+              label: d().bench.point(
+                speaker.pair(pair),
+                valueOf(point.value, look, speaker),
+                doseInWords(point.x, dose, speaker),
+              ),
+            }))
+            .sort((a, b) => a.x - b.x),
+        })),
+        ...(curve && within.length > 1
+          ? [{ name: words.curve, curve: 'fitted' as const, points: line(within) }]
+          : []),
+        ...(beyond.length > 0
+          ? [
+              {
+                name: words.beyond,
+                curve: 'extrapolated' as const,
+                points: line(last ? [last, ...beyond] : beyond),
+              },
+            ]
+          : []),
+      ]}
+      bands={
+        curve
+          ? [
+              {
+                name: words.band,
+                points: curve.map((one) => ({ x: x(one.x), lo: one.lower, hi: one.upper })),
+              },
+            ]
+          : []
+      }
+      limits={look.limits.flatMap(({ limit }) => {
+        const y =
+          limit.basis === 'reading'
+            ? limit.value
+            : start === undefined
+              ? null
+              : limit.value * start;
+        return y === null ? [] : [{ y, label: limitTitle(limit, look, speaker) }];
+      })}
+      formatX={(value) => formatNumber(value, 0)}
+      formatY={(value) => formatNumber(value, 2)}
+    />
+  );
+};
+
+const WearTable = (props: TabProps & { look: WearLook }) => {
+  const { look } = props;
+  const words = d().bench;
+  const speaker = speakerOf(props);
+  const unit = unitName(look, speaker);
+  const curve = look.curve?.filter((_, at) => at % 4 === 0) ?? [];
+  const byPair = new Map<string, string[]>();
+  for (const { pair, x, value } of [...look.points].sort((a, b) => a.x - b.x))
+    byPair.set(pair, [
+      ...(byPair.get(pair) ?? []),
+      `${formatNumber(value, 2)} @ ${look.dose === 'distance' ? distanceFigure(x) : formatNumber(onAxis(x, look.dose), 0)}`,
+    ]);
+  return (
+    <details>
+      <summary class="button button-quiet">{words.table}</summary>
+      <div class="table-wrap" tabIndex={0} role="region" aria-label={words.table}>
+        {curve.length > 0 && (
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">{axisTitle(look.dose)}</th>
+                <th scope="col" class="right">{`${d().wear.curve}, ${unit}`}</th>
+                <th scope="col" class="right">
+                  {d().wear.band}
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {curve.map((one) => (
+                <tr key={one.x}>
+                  <th scope="row">{formatNumber(onAxis(one.x, look.dose), 0)}</th>
+                  <td class="right">{formatNumber(one.median, 2)}</td>
+                  <td class="right">{`${formatNumber(one.lower, 2)} … ${formatNumber(one.upper, 2)}`}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        )}
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{words.pair}</th>
+              <th scope="col">{`${words.readings}, ${unit} @ ${axisTitle(look.dose)}`}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {[...byPair].map(([pair, readings]) => (
+              <tr key={pair}>
+                <th scope="row">{speaker.pair(pair)}</th>
+                <td>{readings.join('   ')}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </details>
+  );
+};
+
+const Warnings = (props: TabProps & { look: WearLook }) => {
+  const speaker = speakerOf(props);
+  const warned = props.look.points.filter(({ warnings }) => warnings.length > 0);
+  if (warned.length === 0) return null;
+  return (
+    <details>
+      <summary class="button button-quiet">{`${d().wear.warningsTitle} (${warned.length})`}</summary>
+      <ul class="small">
+        {warned.map(({ check, pair, x, warnings }) => (
+          <li key={check}>
+            {`${speaker.pair(pair)}, ${doseInWords(x, props.look.dose, speaker)}: ${warnings
+              .map((warning) => warningInWords(warning, speaker))
+              .join('; ')}`}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+};
+
+const FeltPart = ({ felt }: { felt: readonly Felt[] }) => {
+  const words = d().wear;
+  const signed = (value: number) =>
+    `${value > 0 ? '+' : value < 0 ? '−' : ''}${formatNumber(Math.abs(value), 1)}`;
+  const nameOf = ({ attribute }: Felt) => terms().attributes[attribute].name;
+  return (
+    <section class="stack">
+      <h2>{words.felt}</h2>
+      <div class="two-columns">
+        <DistanceChart
+          title={words.felt}
+          xTitle={axisTitle('distance')}
+          yTitle={words.feltScore}
+          yCovers={[0, 100]}
+          series={felt.map((one) => ({
+            name: nameOf(one),
+            points: one.stretches.map(({ fromM, toM, mean }) => ({
+              x: (fromM + toM) / 2 / perUnit(),
+              y: mean.mean,
+              label: `${nameOf(one)}, ${distanceFigure(fromM)}–${distanceFigure(toM)} ${settings.value.distance}: ${formatNumber(mean.mean, 0)}${mean.interval ? ` (${formatNumber(mean.interval.lower, 0)} … ${formatNumber(mean.interval.upper, 0)})` : ''}, n ${mean.n}`,
+            })),
+          }))}
+          formatX={(value) => formatNumber(value, 0)}
+          formatY={(value) => formatNumber(value, 0)}
+        />
+        <ul>
+          {felt.map((one) => (
+            <li key={one.attribute}>
+              {one.per100Km
+                ? words.feltLine(
+                    nameOf(one),
+                    signed(one.per100Km.mean),
+                    signed(one.per100Km.lower),
+                    signed(one.per100Km.upper),
+                    one.testers,
+                  )
+                : `${nameOf(one)}: ${words.feltNone}`}
+            </li>
+          ))}
+          <li class="soft">{words.feltPart}</li>
+        </ul>
+      </div>
+    </section>
+  );
+};

@@ -1,0 +1,78 @@
+/** Does each round hold for what its brief promises, item by item, and what would settle what is open? */
+import { Button } from '../parts/controls/controls.tsx';
+import { formatDistance } from '../parts/format.ts';
+import type { Verdict as RoundVerdict } from '../../core/review/index.ts';
+import { d, t, terms } from '../words/index.ts';
+import { itemInWords } from '../words/say-wear.ts';
+import { useWork, type TabProps } from './desk-state.ts';
+import { speakerOf } from './speaker.ts';
+
+export const Verdict = (props: TabProps) => {
+  const { review, records } = props;
+  const words = d().verdict;
+  const verdicts = useWork((desk) => desk.verdicts(review.project.id), [records]);
+  const { name, brief } = review.project;
+  if (!verdicts) return <p class="soft">{t().loading}</p>;
+  if (verdicts.length === 0) return <p>{d().rounds.none}</p>;
+  return (
+    <>
+      <div class="row row-apart">
+        <p>{words.brief(name, formatDistance(brief.distanceM))}</p>
+        <span class="no-print">
+          <Button kind="quiet" onClick={() => window.print()}>
+            {d().complaints.print}
+          </Button>
+        </span>
+      </div>
+      {verdicts.toReversed().map((verdict) => (
+        <OfRound {...props} verdict={verdict} key={verdict.round} />
+      ))}
+      <p class="soft small">{words.how}</p>
+      <p class="soft small">{words.caution}</p>
+    </>
+  );
+};
+
+const OfRound = (props: TabProps & { verdict: RoundVerdict }) => {
+  const { review, verdict } = props;
+  const speaker = speakerOf(props);
+  const items = verdict.items.map((item) =>
+    itemInWords(item, review.project.brief.distanceM, speaker),
+  );
+  return (
+    <section class="sheet">
+      <div class="row row-apart">
+        <h2>{speaker.round(verdict.round)}</h2>
+        <Word word={verdict.word} />
+      </div>
+      <dl class="verdict">
+        {items.map(({ title, word, lines, settle }) => (
+          <div key={title}>
+            <dt>
+              {title} <Word word={word} />
+            </dt>
+            <dd>
+              {lines.map((line) => (
+                <p key={line}>{line}</p>
+              ))}
+              {settle.length > 0 && (
+                <details>
+                  <summary class="button button-quiet">{d().verdict.settle}</summary>
+                  <ul>
+                    {settle.map((line) => (
+                      <li key={line}>{line}</li>
+                    ))}
+                  </ul>
+                </details>
+              )}
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+};
+
+const Word = ({ word }: { word: RoundVerdict['word'] }) => (
+  <span class={`holds holds-${word}`}>{terms().holds[word]}</span>
+);

@@ -1,0 +1,333 @@
+/** What do the bench checks say of wear, and what is the verdict, in sentences? The same on desk and terminal. */
+import type { Limit } from '../../core/records/index.ts';
+import type { Dose, VerdictItem, WearLook, WearPlace, Verdict } from '../../core/review/index.ts';
+import { PER_METRE } from '../../core/review/index.ts';
+import type { Metres } from '../../core/units/index.ts';
+import {
+  forms,
+  scaleOf,
+  type CheckWarning,
+  type Crossing,
+  type WearKind,
+} from '../../core/wear/index.ts';
+import { cellTitle, pOf, type Speaker } from './say-complaint.ts';
+
+const DECIMALS: Readonly<Record<WearKind, number>> = {
+  'stack-height mm': 1,
+  'tread-depth mm': 2,
+  'hardness asker-c': 1,
+  'hardness shore-a': 1,
+  'mass g': 1,
+  'impact-peak N': 0,
+  'energy-absorbed J': 2,
+  'energy-absorbed %': 1,
+  'energy-returned J': 2,
+  'energy-returned %': 1,
+};
+
+type Kind = Pick<WearPlace, 'kind'>;
+
+const partsOf = (kind: WearKind) => {
+  const [measure, unit] = kind.split(' ') as [
+    keyof Speaker['glossary']['measures'],
+    keyof Speaker['glossary']['units'],
+  ];
+  return { measure, unit };
+};
+
+export const unitName = ({ kind }: Kind, { glossary }: Speaker): string =>
+  glossary.units[partsOf(kind).unit];
+
+export const placeTitle = (
+  { kind, site }: Pick<WearPlace, 'kind' | 'site'>,
+  { glossary }: Speaker,
+): string => `${glossary.measures[partsOf(kind).measure]}, ${site}`;
+
+const signed = (value: number, write: (value: number) => string): string =>
+  `${value > 0 ? '+' : value < 0 ? '−' : ''}${write(Math.abs(value))}`;
+
+/** A value with its unit. */
+export const valueOf = (value: number, { kind }: Kind, speaker: Speaker): string =>
+  `${speaker.number(value, DECIMALS[kind])} ${unitName({ kind }, speaker)}`;
+
+/** A change: percent on a ratio scale, else in the unit. */
+const changeOf = (change: number, { kind }: Kind, speaker: Speaker): string =>
+  scaleOf(kind) === 'ratio'
+    ? signed(change - 1, speaker.percent)
+    : signed(change, (value) => valueOf(value, { kind }, speaker));
+
+/** A distance of the dose's reference runner as its reader counts it. */
+export const doseInWords = (x: Metres, dose: Dose, speaker: Speaker): string =>
+  dose === 'distance'
+    ? speaker.distance(x)
+    : speaker.desk.wear.amounts[dose](speaker.number((x * PER_METRE[dose]) / 1000, 0));
+
+/** A limit of the brief, such as "Stack height, heel-centre must stay at least 34 mm". */
+export const limitTitle = (
+  { measure, site, bound, value, basis }: Limit,
+  place: Kind | null,
+  speaker: Speaker,
+): string => {
+  const { desk, glossary } = speaker;
+  const what = [glossary.measures[measure], ...(site === undefined ? [] : [site])].join(', ');
+  return desk.wear.limit(
+    what,
+    desk.brief.bounds[bound],
+    basis === 'share-of-new'
+      ? desk.wear.ofNew(speaker.percent(value))
+      : place
+        ? valueOf(value, place, speaker)
+        : speaker.number(value, 2),
+  );
+};
+
+const crossing = (at: Crossing, dose: Dose, speaker: Speaker): string =>
+  at === 'beyond-checks' ? speaker.desk.wear.beyondChecks : doseInWords(at, dose, speaker);
+
+const crossingLine = (
+  distance: { lower: Crossing; median: Crossing; upper: Crossing } | null,
+  dose: Dose,
+  speaker: Speaker,
+): string[] => {
+  if (distance === null) return [];
+  if (distance.lower === 'beyond-checks') return [speaker.desk.wear.notCrossed];
+  if (distance.median === 'beyond-checks')
+    return [speaker.desk.wear.crossedAfter(doseInWords(distance.lower, dose, speaker))];
+  return [
+    speaker.desk.wear.crossing(
+      crossing(distance.lower, dose, speaker),
+      crossing(distance.median, dose, speaker),
+      crossing(distance.upper, dose, speaker),
+    ),
+  ];
+};
+
+/** All that one look says of wear, most wanted first. */
+export const wearLines = (look: WearLook, briefM: Metres, speaker: Speaker): string[] => {
+  const words = speaker.desk.wear;
+  const { glossary, percent } = speaker;
+  const { dose } = look;
+  const brief = doseInWords(briefM, dose, speaker);
+  const lines: string[] = [];
+  if (look.basis === 'prior-only') lines.push(words.priorOnly);
+  if (look.foam === null) lines.push(words.foamUnknown);
+  const { atBrief } = look;
+  if (atBrief && look.basis === 'checks') {
+    const { change, value } = atBrief;
+    const [median, lower, upper] = [change.median, change.lower, change.upper].map((one) =>
+      changeOf(one, look, speaker),
+    ) as [string, string, string];
+    lines.push(
+      words.change(
+        `${placeTitle(look, speaker)}: ${glossary.directions[look.direction]}`,
+        brief,
+        median,
+        lower,
+        upper,
+      ),
+    );
+    if (value)
+      lines.push(
+        words.value(
+          brief,
+          ...([value.median, value.lower, value.upper].map((one) =>
+            valueOf(one, look, speaker),
+          ) as [string, string, string]),
+        ),
+      );
+  } else if (look.basis === 'checks')
+    lines.push(`${placeTitle(look, speaker)}: ${glossary.directions[look.direction]}.`);
+  for (const { limit, hold, distance, tooFar } of look.limits) {
+    const title = limitTitle(limit, look, speaker);
+    if (tooFar) lines.push(words.tooFar(title, brief));
+    else if (hold)
+      lines.push(words.hold(title, brief, percent(hold.chance), glossary.holds[hold.word]));
+    lines.push(...crossingLine(distance, dose, speaker));
+  }
+  if (look.basis === 'checks')
+    lines.push(
+      look.toldApart
+        ? words.toldApart(
+            glossary.forms[look.toldApart],
+            forms
+              .filter(({ name }) => name !== look.toldApart)
+              .map(({ name }) => glossary.forms[name])
+              .join(', '),
+          )
+        : words.notToldApart(
+            forms
+              .map(({ name }) => `${glossary.forms[name]} ${percent(look.forms[name])}`)
+              .join('; '),
+          ),
+    );
+  for (const { pair, change, p } of look.outlying)
+    lines.push(words.outlying(speaker.pair(pair), words.outlier[change], pOf(p, speaker)));
+  const { leftAgainstRight: sides } = look;
+  if (sides?.interval) {
+    const write = (value: number) => signed(value, (one) => valueOf(one, look, speaker));
+    lines.push(
+      words.leftRight(
+        write(sides.mean),
+        write(sides.interval.lower),
+        write(sides.interval.upper),
+        sides.n,
+      ),
+    );
+  }
+  for (const { round, at, difference } of look.against)
+    lines.push(
+      words.againstRound(
+        speaker.round(round),
+        doseInWords(at, dose, speaker),
+        ...([difference.median, difference.lower, difference.upper].map((one) =>
+          changeOf(one, look, speaker),
+        ) as [string, string, string]),
+      ),
+    );
+  for (const { pair, distance, narrowing } of look.next)
+    lines.push(
+      words.next(speaker.pair(pair), doseInWords(distance, dose, speaker), percent(narrowing)),
+    );
+  if (look.leftOut > 0) lines.push(words.leftOut(look.leftOut));
+  const { basis, source } = look.prior.change;
+  lines.push(words.basis[basis](source));
+  return lines;
+};
+
+/** Where wear goes first: the sites of the same kind, the greatest change first. */
+export const siteLines = ({ kind, dose, sites }: WearLook, speaker: Speaker): string[] =>
+  sites.length === 0
+    ? []
+    : [
+        `${speaker.desk.wear.sites}: ${sites
+          .map(
+            ({ site, at, change }) =>
+              `${site} ${changeOf(change.median, { kind }, speaker)} (${changeOf(change.lower, { kind }, speaker)} … ${changeOf(change.upper, { kind }, speaker)}) @ ${doseInWords(at, dose, speaker)}`,
+          )
+          .join('; ')}`,
+      ];
+
+/** What speaks against reading a check as wear. */
+export const warningInWords = (
+  warning: CheckWarning,
+  { desk, number, percent }: Speaker,
+): string => {
+  const words = desk.wear.warning;
+  switch (warning.code) {
+    case 'short-rest':
+      return words[warning.code](number(warning.restedH, 0), percent(warning.left.long));
+    case 'temperature':
+      return words[warning.code](
+        `${number(warning.celsius, 0)} °C`,
+        warning.askerC === null ? null : signed(warning.askerC, (value) => number(value, 1)),
+      );
+    case 'measured-otherwise':
+      return words[warning.code](warning.differs.map((way) => desk.wear.ways[way]).join(', '));
+    case 'temperature-missing':
+    case 'no-start':
+    case 'impossible-value':
+      return words[warning.code];
+  }
+};
+
+export interface SaidItem {
+  readonly title: string;
+  readonly word: VerdictItem['word'];
+  readonly lines: readonly string[];
+  /** What would settle it. */
+  readonly settle: readonly string[];
+}
+
+/** One item of a verdict, with its evidence. */
+export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker): SaidItem => {
+  const { desk, glossary, percent, number } = speaker;
+  const words = desk.verdict;
+  const { word } = item;
+  switch (item.what) {
+    case 'wear': {
+      const { limit, hold, tooFar, distance, pairs, checks, next } = item;
+      const place = placeTitle(item, speaker);
+      const brief = speaker.distance(briefM);
+      return {
+        title: `${limitTitle(limit, item, speaker)}${limit.site === undefined ? ` (${item.site})` : ''}`,
+        word,
+        lines: [
+          words.evidence(pairs, checks),
+          ...(tooFar
+            ? [desk.wear.tooFar(place, brief)]
+            : hold
+              ? [desk.wear.hold(place, brief, percent(hold.chance), glossary.holds[hold.word])]
+              : []),
+          ...crossingLine(distance, 'distance', speaker),
+        ],
+        settle: next.map(({ pair, distance: at, narrowing }) =>
+          desk.wear.next(speaker.pair(pair), speaker.distance(at), percent(narrowing)),
+        ),
+      };
+    }
+    case 'not-measured':
+      return {
+        title: limitTitle(item.limit, null, speaker),
+        word,
+        lines: [words.notMeasured],
+        settle: [],
+      };
+    case 'structure': {
+      const { held, failed, pairs, weibull } = item;
+      return {
+        title: words.items.structure,
+        word,
+        lines: [
+          held
+            ? words.structure(
+                failed,
+                pairs,
+                percent(held.share),
+                percent(held.lower),
+                percent(held.upper),
+              )
+            : words.structureNone(pairs),
+          ...(weibull
+            ? [
+                words.weibull(
+                  number(weibull.shape, 1),
+                  percent(weibull.held.share),
+                  percent(weibull.held.lower),
+                  percent(weibull.held.upper),
+                ),
+              ]
+            : []),
+        ],
+        settle: [],
+      };
+    }
+    case 'complaints':
+      return {
+        title: words.items.complaints,
+        word,
+        lines: [
+          item.growing.length > 0
+            ? words.growing(item.growing.map((cell) => cellTitle(cell, speaker)).join('; '))
+            : words.notGrowing(item.pairsThere),
+        ],
+        settle: [],
+      };
+    case 'stop-use':
+      return {
+        title: words.items['stop-use'],
+        word,
+        lines: [
+          item.pairs.length > 0
+            ? words.stopped(item.pairs.map(speaker.pair).join(', '))
+            : words.notStopped,
+        ],
+        settle: [],
+      };
+  }
+};
+
+/** The round with its verdict. */
+export const verdictTitle = (
+  { round, word }: Verdict,
+  { desk, glossary, ...names }: Speaker,
+): string => desk.verdict.of(names.round(round), glossary.holds[word]);

@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { emptyBenchTable, readBenchTable } from '../../../app/desk/bench/bench-csv.ts';
+import { readBody } from '../../../core/records/index.ts';
+import { idOf } from '../../core/records/make.ts';
+
+const PROJECT = idOf(1);
+const pairs = new Map([
+  ['146', idOf(2)],
+  ['A-7', idOf(3)],
+]);
+const read = (...lines: string[]) => readBenchTable(lines.join('\r\n'), PROJECT, pairs);
+const heading = emptyBenchTable().trim();
+
+describe('a table of bench checks', () => {
+  it('makes one check of the lines of one pair at one instant, as the records want it', () => {
+    const { checks, troubles } = read(
+      heading,
+      '146,2026-05-01T09:30:00+02:00,stack-height,heel-centre,left,"35,8",mm,120,30,23,"Shop, A",calliper C1,0.05,50,ISO x',
+      '146,2026-05-01T09:30:00+02:00,stack-height,heel-centre,right,35.9,mm,120,30,23,"Shop, A",calliper C1,0.05,50,ISO x',
+      'a-7,2026-05-02 10:00Z,hardness,heel-centre,left,45.5,asker-c,,,,,,,,',
+    );
+    expect(troubles).toEqual([]);
+    expect(checks).toHaveLength(2);
+    expect(checks[0]).toMatchObject({
+      pair: idOf(2),
+      at: '2026-05-01T07:30:00Z',
+      distanceM: 120_000,
+      restedH: 30,
+      temperatureC: 23,
+      operator: 'Shop, A',
+      readings: [
+        { foot: 'left', value: 35.8, gauge: 'calliper C1', uncertainty: 0.05, loadN: 50 },
+        { foot: 'right', value: 35.9 },
+      ],
+    });
+    for (const check of checks) expect(readBody('bench-check', check).ok).toBe(true);
+  });
+
+  it('tells every line that it cannot read, by line and column, and keeps the others', () => {
+    const { checks, troubles } = read(
+      heading,
+      '999,2026-05-01T09:30Z,stack-height,heel,left,35,mm,,,,,,,,',
+      '146,yesterday,stack-height,heel,left,35,mm,,,,,,,,',
+      '146,2026-05-01T09:30Z,thickness,heel,left,35,mm,,,,,,,,',
+      '146,2026-05-01T09:30Z,stack-height,Heel centre,both,thick,inch,-3,,,,,,,',
+      '146,2026-05-01T09:30Z,stack-height,heel,left,35,mm,,,,,,,,',
+    );
+    expect(checks).toHaveLength(1);
+    expect(troubles.map(({ line, column, why }) => `${line} ${column} ${why}`)).toEqual([
+      '2 pair unknown-pair',
+      '3 measured_at no-date',
+      '4 measure unknown-word',
+      '5 site no-site',
+      '5 unit unknown-word',
+      '5 foot unknown-word',
+      '5 value no-number',
+      '5 distance_km out-of-range',
+    ]);
+  });
+
+  it('names the columns that are missing, and takes them in any order and spelling', () => {
+    const { checks, troubles } = read('pair,value', '146,35');
+    expect(checks).toEqual([]);
+    expect(troubles.map(({ column }) => column)).toEqual([
+      'measured_at',
+      'measure',
+      'site',
+      'foot',
+      'unit',
+    ]);
+    const mixed = read(
+      '\uFEFFValue,Unit,Foot,Site,Measure,Measured at,Pair',
+      '2.95,mm,LEFT,heel-lateral,Tread-Depth,2026-05-01T09:30Z,146',
+    );
+    expect(mixed.troubles).toEqual([]);
+    expect(mixed.checks[0]?.readings[0]).toMatchObject({ measure: 'tread-depth', value: 2.95 });
+  });
+
+  it('reads an empty table as nothing', () => {
+    expect(readBenchTable(emptyBenchTable(), PROJECT, pairs)).toEqual({ checks: [], troubles: [] });
+  });
+});

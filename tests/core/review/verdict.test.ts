@@ -1,0 +1,239 @@
+/** From bench checks to a verdict: limits, structure, growing complaints, stop-use; and what a look shows. */
+import { describe, expect, it } from 'vitest';
+import {
+  sealRevision,
+  viewOfHeads,
+  type RecordId,
+  type Revision,
+} from '../../../core/records/index.ts';
+import {
+  lookAtWear,
+  openProject,
+  PER_METRE,
+  reviewProject,
+  verdictOf,
+  wearPlaces,
+  type ProjectLog,
+} from '../../../core/review/index.ts';
+import { idOf, stampAt } from '../records/make.ts';
+
+const [PROJECT, ROUND] = [idOf(1), idOf(2)];
+const DAY_MS = 86_400_000;
+const START = Date.UTC(2026, 4, 1);
+const at = (day: number) => new Date(START + day * DAY_MS).toISOString().replace('.000', '');
+
+const record = (id: RecordId, kind: string, body: Record<string, unknown>): Revision =>
+  sealRevision({ id, kind, author: idOf(9), sv: 1, body }, stampAt(1), null);
+
+const brief = (more: Record<string, unknown> = {}) => ({
+  runner: 'neutral',
+  use: 'tempo',
+  surfaces: ['road'],
+  distanceM: 300_000,
+  allowedRate: { complaint: 0.05, pain: 0.01 },
+  limits: [
+    { measure: 'stack-height', site: 'heel', bound: 'at-least', value: 30, basis: 'reading' },
+    { measure: 'tread-depth', bound: 'at-least', value: 1, basis: 'reading' },
+  ],
+  attributes: ['overall'],
+  ...more,
+});
+
+const PAIRS = 6;
+/** Every pair runs 20 km a day for so many days; readings at the given days. */
+const log = (plan: {
+  readonly days: number;
+  readonly stack: (km: number) => number;
+  readonly checkDays: readonly number[];
+  readonly more?: readonly Revision[];
+  readonly slips?: (day: number) => boolean;
+  readonly height?: number;
+}): ProjectLog => {
+  const pairs = Array.from({ length: PAIRS }, (_, p) => p);
+  const revisions = [
+    record(PROJECT, 'project', { name: 'Test', brief: brief() }),
+    record(ROUND, 'round', {
+      project: PROJECT,
+      name: 'R1',
+      order: 1,
+      stage: 'first-samples',
+      changes: [],
+      foam: 'eva',
+      blueprint: [],
+    }),
+    ...pairs.flatMap((p) => [
+      record(idOf(10 + p), 'pair', {
+        project: PROJECT,
+        round: ROUND,
+        code: `${100 + p}`,
+        sizeMm: 265,
+      }),
+      record(idOf(30 + p), 'tester', {
+        code: `T${p}`,
+        ...(plan.height !== undefined && { heightM: plan.height, massKg: 70 }),
+      }),
+      record(idOf(50 + p), 'hand-out', {
+        project: PROJECT,
+        pair: idOf(10 + p),
+        tester: idOf(30 + p),
+        from: at(0),
+        blind: true,
+      }),
+      ...Array.from({ length: plan.days }, (_, day) =>
+        record(idOf(1000 + 100 * p + day), 'run', {
+          project: PROJECT,
+          pair: idOf(10 + p),
+          tester: idOf(30 + p),
+          startedAt: at(day + 0.25),
+          distanceM: 20_000,
+          distanceFrom: 'typed',
+          durationS: 6000,
+          feet:
+            p < 4 && plan.slips?.(day)
+              ? {
+                  answer: 'complaints',
+                  complaints: [{ foot: 'left', zone: 'U10', kind: 'heel-slip' }],
+                }
+              : { answer: 'nothing' },
+        }),
+      ),
+      ...plan.checkDays.map((day, n) =>
+        record(idOf(5000 + 10 * p + n), 'bench-check', {
+          project: PROJECT,
+          pair: idOf(10 + p),
+          at: at(day),
+          temperatureC: 23,
+          restedH: 30,
+          readings: (['left', 'right'] as const).map((foot) => ({
+            measure: 'stack-height',
+            site: 'heel',
+            foot,
+            unit: 'mm',
+            value: plan.stack(20 * day) + 0.1 * p,
+          })),
+        }),
+      ),
+    ]),
+    ...(plan.more ?? []),
+  ];
+  return openProject(viewOfHeads(revisions), PROJECT, START + 100 * DAY_MS) as ProjectLog;
+};
+
+const verdict = (of: ProjectLog) => {
+  const [round] = reviewProject(of).rounds;
+  if (!round) throw new Error('no round');
+  return verdictOf(of, round);
+};
+const item = (of: ProjectLog, what: string) => verdict(of).items.find((one) => one.what === what);
+
+const fine = { days: 16, stack: (x: number) => 36 - x / 400, checkDays: [0, 5, 10, 15.5] };
+
+describe('the verdict on a round', () => {
+  it('holds where the readings stay far from the limit, and is not known where nothing was measured', () => {
+    const of = log(fine);
+    expect(item(of, 'wear')).toMatchObject({
+      word: 'holds',
+      kind: 'stack-height mm',
+      pairs: PAIRS,
+    });
+    expect(item(of, 'not-measured')).toMatchObject({ limit: { measure: 'tread-depth' } });
+    expect(item(of, 'complaints')).toMatchObject({ word: 'holds', pairsThere: PAIRS, growing: [] });
+    expect(item(of, 'structure')).toMatchObject({ word: 'not-known-yet', pairs: PAIRS, failed: 0 });
+    expect(verdict(of).word).toBe('not-known-yet');
+  });
+
+  it('does not hold where the limit is crossed long before the brief’s distance', () => {
+    const of = log({ ...fine, stack: (x) => 36 - x / 20 });
+    expect(item(of, 'wear')).toMatchObject({ word: 'does-not-hold' });
+    expect(verdict(of).word).toBe('does-not-hold');
+  });
+
+  it('says what would settle it where checks end early', () => {
+    const of = log({ days: 16, stack: (x) => 33 - x / 60, checkDays: [0, 4, 8] });
+    const open = item(of, 'wear');
+    expect(open?.word).toBe('not-known-yet');
+    const [first] = open?.what === 'wear' ? open.next : [];
+    expect(first?.narrowing).toBeGreaterThan(0);
+    expect(first?.distance).toBe(300_000);
+  });
+
+  it('says nothing beyond twice the distance of the checks', () => {
+    const of = log({ days: 16, stack: (x) => 36 - x / 400, checkDays: [0, 2, 4] });
+    expect(item(of, 'wear')).toMatchObject({ tooFar: true, word: 'not-known-yet' });
+    const place = wearPlaces(of)[0];
+    if (!place) throw new Error('no place');
+    const look = lookAtWear(of, place, 'distance', null);
+    expect(look?.atBrief).toBeNull();
+    expect(look?.curve?.at(-1)?.x).toBe(160_000);
+  });
+
+  it('does not hold with a complaint that grows, and with a stop-use notice that stands', () => {
+    const grows = log({ ...fine, slips: (day) => day >= 9 });
+    expect(item(grows, 'complaints')).toMatchObject({
+      word: 'does-not-hold',
+      growing: [{ zone: 'U10', kind: 'heel-slip' }],
+    });
+    const stop = record(idOf(90), 'stop-use', {
+      project: PROJECT,
+      pairs: [idOf(11)],
+      reason: 'Sole peels',
+      from: at(3),
+    });
+    expect(item(log({ ...fine, more: [stop] }), 'stop-use')).toMatchObject({
+      word: 'does-not-hold',
+      pairs: [idOf(11)],
+    });
+  });
+
+  it('counts a pair that came apart at its distance then', () => {
+    const damage = record(idOf(91), 'damage-report', {
+      project: PROJECT,
+      pair: idOf(12),
+      tester: idOf(32),
+      what: 'sole-peeling',
+      at: at(5),
+    });
+    const of = log({ ...fine, more: [damage] });
+    const structure = item(of, 'structure');
+    expect(structure).toMatchObject({ failed: 1, pairs: PAIRS });
+    if (structure?.what !== 'structure') throw new Error('no structure');
+    expect(structure.steps[0]).toMatchObject({ time: 100_000, events: 1, atRisk: 6 });
+  });
+});
+
+describe('a look at wear', () => {
+  const place = { round: ROUND, kind: 'stack-height mm', site: 'heel' } as const;
+
+  it('has the mean of both shoes at the distance from the runs', () => {
+    const look = lookAtWear(log(fine), place, 'distance', null);
+    expect(look?.points).toHaveLength(4 * PAIRS);
+    expect(look?.points[1]).toMatchObject({
+      x: 100_000,
+      value: expect.closeTo(35.75, 9) as number,
+    });
+    expect(look?.direction).toBe('falls');
+    expect(look?.leftAgainstRight).toMatchObject({ n: PAIRS, mean: 0 });
+    expect(look?.points.flatMap(({ warnings }) => warnings)).toEqual([]);
+  });
+
+  it('counts steps and force as the distance of a reference runner, and leaves out what it cannot', () => {
+    const steps = lookAtWear(log({ ...fine, height: 1.75 }), place, 'steps', null);
+    expect(steps?.leftOut).toBe(0);
+    // 20 km at 5:00 a kilometre and 1.75 m: 1084 + 143.6 · 8.047 − 13.5 · 68.9 steps a mile (Hoeger 2008).
+    const perMile = 1084 + (143.6 * 300 * 1609.344) / 60_000 - (13.5 * 1.75) / 0.0254;
+    const expected = ((perMile / 1.609344) * 20 * 5) / 2 / PER_METRE.steps;
+    expect(steps?.points[1]?.x).toBeCloseTo(expected, 3);
+    const load = lookAtWear(log({ ...fine, height: 1.75 }), place, 'load', null);
+    // 70 kg, faster than 3 m/s: a little more force a step than the reference.
+    expect((load?.points[1]?.x ?? 0) / (steps?.points[1]?.x ?? 1)).toBeCloseTo(
+      (2.51 + 0.16 * (1000 / 300 - 3)) / 2.51,
+      9,
+    );
+    // Without a height only the readings of new pairs have a place.
+    expect(lookAtWear(log(fine), place, 'steps', null)).toMatchObject({ leftOut: 3 * PAIRS });
+  });
+
+  it('is null where nothing was read', () => {
+    expect(lookAtWear(log(fine), { ...place, site: 'toe' }, 'distance', null)).toBeNull();
+  });
+});
