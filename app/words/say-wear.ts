@@ -13,7 +13,7 @@ import {
 import { cellTitle, pOf, type Speaker } from './say-complaint.ts';
 
 const DECIMALS: Readonly<Record<WearKind, number>> = {
-  'stack-height mm': 1,
+  'stack-height mm': 2,
   'tread-depth mm': 2,
   'hardness asker-c': 1,
   'hardness shore-a': 1,

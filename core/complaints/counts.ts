@@ -5,16 +5,9 @@
  * bothered me". Zero complaints and nobody asked are different things and stay different here.
  */
 import type { ComplaintKind, ZoneCode } from '../foot/index.ts';
-import type { Complaint, Foot, RecordId } from '../records/index.ts';
+import type { Foot, RecordId } from '../records/index.ts';
+import type { FeetAnswer } from './feet-answer.ts';
 import { tallyAnswers, type CellTally, type Tally } from './tally.ts';
-
-/** One run's answer to the feet question, as the counts need it. */
-export interface FeetAnswer {
-  readonly run: RecordId;
-  readonly tester: RecordId;
-  /** Empty: "nothing bothered me". */
-  readonly complaints: readonly Complaint[];
-}
 
 export interface Asked {
   /** Runs in which the question was answered. */

@@ -33,7 +33,8 @@ import {
   type ClusteredShare,
   type Interval,
 } from '../statistics/index.ts';
-import { countTally, type Asked, type ComplaintCell, type FeetAnswer } from './counts.ts';
+import { countTally, type Asked, type ComplaintCell } from './counts.ts';
+import type { FeetAnswer } from './feet-answer.ts';
 import { tallyAnswers } from './tally.ts';
 
 /** What the log says about a cell; nothing else is shown as proof. */

@@ -1,3 +1,4 @@
+export * from './feet-answer.ts';
 export * from './counts.ts';
 export * from './caution.ts';
 export * from './evidence.ts';

@@ -5,7 +5,7 @@
  * are counted in whole numbers; nothing else of Pairlog sees them.
  */
 import { complaintKinds, zoneCodes, type ComplaintKind, type ZoneCode } from '../foot/index.ts';
-import type { FeetAnswer } from './counts.ts';
+import type { FeetAnswer } from './feet-answer.ts';
 import type { RecordId } from '../records/index.ts';
 
 /** One run that reported a cell: whose, on which feet, how bad. */

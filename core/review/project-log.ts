@@ -12,7 +12,7 @@ import {
 import type { Project, RecordId, RecordOf, Records } from '../records/index.ts';
 import { groupBy } from '../statistics/index.ts';
 import { metres } from '../units/index.ts';
-import { deviationsOf } from './bench.ts';
+import { deviationsOf } from './deviations.ts';
 import type { Deviation } from './review-types.ts';
 
 /** A pair with everything that was logged of it. */

@@ -27,6 +27,7 @@ import {
   type WearFit,
   type WearKind,
   type WearPrior,
+  type WearSeries,
 } from '../wear/index.ts';
 import type { MeanOfUnits } from '../statistics/index.ts';
 import { doseAt, type Dose } from './dose.ts';
@@ -160,17 +161,13 @@ const isOf = (limit: Limit, { kind, site }: Pick<WearPlace, 'kind' | 'site'>): b
   kind.startsWith(`${limit.measure} `) && (limit.site === undefined || limit.site === site);
 
 /** The fit of one series, with the foam's prior and the blueprint's start. */
-const fitOf = <Kind extends WearKind>(
-  log: ProjectLog,
-  round: RecordId,
-  series: Extract<AnyWearSeries, { kind: Kind }>,
-): WearFit<Kind> => {
+const fitOf = (log: ProjectLog, round: RecordId, series: AnyWearSeries): WearFit<WearKind> => {
   const body = log.rounds.find(({ revision }) => revision.id === round)?.body;
   const drawn = body?.blueprint.find(
     ({ measure, unit, site }) => series.kind === `${measure} ${unit}` && site === series.site,
   );
   const prior = wearPrior(
-    series.kind as Kind,
+    series.kind,
     body?.foam ?? 'other',
     // A tolerance is read as two standard deviations either way.
     drawn && drawn.upper > drawn.lower
@@ -180,7 +177,8 @@ const fitOf = <Kind extends WearKind>(
         }
       : undefined,
   );
-  return fitWear(series as never, prior as never);
+  // One kind in both, which the types cannot see through the union.
+  return fitWear(series as WearSeries<WearKind>, prior);
 };
 
 /**
@@ -216,7 +214,7 @@ export const fitLimits = (log: ProjectLog, round: RecordId): readonly FittedLimi
   return seriesOf(log, round, 'distance').series.flatMap((series) => {
     const own = limits.filter((limit) => isOf(limit, series));
     if (own.length === 0) return [];
-    const fit = fitOf(log, round, series) as WearFit<WearKind>;
+    const fit = fitOf(log, round, series);
     return own.map((limit): FittedLimit => {
       const hold = fit.chanceToHold(limit, distanceM);
       return {
@@ -252,7 +250,7 @@ export const lookAtWear = (
   const { checks, leftOut, series: all } = seriesOf(log, round, dose);
   const series = all.find((one) => one.kind === kind && one.site === site);
   if (!series) return null;
-  const fit = fitOf(log, round, series) as WearFit<WearKind>;
+  const fit = fitOf(log, round, series);
   const { brief } = log.project;
   const of = pair === null ? {} : { pair };
   const end = Math.min(fit.reach, Math.max(brief.distanceM, fit.greatestDistance));
@@ -310,7 +308,7 @@ const changesBySite = (
 ): WearLook['sites'] => {
   const fits = all
     .filter((one) => one.kind === kind)
-    .map((one) => fitOf(log, round, one) as WearFit<WearKind>)
+    .map((one) => fitOf(log, round, one))
     .filter(({ basis }) => basis === 'checks');
   if (fits.length < 2) return [];
   const at = metres(Math.min(...fits.map(({ greatestDistance }) => greatestDistance)));
@@ -372,7 +370,7 @@ const againstOthers = (
       (one) => one.kind === kind && one.site === site,
     );
     if (!series) return [];
-    const other = fitOf(log, revision.id, series) as WearFit<WearKind>;
+    const other = fitOf(log, revision.id, series);
     if (other.basis === 'prior-only') return [];
     const at = metres(Math.min(fit.greatestDistance, other.greatestDistance));
     return [{ round: revision.id, at, difference: differenceOfChanges(fit, other, at) }];

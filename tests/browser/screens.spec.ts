@@ -174,23 +174,37 @@ test('the lead’s screens', async ({ page }) => {
   await page.getByRole('link', { name: /Demo trainer/ }).click();
   await page.locator('.bars').waitFor();
   const project = new URL(page.url()).pathname;
-  const tabs = ['pairs', 'complaints', 'comfort', 'bench', 'rounds', 'testers'];
+  const tabs = ['pairs', 'complaints', 'comfort', 'bench', 'verdict', 'rounds', 'testers', 'brief'];
   await walk(
     page,
     ['/', '/desk', '/desk/new', '/desk/group', ...tabs.map((tab) => `${project}/${tab}`)],
     async (at, path) => {
-      if (path.startsWith(project)) await at.locator('.tabs').waitFor();
+      if (path.endsWith('brief')) await at.locator('.reading').first().waitFor();
+      else if (path.startsWith(project)) await at.locator('.tabs').waitFor();
+      if (path.endsWith('verdict')) await at.locator('.verdict').first().waitFor();
       if (path.endsWith('complaints')) {
+        // The round in which most recurs, with a zone and a form open.
+        await at.locator('main select').first().selectOption({ index: 1 });
+        await at.locator('article summary').first().click();
+        await at.locator('article .no-print button').first().click();
         await at.locator('.foot-map [data-zone=U10]').first().focus();
         await at.keyboard.press('Enter');
       }
       // Unfold every form, so that it is looked at too.
-      if (path.endsWith('bench') || path.endsWith('rounds') || path.endsWith('pairs'))
+      if (path.endsWith('bench')) {
+        await at.locator('.chart').first().waitFor();
+        for (const fold of await at.locator('summary').all()) await fold.click();
+        const forms = at.locator('main > .two-columns.no-print > button');
+        await forms.last().click();
+        await forms.first().click();
+      }
+      if (path.endsWith('rounds') || path.endsWith('pairs')) {
+        await at.locator('main > button, main > .two-columns button').last().waitFor();
         await at
           .locator('main > button, main > .two-columns button:not(.button-quiet)')
           .last()
           .click();
-      if (path.endsWith('bench')) await at.locator('summary').click();
+      }
     },
   );
 });

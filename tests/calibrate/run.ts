@@ -28,6 +28,7 @@ const power = (affected: number, rate: number, more: Partial<Scenario> = {}): Sc
   const extras = [
     allowed === base.allowed ? '' : `, allowed ${percent(allowed)}`,
     scenario.badDays ? ', bad days' : '',
+    scenario.differ ? ', testers differ' : '',
     scenario.joinLate ? ', joining late' : '',
   ].join('');
   return {
@@ -44,7 +45,7 @@ const nothing = (testers: number, runs: number, more: Partial<Scenario> = {}): S
     firstCellOnly: false,
     ...more,
   };
-  const extras = `${scenario.badDays ? ', bad days' : ''}${scenario.joinLate ? ', joining late' : ''}`;
+  const extras = `${scenario.badDays ? ', bad days' : ''}${scenario.differ ? ', testers differ' : ''}${scenario.joinLate ? ', joining late' : ''}`;
   return {
     ...scenario,
     name: `nothing: all ${scenario.cells} cells at ${percent(scenario.background)}, ${testers} testers, ${runs} runs${extras}`,
@@ -56,7 +57,7 @@ const percent = (share: number): string =>
 const shown = (share: number): string => `${(100 * share).toFixed(1)} %`;
 
 const quick = process.argv.includes('--quick');
-const POWER_TESTS = quick ? 2000 : 20_000;
+const POWER_TESTS = quick ? 2000 : 10_000;
 const NULL_TESTS = quick ? 60 : 400;
 const SEED = 20_260_501;
 
@@ -64,6 +65,7 @@ const nulls = [
   nothing(8, 12),
   nothing(8, 12, { background: 0.01 }),
   nothing(8, 12, { badDays: 0.2 }),
+  nothing(8, 12, { differ: true }),
   nothing(8, 12, { joinLate: true }),
   nothing(5, 12),
   nothing(20, 12),
@@ -77,6 +79,7 @@ const powers = [
   power(2, 0.6, { runs: 20 }),
   power(4, 0.4, { runs: 6 }),
   power(4, 0.4, { badDays: 0.2 }),
+  power(4, 0.4, { differ: true }),
   power(4, 0.4, { joinLate: true }),
   power(4, 0.3, { runs: 20 }),
   power(2, 0.6, { testers: 5 }),

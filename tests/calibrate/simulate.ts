@@ -26,6 +26,8 @@ export interface Scenario {
   readonly rate: number;
   /** Chance that a run is a bad day, on which every rate is doubled (and halved by as much on others). */
   readonly badDays?: number;
+  /** Testers differ: in the background from never to the rate, of the affected by half of it either way. */
+  readonly differ?: boolean;
   /** Testers come in over the first half of the runs, not all at once. */
   readonly joinLate?: boolean;
   /** Only the first cell is simulated; the others count as hypotheses that are never proven. */
@@ -88,6 +90,7 @@ export const simulate = (scenario: Scenario, tests: number, seed: number): Figur
     for (const counts of x) counts.fill(0);
     logE.fill(0);
     const n = new Int32Array(testers);
+    const differs = Array.from({ length: testers }, () => (scenario.differ ? random() : null));
     const ever = {
       evidence: [false, false],
       eyeball: [false, false],
@@ -120,7 +123,12 @@ export const simulate = (scenario: Scenario, tests: number, seed: number): Figur
         const factor = bad > 0 ? (random() < bad ? 2 : (1 - 2 * bad) / (1 - bad)) : 1;
         const changed: number[] = [];
         for (let cell = 0; cell < simulated; cell++) {
-          const p = factor * (cell === 0 && i < affected ? rate : background);
+          const own = differs[i] ?? null;
+          const p =
+            factor *
+            (cell === 0 && i < affected
+              ? rate * (own === null ? 1 : 0.5 + own)
+              : background * (own ?? 1));
           if (random() < p) {
             const own = x[cell] as Int32Array;
             own[i] = (own[i] as number) + 1;

@@ -89,12 +89,12 @@ export const readBenchTable = (
       else if (value < least) fail(column, { why: 'out-of-range' });
       return value ?? undefined;
     };
-    const oneOf = <T extends string>(column: Column, words: readonly T[]): T | undefined => {
-      const word = words.find((one) => one.toLowerCase() === cell(column).toLowerCase());
-      if (word === undefined) fail(column, { why: 'unknown-word', words });
+    const oneOf = <T extends string>(column: Column, known: readonly T[]): T | undefined => {
+      const word = known.find((one) => one.toLowerCase() === cell(column).toLowerCase());
+      if (word === undefined) fail(column, { why: 'unknown-word', words: known });
       return word;
     };
-    const text_ = (column: Column) => (cell(column) === '' ? undefined : cell(column));
+    const words = (column: Column) => (cell(column) === '' ? undefined : cell(column));
 
     const pair = pairs.get(cell('pair').toUpperCase());
     if (!pair) fail('pair', { why: 'unknown-pair' });
@@ -116,6 +116,7 @@ export const readBenchTable = (
       number('load_n', 0),
     ];
     if (troubles.length > before) continue;
+    const [operator, gauge, method] = [words('operator'), words('gauge'), words('method')];
     const key = `${pair} ${instant}`;
     const check = checks.get(key) ?? {
       project,
@@ -125,13 +126,12 @@ export const readBenchTable = (
       ...(km !== undefined && { distanceM: toMetres(km, 'km') }),
       ...(rested !== undefined && { restedH: rested }),
       ...(room !== undefined && { temperatureC: celsius(room) }),
-      ...(text_('operator') !== undefined && { operator: text_('operator') }),
+      ...(operator !== undefined && { operator }),
     };
     if (check.readings.length >= MOST_READINGS) {
       fail('value', { why: 'too-many' });
       continue;
     }
-    const [gauge, method] = [text_('gauge'), text_('method')];
     checks.set(key, {
       ...check,
       readings: [
@@ -148,7 +148,7 @@ export const readBenchTable = (
           ...(method !== undefined && { method }),
         },
       ],
-    } as BodyOf<'bench-check'>);
+    });
   }
   return { checks: [...checks.values()], troubles };
 };

@@ -3,7 +3,7 @@ import type { Interval } from '../../../core/statistics/index.ts';
 import { formatNumber, formatPercent } from '../../parts/format.ts';
 import { d, terms } from '../../words/index.ts';
 import { Some } from '../some.tsx';
-import type { RoundProps } from './complaints.tsx';
+import type { RoundProps } from './round-props.ts';
 
 const between = ({ lower, upper }: Interval): string =>
   `${formatPercent(lower)}–${formatPercent(upper)}`;

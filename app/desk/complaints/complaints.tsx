@@ -2,7 +2,6 @@
 import { useState } from 'preact/hooks';
 import type { ZoneCode } from '../../../core/foot/index.ts';
 import type { Foot, RecordId } from '../../../core/records/index.ts';
-import type { RoundSummary } from '../../../core/review/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { formatPercent } from '../../parts/format.ts';
 import { d } from '../../words/index.ts';
@@ -14,11 +13,6 @@ import { ComplaintMaps } from './maps.tsx';
 import { Recurring } from './recurring.tsx';
 import { RunsBehind } from './runs-behind.tsx';
 import './complaints.css';
-
-/** What every part of this screen gets. */
-export interface RoundProps extends TabProps {
-  readonly round: RoundSummary;
-}
 
 export const Complaints = (props: TabProps) => {
   const words = d().complaints;

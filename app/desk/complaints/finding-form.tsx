@@ -8,7 +8,7 @@ import { toInstant } from '../../parts/instant.ts';
 import { d, terms } from '../../words/index.ts';
 import { cellTitle } from '../../words/say-complaint.ts';
 import { saveRecord, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
-import type { RoundProps } from './complaints.tsx';
+import type { RoundProps } from './round-props.ts';
 import { speakerOf } from '../speaker.ts';
 
 export const FindingForm = (

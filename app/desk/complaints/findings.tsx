@@ -1,7 +1,7 @@
 /** The findings of a round, each with the evidence that it was written on. */
 import { formatDate, formatNumber } from '../../parts/format.ts';
 import { d, terms } from '../../words/index.ts';
-import type { RoundProps } from './complaints.tsx';
+import type { RoundProps } from './round-props.ts';
 
 const order = ['high', 'medium', 'low'] as const;
 

@@ -8,7 +8,7 @@ import { d, t, terms } from '../../words/index.ts';
 import { cellLines, cellTitle, lookLines, suspectLine } from '../../words/say-complaint.ts';
 import { useWork } from '../desk-state.ts';
 import { Some } from '../some.tsx';
-import type { RoundProps } from './complaints.tsx';
+import type { RoundProps } from './round-props.ts';
 import { FindingForm } from './finding-form.tsx';
 import { speakerOf } from '../speaker.ts';
 

@@ -7,7 +7,7 @@ import { formatDate, formatDistance } from '../../parts/format.ts';
 import { PhotoRow } from '../../parts/photos/photo-view.tsx';
 import { d, t, terms } from '../../words/index.ts';
 import { namesIn, useWork } from '../desk-state.ts';
-import type { RoundProps } from './complaints.tsx';
+import type { RoundProps } from './round-props.ts';
 
 const STEP = 10;
 

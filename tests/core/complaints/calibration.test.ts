@@ -13,7 +13,7 @@ const base: Scenario = {
   rate: 0,
   firstCellOnly: true,
 };
-const TESTS = 1500;
+const TESTS = 800;
 /** Three standard errors of a share of so many tests. */
 const slack = (share: number) => 3 * Math.sqrt((share * (1 - share)) / TESTS);
 

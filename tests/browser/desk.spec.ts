@@ -1,0 +1,155 @@
+/** The desk over the demo: what recurs becomes a finding, maps leave as pictures, checks typed on a phone count. */
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { devices, expect, test, type Page } from '@playwright/test';
+import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { programs } from './programs.ts';
+
+let hub: HubProcess;
+test.beforeEach(async () => {
+  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+});
+test.afterEach(() => hub.stop());
+
+const join_ = async (page: Page, code: string) => {
+  await page.goto(`${hub.url}/join#${code}`);
+  await page.getByRole('button', { name: 'Join' }).click();
+  await page.getByRole('link', { name: /Demo trainer/ }).click();
+  await page.locator('.tabs').waitFor();
+  return new URL(page.url()).pathname;
+};
+
+/** The words of the page as it would be printed on A4. */
+const printed = async (page: Page): Promise<string> => {
+  const folder = mkdtempSync(join(tmpdir(), 'pairlog-print-'));
+  try {
+    const file = join(folder, 'page.pdf');
+    writeFileSync(file, await page.pdf({ format: 'A4' }));
+    return execFileSync(programs.pdftotext as string, ['-layout', file, '-'], { encoding: 'utf8' });
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+};
+
+test('what recurs is said with its evidence, becomes a finding, and leaves as picture and print', async ({
+  page,
+}) => {
+  const project = await join_(page, hub.codes.lead);
+  await page.goto(`${hub.url}${project}/complaints`);
+  await page.getByLabel('Round', { exact: true }).selectOption({ label: 'Round 2' });
+  const map = page.locator('.foot-map').first();
+  // Counted in the demo: four of eight had pressure at the lateral toe box of the right foot at least twice.
+  const zone = map.getByRole('button', { name: /^right, lateral toe box/ });
+  await expect(zone).toHaveAccessibleName('right, lateral toe box: 4/8');
+  await zone.click();
+  await expect(page.getByText('Runs behind: right, lateral toe box')).toBeVisible();
+  await expect(page.getByText('Show 10 more of 40')).toBeVisible();
+
+  const card = page.locator('article').filter({ hasText: 'lateral toe box: Pressure' });
+  await expect(card.getByText('recurs across testers', { exact: true })).toBeVisible();
+  await expect(card.getByText(/^4 of 8 testers reported it at least twice/)).toBeVisible();
+  await expect(card.getByText(/more often with more layers of material there/)).toBeVisible();
+  const single = page.locator('article').filter({ hasText: 'central ball: Hot spot' });
+  await expect(single.getByText('Proven for T11.')).toBeVisible();
+
+  await card.getByRole('button', { name: 'Make it a finding' }).click();
+  await card.getByLabel('Wanted change').fill('Cut the film back');
+  await card.getByLabel('in mm, if it has a size').fill('6');
+  await card.getByRole('button', { name: 'Save' }).click();
+  const finding = page.locator('li.sheet').filter({ hasText: 'Cut the film back, 6 mm' });
+  await finding.getByText(/^Evidence as of .* frozen$/).click();
+  await expect(finding.getByText(/It came in 50 of 183 asked runs/)).toBeVisible();
+
+  await page.getByLabel('Beside it').selectOption({ label: 'Round 1' });
+  await expect(page.locator('.foot-map[data-view=upper]')).toHaveCount(2);
+  for (const form of ['SVG', 'PNG']) {
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: `Save the map as ${form}` }).click();
+    const bytes = readFileSync(await (await download).path());
+    if (form === 'PNG') expect(bytes.subarray(1, 4).toString()).toBe('PNG');
+    else {
+      expect(bytes.toString()).toContain('4/8');
+      expect(bytes.toString()).not.toMatch(/var\(--|class=|color-mix/);
+    }
+  }
+  const text = await printed(page);
+  expect(text).toContain('What recurs');
+  expect(text).toContain('Cut the film back');
+  expect(text).not.toContain('Save the map');
+});
+
+test('checks typed on a phone without a network end as a curve and a verdict at the desk', async ({
+  page,
+  browser,
+}) => {
+  test.setTimeout(180_000);
+  const project = await join_(page, hub.codes.lead);
+  await page.goto(`${hub.url}${project}/verdict`);
+  const round3 = page
+    .locator('.sheet')
+    .filter({ has: page.getByRole('heading', { name: 'Round 3' }) });
+  const stack = round3.locator('.verdict > div').filter({ hasText: 'Stack height' });
+  await expect(stack.getByText(/beyond twice the distance of the checks/)).toBeVisible();
+  await page.goto(`${hub.url}/desk/group`);
+  await page.getByRole('button', { name: 'Invite another lead' }).click();
+  const code = (await page.locator('.code').textContent()) ?? '';
+
+  const context = await browser.newContext({
+    ...devices['Pixel 7'],
+    viewport: { width: 360, height: 760 },
+    locale: 'en-GB',
+  });
+  const phone = await context.newPage();
+  await join_(phone, code.replaceAll(/\W/g, ''));
+  await phone.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  await hub.pause();
+  await phone.goto(`${hub.url}${project}/bench`);
+  await phone.getByRole('button', { name: 'Add a bench check' }).click();
+  await phone.getByLabel('Pair', { exact: true }).selectOption({ label: '637' });
+  await phone.getByLabel('Hours since the last run').fill('6');
+  await expect(phone.getByText(/^rested 6 h; up to/)).toBeVisible();
+  await phone.getByLabel('Hours since the last run').fill('30');
+  await phone.getByLabel('Value, mm').fill('34.9');
+  await phone.getByRole('button', { name: 'One more reading' }).click();
+  await phone.locator('.reading').nth(1).locator('label.choice:has(input[value=right])').click();
+  await phone.getByLabel('Value, mm').nth(1).fill('34.8');
+  await phone.getByLabel('Distance on the pair if it is known, km').fill('400');
+  await phone.getByRole('button', { name: 'Save' }).click();
+  await phone.getByLabel('Measure and site').selectOption({ label: 'Stack height, heel-centre' });
+  await expect(phone.getByRole('img', { name: 'Pair 637: 34.85 mm at 400.0 km' })).toBeAttached();
+
+  // A table from the shop, with one line that cannot be read.
+  await phone.getByRole('button', { name: 'Read checks from a table (CSV)' }).click();
+  await phone.getByLabel('Choose the table').setInputFiles({
+    name: 'shop.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from(
+      [
+        'pair,measured_at,distance_km,temperature_c,measure,site,foot,value,unit',
+        '360,2026-11-20T09:00Z,390,23,stack-height,heel-centre,left,34.7,mm',
+        '360,2026-11-20T09:00Z,390,23,stack-height,heel-centre,right,34.8,mm',
+        '999,2026-11-20T09:00Z,390,23,stack-height,heel-centre,right,34.8,mm',
+      ].join('\n'),
+    ),
+  });
+  await expect(phone.getByText('Line 4, pair: no pair has this code')).toBeVisible();
+  await phone.getByRole('button', { name: 'Take them in' }).click();
+  await expect(phone.getByRole('img', { name: 'Pair 360: 34.75 mm at 390.0 km' })).toBeAttached();
+
+  await hub.resume();
+  await phone.goto(`${hub.url}/desk/group`);
+  await phone.getByRole('button', { name: 'Sync now' }).click();
+  await expect(phone.getByText('Up to date.')).toBeVisible();
+  await context.close();
+
+  await page.getByRole('button', { name: 'Sync now' }).click();
+  await expect(page.getByText('Up to date.')).toBeVisible();
+  await page.goto(`${hub.url}${project}/verdict`);
+  // 400 km measured: twice as far covers the 600 km of the brief.
+  await expect(stack.getByText(/at 600\.0 km: .* \(probability \d+/)).toBeVisible();
+  const text = await printed(page);
+  expect(text).toContain('a pair must carry 600.0 km');
+  expect(text).toMatch(/Stack height, heel-centre at 600\.0 km/);
+});
