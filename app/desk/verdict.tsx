@@ -1,6 +1,8 @@
 /** Does each round hold for what its brief promises, item by item, and what would settle what is open? */
 import { Button } from '../parts/controls/controls.tsx';
+import { SurvivalChart } from '../parts/charts/survival-chart.tsx';
 import { formatDistance } from '../parts/format.ts';
+import { settings } from '../parts/settings.ts';
 import type { Verdict as RoundVerdict } from '../../core/review/index.ts';
 import { d, t, terms } from '../words/index.ts';
 import { itemInWords } from '../words/say-wear.ts';
@@ -24,6 +26,11 @@ export const Verdict = (props: TabProps) => {
           </Button>
         </span>
       </div>
+      {brief.limits.length === 0 && (
+        <p>
+          {words.noLimits} <a href={`/desk/${review.project.id}/brief`}>{d().brief.edit}</a>
+        </p>
+      )}
       {verdicts.toReversed().map((verdict) => (
         <OfRound {...props} verdict={verdict} key={verdict.round} />
       ))}
@@ -36,9 +43,10 @@ export const Verdict = (props: TabProps) => {
 const OfRound = (props: TabProps & { verdict: RoundVerdict }) => {
   const { review, verdict } = props;
   const speaker = speakerOf(props);
-  const items = verdict.items.map((item) =>
-    itemInWords(item, review.project.brief.distanceM, speaker),
-  );
+  const items = verdict.items.map((item) => ({
+    ...itemInWords(item, review.project.brief.distanceM, speaker),
+    steps: item.what === 'structure' ? item.steps : [],
+  }));
   return (
     <section class="sheet">
       <div class="row row-apart">
@@ -46,7 +54,7 @@ const OfRound = (props: TabProps & { verdict: RoundVerdict }) => {
         <Word word={verdict.word} />
       </div>
       <dl class="verdict">
-        {items.map(({ title, word, lines, settle }) => (
+        {items.map(({ title, word, lines, settle, steps }) => (
           <div key={title}>
             <dt>
               {title} <Word word={word} />
@@ -64,6 +72,14 @@ const OfRound = (props: TabProps & { verdict: RoundVerdict }) => {
                     ))}
                   </ul>
                 </details>
+              )}
+              {steps.length > 0 && (
+                <SurvivalChart
+                  title={d().verdict.holding}
+                  xTitle={d().bench.xTitle(settings.value.distance)}
+                  yTitle={d().verdict.holdingShare}
+                  steps={steps}
+                />
               )}
             </dd>
           </div>

@@ -1,8 +1,6 @@
 /** What recurs in a round, how sure that is, when and with whom it comes, and which part could act on it. */
 import type { CloserLook, CellSummary } from '../../../core/review/index.ts';
-import { fromMetres, metres } from '../../../core/units/index.ts';
-import { DistanceChart } from '../../parts/charts/distance-chart.tsx';
-import { formatDistance, formatNumber, formatPercent } from '../../parts/format.ts';
+import { SurvivalChart } from '../../parts/charts/survival-chart.tsx';
 import { settings } from '../../parts/settings.ts';
 import { d, t, terms } from '../../words/index.ts';
 import { cellLines, cellTitle, lookLines, suspectLine } from '../../words/say-complaint.ts';
@@ -73,7 +71,17 @@ const Cell = (props: RoundProps & { cell: CellSummary; look: CloserLook | null }
           {lookLines(look, speaker).map((line) => (
             <p key={line}>{line}</p>
           ))}
-          <FirstRepeatChart look={look} />
+          {look.firstRepeat.repeated > 0 && (
+            <details>
+              <summary class="button button-quiet">{d().complaints.firstRepeat}</summary>
+              <SurvivalChart
+                title={d().complaints.firstRepeat}
+                xTitle={d().bench.xTitle(settings.value.distance)}
+                yTitle={d().complaints.withoutIt}
+                steps={look.firstRepeat.steps}
+              />
+            </details>
+          )}
         </>
       ) : (
         <p class="soft">{t().loading}</p>
@@ -81,38 +89,5 @@ const Cell = (props: RoundProps & { cell: CellSummary; look: CloserLook | null }
       <p class="soft small">{suspectLine(cell, speaker)}</p>
       <FindingForm {...props} cell={cell} lines={lines} />
     </article>
-  );
-};
-
-/** The share of testers without the complaint twice, over kilometres: a stair that falls at each of them. */
-const FirstRepeatChart = ({ look }: { look: CloserLook }) => {
-  const words = d().complaints;
-  const { steps, testers } = look.firstRepeat;
-  const unit = settings.value.distance;
-  if (!steps.some(({ events }) => events > 0)) return null;
-  const inUnit = (time: number) => fromMetres(metres(time), unit);
-  let before = 1;
-  const stairs = [
-    { x: 0, y: 100, label: `${formatDistance(metres(0))}: ${formatPercent(1)}` },
-    ...steps.flatMap(({ time, survival, lower, upper, atRisk }) => {
-      const label = `${formatDistance(metres(time))}: ${formatPercent(survival)} (${formatPercent(lower)}–${formatPercent(upper)}), ${atRisk}/${testers}`;
-      const corner = { x: inUnit(time), y: 100 * before, label };
-      before = survival;
-      return [corner, { x: inUnit(time), y: 100 * survival, label }];
-    }),
-  ];
-  return (
-    <details>
-      <summary class="button button-quiet">{words.firstRepeat}</summary>
-      <DistanceChart
-        title={words.firstRepeat}
-        xTitle={d().bench.xTitle(unit)}
-        yTitle={words.withoutIt}
-        yCovers={[0, 100]}
-        series={[{ name: words.withoutIt, points: stairs }]}
-        formatX={(x) => formatNumber(x, 0)}
-        formatY={(y) => formatNumber(y, 0)}
-      />
-    </details>
   );
 };

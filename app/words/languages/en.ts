@@ -1050,6 +1050,9 @@ export const desk = {
       `${failed} of ${pairs(count)} came apart; ${share} hold at the brief’s distance (90 % interval ${lower} to ${upper}; 90 % must).`,
     weibull: (shape: string, share: string, lower: string, upper: string) =>
       `Weibull shape ${shape}: ${share} hold (90 % interval ${lower} to ${upper}).`,
+    noLimits: 'The brief names no limit of foam or tread yet.',
+    holding: 'Pairs that hold, by kilometres on the pair',
+    holdingShare: 'Pairs that hold, %',
     growing: (cells: string) => `grows: ${cells}`,
     notGrowing: (there: number) =>
       there === 0

@@ -880,6 +880,9 @@ export const desk: DeskWords = {
       `${count} 双中 ${failed} 双损坏；到任务书里程时 ${share} 完好（90 % 区间 ${lower} 至 ${upper}；要求 90 %）。`,
     weibull: (shape, share, lower, upper) =>
       `Weibull 形状 ${shape}：${share} 完好（90 % 区间 ${lower} 至 ${upper}）。`,
+    noLimits: '任务书尚未列出发泡料或花纹的限值。',
+    holding: '完好的样鞋，按样鞋里程',
+    holdingShare: '完好的样鞋，%',
     growing: (cells) => `加重：${cells}`,
     notGrowing: (there) =>
       there === 0

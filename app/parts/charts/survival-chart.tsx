@@ -1,0 +1,41 @@
+/** The share that is still without an event, over distance: a stair that falls at each of them. */
+import { metres } from '../../../core/units/index.ts';
+import type { SurvivalStep } from '../../../core/statistics/index.ts';
+import { fromMetres } from '../../../core/units/index.ts';
+import { formatDistance, formatNumber, formatPercent } from '../format.ts';
+import { settings } from '../settings.ts';
+import { DistanceChart } from './distance-chart.tsx';
+
+/** @param props.steps over metres, ascending; nothing is drawn before the first event */
+export const SurvivalChart = (props: {
+  readonly title: string;
+  readonly xTitle: string;
+  readonly yTitle: string;
+  readonly steps: readonly SurvivalStep[];
+}) => {
+  const { steps } = props;
+  const unit = settings.value.distance;
+  if (!steps.some(({ events }) => events > 0)) return null;
+  const inUnit = (time: number) => fromMetres(metres(time), unit);
+  let before = 1;
+  const stairs = [
+    { x: 0, y: 100, label: `${formatDistance(metres(0))}: ${formatPercent(1)}` },
+    ...steps.flatMap(({ time, survival, lower, upper, atRisk }) => {
+      const label = `${formatDistance(metres(time))}: ${formatPercent(survival)} (${formatPercent(lower)}–${formatPercent(upper)}), n ${atRisk}`;
+      const corner = { x: inUnit(time), y: 100 * before, label };
+      before = survival;
+      return [corner, { x: inUnit(time), y: 100 * survival, label }];
+    }),
+  ];
+  return (
+    <DistanceChart
+      title={props.title}
+      xTitle={props.xTitle}
+      yTitle={props.yTitle}
+      yCovers={[0, 100]}
+      series={[{ name: props.yTitle, points: stairs }]}
+      formatX={(x) => formatNumber(x, 0)}
+      formatY={(y) => formatNumber(y, 0)}
+    />
+  );
+};
