@@ -4,13 +4,11 @@ import type { ComfortChange, ComfortDrift, ComfortScore } from '../../core/compl
 import type { RoundSummary } from '../../core/review/index.ts';
 import type { Interval } from '../../core/statistics/index.ts';
 import { formatNumber } from '../parts/format.ts';
+import { signed } from '../words/figures.ts';
 import { d, terms } from '../words/index.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
 
-const signed = (value: number): string => {
-  const rounded = Math.round(value);
-  return `${rounded > 0 ? '+' : rounded < 0 ? '−' : ''}${formatNumber(Math.abs(rounded), 0)}`;
-};
+const signedWhole = (value: number): string => signed(value, (size) => formatNumber(size, 0));
 
 const between = (interval: Interval | null, write: (value: number) => string): string =>
   interval === null ? '' : ` (${write(interval.lower)} … ${write(interval.upper)})`;
@@ -23,7 +21,7 @@ const scoreInWords = (score: ComfortScore | null | undefined): string =>
     : d().none;
 
 const driftInWords = (drift: ComfortDrift | null | undefined): string =>
-  drift ? `${signed(drift.per100Km)}${between(drift.interval, signed)}` : d().none;
+  drift ? `${signedWhole(drift.per100Km)}${between(drift.interval, signedWhole)}` : d().none;
 
 const Scores = (props: { rounds: readonly RoundSummary[]; part: 'wear' | 'firstImpression' }) => {
   const { rounds, part } = props;
@@ -99,7 +97,7 @@ const Changes = ({ title, changes }: { title: string; changes: readonly ComfortC
             {changes.map(({ attribute, difference, interval, word, by, testers }) => (
               <tr key={attribute}>
                 <th scope="row">{terms().attributes[attribute].name}</th>
-                <td class="right">{`${signed(difference)}${between(interval, signed)}`}</td>
+                <td class="right">{`${signedWhole(difference)}${between(interval, signedWhole)}`}</td>
                 <td class={word === 'worse' ? 'outside' : ''}>{terms().comfortChanges[word]}</td>
                 <td>{`${testers}, ${words.by[by]}`}</td>
               </tr>

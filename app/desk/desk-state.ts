@@ -1,4 +1,5 @@
 /** What the desk works on: the records but the runs, and the answers of its worker. */
+import { signal } from '@preact/signals';
 import { wrap, type Remote } from 'comlink';
 import { useEffect, useState } from 'preact/hooks';
 import { kinds, type RecordId } from '../../core/records/index.ts';
@@ -7,35 +8,58 @@ import { useStored } from '../parts/state.ts';
 import type { DeskRecords, DeskWork } from './work/desk-work.ts';
 
 let worker: Remote<DeskWork> | null = null;
+/** Why the worker does not answer, if it does not. */
+const broken = signal<unknown>(null);
+
 /** One worker for all of the desk, made when the desk is first opened. */
-const work = (): Remote<DeskWork> =>
-  (worker ??= wrap<DeskWork>(
-    new Worker(new URL('./work/worker.ts', import.meta.url), { type: 'module' }),
-  ));
+const work = (): Remote<DeskWork> => {
+  if (worker) return worker;
+  const made = new Worker(new URL('./work/worker.ts', import.meta.url), { type: 'module' });
+  made.addEventListener('error', ({ message }) => (broken.value = message));
+  return (worker = wrap<DeskWork>(made));
+};
+
+/** What went wrong with the worker; null while all is well. */
+export const workTrouble = (): unknown => broken.value;
 
 /** All records of the group but the runs; null until they are read. */
-export const useDeskRecords = (): DeskRecords | null => useStored(() => work().read(), kinds);
+export const useDeskRecords = (): DeskRecords | null =>
+  useStored(
+    () =>
+      work()
+        .read()
+        .catch((error: unknown) => {
+          broken.value = error;
+          throw error;
+        }),
+    kinds,
+  );
 
-/** The worker's answer, asked anew when `depends` changes; the last one stays until the next is there. */
+/**
+ * The worker's answer to one question. While only the log has changed the last answer stays until the next
+ * is there; to another question nothing is answered until it is.
+ * @param about what the question is about, other than the log
+ */
 export const useWork = <T>(
   ask: (work: Remote<DeskWork>) => Promise<T>,
-  depends: readonly unknown[],
+  records: DeskRecords,
+  about: readonly unknown[],
 ): T | null => {
-  const [answer, setAnswer] = useState<{ value: T } | { error: unknown } | null>(null);
+  const [answer, setAnswer] = useState<{ value: T; about: readonly unknown[] } | null>(null);
   useEffect(() => {
     let current = true;
     ask(work()).then(
-      (value) => current && setAnswer({ value }),
-      (error: unknown) => current && setAnswer({ error }),
+      (value) => current && setAnswer({ value, about }),
+      (error: unknown) => (broken.value = error),
     );
     return () => {
       current = false;
     };
     // `ask` is a new function at each drawing; what it depends on is named by the caller.
     // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, depends);
-  if (answer && 'error' in answer) throw answer.error;
-  return answer ? answer.value : null;
+  }, [records, ...about]);
+  const fits = answer?.about.every((one, at) => one === about[at]);
+  return answer && fits ? answer.value : null;
 };
 
 /** The review of a project as of now; `review` is null where it is not in the records. */
@@ -44,7 +68,8 @@ export const useReview = (records: DeskRecords, project: RecordId) =>
     async (desk): Promise<{ review: ReviewSummary | null }> => ({
       review: await desk.review(project),
     }),
-    [records, project],
+    records,
+    [project],
   );
 
 /** What every tab of a project gets. */

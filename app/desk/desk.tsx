@@ -1,14 +1,14 @@
 /** The lead's desk: which of its screens stands at which address, and the frame around them. */
 import { useLocation } from 'preact-iso';
 import type { RecordId } from '../../core/records/index.ts';
-import { LinkButton, Page } from '../parts/controls/controls.tsx';
+import { LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
 import { formatDistance } from '../parts/format.ts';
 import { session } from '../parts/state.ts';
 import { d, t } from '../words/index.ts';
 import { Bench } from './bench/bench.tsx';
 import { Comfort } from './comfort.tsx';
 import { Complaints } from './complaints/complaints.tsx';
-import { useDeskRecords, useReview } from './desk-state.ts';
+import { useDeskRecords, useReview, workTrouble } from './desk-state.ts';
 import { Group } from './group.tsx';
 import { Pairs } from './pairs.tsx';
 import { ProjectForm } from './project-form.tsx';
@@ -108,6 +108,10 @@ export const Desk = () => {
           <p>{d().onlyLeads}</p>
           <LinkButton href="/">{t().toToday}</LinkButton>
         </>
+      ) : workTrouble() !== null ? (
+        <Notice tone="danger" live>
+          {d().workTrouble}
+        </Notice>
       ) : records === null ? (
         <p class="soft">{t().loading}</p>
       ) : place === undefined || place === '' ? (
@@ -120,6 +124,7 @@ export const Desk = () => {
         <ProjectForm project={project} />
       ) : (
         <ProjectDesk
+          key={place}
           records={records}
           project={place as RecordId}
           tab={isTab(tab) ? tab : 'pairs'}

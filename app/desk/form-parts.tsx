@@ -114,13 +114,21 @@ export const SmallForm = (props: {
   readonly children: ComponentChildren;
 }) => {
   const [trouble, setTrouble] = useState<string | null>(null);
+  const [saving, setSaving] = useState(false);
+  const save = async () => {
+    // A second press while the first is under way would save it twice.
+    if (saving) return;
+    setSaving(true);
+    setTrouble(await props.save().catch(() => d().trouble));
+    setSaving(false);
+  };
   return (
     <form
       class="stack"
       noValidate
       onSubmit={(event) => {
         event.preventDefault();
-        void props.save().then(setTrouble);
+        void save();
       }}
     >
       {props.children}

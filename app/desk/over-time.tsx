@@ -23,7 +23,8 @@ export const OverTime = ({ records, review }: TabProps) => {
   const round = rounds.find(({ id }) => id === chosen) ?? rounds.at(-1);
   const courses = useWork(
     async (desk) => (round ? desk.courses(review.project.id, round.id, MOST_PAIRS) : null),
-    [records, round?.id],
+    records,
+    [round?.id],
   );
   if (!round || !courses) return null;
   const { pairs: shown, worn } = courses;

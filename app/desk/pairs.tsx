@@ -56,6 +56,9 @@ export const Pairs = ({ records, review }: TabProps) => {
           label: formatDistance(pair.totalM),
         }))}
       />
+      {review.pairs.length > MOST_BARS && (
+        <p class="soft small">{d().notPrinted(review.pairs.length - MOST_BARS)}</p>
+      )}
       <div class="table-wrap" tabIndex={0} role="region" aria-label={words.title}>
         <table>
           <thead>

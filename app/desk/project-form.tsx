@@ -5,6 +5,7 @@ import { comfortAttributeIds, type ComfortAttributeId } from '../../core/foot/in
 import {
   measures,
   surfaces,
+  unitsOf,
   type Brief,
   type Limit,
   type Measure,
@@ -14,7 +15,6 @@ import {
 import { fromMetres, parseDecimal, toMetres } from '../../core/units/index.ts';
 import { Button, Choice, Choices } from '../parts/controls/controls.tsx';
 import { d, t, terms } from '../words/index.ts';
-import { unitsOf } from './bench/usual-unit.ts';
 import { saveRecord, SelectField, SmallForm, TextField } from './form-parts.tsx';
 
 /** Asked unless the lead takes them out: the items of published comfort tools. */
@@ -36,6 +36,9 @@ const toggled = <T,>(values: ReadonlySet<T>, value: T): ReadonlySet<T> => {
   return next;
 };
 
+/** A dimension of the blueprint does not wear. */
+const wearing = measures.filter((measure) => measure !== 'dimension');
+
 interface LimitForm {
   readonly measure: Measure;
   readonly site: string;
@@ -43,6 +46,8 @@ interface LimitForm {
   readonly basis: Limit['basis'];
   /** As typed: percent where the basis is the value when new. */
   readonly value: string;
+  /** What it was before it was changed, with any field of a newer app. */
+  readonly old?: Limit;
 }
 
 const emptyLimit: LimitForm = {
@@ -56,13 +61,17 @@ const emptyLimit: LimitForm = {
 /** Tens of thousandths do not come back from percent as binary fractions do. */
 const tidy = (value: number): number => Number(value.toPrecision(12));
 
-const typedLimit = ({ measure, site, bound, basis, value }: Limit): LimitForm => ({
-  measure,
-  site: site ?? '',
-  bound,
-  basis,
-  value: String(basis === 'share-of-new' ? tidy(100 * value) : value),
-});
+const typedLimit = (old: Limit): LimitForm => {
+  const { measure, site, bound, basis, value } = old;
+  return {
+    old,
+    measure,
+    site: site ?? '',
+    bound,
+    basis,
+    value: String(basis === 'share-of-new' ? tidy(100 * value) : value),
+  };
+};
 
 export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'> }) => {
   const words = d().brief;
@@ -84,11 +93,11 @@ export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'
 
   const readLimits = (): Limit[] | string => {
     const read: Limit[] = [];
-    for (const { measure, site, bound, basis, value } of limits) {
+    for (const { measure, site, bound, basis, value, old: before } of limits) {
       const number = parseDecimal(value);
       const title = `${terms().measures[measure]}, ${words.value}`;
-      if (number === null) return `${title}: ${d().wrongNumber}`;
-      const known = old?.limits.find((one) => one.measure === measure && one.site === site);
+      if (number === null || number <= 0) return `${title}: ${d().wrongNumber}`;
+      const { site: _site, ...known } = before ?? {};
       read.push({
         ...known,
         measure,
@@ -171,7 +180,7 @@ export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'
           <SelectField
             label={d().bench.reading}
             value={limit.measure}
-            options={measures.map((value) => ({ value, label: terms().measures[value] }))}
+            options={wearing.map((value) => ({ value, label: terms().measures[value] }))}
             onChange={(measure) => change(index, { measure })}
           />
           <TextField

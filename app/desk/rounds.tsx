@@ -11,6 +11,7 @@ import {
 import {
   measures,
   roundStages,
+  unitsOf,
   type Change,
   type Dimension,
   type Measure,
@@ -20,7 +21,6 @@ import {
 import { footLengthOf, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
 import { Button, LinkButton } from '../parts/controls/controls.tsx';
 import { d, terms } from '../words/index.ts';
-import { unitsOf } from './bench/usual-unit.ts';
 import type { TabProps } from './desk-state.ts';
 import { saveRecord, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
 

@@ -16,9 +16,12 @@ export const Some = <T,>(props: {
   const [shown, setShown] = useState(step);
   const left = of.length - shown;
   const more = left > 0 && (
-    <Button kind="quiet" onClick={() => setShown(shown + step)}>
-      {d().more(Math.min(step, left), left)}
-    </Button>
+    <>
+      <Button kind="quiet" onClick={() => setShown(shown + step)}>
+        {d().more(Math.min(step, left), left)}
+      </Button>
+      <span class="only-print">{d().notPrinted(left)}</span>
+    </>
   );
   return (
     <>

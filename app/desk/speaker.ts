@@ -1,5 +1,5 @@
 /** The desk's language, and how its reader likes figures and names written, for the sentences that desk and terminal share. */
-import { formatDistance, formatNumber, formatPercent } from '../parts/format.ts';
+import { formatDistance, formatNumber } from '../parts/format.ts';
 import { d, terms } from '../words/index.ts';
 import type { Speaker } from '../words/say-complaint.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
@@ -8,7 +8,6 @@ export const speakerOf = ({ review, records }: TabProps): Speaker => ({
   desk: d(),
   glossary: terms(),
   number: formatNumber,
-  percent: formatPercent,
   distance: formatDistance,
   ...namesIn(review, records),
 });

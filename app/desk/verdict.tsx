@@ -12,7 +12,9 @@ import { speakerOf } from './speaker.ts';
 export const Verdict = (props: TabProps) => {
   const { review, records } = props;
   const words = d().verdict;
-  const verdicts = useWork((desk) => desk.verdicts(review.project.id), [records]);
+  const verdicts = useWork((desk) => desk.verdicts(review.project.id), records, [
+    review.project.id,
+  ]);
   const { name, brief } = review.project;
   if (!verdicts) return <p class="soft">{t().loading}</p>;
   if (verdicts.length === 0) return <p>{d().rounds.none}</p>;

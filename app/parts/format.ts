@@ -9,6 +9,7 @@ import {
   type Seconds,
 } from '../../core/units/index.ts';
 import { settings } from './settings.ts';
+import { percentOf, setPercentOf } from '../words/figures.ts';
 import { locale } from '../words/index.ts';
 
 // Making a formatter costs a phone some milliseconds, using it none: each is made once.
@@ -58,5 +59,6 @@ export const formatDateTime = (at: number | string): string =>
     new Date(at),
   );
 
-/** A share in whole percent, with the space of ISO 80000-1 and no break before the sign. */
-export const formatPercent = (share: number): string => `${number(100 * share, 0)}\u00a0%`;
+export const formatPercent = (share: number): string => percentOf(share, number);
+
+export const formatSetPercent = (share: number): string => setPercentOf(share, number);

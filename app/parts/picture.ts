@@ -38,7 +38,7 @@ const STYLES = [
   'dominant-baseline',
 ] as const;
 
-/** Colours of any notation as #rrggbb with opacity: older drawing programs know no other. */
+/** Colours of any notation as rgb() or rgba(): older drawing programs know no other. */
 const plainColour = (() => {
   let canvas: CanvasRenderingContext2D | null = null;
   const known = new Map<string, string>();

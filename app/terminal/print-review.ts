@@ -8,12 +8,13 @@ import {
   suspectLine,
   type Speaker,
 } from '../words/say-complaint.ts';
+import { signed } from '../words/figures.ts';
 import { itemInWords, verdictTitle } from '../words/say-wear.ts';
 import { table } from './table.ts';
 import type { LanguageFile } from '../words/types.ts';
 
+const fixed = (value: number): string => value.toFixed(2);
 const km = (metres: number): string => (metres / 1000).toFixed(1);
-const signed = (value: number): string => `${value >= 0 ? '+' : '−'}${Math.abs(value).toFixed(2)}`;
 
 /** What is said of one round beside its counts: of its recurring cells, and the verdict. */
 export interface RoundLook {
@@ -39,7 +40,6 @@ export const printReview = (
     desk: spoken.desk,
     glossary,
     number: (value, most) => String(Number(value.toFixed(most))),
-    percent: (share) => `${Number((100 * share).toFixed(Math.abs(share) < 0.1 ? 1 : 0))} %`,
     distance: (distance) => `${km(distance)} km`,
     tester: (id) => tester.get(id) ?? '?',
     pair: (id) => code.get(id as RecordId) ?? '?',
@@ -246,9 +246,9 @@ const deviationsOf = (
       outside.map((one) => [
         code.get(one.pair) ?? '',
         placeOf(one, spoken),
-        `${one.nominal} ${one.unit} (${signed(one.lower)} … ${signed(one.upper)})`,
+        `${one.nominal} ${one.unit} (${signed(one.lower, fixed)} … ${signed(one.upper, fixed)})`,
         `${one.value} ${one.unit}`,
-        signed(one.deviation),
+        signed(one.deviation, fixed),
       ]),
     ),
   ].join('\n');

@@ -4,6 +4,7 @@ import { suspectsOf, type PartId } from '../../core/foot/index.ts';
 import type { RecordId } from '../../core/records/index.ts';
 import type { CellSummary, CloserLook, RoundSummary } from '../../core/review/index.ts';
 import type { Metres } from '../../core/units/index.ts';
+import { percentOf, setPercentOf } from './figures.ts';
 import type { DeskWords, Glossary } from './types.ts';
 
 /** The words of one language, and how its reader likes figures and names written. */
@@ -11,7 +12,6 @@ export interface Speaker {
   readonly desk: DeskWords;
   readonly glossary: Glossary;
   readonly number: (value: number, most: number, least?: number) => string;
-  readonly percent: (share: number) => string;
   readonly distance: (distance: Metres) => string;
   readonly tester: (id: RecordId) => string;
   /** Code of a pair and name of a round. */
@@ -38,12 +38,17 @@ export const cellLines = (
   speaker: Speaker,
 ): string[] => {
   const words = speaker.desk.proof;
-  const { percent } = speaker;
+  const percent = (share: number) => percentOf(share, speaker.number);
   const interval = ({ lower, upper }: { lower: number; upper: number }) =>
     words.interval(percent(lower), percent(upper));
   return [
     words.testers(cell.testersTwice, cell.testersOnce, asked.testers, interval(cell.shareTwice)),
-    words.runs(cell.runs, asked.runs, interval(cell.runShare), percent(cell.allowedRate)),
+    words.runs(
+      cell.runs,
+      asked.runs,
+      interval(cell.runShare),
+      setPercentOf(cell.allowedRate, speaker.number),
+    ),
     [
       words.feet(cell.byFoot.left, cell.byFoot.right),
       ...(cell.severity
@@ -68,7 +73,7 @@ export const lookLines = (
   return [
     trend.word === 'too-few-runs'
       ? `${glossary.trends[trend.word]}.`
-      : words.trend(glossary.trends[trend.word], trend.strata, pOf(trend.adjustedP, speaker)),
+      : words.trend(glossary.trends[trend.word], trend.testers, pOf(trend.adjustedP, speaker)),
     ...(onset
       ? [
           words.onset(

@@ -10,7 +10,11 @@ import {
   type Crossing,
   type WearKind,
 } from '../../core/wear/index.ts';
+import { chanceOf, percentOf, setPercentOf, signed } from './figures.ts';
 import { cellTitle, pOf, type Speaker } from './say-complaint.ts';
+
+/** A check that narrows the interval by less would settle nothing. */
+const TELLING = 0.05;
 
 const DECIMALS: Readonly<Record<WearKind, number>> = {
   'stack-height mm': 2,
@@ -43,9 +47,6 @@ export const placeTitle = (
   { glossary }: Speaker,
 ): string => `${glossary.measures[partsOf(kind).measure]}, ${site}`;
 
-const signed = (value: number, write: (value: number) => string): string =>
-  `${value > 0 ? '+' : value < 0 ? '−' : ''}${write(Math.abs(value))}`;
-
 /** A value with its unit. */
 export const valueOf = (value: number, { kind }: Kind, speaker: Speaker): string =>
   `${speaker.number(value, DECIMALS[kind])} ${unitName({ kind }, speaker)}`;
@@ -53,7 +54,7 @@ export const valueOf = (value: number, { kind }: Kind, speaker: Speaker): string
 /** A change: percent on a ratio scale, else in the unit. */
 const changeOf = (change: number, { kind }: Kind, speaker: Speaker): string =>
   scaleOf(kind) === 'ratio'
-    ? signed(change - 1, speaker.percent)
+    ? signed(change - 1, (share) => percentOf(share, speaker.number))
     : signed(change, (value) => valueOf(value, { kind }, speaker));
 
 /** A distance of the dose's reference runner as its reader counts it. */
@@ -74,7 +75,7 @@ export const limitTitle = (
     what,
     desk.brief.bounds[bound],
     basis === 'share-of-new'
-      ? desk.wear.ofNew(speaker.percent(value))
+      ? desk.wear.ofNew(setPercentOf(value, speaker.number))
       : place
         ? valueOf(value, place, speaker)
         : speaker.number(value, 2),
@@ -105,7 +106,8 @@ const crossingLine = (
 /** All that one look says of wear, most wanted first. */
 export const wearLines = (look: WearLook, briefM: Metres, speaker: Speaker): string[] => {
   const words = speaker.desk.wear;
-  const { glossary, percent } = speaker;
+  const { glossary, number } = speaker;
+  const percent = (share: number) => percentOf(share, number);
   const { dose } = look;
   const brief = doseInWords(briefM, dose, speaker);
   const lines: string[] = [];
@@ -141,7 +143,9 @@ export const wearLines = (look: WearLook, briefM: Metres, speaker: Speaker): str
     const title = limitTitle(limit, look, speaker);
     if (tooFar) lines.push(words.tooFar(title, brief));
     else if (hold)
-      lines.push(words.hold(title, brief, percent(hold.chance), glossary.holds[hold.word]));
+      lines.push(
+        words.hold(title, brief, chanceOf(hold.chance, number), glossary.holds[hold.word]),
+      );
     lines.push(...crossingLine(distance, dose, speaker));
   }
   if (look.basis === 'checks')
@@ -208,14 +212,11 @@ export const siteLines = ({ kind, dose, sites }: WearLook, speaker: Speaker): st
       ];
 
 /** What speaks against reading a check as wear. */
-export const warningInWords = (
-  warning: CheckWarning,
-  { desk, number, percent }: Speaker,
-): string => {
+export const warningInWords = (warning: CheckWarning, { desk, number }: Speaker): string => {
   const words = desk.wear.warning;
   switch (warning.code) {
     case 'short-rest':
-      return words[warning.code](number(warning.restedH, 0), percent(warning.left.long));
+      return words[warning.code](number(warning.restedH, 0), percentOf(warning.left.long, number));
     case 'temperature':
       return words[warning.code](
         `${number(warning.celsius, 0)} °C`,
@@ -240,7 +241,8 @@ export interface SaidItem {
 
 /** One item of a verdict, with its evidence. */
 export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker): SaidItem => {
-  const { desk, glossary, percent, number } = speaker;
+  const { desk, glossary, number } = speaker;
+  const percent = (share: number) => percentOf(share, number);
   const words = desk.verdict;
   const { word } = item;
   switch (item.what) {
@@ -248,15 +250,25 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
       const { limit, hold, tooFar, distance, pairs, checks, next } = item;
       const place = placeTitle(item, speaker);
       const brief = speaker.distance(briefM);
+      const best = Math.max(0, ...next.map(({ narrowing }) => narrowing));
       return {
         title: `${limitTitle(limit, item, speaker)}${limit.site === undefined ? ` (${item.site})` : ''}`,
         word,
         lines: [
           words.evidence(pairs, checks),
+          ...(item.basis === 'prior-only' ? [desk.wear.priorOnly] : []),
+          ...(hold?.word === 'not-known-yet' && best < TELLING ? [words.pairsDiffer] : []),
           ...(tooFar
             ? [desk.wear.tooFar(place, brief)]
             : hold
-              ? [desk.wear.hold(place, brief, percent(hold.chance), glossary.holds[hold.word])]
+              ? [
+                  desk.wear.hold(
+                    place,
+                    brief,
+                    chanceOf(hold.chance, number),
+                    glossary.holds[hold.word],
+                  ),
+                ]
               : []),
           ...crossingLine(distance, 'distance', speaker),
         ],
@@ -278,7 +290,7 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
         title: words.items.structure,
         word,
         lines: [
-          held
+          held && held.reached > 0
             ? words.structure(
                 failed,
                 pairs,
@@ -286,7 +298,9 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
                 percent(held.lower),
                 percent(held.upper),
               )
-            : words.structureNone(pairs),
+            : held
+              ? words.structureShort(failed, pairs, percent(held.upper))
+              : words.structureNone(pairs),
           ...(weibull
             ? [
                 words.weibull(

@@ -1,8 +1,9 @@
 /**
- * After how many kilometres on the pair is a complaint first repeated?
+ * After how many kilometres in the pair does a complaint come a second time?
  *
- * The tester is the unit. The event is the second asked run that reported it; a tester without one is
- * censored at the kilometres after the last asked run: handed back, or the test still runs. Curve by
+ * The tester is the unit, and counts their own kilometres in the pair, so that a pair that came worn counts
+ * from where they took it. The event is the second asked run of one pair that reported it; a tester without
+ * one is censored at the kilometres before the last asked run: handed back, or the test still runs. Curve by
  * Kaplan and Meier (sources in `core/statistics/survival.ts`).
  */
 import { groupBy, kaplanMeier, medianSurvival, type SurvivalStep } from '../statistics/index.ts';
@@ -10,27 +11,39 @@ import type { Metres } from '../units/index.ts';
 import { reports, type CellName, type ObservedRun } from './observed-runs.ts';
 
 export interface FirstRepeat {
-  /** Steps over metres on the pair; `survival` is the share of testers without a repeated complaint. */
+  /** Steps over metres in the pair; `survival` is the share of testers without a repeated complaint. */
   readonly steps: readonly SurvivalStep[];
-  /** Metres by which half the testers have it repeated; null where the curve stays above one half. */
+  /** Metres by which half the testers have it twice; null where the curve stays above, or few were left. */
   readonly medianM: Metres | null;
   readonly testers: number;
   readonly repeated: number;
 }
 
-/** A tester with several pairs of the round counts by the pair that came first to an event, else the last. */
+/** Below so many at risk a median would be the story of one or two testers. */
+const LEAST_AT_RISK = 3;
+
+/** A tester with several pairs of the round counts by the pair that came first to an event, else the longest. */
 export const firstRepeat = (runs: readonly ObservedRun[], cell: CellName): FirstRepeat => {
   const lifetimes = [...groupBy(runs, ({ tester }) => tester).values()].map((own) => {
-    const sorted = [...own].sort((a, b) => a.startMs - b.startMs || (a.run < b.run ? -1 : 1));
-    const second = sorted.filter((run) => reports(run, cell))[1];
-    return second
-      ? { time: second.pairM, event: true }
-      : { time: Math.max(...sorted.map(({ pairM }) => pairM)), event: false };
+    const wearings = [...groupBy(own, ({ pair }) => pair).values()].map((worn) => {
+      const sorted = [...worn].sort((a, b) => a.startMs - b.startMs || (a.run < b.run ? -1 : 1));
+      const start = sorted[0]?.pairM ?? 0;
+      const second = sorted.filter((run) => reports(run, cell))[1];
+      const last = sorted.at(-1)?.pairM ?? 0;
+      return { time: (second?.pairM ?? last) - start, event: second !== undefined };
+    });
+    const events = wearings.filter(({ event }) => event);
+    const times = (events.length > 0 ? events : wearings).map(({ time }) => time);
+    return events.length > 0
+      ? { time: Math.min(...times), event: true }
+      : { time: Math.max(...times), event: false };
   });
   const steps = kaplanMeier(lifetimes);
+  const half = medianSurvival(steps);
+  const there = steps.find(({ time }) => time === half);
   return {
     steps,
-    medianM: medianSurvival(steps) as Metres | null,
+    medianM: there && there.atRisk >= LEAST_AT_RISK && half !== null ? (half as Metres) : null,
     testers: lifetimes.length,
     repeated: lifetimes.filter(({ event }) => event).length,
   };

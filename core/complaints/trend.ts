@@ -1,6 +1,9 @@
 /**
  * Does a complaint fade with the kilometres on the pair (break-in), stay, or grow (wear)?
  *
+ * It names no cause: kilometres go along with season, training and skin. The runs of one tester follow each
+ * other, and a complaint that lingers from run to run makes a trend more often than the level says.
+ *
  * Within each tester and pair, the kilometres at the runs that reported it against those that did not:
  * the stratified rank test, which is Kendall's S against kilometres summed over strata (sources in
  * `core/statistics/ranks.ts`); over all cells asked together by Holm S, Scand J Stat 1979;6:65-70. A tester who always or never reported it says nothing on its change.
@@ -18,8 +21,8 @@ export interface Trend {
   readonly adjustedP: number;
   /** Chance that a run that reported it had more kilometres than one of the same tester that did not. */
   readonly chanceLater: number | null;
-  /** Testers and pairs with both kinds of run. */
-  readonly strata: number;
+  /** Testers with both kinds of run. */
+  readonly testers: number;
   readonly method: 'exact' | 'normal';
 }
 
@@ -33,14 +36,26 @@ const rankTest = (runs: readonly ObservedRun[], cell: CellName) =>
     })),
   );
 
+/** Testers who have runs of both kinds in one pair. */
+const tellingTesters = (runs: readonly ObservedRun[], cell: CellName): number =>
+  new Set(
+    [...groupBy(runs, ({ tester, pair }) => `${tester} ${pair}`).values()].flatMap((own) => {
+      const reported = own.filter((run) => reports(run, cell)).length;
+      return reported > 0 && reported < own.length ? [own[0]?.tester] : [];
+    }),
+  ).size;
+
 /** The trend of each cell, in the order of the cells. */
 export const trendsOverDistance = (
   runs: readonly ObservedRun[],
   cells: readonly CellName[],
 ): Trend[] => {
-  const tests = cells.map((cell) => rankTest(runs, cell));
+  const tests = cells.map((cell) => ({
+    ...rankTest(runs, cell),
+    testers: tellingTesters(runs, cell),
+  }));
   const adjusted = holm(tests.map(({ p }) => p));
-  return tests.map(({ p, chanceAbove, strata, method }, at) => {
+  return tests.map(({ p, chanceAbove, testers, method }, at) => {
     const adjustedP = adjusted[at] as number;
     const word =
       chanceAbove === null
@@ -50,7 +65,7 @@ export const trendsOverDistance = (
           : chanceAbove > 0.5
             ? 'grows'
             : 'fades';
-    return { word, p, adjustedP, chanceLater: chanceAbove, strata, method };
+    return { word, p, adjustedP, chanceLater: chanceAbove, testers, method };
   });
 };
 

@@ -6,6 +6,7 @@ import {
   trendsOverDistance,
   type Association,
   type CellName,
+  type EvidenceWord,
   type FirstRepeat,
   type ObservedRun,
   type Onset,
@@ -88,11 +89,13 @@ const traitsOf = (pairs: readonly LoggedPair[], { records }: ProjectLog): Tester
   });
 };
 
+/** Whether a cell is proven to recur, for one tester or across testers. */
+export const isProven = ({ word }: { readonly word: EvidenceWord }): boolean =>
+  word === 'recurs-across-testers' || word === 'recurs-for-one-tester';
+
 /** The cells of a round that are proven to recur, for one tester or across testers: worth a closer look. */
 export const recurring = ({ complaints }: Pick<RoundReview, 'complaints'>): CellName[] =>
-  complaints.cells
-    .filter(({ word }) => word === 'recurs-across-testers' || word === 'recurs-for-one-tester')
-    .map(({ zone, kind }) => ({ zone, kind }));
+  complaints.cells.filter(isProven).map(({ zone, kind }) => ({ zone, kind }));
 
 /** Looks closer at some cells of one round; what is asked of all of them together is held together. */
 export const lookCloser = (

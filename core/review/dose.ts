@@ -26,7 +26,8 @@ export const PER_METRE: Readonly<Record<Dose, number>> = {
 
 /**
  * The dose on a pair at a bench check, in metres of the reference runner.
- * @returns null where it is not known: a run before it has no steps or force, or the pair came worn
+ * @returns null where it is not known: a run before it has no steps or force, the pair came worn, or the
+ * shop gave a distance of its own
  */
 export const doseAt = (
   pair: LoggedPair,
@@ -36,10 +37,10 @@ export const doseAt = (
 ): Metres | null => {
   const atMs = Date.parse(check.at);
   if (dose === 'distance') return check.distanceM ?? mileageAt(pair.curve, atMs);
-  if ((pair.record.body.carriedInM ?? 0) > 0) return null;
+  if ((pair.record.body.carriedInM ?? 0) > 0 || check.distanceM !== undefined) return null;
   let sum = 0;
   for (const run of pair.runs) {
-    if (run.endMs > atMs) continue;
+    if (run.endMs > atMs || run.distanceM <= 0) continue;
     const load = loadOf(run, testers.get(run.tester));
     const part = dose === 'steps' ? load?.stepsPerShoe : load?.loadKN;
     if (part === undefined || part === null) return null;

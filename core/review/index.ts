@@ -1,11 +1,12 @@
 export * from './review-types.ts';
 export * from './project-log.ts';
 export * from './review.ts';
-export { lookCloser, recurring, type CloserLook } from './closer-look.ts';
+export { isProven, lookCloser, recurring, type CloserLook } from './closer-look.ts';
 export * from './dose.ts';
 export * from './wear-look.ts';
 export * from './verdict.ts';
 export * from './felt.ts';
 export * from './summary.ts';
+export { feetAnswers } from './round-review.ts';
 export { byCode } from './by-code.ts';
 export type { Preference } from './preferences.ts';

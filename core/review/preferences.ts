@@ -20,7 +20,7 @@ export interface Preference {
  * pairs of both; with several pairs of a round in it, the side that is more often before the other.
  * @param roundOf the round of each pair
  * @param order rounds in the order in which they were made
- * @param spans hand-outs, which say who wore a pair blind
+ * @param handOuts hand-outs, which say who wore a pair blind
  */
 export const preferencesOf = (
   rankings: readonly RecordOf<'ranking'>[],

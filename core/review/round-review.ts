@@ -7,25 +7,32 @@ import {
   type ComfortAnswer,
   type FeetAnswer,
 } from '../complaints/index.ts';
+import type { ComplaintKind } from '../foot/index.ts';
 import { mileageAt, type LoggedRun } from '../mileage/index.ts';
 import type { RecordOf } from '../records/index.ts';
 import { sizeOf } from './evidence-size.ts';
 import type { LoggedPair, ProjectLog } from './project-log.ts';
 import type { RoundReview } from './review-types.ts';
 
-const feetAnswers = (runs: readonly LoggedRun[]): FeetAnswer[] => {
+/** The answers to the feet question; the complaints of one kind, or all of them where it is null. */
+export const feetAnswers = (
+  runs: readonly LoggedRun[],
+  kind: ComplaintKind | null = null,
+): FeetAnswer[] => {
   const answers: FeetAnswer[] = [];
   for (const {
     id,
     tester,
     run: { feet },
-  } of runs)
-    if (feet)
-      answers.push({
-        run: id,
-        tester,
-        complaints: feet.answer === 'complaints' ? feet.complaints : [],
-      });
+  } of runs) {
+    if (!feet) continue;
+    const all = feet.answer === 'complaints' ? feet.complaints : [];
+    answers.push({
+      run: id,
+      tester,
+      complaints: kind === null ? all : all.filter((one) => one.kind === kind),
+    });
+  }
   return answers;
 };
 

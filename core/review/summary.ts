@@ -12,7 +12,7 @@ const MOST_NAMED = 12;
 /** The counts of one cell and what they prove, without the runs and testers behind it. */
 export type CellSummary = Omit<WeighedCell, 'byTester' | 'runIds'>;
 
-export interface RoundSummary extends Omit<RoundReview, 'complaints'> {
+export interface RoundSummary extends Omit<RoundReview, 'complaints' | 'zones'> {
   readonly complaints: Omit<RoundComplaints, 'cells'> & {
     readonly cells: readonly CellSummary[];
   };
@@ -35,7 +35,7 @@ export const summarise = (review: Review): ReviewSummary => {
   return {
     ...rest,
     leftOut: unread,
-    rounds: rounds.map(({ complaints, ...round }) => ({
+    rounds: rounds.map(({ complaints, zones: _zones, ...round }) => ({
       ...round,
       complaints: {
         ...complaints,

@@ -22,7 +22,7 @@ export type VerdictItem =
       readonly what: 'complaints';
       readonly word: HoldWord;
       readonly growing: readonly CellName[];
-      /** Pairs that have carried the brief's distance. */
+      /** Pairs of which somebody was asked at the brief's distance. */
       readonly pairsThere: number;
     }
   | { readonly what: 'stop-use'; readonly word: HoldWord; readonly pairs: readonly RecordId[] };
@@ -36,6 +36,8 @@ export interface Verdict {
 
 /** Pairs that must have carried the brief's distance before silence counts. Judgement, no source. */
 const LEAST_PAIRS = 3;
+/** From this share of the brief's distance on, a run counts as run at it. Judgement, no source. */
+const NEAR = 0.9;
 
 /** Each pair as a lifetime: at its first damage, or as far as it has come. */
 const lifetimesOf = (log: ProjectLog, pairs: readonly LoggedPair[]): Lifetime[] => {
@@ -43,7 +45,12 @@ const lifetimesOf = (log: ProjectLog, pairs: readonly LoggedPair[]): Lifetime[] 
   return pairs.map(({ id, curve, runs }) => {
     const own = damages
       .filter(({ body }) => body.pair === id)
-      .map(({ body }) => mileageAt(curve, Date.parse(body.at)));
+      .map(({ body }) => {
+        // The run in which it came apart is often logged only after the report: it counts to its end.
+        const atMs = Date.parse(body.at);
+        const during = runs.filter(({ startMs }) => startMs <= atMs).at(-1);
+        return mileageAt(curve, Math.max(atMs, during?.endMs ?? atMs));
+      });
     const last = runs.reduce((latest, { endMs }) => Math.max(latest, endMs), -Infinity);
     return own.length > 0
       ? { time: Math.min(...own), event: true }
@@ -51,21 +58,31 @@ const lifetimesOf = (log: ProjectLog, pairs: readonly LoggedPair[]): Lifetime[] 
   });
 };
 
+/**
+ * Silence counts only where it was asked for: at the brief's distance, or a tenth before it, on enough pairs.
+ */
 const complaintsItem = (
   { complaints }: RoundReview,
   pairs: readonly LoggedPair[],
   briefM: number,
 ): VerdictItem => {
+  const runs = observedRuns(pairs);
   const cells = recurring({ complaints });
-  const trends = cells.length > 0 ? trendsOverDistance(observedRuns(pairs), cells) : [];
+  const trends = cells.length > 0 ? trendsOverDistance(runs, cells) : [];
   const growing = cells.filter((_, at) => trends[at]?.word === 'grows');
-  const pairsThere = pairs.filter(({ curve }) => mileageAt(curve, Infinity) >= briefM).length;
+  const asked = new Set(runs.flatMap(({ pair, pairM }) => (pairM >= NEAR * briefM ? [pair] : [])));
+  const pairsThere = asked.size;
+  const told = trends.every(({ word }) => word !== 'too-few-runs');
   return {
     what: 'complaints',
     growing,
     pairsThere,
     word:
-      growing.length > 0 ? 'does-not-hold' : pairsThere >= LEAST_PAIRS ? 'holds' : 'not-known-yet',
+      growing.length > 0
+        ? 'does-not-hold'
+        : pairsThere >= LEAST_PAIRS && told
+          ? 'holds'
+          : 'not-known-yet',
   };
 };
 

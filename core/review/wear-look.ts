@@ -1,11 +1,19 @@
 /** How does one kind of bench reading at one site change on the pairs of a round, and how far does it hold? */
 import type { FoamId } from '../foot/index.ts';
-import type { Limit, RecordId, Tester } from '../records/index.ts';
+import {
+  isStanding,
+  unitsOf,
+  type Limit,
+  type RecordId,
+  type Round,
+  type Tester,
+} from '../records/index.ts';
 import { metres, type Metres } from '../units/index.ts';
 import {
   checkWarnings,
   differenceOfChanges,
   fitWear,
+  isUsable,
   kindOf,
   leftAgainstRight,
   nextChecks,
@@ -31,7 +39,7 @@ import {
 } from '../wear/index.ts';
 import type { MeanOfUnits } from '../statistics/index.ts';
 import { doseAt, type Dose } from './dose.ts';
-import type { LoggedPair, ProjectLog } from './project-log.ts';
+import { ownRecords, type LoggedPair, type ProjectLog } from './project-log.ts';
 
 /** Kind and site of a round whose readings can stand in one line. */
 export interface WearPlace {
@@ -51,6 +59,7 @@ export interface LimitOutlook {
   readonly limit: Limit;
   /** Null: nothing tells the start of a new pair. */
   readonly distance: LimitDistance | null;
+  /** Null as well where no change was seen yet. */
   readonly hold: Hold | null;
   /** The brief's distance lies beyond twice the distance of the checks: nothing is said of it. */
   readonly tooFar: boolean;
@@ -157,40 +166,66 @@ export const wearPlaces = (log: ProjectLog): readonly WearPlaceSize[] =>
     })),
   );
 
+/** A limit as read is in the measure's usual unit; a share of the value when new has none. */
 const isOf = (limit: Limit, { kind, site }: Pick<WearPlace, 'kind' | 'site'>): boolean =>
-  kind.startsWith(`${limit.measure} `) && (limit.site === undefined || limit.site === site);
+  limit.value > 0 &&
+  (limit.site === undefined || limit.site === site) &&
+  (limit.basis === 'reading'
+    ? kind === `${limit.measure} ${unitsOf[limit.measure][0]}`
+    : kind.startsWith(`${limit.measure} `));
+
+/**
+ * The start that a blueprint tells, over both feet; its tolerance is read as two standard deviations either
+ * way. Null where it tells none, or one that cannot be.
+ */
+const startOf = (
+  drawn: Round['blueprint'],
+  kind: WearKind,
+): { readonly value: number; readonly sd: number } | null => {
+  const mean = (of: (one: Round['blueprint'][number]) => number) =>
+    drawn.reduce((sum, one) => sum + of(one), 0) / drawn.length;
+  const value = mean(({ nominal, lower, upper }) => nominal + (lower + upper) / 2);
+  const sd = mean(({ lower, upper }) => (upper - lower) / 4);
+  return isUsable(kind, value) && sd > 0 ? { value, sd } : null;
+};
 
 /** The fit of one series, with the foam's prior and the blueprint's start. */
 const fitOf = (log: ProjectLog, round: RecordId, series: AnyWearSeries): WearFit<WearKind> => {
   const body = log.rounds.find(({ revision }) => revision.id === round)?.body;
-  const drawn = body?.blueprint.find(
+  const drawn = body?.blueprint.filter(
     ({ measure, unit, site }) => series.kind === `${measure} ${unit}` && site === series.site,
   );
-  const prior = wearPrior(
-    series.kind,
-    body?.foam ?? 'other',
-    // A tolerance is read as two standard deviations either way.
-    drawn && drawn.upper > drawn.lower
-      ? {
-          value: drawn.nominal + (drawn.upper + drawn.lower) / 2,
-          sd: (drawn.upper - drawn.lower) / 4,
-        }
-      : undefined,
-  );
+  const start = startOf(drawn ?? [], series.kind);
+  const prior = wearPrior(series.kind, body?.foam ?? 'other', start ?? undefined);
   // One kind in both, which the types cannot see through the union.
   return fitWear(series as WearSeries<WearKind>, prior);
 };
+
+/** Pairs that came apart or are withdrawn: nobody shall run them to another check. */
+const notWorn = ({ id, records, nowMs }: ProjectLog): ReadonlySet<string> =>
+  new Set([
+    ...ownRecords(records['damage-report'], id).map(({ body }) => body.pair),
+    ...ownRecords(records['stop-use'], id)
+      .filter(({ body }) => isStanding(body, nowMs))
+      .flatMap(({ body }) => body.pairs),
+  ]);
 
 /**
  * Checks that a shop could make next: the pairs that went farthest, for they are there first, half-way to
  * the brief's distance and at it; in whole tens of kilometres.
  */
-const candidates = (briefM: Metres, series: AnyWearSeries, pairs: number): CandidateCheck[] => {
+const candidates = (
+  log: ProjectLog,
+  series: AnyWearSeries,
+  pairs: number,
+): readonly CandidateCheck[] => {
+  const briefM = log.project.brief.distanceM;
+  const gone = notWorn(log);
   const last = new Map<string, number>();
   for (const { pair, distance } of series.checks)
     last.set(pair, Math.max(last.get(pair) ?? 0, distance));
   const farthest = [...last]
-    .filter(([, distance]) => distance < briefM)
+    .filter(([pair, distance]) => distance < briefM && !gone.has(pair))
     .sort(([a, x], [b, y]) => y - x || (a < b ? -1 : 1))
     .slice(0, pairs);
   const at = (share: number) =>
@@ -201,8 +236,26 @@ const candidates = (briefM: Metres, series: AnyWearSeries, pairs: number): Candi
   return [...at(1), ...at(0.5)];
 };
 
+const outlookOf = (fit: WearFit<WearKind>, limit: Limit, briefM: Metres): LimitOutlook => ({
+  limit,
+  distance: fit.limitDistance(limit),
+  // Without a change seen on this foam nothing is said of holding: the prior is no evidence.
+  hold: fit.basis === 'checks' ? fit.chanceToHold(limit, briefM) : null,
+  tooFar: briefM > fit.reach,
+});
+
+/** The most telling of the next checks; `pairs` bounds how many are thought through. */
+const nextOf = (
+  log: ProjectLog,
+  fit: WearFit<WearKind>,
+  series: AnyWearSeries,
+  pairs: number,
+): readonly RankedCheck[] =>
+  nextChecks(fit, candidates(log, series, pairs), log.project.brief.distanceM).slice(0, NEXT);
+
 /** What the series of a round say of the brief's limits: the fit and the outlook of each limit. */
 export interface FittedLimit extends WearPlace, LimitOutlook {
+  readonly basis: WearFit<WearKind>['basis'];
   readonly pairs: number;
   readonly checks: number;
   readonly next: readonly RankedCheck[];
@@ -216,21 +269,17 @@ export const fitLimits = (log: ProjectLog, round: RecordId): readonly FittedLimi
     if (own.length === 0) return [];
     const fit = fitOf(log, round, series);
     return own.map((limit): FittedLimit => {
-      const hold = fit.chanceToHold(limit, distanceM);
+      const outlook = outlookOf(fit, limit, distanceM);
+      const open = outlook.hold === null || outlook.hold.word === 'not-known-yet';
       return {
         round,
         kind: series.kind,
         site: series.site,
-        limit,
-        distance: fit.limitDistance(limit),
-        hold,
-        tooFar: distanceM > fit.reach,
+        basis: fit.basis,
+        ...outlook,
         pairs: fit.pairs.length,
         checks: series.checks.length,
-        next:
-          hold?.word === 'not-known-yet'
-            ? nextChecks(fit, candidates(distanceM, series, 2).slice(0, NEXT), distanceM)
-            : [],
+        next: open ? nextOf(log, fit, series, 2) : [],
       };
     });
   });
@@ -286,13 +335,8 @@ export const lookAtWear = (
     outlying: fit.outlyingPairs(),
     limits: brief.limits
       .filter((limit) => isOf(limit, series))
-      .map((limit) => ({
-        limit,
-        distance: fit.limitDistance(limit),
-        hold: fit.chanceToHold(limit, brief.distanceM),
-        tooFar: !inReach,
-      })),
-    next: nextChecks(fit, candidates(brief.distanceM, series, 4), brief.distanceM).slice(0, NEXT),
+      .map((limit) => outlookOf(fit, limit, brief.distanceM)),
+    next: nextOf(log, fit, series, 4),
     leftAgainstRight: leftAgainstRight(bothShoes(checks, kind, site)),
     sites: changesBySite(log, round, all, kind),
     against: againstOthers(log, fit, { round, kind, site }, dose),
@@ -314,7 +358,7 @@ const changesBySite = (
   const at = metres(Math.min(...fits.map(({ greatestDistance }) => greatestDistance)));
   const middle = scaleOf(kind) === 'ratio' ? 1 : 0;
   return fits
-    .map((fit) => ({ site: fit.site, at, change: fit.changeAt(at) }))
+    .map((fit) => ({ site: fit.site, at, change: fit.meanChangeAt(at) }))
     .sort((a, b) => Math.abs(b.change.median - middle) - Math.abs(a.change.median - middle));
 };
 
@@ -322,7 +366,8 @@ type Checks = ReturnType<typeof seriesOf>['checks'];
 
 const pointsOf = (checks: Checks, { kind, site, checks: series }: AnyWearSeries): WearPoint[] => {
   const left = [...series] as { pair: string; distance: number; value: number }[];
-  return checks.flatMap(({ pair, check, distance, body, readings }) => {
+  return checks.flatMap((own) => {
+    const { pair, check, distance, body, readings } = own;
     if (!readings.some((one) => kindOf(one) === kind && one.site === site)) return [];
     const at = left.findIndex((one) => one.pair === pair && one.distance === distance);
     const [found] = at < 0 ? [] : left.splice(at, 1);
@@ -336,7 +381,6 @@ const pointsOf = (checks: Checks, { kind, site, checks: series }: AnyWearSeries)
     const earlier = checks.filter(
       (one) => one.pair === pair && Date.parse(one.body.at) < Date.parse(body.at),
     );
-    const own = checks.find((one) => one.check === check) as (typeof checks)[number];
     return [
       {
         check,

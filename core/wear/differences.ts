@@ -17,7 +17,7 @@ import { scaleOf, type WearKind } from './series.ts';
 
 const Z = normalQuantile((1 + WEAR_LEVEL) / 2);
 
-/** The change of the first less that of the second by a distance: a ratio of factors on a ratio scale. */
+/** The mean change of the first less that of the second by a distance: a ratio of factors on a ratio scale. */
 export interface ChangeDifference extends Interval {
   readonly median: number;
 }
@@ -35,7 +35,7 @@ export const differenceOfChanges = <Kind extends WearKind>(
     ) as [number, number, number];
     return { middle, sd: (high - low) / (2 * Z) };
   };
-  const [a, b] = [plain(first.changeAt(x)), plain(second.changeAt(x))];
+  const [a, b] = [plain(first.meanChangeAt(x)), plain(second.meanChangeAt(x))];
   const middle = a.middle - b.middle;
   const reach = Z * Math.hypot(a.sd, b.sd);
   const [lower, median, upper] = [middle - reach, middle, middle + reach].map((value) =>
@@ -54,7 +54,7 @@ export interface BothShoes {
 
 /**
  * By how much more the left shoe changed than the right, from the first to the last check of each pair, in
- * the reading's unit; null below two pairs with two checks of both shoes.
+ * the reading's unit; null below two pairs with two checks of both shoes, or where they do not differ.
  */
 export const leftAgainstRight = (checks: readonly BothShoes[]): MeanOfUnits | null => {
   const byPair = new Map<string, BothShoes[]>();
@@ -65,5 +65,7 @@ export const leftAgainstRight = (checks: readonly BothShoes[]): MeanOfUnits | nu
     if (!first || !last || first.distance === last.distance) return [];
     return [last.left - first.left - (last.right - first.right)];
   });
-  return differences.length < 2 ? null : meanOfUnits(differences, WEAR_LEVEL);
+  const mean = differences.length < 2 ? null : meanOfUnits(differences, WEAR_LEVEL);
+  // Without any spread an interval would claim to know it exactly.
+  return mean === null || mean.sd === 0 ? null : mean;
 };

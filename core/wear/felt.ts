@@ -10,6 +10,8 @@ import {
   tQuantile,
   type Interval,
   type MeanOfUnits,
+  type MixedModel,
+  type MixedRow,
 } from '../statistics/index.ts';
 import { metres, type Metres } from '../units/index.ts';
 import { WEAR_LEVEL } from './fit.ts';
@@ -24,8 +26,8 @@ export interface FeltScore {
 export interface FeltChange {
   readonly testers: number;
   readonly scores: number;
-  /** Points of 100 per 100 km; null below two testers with three scores each. */
-  readonly per100Km: (Interval & { readonly mean: number }) | null;
+  /** Points of 100 per 100 km; null below two testers with three scores each that vary. */
+  readonly per100Km: (Interval & { readonly mean: number; readonly testers: number }) | null;
   /** Mean of the testers' own means in each stretch of distance. */
   readonly stretches: readonly {
     readonly fromM: Metres;
@@ -36,6 +38,16 @@ export interface FeltChange {
 
 const STRETCH_M = 50_000;
 const UNIT_M = 100_000;
+
+/** Null where scores lie on a line for each tester, or never change: they leave no spread to judge by. */
+const modelOf = (rows: readonly MixedRow[]): MixedModel | null => {
+  try {
+    return linearMixedModel(rows, { method: 'REML', correlated: false });
+  } catch (error) {
+    if (error instanceof RangeError) return null;
+    throw error;
+  }
+};
 
 const slopeOf = (scores: readonly FeltScore[]): FeltChange['per100Km'] => {
   const byTester = groupBy(scores, ({ tester }) => tester);
@@ -49,12 +61,13 @@ const slopeOf = (scores: readonly FeltScore[]): FeltChange['per100Km'] => {
       return { y: score, group, fixed: effects, random: effects };
     }),
   );
-  // Scores that never change leave no spread to divide: then there is nothing to tell.
-  if (rows.every(({ y }) => y === rows[0]?.y)) return { mean: 0, lower: 0, upper: 0 };
-  const model = linearMixedModel(rows, { method: 'REML', correlated: false });
+  const model = modelOf(rows);
+  if (model === null) return null;
   const [mean, error] = [model.fixed[1] as number, model.standardErrors[1] as number];
   const reach = tQuantile((1 + WEAR_LEVEL) / 2, usable.length - 1) * error;
-  return { mean, lower: mean - reach, upper: mean + reach };
+  return error > 0
+    ? { mean, lower: mean - reach, upper: mean + reach, testers: usable.length }
+    : null;
 };
 
 /** How one attribute of comfort changes over distance. */

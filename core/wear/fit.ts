@@ -99,7 +99,7 @@ export interface OutlyingPair {
 export interface WearFit<Kind extends WearKind> {
   readonly kind: Kind;
   readonly site: string;
-  /** `prior-only` where no two checks differ in distance: all change then comes from the prior. */
+  /** `prior-only` where no pair was checked at two distances: all change then comes from the prior. */
   readonly basis: 'checks' | 'prior-only';
   readonly prior: WearPrior<Kind>;
   readonly pairs: readonly string[];
@@ -114,6 +114,8 @@ export interface WearFit<Kind extends WearKind> {
   readonly valueAt: (x: Metres, of?: Of) => WearEstimate | null;
   /** The change from new to a distance: a factor on a ratio scale, else a difference. */
   readonly changeAt: (x: Metres, of?: Of) => WearEstimate;
+  /** The mean change of the round from new to a distance, without the spread between its pairs. */
+  readonly meanChangeAt: (x: Metres) => WearEstimate;
   /** Null where `valueAt` is and the limit needs a start. */
   readonly limitDistance: (limit: WearLimit, of?: Of) => LimitDistance | null;
   readonly chanceToHold: (limit: WearLimit, x: Metres, of?: Of) => Hold | null;
@@ -164,7 +166,13 @@ export const fitWear = <Kind extends WearKind>(
   const { places, weights } = posterior;
   const greatest = metres(rows.reduce((most, { x }) => Math.max(most, x), 0));
   const reach = metres(greatest > 0 ? 2 * greatest : FULL_M);
-  const basis = rows.some(({ x }) => x !== rows[0]?.x) ? 'checks' : 'prior-only';
+  const seenAt = new Map<string, number>();
+  const isChange = ({ pair, x }: (typeof rows)[number]): boolean => {
+    const first = seenAt.get(pair);
+    if (first === undefined) seenAt.set(pair, x);
+    return first !== undefined && first !== x;
+  };
+  const basis = rows.some(isChange) ? 'checks' : 'prior-only';
   const noStart = rows.length === 0 && knownStart === null;
 
   const tables = new Map<number | undefined, ReturnType<typeof tableOf>>();
@@ -334,7 +342,8 @@ export const fitWear = <Kind extends WearKind>(
     ]),
   ) as Record<FormName, number>;
   const one = new Float64Array(places.length).fill(1);
-  const meanChange = tableOf(posterior, ({ means }) => means).mixture(0, one);
+  const means = tableOf(posterior, (place) => place.means);
+  const meanChange = means.mixture(0, one);
   const notAbove = mixtureCdf(meanChange, 0);
 
   return {
@@ -357,6 +366,7 @@ export const fitWear = <Kind extends WearKind>(
     toldApart: forms.find(({ name }) => formWeights[name] > TOLD_APART)?.name ?? null,
     valueAt,
     changeAt,
+    meanChangeAt: (x) => estimate(means.mixture(0, sharesOf(places, x)), 0, x),
     limitDistance,
     chanceToHold,
     outlyingPairs,

@@ -2,9 +2,8 @@
  * How far do pairs go before they come apart? Each pair is a lifetime in distance: ended by its first
  * damage, or only known to have lasted so far.
  *
- * The share that still holds at a distance by Kaplan and Meier with the interval on the log-minus-log scale
- * (sources in `core/statistics/survival.ts`); while nothing has broken, Clopper and Pearson's interval over
- * the pairs that came so far. A Weibull curve, which alone may be read beyond the last failure, from three
+ * The share that still holds by Kaplan and Meier (sources in `core/statistics/survival.ts`) with an interval
+ * for few pairs. A Weibull curve, which alone may be read beyond the last failure, from three
  * failures on (judgement, no source).
  */
 import {
@@ -22,11 +21,13 @@ import { WEAR_LEVEL, type HoldWord } from './fit.ts';
 /** Share of pairs that must still hold at the brief's distance. Judgement, no source. */
 export const HOLDING_SHARE = 0.9;
 const LEAST_FAILURES = 3;
+const SHORTEST_M = 100;
 
 export interface Held extends Interval {
+  /** Share that still holds where the last of them broke, or at the distance asked for. */
   readonly share: number;
-  /** Pairs that came so far, or broke before. */
-  readonly pairs: number;
+  /** Pairs that came as far as the distance asked for; 0: the share is only known not to be greater. */
+  readonly reached: number;
 }
 
 export interface Structure {
@@ -45,26 +46,27 @@ export interface Structure {
   readonly word: HoldWord;
 }
 
+/**
+ * Clopper and Pearson's interval over as many pairs as the curve is worth: n* = S (1 − S) / variance, by
+ * Greenwood's formula (Dorey FJ & Korn EL, Stat Med 1987;6:679-687, from memory); the pairs at risk at the
+ * last failure where none is left. It is the exact one while no pair leaves before it breaks.
+ */
 const heldAt = (
   lifetimes: readonly Lifetime[],
   steps: readonly SurvivalStep[],
   distance: number,
 ): Held | null => {
   const reached = lifetimes.filter(({ time }) => time >= distance).length;
-  const broken = lifetimes.filter(({ time, event }) => event && time < distance).length;
-  if (broken === 0)
+  const last = steps.filter(({ time, events }) => events > 0 && time < distance).at(-1);
+  if (!last)
     return reached === 0
       ? null
-      : { share: 1, pairs: reached, ...clopperPearson(reached, reached, WEAR_LEVEL) };
-  const step = steps.filter(({ time }) => time <= distance).at(-1) as SurvivalStep;
-  // Nobody at risk any more: the curve says nothing from the last pair on.
-  const { survival, lower, upper } = step;
-  return {
-    share: survival,
-    lower,
-    upper: reached === 0 ? Math.max(upper, survival) : upper,
-    pairs: reached + broken,
-  };
+      : { share: 1, reached, ...clopperPearson(reached, reached, WEAR_LEVEL) };
+  const { survival: share, standardError, atRisk } = last;
+  const worth = standardError > 0 ? (share * (1 - share)) / standardError ** 2 : atRisk;
+  const { lower, upper } = clopperPearson(share * worth, worth, WEAR_LEVEL);
+  // The curve can fall between the last failure and a distance that nobody has come to.
+  return { share, reached, lower: reached === 0 ? 0 : lower, upper };
 };
 
 const wordOf = (held: Held | null): HoldWord =>
@@ -82,7 +84,10 @@ const wordOf = (held: Held | null): HoldWord =>
  * @param distance the brief's distance
  */
 export const reviewStructure = (lifetimes: readonly Lifetime[], distance: Metres): Structure => {
-  const worn = lifetimes.filter(({ time }) => time > 0);
+  // A pair that broke before its first kilometre was logged is a failure, not one that was never worn.
+  const worn = lifetimes
+    .filter(({ time, event }) => event || time > 0)
+    .map(({ time, event }) => ({ time: Math.max(time, SHORTEST_M), event }));
   const steps = kaplanMeier(worn, WEAR_LEVEL);
   const failed = worn.filter(({ event }) => event).length;
   const held = heldAt(worn, steps, distance);

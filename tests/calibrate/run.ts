@@ -28,6 +28,7 @@ const power = (affected: number, rate: number, more: Partial<Scenario> = {}): Sc
   const extras = [
     allowed === base.allowed ? '' : `, allowed ${percent(allowed)}`,
     scenario.badDays ? ', bad days' : '',
+    scenario.linger ? `, half of the runs as the last` : '',
     scenario.differ ? ', testers differ' : '',
     scenario.joinLate ? ', joining late' : '',
   ].join('');
@@ -45,7 +46,7 @@ const nothing = (testers: number, runs: number, more: Partial<Scenario> = {}): S
     firstCellOnly: false,
     ...more,
   };
-  const extras = `${scenario.badDays ? ', bad days' : ''}${scenario.differ ? ', testers differ' : ''}${scenario.joinLate ? ', joining late' : ''}`;
+  const extras = `${scenario.badDays ? ', bad days' : ''}${scenario.linger ? ', half of the runs as the last' : ''}${scenario.differ ? ', testers differ' : ''}${scenario.joinLate ? ', joining late' : ''}`;
   return {
     ...scenario,
     name: `nothing: all ${scenario.cells} cells at ${percent(scenario.background)}, ${testers} testers, ${runs} runs${extras}`,
@@ -67,6 +68,8 @@ const nulls = [
   nothing(8, 12, { badDays: 0.2 }),
   nothing(8, 12, { differ: true }),
   nothing(8, 12, { joinLate: true }),
+  nothing(8, 12, { linger: 0.5 }),
+  nothing(8, 12, { background: 0.01, linger: 0.5 }),
   nothing(5, 12),
   nothing(20, 12),
   nothing(8, 40),

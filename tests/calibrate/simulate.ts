@@ -26,6 +26,8 @@ export interface Scenario {
   readonly rate: number;
   /** Chance that a run is a bad day, on which every rate is doubled (and halved by as much on others). */
   readonly badDays?: number;
+  /** A complaint lingers: with this chance a run is as the tester's last one, else it is drawn anew. */
+  readonly linger?: number;
   /** Testers differ: in the background from never to the rate, of the affected by half of it either way. */
   readonly differ?: boolean;
   /** Testers come in over the first half of the runs, not all at once. */
@@ -85,9 +87,11 @@ export const simulate = (scenario: Scenario, tests: number, seed: number): Figur
   };
   let oneTester = 0;
   const x = Array.from({ length: simulated }, () => new Int32Array(testers));
+  const runBefore = Array.from({ length: simulated }, () => new Int8Array(testers).fill(-1));
   const logE = new Float64Array(simulated);
   for (let test = 0; test < tests; test++) {
     for (const counts of x) counts.fill(0);
+    for (const before of runBefore) before.fill(-1);
     logE.fill(0);
     const n = new Int32Array(testers);
     const differs = Array.from({ length: testers }, () => (scenario.differ ? random() : null));
@@ -129,7 +133,12 @@ export const simulate = (scenario: Scenario, tests: number, seed: number): Figur
             (cell === 0 && i < affected
               ? rate * (own === null ? 1 : 0.5 + own)
               : background * (own ?? 1));
-          if (random() < p) {
+          const before = runBefore[cell] as Int8Array;
+          const lingers =
+            scenario.linger !== undefined && before[i] !== -1 && random() < scenario.linger;
+          const reported = lingers ? before[i] === 1 : random() < p;
+          before[i] = reported ? 1 : 0;
+          if (reported) {
             const own = x[cell] as Int32Array;
             own[i] = (own[i] as number) + 1;
             changed.push(cell);

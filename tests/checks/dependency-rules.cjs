@@ -74,7 +74,7 @@ module.exports = {
       name: 'hub-and-terminal-know-no-screen',
       severity: 'error',
       from: { path: '^app/(hub|terminal)/' },
-      to: { path: '^app/', pathNot: '^app/($1/|words/(types|languages/|say-))' },
+      to: { path: '^app/', pathNot: '^app/($1/|words/(types|languages/|say-|figures))' },
     },
     {
       name: 'words-know-no-screen',

@@ -5,7 +5,14 @@
  */
 import Papa from 'papaparse';
 import * as z from 'zod/mini';
-import { measures, measureUnits, type BodyOf, type RecordId } from '../../../core/records/index.ts';
+import {
+  measures,
+  measureUnits,
+  readBody,
+  unitsOf,
+  type BodyOf,
+  type RecordId,
+} from '../../../core/records/index.ts';
 import { celsius, parseDecimal, toMetres } from '../../../core/units/index.ts';
 
 const required = ['pair', 'measured_at', 'measure', 'site', 'foot', 'value', 'unit'] as const;
@@ -27,24 +34,41 @@ export type TableTrouble =
   | {
       readonly why:
         | 'missing-column'
+        | 'open-quote'
+        | 'number-of-cells'
         | 'unknown-pair'
         | 'no-date'
         | 'no-number'
         | 'out-of-range'
         | 'no-site'
+        | 'differs'
         | 'too-many';
     };
 
 export interface ReadTable {
   readonly checks: readonly BodyOf<'bench-check'>[];
+  /** Checks of the table that the log has already: they are not taken again. */
+  readonly known: number;
   /** Lines count from 1, the heading included. */
   readonly troubles: readonly (TableTrouble & { readonly line: number; readonly column: Column })[];
 }
 
+/** A pair at an instant: what makes two checks the same. */
+export const checkKey = ({ pair, at }: Pick<BodyOf<'bench-check'>, 'pair' | 'at'>): string =>
+  `${pair} ${Date.parse(at)}`;
+
 const MOST_READINGS = 200;
 const feet = ['left', 'right'] as const;
 
-const cellSchema = z.catch(z.string(), '');
+const rowsSchema = z.array(z.array(z.string()));
+
+/** The column that a field of the record comes from. */
+const columnOf: Readonly<Record<string, Column>> = {
+  distanceM: 'distance_km',
+  restedH: 'rested_h',
+  temperatureC: 'temperature_c',
+  operator: 'operator',
+};
 
 /** A date and time with its offset; without one it is the reader's own clock. */
 const instantOf = (text: string): string | null => {
@@ -57,30 +81,40 @@ const instantOf = (text: string): string | null => {
 /**
  * Reads a table.
  * @param pairs ids of the project's pairs by their code
+ * @param known keys of the checks that the log has (see {@link checkKey})
  */
 export const readBenchTable = (
   text: string,
   project: RecordId,
   pairs: ReadonlyMap<string, RecordId>,
+  known: ReadonlySet<string> = new Set(),
 ): ReadTable => {
-  const { data, meta } = Papa.parse<Record<string, unknown>>(text.replace(/^\uFEFF/, ''), {
-    header: true,
-    skipEmptyLines: 'greedy',
-    transformHeader: (name) => name.trim().toLowerCase().replaceAll(' ', '_'),
-  });
+  const { data } = Papa.parse(text.replace(/^\uFEFF/, ''), { skipEmptyLines: false });
+  const [heading = [], ...rows] = rowsSchema.parse(data);
+  const names = heading.map((name) => name.trim().toLowerCase().replaceAll(' ', '_'));
   const troubles: ReadTable['troubles'][number][] = [];
   for (const column of required)
-    if (!meta.fields?.includes(column)) troubles.push({ line: 1, column, why: 'missing-column' });
-  if (troubles.length > 0) return { checks: [], troubles };
+    if (!names.includes(column)) troubles.push({ line: 1, column, why: 'missing-column' });
+  if (troubles.length > 0) return { checks: [], known: 0, troubles };
 
   const checks = new Map<string, BodyOf<'bench-check'>>();
-  for (const [at, row] of data.entries()) {
+  for (const [at, cells] of rows.entries()) {
     const line = at + 2;
+    if (cells.every((one) => one.trim() === '')) continue;
     const before = troubles.length;
-    const cell = (column: Column) => cellSchema.parse(row[column]).trim();
     const fail = (column: Column, trouble: TableTrouble) => {
       troubles.push({ line, column, ...trouble });
     };
+    if (cells.some((one) => /[\r\n]/.test(one))) {
+      // A quote that was never closed has swallowed what follows: nothing after it can be trusted.
+      fail('pair', { why: 'open-quote' });
+      break;
+    }
+    if (cells.length !== names.length) {
+      fail('pair', { why: 'number-of-cells' });
+      continue;
+    }
+    const cell = (column: Column) => (cells[names.indexOf(column)] ?? '').trim();
     const number = (column: Column, least = -Infinity): number | undefined => {
       const said = cell(column);
       if (said === '' && !required.includes(column as never)) return undefined;
@@ -89,9 +123,9 @@ export const readBenchTable = (
       else if (value < least) fail(column, { why: 'out-of-range' });
       return value ?? undefined;
     };
-    const oneOf = <T extends string>(column: Column, known: readonly T[]): T | undefined => {
-      const word = known.find((one) => one.toLowerCase() === cell(column).toLowerCase());
-      if (word === undefined) fail(column, { why: 'unknown-word', words: known });
+    const oneOf = <T extends string>(column: Column, of: readonly T[]): T | undefined => {
+      const word = of.find((one) => one.toLowerCase() === cell(column).toLowerCase());
+      if (word === undefined) fail(column, { why: 'unknown-word', words: of });
       return word;
     };
     const words = (column: Column) => (cell(column) === '' ? undefined : cell(column));
@@ -102,55 +136,74 @@ export const readBenchTable = (
     if (instant === null) fail('measured_at', { why: 'no-date' });
     const site = cell('site').toLowerCase();
     if (!/^[a-z0-9][a-z0-9-]{0,39}$/.test(site)) fail('site', { why: 'no-site' });
-    const [measure, unit, foot] = [
-      oneOf('measure', measures),
-      oneOf('unit', measureUnits),
-      oneOf('foot', feet),
-    ];
+    const measure = oneOf('measure', measures);
+    const unit = oneOf('unit', measure === undefined ? measureUnits : unitsOf[measure]);
+    const foot = oneOf('foot', feet);
     const value = number('value');
-    const [km, rested, room, uncertainty, loadN] = [
+    const [km, restedH, room, uncertainty, loadN] = [
       number('distance_km', 0),
       number('rested_h', 0),
-      number('temperature_c', -50),
+      number('temperature_c'),
       number('uncertainty', 0),
       number('load_n', 0),
     ];
+    if (!pair || instant === null || !measure || !unit || !foot || value === undefined) continue;
     if (troubles.length > before) continue;
     const [operator, gauge, method] = [words('operator'), words('gauge'), words('method')];
-    const key = `${pair} ${instant}`;
-    const check = checks.get(key) ?? {
-      project,
-      pair: pair as RecordId,
-      at: instant as string,
-      readings: [],
+    const circumstances = {
       ...(km !== undefined && { distanceM: toMetres(km, 'km') }),
-      ...(rested !== undefined && { restedH: rested }),
+      ...(restedH !== undefined && { restedH }),
       ...(room !== undefined && { temperatureC: celsius(room) }),
       ...(operator !== undefined && { operator }),
     };
-    if (check.readings.length >= MOST_READINGS) {
-      fail('value', { why: 'too-many' });
-      continue;
+    const key = checkKey({ pair, at: instant });
+    const check = checks.get(key) ?? { project, pair, at: instant, readings: [] };
+    for (const [field, said] of Object.entries(circumstances)) {
+      const earlier = (check as Record<string, unknown>)[field];
+      if (earlier !== undefined && earlier !== said)
+        fail(columnOf[field] as Column, { why: 'differs' });
     }
-    checks.set(key, {
+    if (check.readings.length >= MOST_READINGS) fail('value', { why: 'too-many' });
+    if (troubles.length > before) continue;
+    const more = {
       ...check,
+      ...circumstances,
       readings: [
         ...check.readings,
         {
-          measure: measure as (typeof measures)[number],
+          measure,
           site,
-          foot: foot as 'left' | 'right',
-          value: value as number,
-          unit: unit as (typeof measureUnits)[number],
+          foot,
+          value,
+          unit,
           ...(gauge !== undefined && { gauge }),
           ...(uncertainty !== undefined && { uncertainty }),
           ...(loadN !== undefined && { loadN }),
           ...(method !== undefined && { method }),
         },
       ],
-    });
+    };
+    // What the log would refuse is told here, line by line, before anything is taken in.
+    const body = readBody('bench-check', more);
+    if (body.ok) checks.set(key, body.body);
+    else
+      for (const { field } of body.problems)
+        fail(columnOf[field] ?? 'value', { why: 'out-of-range' });
   }
-  return { checks: [...checks.values()], troubles };
+  const fresh = [...checks].flatMap(([key, check]) => (known.has(key) ? [] : [check]));
+  return { checks: fresh, known: checks.size - fresh.length, troubles };
+};
+
+/**
+ * The text of a file as a spreadsheet wrote it: UTF-8, or GB 18030 where it is not, which is what a Chinese
+ * one writes.
+ */
+export const tableText = (bytes: ArrayBuffer): string => {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return new TextDecoder('gb18030').decode(bytes);
+  }
 };
 
 /** A table with its heading alone, to be filled in. */

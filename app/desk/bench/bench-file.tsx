@@ -8,22 +8,40 @@ import { saveRecord, Unfold } from '../form-parts.tsx';
 import { Some } from '../some.tsx';
 import type { ReadTable } from './bench-csv.ts';
 
-export const BenchFile = ({ review }: TabProps) => {
+export const BenchFile = ({ review, records }: TabProps) => {
   const words = d().bench;
   const id = useId();
   const [read, setRead] = useState<ReadTable | null>(null);
-  const look = async (file: File | undefined) => {
-    if (!file) return;
-    // The reader of tables is fetched with the first table.
-    const { readBenchTable } = await import('./bench-csv.ts');
-    const pairs = new Map(review.pairs.map(({ id: pair, code }) => [code, pair]));
-    setRead(readBenchTable(await file.text(), review.project.id, pairs));
+  const [busy, setBusy] = useState(false);
+  const [failed, setFailed] = useState(false);
+  /** Does one thing at a time, and says so if it cannot be done. */
+  const doing = async (work: () => Promise<void>) => {
+    if (busy) return;
+    setBusy(true);
+    setFailed(false);
+    await work().catch(() => setFailed(true));
+    setBusy(false);
   };
-  const take = async (close: () => void) => {
-    for (const check of read?.checks ?? []) if (!(await saveRecord('bench-check', check))) return;
-    setRead(null);
-    close();
-  };
+  const look = (file: File | undefined) =>
+    doing(async () => {
+      if (!file) return;
+      // The reader of tables is fetched with the first table.
+      const { checkKey, readBenchTable, tableText } = await import('./bench-csv.ts');
+      const pairs = new Map(review.pairs.map(({ id: pair, code }) => [code, pair]));
+      const known = new Set(records['bench-check'].map(({ body }) => checkKey(body)));
+      const text = tableText(await file.arrayBuffer());
+      setRead(readBenchTable(text, review.project.id, pairs, known));
+    });
+  const take = (close: () => void) =>
+    doing(async () => {
+      // What is taken in leaves the list at once: whatever happens, nothing is taken twice.
+      for (let left = read?.checks ?? []; left[0]; left = left.slice(1)) {
+        if (!(await saveRecord('bench-check', left[0]))) throw new Error('not saved');
+        setRead((now) => now && { ...now, checks: left.slice(1) });
+      }
+      setRead(null);
+      close();
+    });
   const saveTemplate = async () => {
     const { emptyBenchTable } = await import('./bench-csv.ts');
     await sendFile('bench-checks.csv', new TextEncoder().encode(emptyBenchTable()));
@@ -50,6 +68,12 @@ export const BenchFile = ({ review }: TabProps) => {
             accept=".csv,text/csv"
             onChange={(event) => void look(event.currentTarget.files?.[0])}
           />
+          {failed && (
+            <Notice tone="danger" live>
+              {d().trouble}
+            </Notice>
+          )}
+          {read && read.known > 0 && <p>{words.knownChecks(read.known)}</p>}
           {read && read.troubles.length > 0 && (
             <Notice tone="danger" live>
               <ul>
@@ -67,12 +91,12 @@ export const BenchFile = ({ review }: TabProps) => {
                   read.checks.reduce((sum, { readings }) => sum + readings.length, 0),
                 )}
               </p>
-              <Button kind="main" onClick={() => void take(close)}>
+              <Button kind="main" disabled={busy} onClick={() => void take(close)}>
                 {words.takeIn}
               </Button>
             </>
           )}
-          <Button kind="quiet" onClick={() => void saveTemplate()}>
+          <Button kind="quiet" onClick={() => void doing(saveTemplate)}>
             {words.template}
           </Button>
         </div>

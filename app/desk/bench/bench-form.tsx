@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import {
   measures,
+  unitsOf,
   type Foot,
   type Measure,
   type MeasureUnit,
@@ -25,7 +26,6 @@ import {
   Unfold,
 } from '../form-parts.tsx';
 import { speakerOf } from '../speaker.ts';
-import { unitsOf } from './usual-unit.ts';
 
 interface ReadingForm {
   readonly measure: Measure;
@@ -33,6 +33,8 @@ interface ReadingForm {
   readonly foot: Foot;
   readonly value: string;
   readonly unit: MeasureUnit;
+  readonly uncertainty: string;
+  readonly load: string;
 }
 
 const emptyReading: ReadingForm = {
@@ -41,6 +43,8 @@ const emptyReading: ReadingForm = {
   foot: 'left',
   value: '',
   unit: 'mm',
+  uncertainty: '',
+  load: '',
 };
 
 /** What holds for all readings of a check, as typed. */
@@ -50,25 +54,26 @@ const emptyCircumstances = {
   rested: '',
   operator: '',
   gauge: '',
-  uncertainty: '',
-  load: '',
   method: '',
 };
 type Circumstances = typeof emptyCircumstances;
 
-const numbersOf = (typed: Circumstances) => {
-  const number = (text: string) => (text.trim() === '' ? undefined : (parseDecimal(text) ?? null));
-  return {
-    km: number(typed.km),
-    room: number(typed.room),
-    rested: number(typed.rested),
-    uncertainty: number(typed.uncertainty),
-    load: number(typed.load),
-  };
-};
+/** Undefined: not said; null: no number. */
+const numberOf = (text: string): number | null | undefined =>
+  text.trim() === '' ? undefined : parseDecimal(text);
 
-export const BenchForm = (props: TabProps) => {
-  const { review } = props;
+const numbersOf = (typed: Circumstances) => ({
+  km: numberOf(typed.km),
+  room: numberOf(typed.room),
+  rested: numberOf(typed.rested),
+});
+
+export const BenchForm = (props: TabProps) => (
+  <Unfold label={d().bench.add}>{(close) => <CheckForm {...props} close={close} />}</Unfold>
+);
+
+const CheckForm = (props: TabProps & { readonly close: () => void }) => {
+  const { review, close } = props;
   const words = d().bench;
   const [pair, setPair] = useState<RecordId | ''>('');
   const [at, setAt] = useState(toLocalMinute(Date.now()));
@@ -81,21 +86,23 @@ export const BenchForm = (props: TabProps) => {
     setTyped({ ...typed, [field]: value });
   const numbers = numbersOf(typed);
 
-  const save = async (close: () => void) => {
+  const save = async () => {
     if (pair === '') return `${words.pair}: ${d().missing}`;
-    const { km, room, rested, uncertainty, load } = numbers;
+    if (Number.isNaN(new Date(at).getTime())) return `${words.at}: ${d().missing}`;
+    const { km, room, rested } = numbers;
     for (const [value, label] of [
       [km, words.distance],
       [room, words.temperature],
       [rested, words.rested],
-      [uncertainty, words.uncertainty],
-      [load, words.load],
     ] as const)
       if (value === null) return `${label}: ${d().wrongNumber}`;
     const parsed: Reading[] = [];
-    for (const { measure, site, foot, value, unit } of readings) {
+    for (const { measure, site, foot, value, unit, ...rest } of readings) {
       const number = parseDecimal(value);
+      const [uncertainty, load] = [numberOf(rest.uncertainty), numberOf(rest.load)];
       if (number === null) return `${words.value}: ${d().wrongNumber}`;
+      if (uncertainty === null) return `${words.uncertainty}: ${d().wrongNumber}`;
+      if (load === null) return `${words.load}: ${d().wrongNumber}`;
       parsed.push({
         measure,
         site,
@@ -104,8 +111,8 @@ export const BenchForm = (props: TabProps) => {
         unit,
         ...(typed.gauge.trim() !== '' && { gauge: typed.gauge.trim() }),
         ...(typed.method.trim() !== '' && { method: typed.method.trim() }),
-        ...(typeof uncertainty === 'number' && { uncertainty }),
-        ...(typeof load === 'number' && { loadN: load }),
+        ...(uncertainty !== undefined && { uncertainty }),
+        ...(load !== undefined && { loadN: load }),
       });
     }
     const saved = await saveRecord('bench-check', {
@@ -120,101 +127,103 @@ export const BenchForm = (props: TabProps) => {
       ...(photos.length > 0 && { photos: [...photos] }),
     });
     if (!saved) return d().trouble;
-    setReadings([emptyReading]);
-    setPhotos([]);
     close();
     return null;
   };
 
   return (
-    <Unfold label={words.add}>
-      {(close) => (
-        <SmallForm save={() => save(close)}>
-          <div class="field-row">
+    <SmallForm save={save}>
+      <div class="field-row">
+        <SelectField
+          label={words.pair}
+          value={pair}
+          options={review.pairs.map(({ id, code }) => ({ value: id, label: code }))}
+          onChange={setPair}
+        />
+        <DateTimeField label={words.at} value={at} onInput={setAt} />
+        <TextField label={words.rested} value={typed.rested} onInput={type('rested')} numeric />
+        <TextField label={words.temperature} value={typed.room} onInput={type('room')} numeric />
+      </div>
+      <Careful {...props} {...numbers} hardness={readings} />
+      {readings.map((reading, index) => (
+        <fieldset class="field-row reading" key={index}>
+          <legend class="hidden-words">{`${words.reading} ${index + 1}`}</legend>
+          <SelectField
+            label={words.reading}
+            value={reading.measure}
+            options={measures.map((value) => ({ value, label: terms().measures[value] }))}
+            onChange={(measure) => change(index, { measure, unit: unitsOf[measure][0] })}
+          />
+          <TextField
+            label={words.site}
+            hint={words.siteHint}
+            value={reading.site}
+            onInput={(site) => change(index, { site })}
+          />
+          <Choice
+            label={words.foot}
+            options={[
+              { value: 'left', label: t().left },
+              { value: 'right', label: t().right },
+            ]}
+            value={reading.foot}
+            onChange={(foot) => change(index, { foot })}
+          />
+          <TextField
+            label={`${words.value}, ${terms().units[reading.unit]}`}
+            value={reading.value}
+            onInput={(value) => change(index, { value })}
+            numeric
+          />
+          {unitsOf[reading.measure].length > 1 && (
             <SelectField
-              label={words.pair}
-              value={pair}
-              options={review.pairs.map(({ id, code }) => ({ value: id, label: code }))}
-              onChange={setPair}
+              label={d().rounds.unit}
+              value={reading.unit}
+              options={unitsOf[reading.measure].map((value) => ({
+                value,
+                label: terms().units[value],
+              }))}
+              onChange={(unit) => change(index, { unit })}
             />
-            <DateTimeField label={words.at} value={at} onInput={setAt} />
-            <TextField label={words.rested} value={typed.rested} onInput={type('rested')} numeric />
-            <TextField
-              label={words.temperature}
-              value={typed.room}
-              onInput={type('room')}
-              numeric
-            />
-          </div>
-          <Careful {...props} {...numbers} hardness={readings} />
-          {readings.map((reading, index) => (
-            <fieldset class="field-row reading" key={index}>
-              <legend class="hidden-words">{`${words.reading} ${index + 1}`}</legend>
-              <SelectField
-                label={words.reading}
-                value={reading.measure}
-                options={measures.map((value) => ({ value, label: terms().measures[value] }))}
-                onChange={(measure) => change(index, { measure, unit: unitsOf[measure][0] })}
-              />
-              <TextField
-                label={words.site}
-                hint={words.siteHint}
-                value={reading.site}
-                onInput={(site) => change(index, { site })}
-              />
-              <Choice
-                label={words.foot}
-                options={[
-                  { value: 'left', label: t().left },
-                  { value: 'right', label: t().right },
-                ]}
-                value={reading.foot}
-                onChange={(foot) => change(index, { foot })}
-              />
-              <TextField
-                label={`${words.value}, ${terms().units[reading.unit]}`}
-                value={reading.value}
-                onInput={(value) => change(index, { value })}
-                numeric
-              />
-              {unitsOf[reading.measure].length > 1 && (
-                <SelectField
-                  label={d().rounds.unit}
-                  value={reading.unit}
-                  options={unitsOf[reading.measure].map((value) => ({
-                    value,
-                    label: terms().units[value],
-                  }))}
-                  onChange={(unit) => change(index, { unit })}
-                />
-              )}
-            </fieldset>
-          ))}
-          <Button
-            kind="quiet"
-            onClick={() =>
-              setReadings([...readings, { ...(readings.at(-1) ?? emptyReading), value: '' }])
-            }
-          >
-            {words.addReading}
-          </Button>
-          <div class="field-row">
-            <TextField label={words.operator} value={typed.operator} onInput={type('operator')} />
-            <TextField label={words.gauge} value={typed.gauge} onInput={type('gauge')} />
-            <TextField
-              label={words.uncertainty}
-              value={typed.uncertainty}
-              onInput={type('uncertainty')}
-              numeric
-            />
-            <TextField label={words.load} value={typed.load} onInput={type('load')} numeric />
-            <TextField label={words.method} value={typed.method} onInput={type('method')} />
-            <TextField label={words.distance} value={typed.km} onInput={type('km')} numeric />
-          </div>
-          <PhotoPicker label={words.photos} photos={photos} onChange={setPhotos} />
-        </SmallForm>
-      )}
-    </Unfold>
+          )}
+          <TextField
+            label={`${words.uncertainty}, ${terms().units[reading.unit]}`}
+            value={reading.uncertainty}
+            onInput={(uncertainty) => change(index, { uncertainty })}
+            numeric
+          />
+          <TextField
+            label={words.load}
+            value={reading.load}
+            onInput={(load) => change(index, { load })}
+            numeric
+          />
+          {readings.length > 1 && (
+            <Button
+              kind="quiet"
+              onClick={() => setReadings(readings.filter((_, other) => other !== index))}
+            >
+              {t().remove}
+            </Button>
+          )}
+        </fieldset>
+      ))}
+      <Button
+        kind="quiet"
+        onClick={() =>
+          setReadings([...readings, { ...(readings.at(-1) ?? emptyReading), value: '' }])
+        }
+      >
+        {words.addReading}
+      </Button>
+      <div class="field-row">
+        <TextField label={words.operator} value={typed.operator} onInput={type('operator')} />
+        <TextField label={words.gauge} value={typed.gauge} onInput={type('gauge')} />
+        <TextField label={words.method} value={typed.method} onInput={type('method')} />
+        <TextField label={words.distance} value={typed.km} onInput={type('km')} numeric />
+      </div>
+      <PhotoPicker label={words.photos} photos={photos} onChange={setPhotos} />
+    </SmallForm>
   );
 };
 

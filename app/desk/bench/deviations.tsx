@@ -1,5 +1,6 @@
 /** The arrival check against the blueprint: which readings are out of tolerance. */
 import { formatNumber } from '../../parts/format.ts';
+import { signed } from '../../words/figures.ts';
 import { d, t, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { Some } from '../some.tsx';
@@ -9,8 +10,7 @@ export const Deviations = ({ records, review }: TabProps) => {
   const names = namesIn(review, records);
   const { deviations } = review;
   const outside = deviations.filter(({ inside }) => !inside);
-  const signed = (value: number) =>
-    `${value >= 0 ? '+' : '−'}${formatNumber(Math.abs(value), 2, 2)}`;
+  const write = (value: number) => signed(value, (size) => formatNumber(size, 2, 2));
   return (
     <section class="stack">
       <h2>{words.deviations}</h2>
@@ -43,10 +43,10 @@ export const Deviations = ({ records, review }: TabProps) => {
                     <th scope="row">{names.pair(one.pair)}</th>
                     <td>{`${terms().measures[one.measure]}, ${one.site}, ${t().foot[one.foot]}`}</td>
                     <td class="right">
-                      {`${formatNumber(one.nominal, 2)} (${signed(one.lower)} … ${signed(one.upper)}) ${terms().units[one.unit]}`}
+                      {`${formatNumber(one.nominal, 2)} (${write(one.lower)} … ${write(one.upper)}) ${terms().units[one.unit]}`}
                     </td>
                     <td class="right">{formatNumber(one.value, 2)}</td>
-                    <td class="right outside">{signed(one.deviation)}</td>
+                    <td class="right outside">{write(one.deviation)}</td>
                   </tr>
                 )}
               </Some>

@@ -9,10 +9,11 @@ import {
   type WearLook,
   type WearPlace,
 } from '../../../core/review/index.ts';
-import type { Metres } from '../../../core/units/index.ts';
+import { fromMetres, metres, type Metres } from '../../../core/units/index.ts';
 import { DistanceChart } from '../../parts/charts/distance-chart.tsx';
 import { distanceFigure, formatNumber } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
+import { signed } from '../../words/figures.ts';
 import { d, t, terms } from '../../words/index.ts';
 import {
   doseInWords,
@@ -30,11 +31,9 @@ import { speakerOf } from '../speaker.ts';
 
 const keyOf = ({ kind, site }: Pick<WearPlace, 'kind' | 'site'>): string => `${kind} ${site}`;
 
-const perUnit = (): number => (settings.value.distance === 'km' ? 1000 : 1609.344);
-
 /** A distance of the dose's reference runner as the chart's axis counts it. */
 const onAxis = (x: Metres, dose: Dose): number =>
-  dose === 'distance' ? x / perUnit() : (x * PER_METRE[dose]) / 1000;
+  dose === 'distance' ? fromMetres(x, settings.value.distance) : (x * PER_METRE[dose]) / 1000;
 
 const axisTitle = (dose: Dose): string =>
   dose === 'distance' ? d().bench.xTitle(settings.value.distance) : d().wear.xTitles[dose];
@@ -48,7 +47,7 @@ export const Wear = (props: TabProps) => {
   const [key, setKey] = useState<string | null>(null);
   const [dose, setDose] = useState<Dose>('distance');
   const [pair, setPair] = useState<RecordId | 'new'>('new');
-  const places = useWork((desk) => desk.wearPlaces(project), [records]);
+  const places = useWork((desk) => desk.wearPlaces(project), records, [project]);
   const rounds = review.rounds.filter(({ id }) => places?.some(({ round }) => round === id));
   const round = rounds.find(({ id }) => id === chosen) ?? rounds.at(-1);
   const own = places?.filter((place) => place.round === round?.id) ?? [];
@@ -60,12 +59,12 @@ export const Wear = (props: TabProps) => {
   const of = pairs.some(({ id }) => id === pair) && pair !== 'new' ? pair : null;
   const look = useWork(
     async (desk) => (place ? desk.wear(project, place, dose, of) : null),
-    [records, round?.id, place && keyOf(place), dose, of],
+    records,
+    [round?.id, place && keyOf(place), dose, of],
   );
-  const felt = useWork(
-    async (desk) => (round ? desk.felt(project, round.id) : []),
-    [records, round?.id],
-  );
+  const felt = useWork(async (desk) => (round ? desk.felt(project, round.id) : []), records, [
+    round?.id,
+  ]);
   if (!places) return <p class="soft">{t().loading}</p>;
   if (!round || !place) return <p>{d().bench.none}</p>;
   return (
@@ -191,7 +190,7 @@ const WearChart = (props: TabProps & { look: WearLook }) => {
               : limit.value * start;
         return y === null ? [] : [{ y, label: limitTitle(limit, look, speaker) }];
       })}
-      formatX={(value) => formatNumber(value, 0)}
+      formatX={(value) => formatNumber(value, 1)}
       formatY={(value) => formatNumber(value, 2)}
     />
   );
@@ -278,8 +277,7 @@ const Warnings = (props: TabProps & { look: WearLook }) => {
 
 const FeltPart = ({ felt }: { felt: readonly Felt[] }) => {
   const words = d().wear;
-  const signed = (value: number) =>
-    `${value > 0 ? '+' : value < 0 ? '−' : ''}${formatNumber(Math.abs(value), 1)}`;
+  const write = (value: number) => signed(value, (size) => formatNumber(size, 1));
   const nameOf = ({ attribute }: Felt) => terms().attributes[attribute].name;
   return (
     <section class="stack">
@@ -293,7 +291,7 @@ const FeltPart = ({ felt }: { felt: readonly Felt[] }) => {
           series={felt.map((one) => ({
             name: nameOf(one),
             points: one.stretches.map(({ fromM, toM, mean }) => ({
-              x: (fromM + toM) / 2 / perUnit(),
+              x: fromMetres(metres((fromM + toM) / 2), settings.value.distance),
               y: mean.mean,
               label: `${nameOf(one)}, ${distanceFigure(fromM)}–${distanceFigure(toM)} ${settings.value.distance}: ${formatNumber(mean.mean, 0)}${mean.interval ? ` (${formatNumber(mean.interval.lower, 0)} … ${formatNumber(mean.interval.upper, 0)})` : ''}, n ${mean.n}`,
             })),
@@ -307,10 +305,10 @@ const FeltPart = ({ felt }: { felt: readonly Felt[] }) => {
               {one.per100Km
                 ? words.feltLine(
                     nameOf(one),
-                    signed(one.per100Km.mean),
-                    signed(one.per100Km.lower),
-                    signed(one.per100Km.upper),
-                    one.testers,
+                    write(one.per100Km.mean),
+                    write(one.per100Km.lower),
+                    write(one.per100Km.upper),
+                    one.per100Km.testers,
                   )
                 : `${nameOf(one)}: ${words.feltNone}`}
             </li>

@@ -1,9 +1,9 @@
 /** What bothered whom where, and what of it is proven: foot maps, what recurs, and the same as a table. */
 import { useState } from 'preact/hooks';
-import type { ZoneCode } from '../../../core/foot/index.ts';
+import type { ComplaintKind, ZoneCode } from '../../../core/foot/index.ts';
 import type { Foot, RecordId } from '../../../core/records/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
-import { formatPercent } from '../../parts/format.ts';
+import { formatSetPercent } from '../../parts/format.ts';
 import { d } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { SelectField } from '../form-parts.tsx';
@@ -20,6 +20,7 @@ export const Complaints = (props: TabProps) => {
   const [chosen, setChosen] = useState<RecordId | null>(null);
   const [besideId, setBeside] = useState<RecordId | 'none'>('none');
   const [open, setOpen] = useState<{ foot: Foot; zone: ZoneCode } | null>(null);
+  const [kind, setKind] = useState<ComplaintKind | 'any'>('any');
   const withRuns = review.rounds.filter(({ size }) => size.runs > 0);
   const round =
     review.rounds.find(({ id }) => id === chosen) ?? withRuns.at(-1) ?? review.rounds.at(-1);
@@ -63,10 +64,12 @@ export const Complaints = (props: TabProps) => {
           rounds={beside ? [round, beside] : [round]}
           open={open}
           onPick={(foot, zone) => setOpen({ foot, zone })}
+          kind={kind}
+          onKind={setKind}
         />
         <section class="stack">
           {open ? (
-            <RunsBehind {...props} round={round} {...open} />
+            <RunsBehind {...props} round={round} kind={kind === 'any' ? null : kind} {...open} />
           ) : (
             <p class="soft no-print">{words.pick}</p>
           )}
@@ -76,7 +79,7 @@ export const Complaints = (props: TabProps) => {
         <>
           <Recurring {...props} round={round} key={round.id} />
           {cells.length === 0 ? <p>{words.none}</p> : <CellTable {...props} round={round} />}
-          <p class="soft small">{words.how(formatPercent(complaint), formatPercent(pain))}</p>
+          <p class="soft small">{words.how(formatSetPercent(complaint), formatSetPercent(pain))}</p>
         </>
       )}
       <Findings {...props} round={round} />

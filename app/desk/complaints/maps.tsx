@@ -62,20 +62,23 @@ export const ComplaintMaps = (
     readonly rounds: readonly RoundSummary[];
     readonly open: { readonly foot: Foot; readonly zone: ZoneCode } | null;
     readonly onPick: (foot: Foot, zone: ZoneCode) => void;
+    /** The kind that is looked at. */
+    readonly kind: ComplaintKind | 'any';
+    readonly onKind: (kind: ComplaintKind | 'any') => void;
   },
 ) => {
-  const { review, records, rounds, open } = props;
+  const { review, records, rounds, open, kind } = props;
   const words = d().complaints;
   const [view, setView] = useState<FootView>('upper');
   const [times, setTimes] = useState<Times>('twice');
-  const [kind, setKind] = useState<ComplaintKind | 'any'>('any');
   const columns = useRef<HTMLDivElement>(null);
   const legend = useRef<HTMLDivElement>(null);
   const project = review.project.id;
   const zones = useWork(
     (desk) =>
       Promise.all(rounds.map(({ id }) => desk.zones(project, id, kind === 'any' ? null : kind))),
-    [records, kind, rounds.map(({ id }) => id).join()],
+    records,
+    [kind, rounds.map(({ id }) => id).join()],
   );
   const named = kind === 'any' ? words.any : terms().kinds[kind].name;
   const often = times === 'once' ? words.once : words.twiceOrMore;
@@ -85,17 +88,17 @@ export const ComplaintMaps = (
   const save = async (form: 'SVG' | 'PNG') => {
     const maps = [...(columns.current?.querySelectorAll('.foot-map') ?? [])];
     const below = legend.current?.querySelector('.foot-map');
-    if (maps.length === 0 || !below) return;
-    const picture = pictureOf({
-      title: review.project.name,
-      columns: maps.map((drawing, at) => ({
-        heading: `${rounds[at]?.name ?? ''} (${t()[view]}; ${t().left}, ${t().right})`,
-        drawing,
-      })),
-      legend: below,
-      notes: [...rounds.map(titleOf), formatDate(review.nowMs)],
-    });
+    if (maps.length === 0 || !below || !zones) return;
     try {
+      const picture = pictureOf({
+        title: review.project.name,
+        columns: maps.map((drawing, at) => ({
+          heading: `${rounds[at]?.name ?? ''} (${t()[view]}; ${t().left}, ${t().right})`,
+          drawing,
+        })),
+        legend: below,
+        notes: [...rounds.map(titleOf), formatDate(review.nowMs)],
+      });
       const bytes = form === 'SVG' ? svgFile(picture) : await pngFile(picture);
       await sendFile(`foot-map.${form.toLowerCase()}`, bytes);
     } catch {
@@ -133,7 +136,7 @@ export const ComplaintMaps = (
             { value: 'any', label: words.any },
             ...complaintKinds.map((value) => ({ value, label: terms().kinds[value].name })),
           ]}
-          onChange={setKind}
+          onChange={props.onKind}
         />
       </div>
       <div class="map-columns" ref={columns}>

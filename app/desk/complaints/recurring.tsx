@@ -1,5 +1,5 @@
 /** What recurs in a round, how sure that is, when and with whom it comes, and which part could act on it. */
-import type { CloserLook, CellSummary } from '../../../core/review/index.ts';
+import { isProven, type CellSummary, type CloserLook } from '../../../core/review/index.ts';
 import { SurvivalChart } from '../../parts/charts/survival-chart.tsx';
 import { settings } from '../../parts/settings.ts';
 import { d, t, terms } from '../../words/index.ts';
@@ -10,18 +10,14 @@ import type { RoundProps } from './round-props.ts';
 import { FindingForm } from './finding-form.tsx';
 import { speakerOf } from '../speaker.ts';
 
-const isProven = ({ word }: CellSummary): boolean =>
-  word === 'recurs-across-testers' || word === 'recurs-for-one-tester';
-
 export const Recurring = (props: RoundProps) => {
   const { review, records, round } = props;
   const words = d().complaints;
   const proven = round.complaints.cells.filter(isProven);
   const rest = round.complaints.cells.length - proven.length;
-  const looks = useWork(
-    (desk) => desk.closerLooks(review.project.id, round.id),
-    [records, round.id],
-  );
+  const looks = useWork((desk) => desk.closerLooks(review.project.id, round.id), records, [
+    round.id,
+  ]);
   return (
     <section class="stack">
       <h2>{words.proven}</h2>
@@ -51,10 +47,8 @@ export const Recurring = (props: RoundProps) => {
 const Cell = (props: RoundProps & { cell: CellSummary; look: CloserLook | null }) => {
   const { cell, look, round } = props;
   const speaker = speakerOf(props);
-  const lines = [
-    ...cellLines(cell, round.complaints, speaker),
-    ...(look ? lookLines(look, speaker) : []),
-  ];
+  const counted = cellLines(cell, round.complaints, speaker);
+  const looked = look && lookLines(look, speaker);
   return (
     <article class="sheet">
       <div class="row row-apart">
@@ -62,13 +56,13 @@ const Cell = (props: RoundProps & { cell: CellSummary; look: CloserLook | null }
         <span class={`proof proof-${cell.word}`}>{terms().evidence[cell.word].name}</span>
       </div>
       <p class="soft small">{terms().evidence[cell.word].meaning}</p>
-      {cellLines(cell, round.complaints, speaker).map((line) => (
+      {counted.map((line) => (
         <p key={line}>{line}</p>
       ))}
       <h4>{d().complaints.look}</h4>
-      {look ? (
+      {look && looked ? (
         <>
-          {lookLines(look, speaker).map((line) => (
+          {looked.map((line) => (
             <p key={line}>{line}</p>
           ))}
           {look.firstRepeat.repeated > 0 && (
@@ -87,7 +81,7 @@ const Cell = (props: RoundProps & { cell: CellSummary; look: CloserLook | null }
         <p class="soft">{t().loading}</p>
       )}
       <p class="soft small">{suspectLine(cell, speaker)}</p>
-      <FindingForm {...props} cell={cell} lines={lines} />
+      {looked && <FindingForm {...props} cell={cell} lines={[...counted, ...looked]} />}
     </article>
   );
 };

@@ -1,6 +1,6 @@
 /** The runs behind one zone of the foot map: whose, when, in their words, with their photos. */
 import { useState } from 'preact/hooks';
-import type { ZoneCode } from '../../../core/foot/index.ts';
+import type { ComplaintKind, ZoneCode } from '../../../core/foot/index.ts';
 import type { Foot } from '../../../core/records/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { formatDate, formatDistance } from '../../parts/format.ts';
@@ -11,13 +11,16 @@ import type { RoundProps } from './round-props.ts';
 
 const STEP = 10;
 
-export const RunsBehind = (props: RoundProps & { foot: Foot; zone: ZoneCode }) => {
-  const { records, review, round, foot, zone } = props;
+export const RunsBehind = (
+  props: RoundProps & { foot: Foot; zone: ZoneCode; kind: ComplaintKind | null },
+) => {
+  const { records, review, round, foot, zone, kind } = props;
   const [most, setMost] = useState(STEP);
   const names = namesIn(review, records);
   const behind = useWork(
-    (desk) => desk.runsBehind(review.project.id, { round: round.id, foot, zone, kind: null }, most),
-    [records, round.id, foot, zone, most],
+    (desk) => desk.runsBehind(review.project.id, { round: round.id, foot, zone, kind }, most),
+    records,
+    [round.id, foot, zone, kind, most],
   );
   const name = terms().zones[zone].name;
   return (

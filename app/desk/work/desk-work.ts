@@ -2,7 +2,7 @@
  * What does the desk ask of the log? Everything that takes longer the more runs there are, so that it can
  * be answered beside the screen, in a worker. Answers are plain values; long lists come one at a time.
  */
-import { countZones, type FeetAnswer, type ZoneCount } from '../../../core/complaints/index.ts';
+import { countZones, type ZoneCount } from '../../../core/complaints/index.ts';
 import type { ComplaintKind, ZoneCode } from '../../../core/foot/index.ts';
 import {
   viewOfHeads,
@@ -14,6 +14,7 @@ import {
   type Run,
 } from '../../../core/records/index.ts';
 import {
+  feetAnswers,
   feltCushioning,
   lookAtWear,
   lookCloser,
@@ -47,11 +48,11 @@ export interface RunBehind extends Pick<Run, 'tester' | 'pair' | 'startedAt' | '
 
 export type PairCourse = Pick<PairReview, 'id' | 'course'>;
 
-/** What of a round to look at: any zone or kind where it is null. */
+/** What of a round to look at; of any kind where that is null. */
 export interface Wanted {
   readonly round: RecordId;
-  readonly foot: Foot | null;
-  readonly zone: ZoneCode | null;
+  readonly foot: Foot;
+  readonly zone: ZoneCode;
   readonly kind: ComplaintKind | null;
 }
 
@@ -157,21 +158,7 @@ export const deskWork = (
       return review.rounds.map((round) => verdictOf(log, round));
     },
     zones(project, round, kind) {
-      const answers = runsOf(project, round).flatMap(
-        ({ id, tester, run: { feet } }): FeetAnswer[] =>
-          feet
-            ? [
-                {
-                  run: id,
-                  tester,
-                  complaints:
-                    feet.answer === 'complaints'
-                      ? feet.complaints.filter((one) => kind === null || one.kind === kind)
-                      : [],
-                },
-              ]
-            : [],
-      );
+      const answers = feetAnswers(runsOf(project, round), kind);
       return {
         left: [...countZones(answers, 'left').values()],
         right: [...countZones(answers, 'right').values()],
@@ -181,10 +168,7 @@ export const deskWork = (
       const behind = runsOf(project, round).flatMap(({ id, startMs, run }) => {
         if (run.feet?.answer !== 'complaints') return [];
         const complaints = run.feet.complaints.filter(
-          (one) =>
-            (foot === null || one.foot === foot) &&
-            (zone === null || one.zone === zone) &&
-            (kind === null || one.kind === kind),
+          (one) => one.foot === foot && one.zone === zone && (kind === null || one.kind === kind),
         );
         return complaints.length > 0 ? [{ id, startMs, run, complaints }] : [];
       });

@@ -19,6 +19,8 @@ export interface ChartSeries {
   readonly points: readonly ChartPoint[];
   /** Drawn dashed and without marks: a fitted curve or an extrapolation. */
   readonly curve?: 'fitted' | 'extrapolated';
+  /** Marks alone, without a line between them. */
+  readonly unjoined?: boolean;
 }
 
 export interface ChartBand {
@@ -182,14 +184,16 @@ export const DistanceChart = (props: DistanceChartProps) => {
             </text>
           </g>
         ))}
-        {series.map((s, at) => (
-          <path
-            key={s.name}
-            class={`chart-line ${s.curve ? `chart-${s.curve}` : `chart-series-${at % MARKS}`}`}
-            aria-hidden="true"
-            d={line(s.points)}
-          />
-        ))}
+        {series.map((s, at) =>
+          s.unjoined ? null : (
+            <path
+              key={s.name}
+              class={`chart-line ${s.curve ? `chart-${s.curve}` : `chart-series-${at % MARKS}`}`}
+              aria-hidden="true"
+              d={line(s.points)}
+            />
+          ),
+        )}
         {flat.map(({ point, mark }, at) => (
           <g
             key={at}

@@ -19,22 +19,35 @@ export const SurvivalChart = (props: {
   const inUnit = (time: number) => fromMetres(metres(time), unit);
   let before = 1;
   const stairs = [
-    { x: 0, y: 100, label: `${formatDistance(metres(0))}: ${formatPercent(1)}` },
-    ...steps.flatMap(({ time, survival, lower, upper, atRisk }) => {
-      const label = `${formatDistance(metres(time))}: ${formatPercent(survival)} (${formatPercent(lower)}–${formatPercent(upper)}), n ${atRisk}`;
-      const corner = { x: inUnit(time), y: 100 * before, label };
+    { x: 0, y: 100, label: '' },
+    ...steps.flatMap(({ time, survival }) => {
+      const corners = [100 * before, 100 * survival].map((y) => ({
+        x: inUnit(time),
+        y,
+        label: '',
+      }));
       before = survival;
-      return [corner, { x: inUnit(time), y: 100 * survival, label }];
+      return corners;
     }),
   ];
+  const events = steps
+    .filter((step) => step.events > 0)
+    .map(({ time, survival, lower, upper, atRisk }) => ({
+      x: inUnit(time),
+      y: 100 * survival,
+      label: `${formatDistance(metres(time))}: ${formatPercent(survival)} (${formatPercent(lower)}–${formatPercent(upper)}), n ${atRisk}`,
+    }));
   return (
     <DistanceChart
       title={props.title}
       xTitle={props.xTitle}
       yTitle={props.yTitle}
       yCovers={[0, 100]}
-      series={[{ name: props.yTitle, points: stairs }]}
-      formatX={(x) => formatNumber(x, 0)}
+      series={[
+        { name: props.yTitle, curve: 'fitted', points: stairs },
+        { name: props.title, unjoined: true, points: events },
+      ]}
+      formatX={(x) => formatNumber(x, 1)}
       formatY={(y) => formatNumber(y, 0)}
     />
   );

@@ -245,8 +245,8 @@ export const glossary: Glossary = {
     },
   },
   trends: {
-    fades: 'fades with the kilometres on the pair (break-in)',
-    grows: 'grows with the kilometres on the pair (wear)',
+    fades: 'fades with the kilometres on the pair',
+    grows: 'grows with the kilometres on the pair',
     'no-trend-shown': 'no change with the kilometres on the pair is shown',
     'too-few-runs': 'too few runs to say whether it changes with kilometres',
   },
@@ -672,6 +672,9 @@ export const desk = {
   trouble: 'It was not saved. Nothing is lost: try again.',
   saved: 'Saved',
   none: '–',
+  workTrouble:
+    'The log could not be reviewed. Nothing is lost: close this page and open it again. If that does not help, save the log as a file and tell your lead.',
+  notPrinted: (left: number) => `${left} more are not shown here.`,
   more: (next: number, left: number) =>
     next === left ? `Show the other ${left}` : `Show ${next} more of ${left}`,
 
@@ -787,7 +790,7 @@ export const desk = {
     changes: (earlier: string, later: string) => `${later} against ${earlier}`,
     change: 'Change',
     by: { 'same-testers': 'same testers', 'different-testers': 'different testers' },
-    drift: 'Change per 100 km',
+    drift: 'Change per 100 km (95 %)',
     preferred: 'Which pair they prefer',
     noOrder:
       'Nobody has put pairs of two rounds in order yet. Whoever holds two pairs is asked now and then.',
@@ -826,14 +829,14 @@ export const desk = {
     all: 'All reported complaints',
     unreported: {
       complaint: (word: string, asked: number, upTo: string) =>
-        `Every other complaint: ${word} in ${runs(asked)}; up to ${upTo} of testers may still have it.`,
+        `Every other complaint: ${word} in ${runs(asked)}; up to ${upTo} of testers may still have it (95 %).`,
       pain: (word: string, asked: number, upTo: string) =>
-        `Pain elsewhere: ${word} in ${runs(asked)}; up to ${upTo} of testers may still have it.`,
+        `Pain elsewhere: ${word} in ${runs(asked)}; up to ${upTo} of testers may still have it (95 %).`,
     },
     proof: 'What the log says',
     suspects: (first: string, second: string) =>
       `Usually looked at first: ${first || 'nothing in particular'}${second ? `; then: ${second}` : ''}. Common practice, not a measured cause.`,
-    firstRepeat: 'Testers without it twice, by kilometres on the pair',
+    firstRepeat: 'Testers without it twice, by their own kilometres in the pair',
     withoutIt: 'Testers without it, %',
     look: 'When, where and with whom',
     asked: (r: number, t: number) => `${runs(r)} of ${testers(t)} were asked about their feet.`,
@@ -850,7 +853,7 @@ export const desk = {
     pick: 'Tap a zone for the runs behind it.',
     unasked: 'nobody asked',
     how: (complaint: string, pain: string) =>
-      `A run counts as asked if the feet question was answered. Proof: the brief allows ${complaint} of the asked runs (pain: ${pain}); e-values against that rate, valid however often one looks (Ramdas 2023; Vovk & Wang 2021), for at least two testers (Benjamini & Heller 2008), with at most 10 % false ones among all that is called proven (Wang & Ramdas 2022). Intervals, 95 %: testers by Wilson; runs with the tester as the unit (Rao & Scott 1992).`,
+      `A run counts as asked if the feet question was answered. Proof: the brief allows ${complaint} of the asked runs (pain: ${pain}); e-values against that rate, valid however often one looks (Ramdas 2023; Vovk & Wang 2021), for at least two testers (Benjamini & Heller 2008), of what is called proven in a round at most 10 % is false on average, for each of the two claims (Wang & Ramdas 2022). A complaint that lingers from one run to the next counts each time it is felt. Intervals, 95 %: testers by Wilson; runs with the tester as the unit (Rao & Scott 1992).`,
   },
 
   finding: {
@@ -883,16 +886,16 @@ export const desk = {
     severity: (mean: string, most: number) => `Severity ${mean} of 10 on average, ${most} at most.`,
     who: (names: string) => `Proven for ${names}.`,
     value: (value: string, needed: string) =>
-      `e-value that at least two testers have it more often: ${value}; ${needed} is proof.`,
+      `e-value that at least two testers have it more often: ${value}; ${needed} is proof by itself.`,
     interval: (lower: string, upper: string) => `95 % interval ${lower} to ${upper}`,
     trend: (word: string, count: number, p: string) =>
-      `Over time: ${word} (${testers(count)} with runs of both kinds, p ${p}).`,
+      `Over time: ${word} (${testers(count)} with runs of both kinds, p ${p}). This names no cause.`,
     onset: (median: string, lower: string, upper: string, count: number) =>
       `Begins after ${median} of the run; half of ${testers(count)} between ${lower} and ${upper}.`,
     repeated: (median: string | null, repeated: number, of: number) =>
       median === null
-        ? `${repeated} of ${testers(of)} had it twice; fewer than half so far.`
-        : `Half of the testers have it twice by ${median} on the pair (${repeated} of ${of}).`,
+        ? `${repeated} of ${testers(of)} had it twice so far.`
+        : `Half of the testers are estimated to have it twice by ${median} of their own in the pair (${repeated} of ${of} so far).`,
     hint: (factor: string, p: string, count: number) =>
       `Worth a look: more often with ${factor} (${testers(count)}, adjusted p ${p}). This names no cause.`,
     noHint: (count: number) =>
@@ -918,10 +921,16 @@ export const desk = {
     chooseFile: 'Choose the table',
     fromFile: (checks: number, readings: number) =>
       `${checks} ${checks === 1 ? 'check' : 'checks'} with ${readings} ${readings === 1 ? 'reading' : 'readings'}`,
+    knownChecks: (count: number) =>
+      `${count} ${count === 1 ? 'check is' : 'checks are'} in the log already and not taken again.`,
     takeIn: 'Take them in',
     lineTrouble: (line: number, column: string, what: string) => `Line ${line}, ${column}: ${what}`,
     tableTroubles: {
       'missing-column': 'this column is missing',
+      'open-quote': 'a quotation mark is not closed; nothing was read from here on',
+      'number-of-cells':
+        'this line has more or fewer cells than the heading; put numbers with a decimal comma in quotation marks',
+      differs: 'differs from an earlier line of the same check',
       'unknown-pair': 'no pair has this code',
       'no-date': 'not a date and time such as 2026-05-01T09:30+02:00',
       'no-number': 'not a number',
@@ -973,7 +982,7 @@ export const desk = {
     leftOut: (count: number) =>
       `${count} ${count === 1 ? 'check is' : 'checks are'} left out: steps or force before it are not known.`,
     change: (word: string, at: string, change: string, lower: string, upper: string) =>
-      `${word}. By ${at}: ${change} (90 % interval ${lower} to ${upper}).`,
+      `${word}. A new pair by ${at}: ${change} (90 % interval ${lower} to ${upper}).`,
     value: (at: string, value: string, lower: string, upper: string) =>
       `A new pair at ${at}: ${value} (90 % interval ${lower} to ${upper}).`,
     limit: (what: string, bound: string, value: string) => `${what} ${bound} ${value}`,
@@ -992,19 +1001,21 @@ export const desk = {
     notToldApart: (weights: string) =>
       `Along which form it goes cannot be told yet (${weights}); the interval holds for all of them.`,
     basis: {
-      published: (source: string) => `Known beforehand, published: ${source}.`,
-      judgement: (source: string) => `Assumed beforehand, judgement, no source: ${source}.`,
+      published: (source: string) =>
+        `Part of the estimate is what was known beforehand, published: ${source}.`,
+      judgement: (source: string) =>
+        `Part of the estimate is what was assumed beforehand, judgement, no source: ${source}.`,
     },
     foamUnknown: 'The round does not say which foam it has; what is known beforehand is wide.',
     outlying: (pair: string, change: string, p: string) =>
       `Pair ${pair} wears otherwise than the rest (${change}, adjusted p ${p}).`,
-    outlier: { lower: 'falls more', higher: 'falls less' },
+    outlier: { lower: 'its change lies lower', higher: 'its change lies higher' },
     leftRight: (difference: string, lower: string, upper: string, count: number) =>
-      `Left against right: the left changed by ${difference} more (90 % interval ${lower} to ${upper}, ${pairs(count)}).`,
+      `Change of the left shoe minus that of the right: ${difference} (90 % interval ${lower} to ${upper}, ${pairs(count)}).`,
     againstRound: (round: string, at: string, difference: string, lower: string, upper: string) =>
-      `Against ${round} by ${at}: ${difference} (90 % interval ${lower} to ${upper}).`,
+      `Mean change against ${round} by ${at}: ${difference} (90 % interval ${lower} to ${upper}).`,
     next: (pair: string, distance: string, narrowing: string) =>
-      `Would tell most: pair ${pair} at ${distance}, narrows the interval by ${narrowing}.`,
+      `Would tell most: pair ${pair} at ${distance}, is expected to narrow the interval by ${narrowing}.`,
     warningsTitle: 'Checks to read with care',
     warning: {
       'short-rest': (rested: string, left: string) =>
@@ -1031,7 +1042,7 @@ export const desk = {
     feltScore: 'Score, 0 to 100',
     feltPart:
       'Felt and measured cushioning often part: what the bench shows is not what a foot notices.',
-    sites: 'Where it goes first',
+    sites: 'Where it goes first, mean change',
   },
 
   verdict: {
@@ -1045,6 +1056,10 @@ export const desk = {
     notMeasured: 'nothing was measured for it',
     evidence: (count: number, checks: number) =>
       `${pairs(count)}, ${checks} ${checks === 1 ? 'check' : 'checks'}`,
+    structureShort: (failed: number, count: number, upper: string) =>
+      `${failed} of ${pairs(count)} came apart; none has gone so far, and at most ${upper} hold (95 %).`,
+    pairsDiffer:
+      'More checks would hardly tell more: the pairs differ, and about so many of them hold.',
     structureNone: (count: number) => `${pairs(count)}, none came apart, and none has gone so far.`,
     structure: (failed: number, count: number, share: string, lower: string, upper: string) =>
       `${failed} of ${pairs(count)} came apart; ${share} hold at the brief’s distance (90 % interval ${lower} to ${upper}; 90 % must).`,
@@ -1056,14 +1071,14 @@ export const desk = {
     growing: (cells: string) => `grows: ${cells}`,
     notGrowing: (there: number) =>
       there === 0
-        ? 'none is shown to grow; no pair has gone the brief’s distance yet'
-        : `none is shown to grow; ${pairs(there)} went the brief’s distance`,
+        ? 'none is shown to grow; nobody was asked at the brief’s distance yet'
+        : `none is shown to grow; asked at the brief’s distance on ${pairs(there)}`,
     stopped: (codes: string) => `stands for ${codes}`,
     notStopped: 'none stands',
     settle: 'What would settle it',
     caution:
       'A verdict is for the makers. Whether a shoe may be sold is for the standards and the law where it is sold.',
-    how: 'Wear holds if the probability that a new pair is within the limit at the brief’s distance is 95 % or more, and does not if it is 5 % or less. Structure: 90 % of pairs must hold; complaints: three pairs must have gone so far (both judgement, no source).',
+    how: 'Wear holds if the probability that a new pair is within the limit at the brief’s distance is 95 % or more, and does not if it is 5 % or less. Structure: 90 % of pairs must hold, with 95 % certainty: while none breaks, 29 must have gone so far. Complaints: on three pairs somebody must have been asked at that distance (both judgement, no source).',
   },
 
   rounds: {

@@ -163,8 +163,8 @@ export const glossary: Glossary = {
     'too-few-runs': { name: '次数太少，无法判断', meaning: '即使每次都有反馈也不足以证实' },
   },
   trends: {
-    fades: '随样鞋里程减轻（磨合）',
-    grows: '随样鞋里程加重（磨损）',
+    fades: '随样鞋里程减轻',
+    grows: '随样鞋里程加重',
     'no-trend-shown': '未显示随里程变化',
     'too-few-runs': '次数太少，无法判断是否随里程变化',
   },
@@ -547,6 +547,9 @@ export const desk: DeskWords = {
   trouble: '未能保存，没有丢失：请再试一次。',
   saved: '已保存',
   none: '–',
+  workTrouble:
+    '无法评审日志。数据没有丢失：请关闭本页再打开。若仍不行，请将日志存为文件并告知负责人。',
+  notPrinted: (left) => `另有 ${left} 项未显示。`,
   more: (next, left) =>
     next === left ? `显示其余 ${left} 项` : `再显示 ${next} 项（共余 ${left} 项）`,
 
@@ -655,7 +658,7 @@ export const desk: DeskWords = {
     changes: (earlier, later) => `${later} 对比 ${earlier}`,
     change: '变化',
     by: { 'same-testers': '相同试穿员', 'different-testers': '不同试穿员' },
-    drift: '每 100 km 变化',
+    drift: '每 100 km 变化（95 %）',
     preferred: '更喜欢哪双',
     noOrder: '还没有人给两轮的鞋排过顺序。同时持有两双的人会不时被问到。',
     prefer: (first, second, equal) =>
@@ -685,14 +688,14 @@ export const desk: DeskWords = {
     all: '全部反馈',
     unreported: {
       complaint: (word, asked, upTo) =>
-        `其他各项不适：${asked} 次跑步中${word}；仍可能有至多 ${upTo} 的试穿员会出现。`,
+        `其他各项不适：${asked} 次跑步中${word}；仍可能有至多 ${upTo} 的试穿员会出现（95 %）。`,
       pain: (word, asked, upTo) =>
-        `其他部位疼痛：${asked} 次跑步中${word}；仍可能有至多 ${upTo} 的试穿员会出现。`,
+        `其他部位疼痛：${asked} 次跑步中${word}；仍可能有至多 ${upTo} 的试穿员会出现（95 %）。`,
     },
     proof: '日志结论',
     suspects: (first, second) =>
       `通常先看：${first || '无特定部件'}${second ? `；其次：${second}` : ''}。行业惯例，并非测得的原因。`,
-    firstRepeat: '尚未两次出现的试穿员比例，按样鞋里程',
+    firstRepeat: '尚未两次出现的试穿员比例，按本人穿着里程',
     withoutIt: '未出现的试穿员，%',
     look: '何时、何处、何人',
     asked: (r, t) => `共就脚感询问了 ${t} 名试穿员的 ${r} 次跑步。`,
@@ -709,7 +712,7 @@ export const desk: DeskWords = {
     pick: '点一个区域查看相关跑步。',
     unasked: '未询问',
     how: (complaint, pain) =>
-      `回答了脚感问题的跑步才算被询问。证实：任务书允许 ${complaint} 的被询问跑步出现（疼痛：${pain}）；以 e 值对照该比例，无论多频繁查看都有效（Ramdas 2023；Vovk & Wang 2021），至少两名试穿员（Benjamini & Heller 2008），被称为证实的结论中误报至多 10 %（Wang & Ramdas 2022）。95 % 区间：试穿员用 Wilson；跑步以试穿员为单位（Rao & Scott 1992）。`,
+      `回答了脚感问题的跑步才算被询问。证实：任务书允许 ${complaint} 的被询问跑步出现（疼痛：${pain}）；以 e 值对照该比例，无论多频繁查看都有效（Ramdas 2023；Vovk & Wang 2021），至少两名试穿员（Benjamini & Heller 2008），每轮每类结论中被称为证实者平均误报至多 10 %（Wang & Ramdas 2022）。延续到下次跑步的不适每次都计数。95 % 区间：试穿员用 Wilson；跑步以试穿员为单位（Rao & Scott 1992）。`,
   },
 
   finding: {
@@ -735,15 +738,17 @@ export const desk: DeskWords = {
     feet: (left, right) => `左 ${left}，右 ${right}。`,
     severity: (mean, most) => `程度平均 ${mean}（满分 10），最高 ${most}。`,
     who: (names) => `对 ${names} 已证实。`,
-    value: (value, needed) => `至少两名试穿员超过允许值的 e 值：${value}；达到 ${needed} 即证实。`,
+    value: (value, needed) =>
+      `至少两名试穿员超过允许值的 e 值：${value}；达到 ${needed} 即可单独证实。`,
     interval: (lower, upper) => `95 % 区间 ${lower} 至 ${upper}`,
-    trend: (word, count, p) => `随时间：${word}（${count} 名试穿员两种情况都有，p ${p}）。`,
+    trend: (word, count, p) =>
+      `随时间：${word}（${count} 名试穿员两种情况都有，p ${p}）。这并不说明原因。`,
     onset: (median, lower, upper, count) =>
       `在跑到 ${median} 后开始；${count} 名试穿员中一半在 ${lower} 至 ${upper} 之间。`,
     repeated: (median, repeated, of) =>
       median === null
-        ? `${of} 名试穿员中 ${repeated} 名出现两次，目前不足一半。`
-        : `样鞋里程到 ${median} 时，一半试穿员已出现两次（${of} 名中 ${repeated} 名）。`,
+        ? `${of} 名试穿员中目前 ${repeated} 名出现两次。`
+        : `估计在本人穿着 ${median} 时一半试穿员已出现两次（目前 ${of} 名中 ${repeated} 名）。`,
     hint: (factor, p, count) =>
       `值得一看：在“${factor}”时更常出现（${count} 名试穿员，校正 p ${p}）。这并不说明原因。`,
     noHint: (count) =>
@@ -765,10 +770,14 @@ export const desk: DeskWords = {
     template: '保存空白表格',
     chooseFile: '选择表格',
     fromFile: (checks, readings) => `${checks} 次测量，${readings} 个读数`,
+    knownChecks: (count) => `${count} 次测量已在日志中，不再读入。`,
     takeIn: '读入',
     lineTrouble: (line, column, what) => `第 ${line} 行，${column}：${what}`,
     tableTroubles: {
       'missing-column': '缺少此列',
+      'open-quote': '引号没有闭合，此后的内容未读',
+      'number-of-cells': '此行的单元格数与表头不同；用逗号作小数点的数字请加引号',
+      differs: '与同一次测量的前一行不同',
       'unknown-pair': '没有此编号的样鞋',
       'no-date': '不是日期时间，如 2026-05-01T09:30+02:00',
       'no-number': '不是数字',
@@ -818,7 +827,7 @@ export const desk: DeskWords = {
     priorOnly: '还没有不同里程的两次测量。所见为事先已知，并非这种发泡料。',
     leftOut: (count) => `${count} 次测量未计入：此前的步数或力未知。`,
     change: (word, at, change, lower, upper) =>
-      `${word}。到 ${at}：${change}（90 % 区间 ${lower} 至 ${upper}）。`,
+      `${word}。一双新鞋到 ${at}：${change}（90 % 区间 ${lower} 至 ${upper}）。`,
     value: (at, value, lower, upper) =>
       `一双新鞋在 ${at}：${value}（90 % 区间 ${lower} 至 ${upper}）。`,
     limit: (what, bound, value) => `${what} ${bound} ${value}`,
@@ -833,18 +842,18 @@ export const desk: DeskWords = {
     toldApart: (form, others) => `变化为${form}；${others}拟合较差。`,
     notToldApart: (weights) => `变化形式尚不能区分（${weights}）；区间对各种形式都成立。`,
     basis: {
-      published: (source) => `事先已知，已发表：${source}。`,
-      judgement: (source) => `事先假定，经验判断，无来源：${source}。`,
+      published: (source) => `估计中含事先已知，已发表：${source}。`,
+      judgement: (source) => `估计中含事先假定，经验判断，无来源：${source}。`,
     },
     foamUnknown: '本轮未说明发泡料；事先已知的范围较宽。',
     outlying: (pair, change, p) => `样鞋 ${pair} 与其他不同（${change}，校正 p ${p}）。`,
-    outlier: { lower: '下降更多', higher: '下降更少' },
+    outlier: { lower: '变化偏低', higher: '变化偏高' },
     leftRight: (difference, lower, upper, count) =>
-      `左右对比：左脚多变化 ${difference}（90 % 区间 ${lower} 至 ${upper}，${count} 双）。`,
+      `左脚变化减右脚变化：${difference}（90 % 区间 ${lower} 至 ${upper}，${count} 双）。`,
     againstRound: (round, at, difference, lower, upper) =>
-      `对比 ${round}，到 ${at}：${difference}（90 % 区间 ${lower} 至 ${upper}）。`,
+      `平均变化对比 ${round}，到 ${at}：${difference}（90 % 区间 ${lower} 至 ${upper}）。`,
     next: (pair, distance, narrowing) =>
-      `最有帮助：在 ${distance} 测量样鞋 ${pair}，区间可缩小 ${narrowing}。`,
+      `最有帮助：在 ${distance} 测量样鞋 ${pair}，预计区间缩小 ${narrowing}。`,
     warningsTitle: '需谨慎看待的测量',
     warning: {
       'short-rest': (rested, left) => `只静置 ${rested} 小时；上次跑步的变化可能还剩至多 ${left}`,
@@ -862,7 +871,7 @@ export const desk: DeskWords = {
     feltNone: '评分太少，无法判断脚感随里程的变化。',
     feltScore: '评分，0 至 100',
     feltPart: '脚感与实测缓震常常不一致：仪器测得的变化脚不一定察觉。',
-    sites: '哪里先磨损',
+    sites: '哪里先磨损（平均变化）',
   },
 
   verdict: {
@@ -875,6 +884,9 @@ export const desk: DeskWords = {
     },
     notMeasured: '没有相应测量',
     evidence: (count, checks) => `${count} 双，${checks} 次测量`,
+    structureShort: (failed, count, upper) =>
+      `${count} 双中 ${failed} 双损坏；没有一双达到该里程，至多 ${upper} 完好（95 %）。`,
+    pairsDiffer: '再测也难有定论：各双不一，约有这么多达标。',
     structureNone: (count) => `${count} 双，无一损坏，也没有一双达到该里程。`,
     structure: (failed, count, share, lower, upper) =>
       `${count} 双中 ${failed} 双损坏；到任务书里程时 ${share} 完好（90 % 区间 ${lower} 至 ${upper}；要求 90 %）。`,
@@ -886,13 +898,13 @@ export const desk: DeskWords = {
     growing: (cells) => `加重：${cells}`,
     notGrowing: (there) =>
       there === 0
-        ? '未显示加重；还没有样鞋达到任务书里程'
-        : `未显示加重；${there} 双达到任务书里程`,
+        ? '未显示加重；在任务书里程尚未询问'
+        : `未显示加重；${there} 双在任务书里程被询问`,
     stopped: (codes) => `${codes} 停用中`,
     notStopped: '无',
     settle: '怎样才能定论',
     caution: '结论供开发者使用。鞋能否销售以销售地的标准和法律为准。',
-    how: '磨损：新鞋在任务书里程仍在限值内的概率达到 95 % 为达标，至多 5 % 为不达标。结构：须有 90 % 的样鞋完好；不适：须有三双达到该里程（均为经验判断，无来源）。',
+    how: '磨损：新鞋在任务书里程仍在限值内的概率达到 95 % 为达标，至多 5 % 为不达标。结构：须以 95 % 的把握有 90 % 的样鞋完好：若无一损坏，须有 29 双达到该里程。不适：须有三双在该里程被询问（均为经验判断，无来源）。',
   },
 
   rounds: {

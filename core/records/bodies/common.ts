@@ -73,5 +73,17 @@ export const measureUnits = ['mm', 'g', 'asker-c', 'shore-a', 'N', 'J', '%', 'kP
 export type MeasureUnit = (typeof measureUnits)[number];
 export const measureUnitField = z.enum(measureUnits);
 
+/** In which units a measure is given; a limit or a blueprint without a unit means the first. */
+export const unitsOf: Readonly<Record<Measure, readonly [MeasureUnit, ...MeasureUnit[]]>> = {
+  'stack-height': ['mm'],
+  hardness: ['asker-c', 'shore-a'],
+  mass: ['g'],
+  'tread-depth': ['mm'],
+  'impact-peak': ['N'],
+  'energy-absorbed': ['J', '%'],
+  'energy-returned': ['%', 'J'],
+  dimension: ['mm'],
+};
+
 /** Where on the sample a reading is taken: one word, e.g. `heel-centre`; the same word for the same place. */
 export const siteField = z.string().check(z.regex(/^[a-z0-9][a-z0-9-]{0,39}$/));

@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { emptyBenchTable, readBenchTable } from '../../../app/desk/bench/bench-csv.ts';
+import {
+  checkKey,
+  emptyBenchTable,
+  readBenchTable,
+  tableText,
+} from '../../../app/desk/bench/bench-csv.ts';
 import { readBody } from '../../../core/records/index.ts';
 import { idOf } from '../../core/records/make.ts';
 
@@ -76,7 +81,51 @@ describe('a table of bench checks', () => {
     expect(mixed.checks[0]?.readings[0]).toMatchObject({ measure: 'tread-depth', value: 2.95 });
   });
 
+  it('tells of a quote that swallows lines, of cells too many, of contradictions and of wrong units', () => {
+    const { checks, troubles } = read(
+      'pair,measured_at,measure,site,foot,value,unit,distance_km,operator',
+      '146,2026-05-01T09:30Z,stack-height,heel,left,35,mm,250,A',
+      '',
+      '146,2026-05-01T09:30Z,stack-height,heel,right,35,mm,260,A',
+      '146,2026-05-02T09:30Z,stack-height,heel,right,35,mm,250,5,A',
+      '146,2026-05-03T09:30Z,stack-height,heel,right,35,g,250,A',
+      '146,2026-05-03T09:30Z,hardness,heel,right,45,asker-c,1500000,A',
+      '146,2026-05-04T09:30Z,stack-height,heel,right,35,mm,250,"A',
+      '146,2026-05-05T09:30Z,stack-height,heel,right,35,mm,250,A',
+    );
+    expect(checks).toHaveLength(1);
+    expect(troubles.map(({ line, column, why }) => `${line} ${column} ${why}`)).toEqual([
+      '4 distance_km differs',
+      '5 pair number-of-cells',
+      '6 unit unknown-word',
+      '7 distance_km out-of-range',
+      '8 pair open-quote',
+    ]);
+  });
+
+  it('takes circumstances from whichever line has them, and nothing that the log has already', () => {
+    const lines = [
+      'pair,measured_at,measure,site,foot,value,unit,temperature_c',
+      '146,2026-05-01T09:30Z,stack-height,heel,left,35,mm,',
+      '146,2026-05-01T09:30Z,stack-height,heel,right,35,mm,23',
+    ];
+    const { checks } = read(...lines);
+    expect(checks[0]).toMatchObject({ temperatureC: 23, readings: [{}, {}] });
+    const again = readBenchTable(lines.join('\n'), PROJECT, pairs, new Set(checks.map(checkKey)));
+    expect(again).toEqual({ checks: [], known: 1, troubles: [] });
+  });
+
+  it('reads what a Chinese spreadsheet writes', () => {
+    // 张 in GB 18030.
+    expect(tableText(new Uint8Array([0xd5, 0xc5]).buffer)).toBe('张');
+    expect(tableText(new TextEncoder().encode('张').buffer)).toBe('张');
+  });
+
   it('reads an empty table as nothing', () => {
-    expect(readBenchTable(emptyBenchTable(), PROJECT, pairs)).toEqual({ checks: [], troubles: [] });
+    expect(readBenchTable(emptyBenchTable(), PROJECT, pairs)).toEqual({
+      checks: [],
+      known: 0,
+      troubles: [],
+    });
   });
 });

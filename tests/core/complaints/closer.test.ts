@@ -51,7 +51,7 @@ describe('the trend over kilometres', () => {
   it('names a complaint that fades, and one that grows', () => {
     const [fades] = trendsOverDistance(fading, [cell]);
     // Exact: both testers at the one extreme of 20 splits each, two-sided 2 / 400.
-    expect(fades).toMatchObject({ word: 'fades', chanceLater: 0, strata: 2, method: 'exact' });
+    expect(fades).toMatchObject({ word: 'fades', chanceLater: 0, testers: 2, method: 'exact' });
     expect(fades?.p).toBeCloseTo(2 / 400, 10);
     const [grows] = trendsOverDistance(
       fading.map((one) => ({ ...one, pairM: metres(70_000 - one.pairM) })),
@@ -64,7 +64,7 @@ describe('the trend over kilometres', () => {
     const runs = [1, 2].flatMap((tester) =>
       [10, 20, 30].map((km) => run(tester, km, { complaints: tester === 1 ? [slip()] : [] })),
     );
-    expect(trendsOverDistance(runs, [cell])[0]).toMatchObject({ word: 'too-few-runs', strata: 0 });
+    expect(trendsOverDistance(runs, [cell])[0]).toMatchObject({ word: 'too-few-runs', testers: 0 });
   });
 
   it('holds all the cells of one question together by Holm', () => {
@@ -109,13 +109,33 @@ describe('kilometres to the first repeat', () => {
     ];
     const { steps, testers, repeated, medianM } = firstRepeat(runs, cell);
     expect({ testers, repeated }).toEqual({ testers: 3, repeated: 1 });
-    // By hand: at 15 km one is censored, at 20 km one of the two left has it.
+    // By hand, in kilometres of their own: one ran once, one has it after 10 km, one is without it at 30.
     expect(steps.map(({ time, survival }) => [time, survival])).toEqual([
-      [15_000, 1],
-      [20_000, 0.5],
-      [40_000, 0.5],
+      [0, 1],
+      [10_000, 0.5],
+      [30_000, 0.5],
     ]);
-    expect(medianM).toBe(20_000);
+    // Two at risk are too few to name a median.
+    expect(medianM).toBeNull();
+  });
+
+  it('counts a pair that came worn from where the tester took it, and each pair by itself', () => {
+    const worn = [300, 310, 320].map((km) => run(1, km, { complaints: km > 305 ? [slip()] : [] }));
+    expect(firstRepeat(worn, cell).steps.at(-1)).toMatchObject({ time: 20_000, events: 1 });
+    const two = [
+      run(1, 400, { complaints: [slip()] }),
+      run(1, 5, { pair: idOf(77), startMs: 9e9, complaints: [slip()] }),
+    ];
+    expect(firstRepeat(two, cell).repeated).toBe(0);
+  });
+
+  it('names the median of enough testers', () => {
+    const runs = Array.from({ length: 6 }, (_, tester) =>
+      [0, 10, 20, 30].map((km) =>
+        run(tester, km, { complaints: tester < 4 && km >= 10 ? [slip()] : [] }),
+      ),
+    ).flat();
+    expect(firstRepeat(runs, cell)).toMatchObject({ medianM: 20_000, repeated: 4, testers: 6 });
   });
 });
 

@@ -48,10 +48,16 @@ const log = (plan: {
   readonly more?: readonly Revision[];
   readonly slips?: (day: number) => boolean;
   readonly height?: number;
+  readonly silent?: boolean;
+  readonly limits?: readonly unknown[];
+  readonly blueprint?: readonly unknown[];
 }): ProjectLog => {
   const pairs = Array.from({ length: PAIRS }, (_, p) => p);
   const revisions = [
-    record(PROJECT, 'project', { name: 'Test', brief: brief() }),
+    record(PROJECT, 'project', {
+      name: 'Test',
+      brief: brief(plan.limits ? { limits: plan.limits } : {}),
+    }),
     record(ROUND, 'round', {
       project: PROJECT,
       name: 'R1',
@@ -59,7 +65,7 @@ const log = (plan: {
       stage: 'first-samples',
       changes: [],
       foam: 'eva',
-      blueprint: [],
+      blueprint: plan.blueprint ?? [],
     }),
     ...pairs.flatMap((p) => [
       record(idOf(10 + p), 'pair', {
@@ -88,13 +94,15 @@ const log = (plan: {
           distanceM: 20_000,
           distanceFrom: 'typed',
           durationS: 6000,
-          feet:
-            p < 4 && plan.slips?.(day)
-              ? {
-                  answer: 'complaints',
-                  complaints: [{ foot: 'left', zone: 'U10', kind: 'heel-slip' }],
-                }
-              : { answer: 'nothing' },
+          ...(!plan.silent && {
+            feet:
+              p < 4 && plan.slips?.(day)
+                ? {
+                    answer: 'complaints',
+                    complaints: [{ foot: 'left', zone: 'U10', kind: 'heel-slip' }],
+                  }
+                : { answer: 'nothing' },
+          }),
         }),
       ),
       ...plan.checkDays.map((day, n) =>
@@ -140,6 +148,60 @@ describe('the verdict on a round', () => {
     expect(item(of, 'complaints')).toMatchObject({ word: 'holds', pairsThere: PAIRS, growing: [] });
     expect(item(of, 'structure')).toMatchObject({ word: 'not-known-yet', pairs: PAIRS, failed: 0 });
     expect(verdict(of).word).toBe('not-known-yet');
+  });
+
+  it('says nothing of wear by arrival checks alone, however wide the limit', () => {
+    const of = log({ ...fine, checkDays: [0] });
+    expect(item(of, 'wear')).toMatchObject({
+      word: 'not-known-yet',
+      basis: 'prior-only',
+      hold: null,
+    });
+  });
+
+  it('takes no silence for an answer where nobody was asked', () => {
+    const of = log({ ...fine, silent: true });
+    expect(item(of, 'complaints')).toMatchObject({ word: 'not-known-yet', pairsThere: 0 });
+  });
+
+  it('sends no pair to a further check that came apart or is withdrawn', () => {
+    const short = { days: 16, stack: (x: number) => 33 - x / 60, checkDays: [0, 4, 8] };
+    const stop = record(idOf(90), 'stop-use', {
+      project: PROJECT,
+      pairs: [1, 2, 3, 4, 5].map((p) => idOf(10 + p)),
+      reason: 'Sole peels',
+      from: at(3),
+    });
+    const open = item(log({ ...short, more: [stop] }), 'wear');
+    const pairs = open?.what === 'wear' ? open.next.map(({ pair }) => pair) : [];
+    expect(new Set(pairs)).toEqual(new Set([idOf(10)]));
+  });
+
+  it('reads a limit in its usual unit only, and a blueprint that cannot be as none', () => {
+    const limits = [
+      { measure: 'energy-absorbed', bound: 'at-least', value: 4, basis: 'reading' },
+      { measure: 'mass', bound: 'at-most', value: 300, basis: 'reading' },
+    ];
+    const reading = (measure: string, unit: string, value: number) => ({
+      measure,
+      site: 'heel',
+      foot: 'left',
+      unit,
+      value,
+    });
+    const check = record(idOf(93), 'bench-check', {
+      project: PROJECT,
+      pair: idOf(10),
+      at: at(2),
+      readings: [reading('energy-absorbed', '%', 35), reading('mass', 'g', 250)],
+    });
+    const blueprint = [
+      { measure: 'mass', site: 'heel', unit: 'g', nominal: 0, lower: -5, upper: 5 },
+    ];
+    const of = log({ ...fine, limits, blueprint, more: [check] });
+    const items = verdict(of).items;
+    expect(items.filter(({ what }) => what === 'wear')).toMatchObject([{ kind: 'mass g' }]);
+    expect(item(of, 'not-measured')).toMatchObject({ limit: { measure: 'energy-absorbed' } });
   });
 
   it('does not hold where the limit is crossed long before the brief’s distance', () => {
@@ -212,7 +274,7 @@ describe('a look at wear', () => {
       value: expect.closeTo(35.75, 9) as number,
     });
     expect(look?.direction).toBe('falls');
-    expect(look?.leftAgainstRight).toMatchObject({ n: PAIRS, mean: 0 });
+    expect(look?.leftAgainstRight).toBeNull();
     expect(look?.points.flatMap(({ warnings }) => warnings)).toEqual([]);
   });
 

@@ -11,8 +11,8 @@ import {
   type WearSeries,
 } from '../../../core/wear/index.ts';
 import {
+  binomialPmf,
   clopperPearson,
-  kaplanMeier,
   meanOfUnits,
   weibull,
   weibullSurvival,
@@ -39,7 +39,7 @@ describe('structure', () => {
         Array.from({ length: count }, () => pair(650)),
         km(600),
       );
-    expect(of(8).held).toMatchObject({ share: 1, pairs: 8, ...clopperPearson(8, 8, 0.9) });
+    expect(of(8).held).toMatchObject({ share: 1, reached: 8, ...clopperPearson(8, 8, 0.9) });
     expect(of(8).word).toBe('not-known-yet');
     // 0.05^(1/28) = 0.8985, 0.05^(1/29) = 0.9018 (one side of 90 %).
     expect(of(28).word).toBe('not-known-yet');
@@ -57,13 +57,50 @@ describe('structure', () => {
     ];
     const { held, failed, word } = reviewStructure(lifetimes, km(600));
     expect(failed).toBe(3);
-    const last = kaplanMeier(lifetimes, 0.9)
-      .filter(({ time }) => time <= 600_000)
-      .at(-1);
-    // By hand: 5/6 · 4/5 · 3/4 = 1/2 hold, over three failures and two that went on.
+    // By hand: 5/6 · 4/5 · 3/4 = 1/2 hold; nobody left before the last failure, so six pairs' worth of it.
     expect(held?.share).toBeCloseTo(0.5, 12);
-    expect(held).toMatchObject({ lower: last?.lower, upper: last?.upper, pairs: 5 });
+    const exact = clopperPearson(3, 6, 0.9);
+    expect(held?.lower).toBeCloseTo(exact.lower, 9);
+    expect(held?.upper).toBeCloseTo(exact.upper, 9);
+    expect(held?.reached).toBe(2);
     expect(word).toBe('does-not-hold');
+  });
+
+  it('is not sure of anything by one or two pairs, nor where none has come so far', () => {
+    const word = (...lifetimes: ReturnType<typeof pair>[]) =>
+      reviewStructure(lifetimes, km(500)).word;
+    expect(word(pair(50, true))).toBe('not-known-yet');
+    expect(word(pair(50, true), pair(600))).toBe('not-known-yet');
+    const nine = Array.from({ length: 9 }, () => pair(100));
+    expect(word(...nine, pair(300, true))).toBe('not-known-yet');
+    const many = Array.from({ length: 59 }, () => pair(100));
+    expect(reviewStructure([pair(50, true), ...many], km(500))).toMatchObject({
+      held: { lower: 0, reached: 0 },
+      word: 'not-known-yet',
+    });
+  });
+
+  it('counts a pair that broke in its first run', () => {
+    const review = reviewStructure(
+      [pair(0, true), ...Array.from({ length: 29 }, () => pair(600))],
+      km(500),
+    );
+    expect(review).toMatchObject({ failed: 1, word: 'not-known-yet' });
+  });
+
+  it('says "does not hold" of a round that just holds in at most a twentieth of tests', () => {
+    // All failures before the distance, nobody leaves earlier: binomial, so the sum is exact.
+    for (const count of [1, 2, 5, 6, 10, 12]) {
+      let wrong = 0;
+      for (let broken = 0; broken <= count; broken++) {
+        const lifetimes = Array.from({ length: count }, (_, at) =>
+          at < broken ? pair(100 + at, true) : pair(600),
+        );
+        if (reviewStructure(lifetimes, km(500)).word === 'does-not-hold')
+          wrong += binomialPmf(broken, count, 0.1);
+      }
+      expect(wrong, `${count} pairs`).toBeLessThanOrEqual(0.05);
+    }
   });
 
   it('adds a Weibull curve from three failures on, the one that survreg finds (see weibull.test)', () => {
@@ -96,11 +133,15 @@ describe('felt cushioning', () => {
     expect(per100Km?.upper).toBeCloseTo(plain?.interval?.upper ?? 0, 0);
   });
 
-  it('says nothing of one tester or of two answers, and 0 where nothing changes', () => {
+  it('says nothing of one tester, of two answers, or where nothing varies within testers', () => {
     expect(feltChange(scores([-3])).per100Km).toBeNull();
     expect(feltChange([]).per100Km).toBeNull();
     const flat = scores([0, 0]).map((one) => ({ ...one, score: 60 }));
-    expect(feltChange(flat).per100Km).toEqual({ mean: 0, lower: 0, upper: 0 });
+    expect(feltChange(flat).per100Km).toBeNull();
+    const steady = scores([0, 0]).map((one) => ({ ...one, score: one.tester === '0' ? 50 : 70 }));
+    expect(feltChange(steady).per100Km).toBeNull();
+    const lines = scores([0, 0]).map((one) => ({ ...one, score: 80 - one.pairM / 10_000 }));
+    expect(feltChange(lines).per100Km).toBeNull();
   });
 
   it('shows testers’ means by stretches of 50 km', () => {

@@ -1,0 +1,24 @@
+/** How are shares and signs written, whoever writes the numbers? One rule for desk, terminal and findings. */
+
+/** Writes a number with at most so many decimals. */
+export type WriteNumber = (value: number, most: number) => string;
+
+/** A share in percent: whole from ten on, one decimal below, two below one; the space is that of ISO 80000-1. */
+export const percentOf = (share: number, number: WriteNumber): string => {
+  const size = Math.abs(100 * share);
+  return `${number(100 * share, size >= 9.95 ? 0 : size >= 0.995 ? 1 : 2)}\u00a0%`;
+};
+
+/** A share as somebody set it, with the digits that they typed. */
+export const setPercentOf = (share: number, number: WriteNumber): string =>
+  `${number(Number((100 * share).toPrecision(12)), 4)}\u00a0%`;
+
+/** A probability: never quite sure. */
+export const chanceOf = (chance: number, number: WriteNumber): string =>
+  chance > 0.99 ? `> 99\u00a0%` : chance < 0.01 ? `< 1\u00a0%` : percentOf(chance, number);
+
+/** A value with its sign before what `write` makes of its size; nothing before a nought. */
+export const signed = (value: number, write: (size: number) => string): string => {
+  const size = write(Math.abs(value));
+  return /[1-9]/.test(size) ? `${value < 0 ? '−' : '+'}${size}` : size;
+};
