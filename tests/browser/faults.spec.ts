@@ -11,7 +11,8 @@ import { seeded } from '../seeded.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 import { launchOptions } from './programs.ts';
 
-const KILLS = 50;
+/** `PAIRLOG_KILLS=50` for the long run. */
+const KILLS = Number(process.env['PAIRLOG_KILLS'] ?? 20);
 
 // A browser that is killed cannot hand over its trace.
 test.use({ trace: 'off' });

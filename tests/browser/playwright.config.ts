@@ -12,7 +12,8 @@ export default defineConfig({
   expect: { timeout: 10_000 },
   use: {
     serviceWorkers: 'allow',
-    trace: 'retain-on-failure',
+    // A trace costs a fifth of the time; it is there for whoever looks for a fault.
+    trace: process.env['PAIRLOG_TRACE'] ? 'retain-on-failure' : 'off',
     locale: 'en-GB',
     actionTimeout: 10_000,
   },

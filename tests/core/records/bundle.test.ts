@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import { gzipSync, strToU8, zipSync } from 'fflate';
+import { gzipSync } from 'node:zlib';
+import { strToU8, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import {
   packBundle,
