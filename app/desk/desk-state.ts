@@ -5,7 +5,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { kinds, type RecordId } from '../../core/records/index.ts';
 import type { ReviewSummary } from '../../core/review/index.ts';
 import { useStored } from '../parts/state.ts';
-import type { DeskRecords, DeskWork } from './work/desk-work.ts';
+import type { DeskRecords, DeskWork } from './worker/desk-work.ts';
 
 let worker: Remote<DeskWork> | null = null;
 /** Why the worker does not answer, if it does not. */
@@ -14,7 +14,7 @@ const broken = signal<unknown>(null);
 /** One worker for all of the desk, made when the desk is first opened. */
 const work = (): Remote<DeskWork> => {
   if (worker) return worker;
-  const made = new Worker(new URL('./work/worker.ts', import.meta.url), { type: 'module' });
+  const made = new Worker(new URL('./worker/worker.ts', import.meta.url), { type: 'module' });
   made.addEventListener('error', ({ message }) => (broken.value = message));
   return (worker = wrap<DeskWork>(made));
 };

@@ -15,7 +15,7 @@ import { ProjectForm } from './project-form.tsx';
 import { Rounds } from './rounds.tsx';
 import { Testers } from './testers.tsx';
 import { Verdict } from './verdict.tsx';
-import type { DeskRecords } from './work/desk-work.ts';
+import type { DeskRecords } from './worker/desk-work.ts';
 import './desk.css';
 
 const tabs = {

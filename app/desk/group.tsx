@@ -8,7 +8,7 @@ import { session, store, syncStatus } from '../parts/state.ts';
 import { d, t, terms } from '../words/index.ts';
 import type { HubClient } from '../store/index.ts';
 import { InviteCard, type Invite } from './invite-card.tsx';
-import type { DeskRecords } from './work/desk-work.ts';
+import type { DeskRecords } from './worker/desk-work.ts';
 
 type Devices = Extract<Awaited<ReturnType<HubClient['devices']>>, { ok: true }>['value']['devices'];
 

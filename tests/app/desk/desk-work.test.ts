@@ -10,7 +10,7 @@ import {
   type Revision,
 } from '../../../core/records/index.ts';
 import { openProject, reviewProject, type ProjectLog } from '../../../core/review/index.ts';
-import { deskWork } from '../../../app/desk/work/desk-work.ts';
+import { deskWork } from '../../../app/desk/worker/desk-work.ts';
 
 const NOW = Date.UTC(2026, 10, 19);
 const revisions = (): Revision[] => {
