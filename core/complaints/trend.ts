@@ -6,7 +6,8 @@
  *
  * Within each tester and pair, the kilometres at the runs that reported it against those that did not:
  * the stratified rank test, which is Kendall's S against kilometres summed over strata (sources in
- * `core/statistics/ranks.ts`); over all cells asked together by Holm S, Scand J Stat 1979;6:65-70. A tester who always or never reported it says nothing on its change.
+ * `core/statistics/ranks.ts`); over all cells asked together by Holm S, Scand J Stat 1979;6:65-70. A tester
+ * who always or never reported it says nothing on its change.
  */
 import { groupBy, holm, stratifiedRankTest } from '../statistics/index.ts';
 import type { Metres } from '../units/index.ts';
@@ -28,32 +29,27 @@ export interface Trend {
 
 const TREND_LEVEL = 0.05;
 
-const rankTest = (runs: readonly ObservedRun[], cell: CellName) =>
-  stratifiedRankTest(
-    [...groupBy(runs, ({ tester, pair }) => `${tester} ${pair}`).values()].map((own) => ({
-      values: own.map(({ pairM }) => pairM as number),
-      inFirst: own.map((run) => reports(run, cell)),
-    })),
-  );
-
-/** Testers who have runs of both kinds in one pair. */
-const tellingTesters = (runs: readonly ObservedRun[], cell: CellName): number =>
-  new Set(
-    [...groupBy(runs, ({ tester, pair }) => `${tester} ${pair}`).values()].flatMap((own) => {
-      const reported = own.filter((run) => reports(run, cell)).length;
-      return reported > 0 && reported < own.length ? [own[0]?.tester] : [];
-    }),
-  ).size;
+/** The trend of one cell over the runs of each tester in each pair. */
+const testOf = (wearings: readonly (readonly ObservedRun[])[], cell: CellName) => {
+  const strata = wearings.map((own) => ({
+    tester: own[0]?.tester,
+    values: own.map(({ pairM }) => pairM as number),
+    inFirst: own.map((run) => reports(run, cell)),
+  }));
+  const telling = strata.filter(({ inFirst }) => inFirst.includes(true) && inFirst.includes(false));
+  return {
+    ...stratifiedRankTest(strata),
+    testers: new Set(telling.map(({ tester }) => tester)).size,
+  };
+};
 
 /** The trend of each cell, in the order of the cells. */
 export const trendsOverDistance = (
   runs: readonly ObservedRun[],
   cells: readonly CellName[],
 ): Trend[] => {
-  const tests = cells.map((cell) => ({
-    ...rankTest(runs, cell),
-    testers: tellingTesters(runs, cell),
-  }));
+  const wearings = [...groupBy(runs, ({ tester, pair }) => `${tester} ${pair}`).values()];
+  const tests = cells.map((cell) => testOf(wearings, cell));
   const adjusted = holm(tests.map(({ p }) => p));
   return tests.map(({ p, chanceAbove, testers, method }, at) => {
     const adjustedP = adjusted[at] as number;

@@ -9,7 +9,13 @@ import {
   type MileageCurve,
   type RunOddity,
 } from '../mileage/index.ts';
-import type { Project, RecordId, RecordOf, Records } from '../records/index.ts';
+import {
+  isStanding,
+  type Project,
+  type RecordId,
+  type RecordOf,
+  type Records,
+} from '../records/index.ts';
 import { groupBy } from '../statistics/index.ts';
 import { metres } from '../units/index.ts';
 import { deviationsOf } from './deviations.ts';
@@ -49,6 +55,18 @@ export const ownRecords = <T extends { body: { project?: unknown } }>(
   list: readonly T[],
   project: RecordId,
 ): T[] => list.filter(({ body }) => body.project === project);
+
+/** Pairs under a stop-use notice that stands. */
+export const withdrawnPairs = ({
+  id,
+  records,
+  nowMs,
+}: Pick<ProjectLog, 'id' | 'records' | 'nowMs'>): ReadonlySet<RecordId> =>
+  new Set(
+    ownRecords(records['stop-use'], id)
+      .filter(({ body }) => isStanding(body, nowMs))
+      .flatMap(({ body }) => body.pairs),
+  );
 
 /**
  * Opens the log of one project.

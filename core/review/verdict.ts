@@ -5,11 +5,11 @@
  */
 import { trendsOverDistance, type CellName } from '../complaints/index.ts';
 import { mileageAt } from '../mileage/index.ts';
-import { isStanding, type Limit, type RecordId } from '../records/index.ts';
+import type { Limit, RecordId } from '../records/index.ts';
 import type { Lifetime } from '../statistics/index.ts';
 import { reviewStructure, type HoldWord, type Structure } from '../wear/index.ts';
 import { observedRuns, recurring } from './closer-look.ts';
-import { ownRecords, type LoggedPair, type ProjectLog } from './project-log.ts';
+import { ownRecords, withdrawnPairs, type LoggedPair, type ProjectLog } from './project-log.ts';
 import type { RoundReview } from './review-types.ts';
 import { fitLimits, type FittedLimit } from './wear-look.ts';
 
@@ -91,11 +91,7 @@ export const verdictOf = (log: ProjectLog, round: RoundReview): Verdict => {
   const { brief } = log.project;
   const pairs = log.pairs.filter((pair) => pair.round === round.id);
   const fitted = fitLimits(log, round.id);
-  const stopped = new Set(
-    ownRecords(log.records['stop-use'], log.id)
-      .filter(({ body }) => isStanding(body, log.nowMs))
-      .flatMap(({ body }) => body.pairs),
-  );
+  const stopped = withdrawnPairs(log);
   const open = pairs.map(({ id }) => id).filter((id) => stopped.has(id));
   const items: VerdictItem[] = [
     ...fitted.map((one): VerdictItem => ({

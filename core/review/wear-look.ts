@@ -1,13 +1,6 @@
 /** How does one kind of bench reading at one site change on the pairs of a round, and how far does it hold? */
 import type { FoamId } from '../foot/index.ts';
-import {
-  isStanding,
-  unitsOf,
-  type Limit,
-  type RecordId,
-  type Round,
-  type Tester,
-} from '../records/index.ts';
+import { unitsOf, type Limit, type RecordId, type Round, type Tester } from '../records/index.ts';
 import { metres, type Metres } from '../units/index.ts';
 import {
   checkWarnings,
@@ -39,7 +32,7 @@ import {
 } from '../wear/index.ts';
 import type { MeanOfUnits } from '../statistics/index.ts';
 import { doseAt, type Dose } from './dose.ts';
-import { ownRecords, type LoggedPair, type ProjectLog } from './project-log.ts';
+import { ownRecords, withdrawnPairs, type LoggedPair, type ProjectLog } from './project-log.ts';
 
 /** Kind and site of a round whose readings can stand in one line. */
 export interface WearPlace {
@@ -49,9 +42,7 @@ export interface WearPlace {
 }
 
 export interface WearPlaceSize extends WearPlace {
-  readonly pairs: number;
   readonly checks: number;
-  readonly greatestM: Metres;
 }
 
 /** A limit of the brief at this place, and how far a new pair of the round keeps it. */
@@ -160,9 +151,7 @@ export const wearPlaces = (log: ProjectLog): readonly WearPlaceSize[] =>
       round: revision.id,
       kind,
       site,
-      pairs: new Set(checks.map(({ pair }) => pair)).size,
       checks: checks.length,
-      greatestM: metres(checks.reduce((most, { distance }) => Math.max(most, distance), 0)),
     })),
   );
 
@@ -202,12 +191,10 @@ const fitOf = (log: ProjectLog, round: RecordId, series: AnyWearSeries): WearFit
 };
 
 /** Pairs that came apart or are withdrawn: nobody shall run them to another check. */
-const notWorn = ({ id, records, nowMs }: ProjectLog): ReadonlySet<string> =>
+const notWorn = (log: ProjectLog): ReadonlySet<string> =>
   new Set([
-    ...ownRecords(records['damage-report'], id).map(({ body }) => body.pair),
-    ...ownRecords(records['stop-use'], id)
-      .filter(({ body }) => isStanding(body, nowMs))
-      .flatMap(({ body }) => body.pairs),
+    ...ownRecords(log.records['damage-report'], log.id).map(({ body }) => body.pair),
+    ...withdrawnPairs(log),
   ]);
 
 /**
