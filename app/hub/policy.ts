@@ -22,6 +22,8 @@ export interface HeldRecord {
 }
 
 export const EVERYONE = '*';
+/** Leads and specialists: findings and reports. */
+export const SPECIALISTS = '+';
 export const LEADS_ONLY = '';
 
 /** Whether the caller may add this revision. */
@@ -53,6 +55,8 @@ export const audienceOfRevision = (revision: Revision, held: HeldRecord | null):
   switch (audienceOf[kind]) {
     case 'everyone':
       return EVERYONE;
+    case 'specialists':
+      return SPECIALISTS;
     case 'leads':
       return LEADS_ONLY;
     case 'named-tester':

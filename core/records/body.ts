@@ -4,8 +4,10 @@ import {
   attachmentSchema,
   benchCheckSchema,
   findingSchema,
+  reportSchema,
   stopUseSchema,
 } from './bodies/making.ts';
+import { gaugeStudySchema, handOutPlanSchema } from './bodies/panel.ts';
 import { pairSchema, projectSchema, roundSchema } from './bodies/project.ts';
 import {
   acknowledgementSchema,
@@ -28,7 +30,10 @@ export const bodySchemas = {
   ranking: rankingSchema,
   'damage-report': damageReportSchema,
   'bench-check': benchCheckSchema,
+  'gauge-study': gaugeStudySchema,
+  'hand-out-plan': handOutPlanSchema,
   finding: findingSchema,
+  report: reportSchema,
   'stop-use': stopUseSchema,
   acknowledgement: acknowledgementSchema,
   attachment: attachmentSchema,

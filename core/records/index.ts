@@ -10,6 +10,7 @@ export * from './bodies/common.ts';
 export * from './bodies/project.ts';
 export * from './bodies/wearing.ts';
 export * from './bodies/making.ts';
+export * from './bodies/panel.ts';
 export * from './bundle.ts';
 export * from './bundle-file.ts';
 export * from './cursor.ts';

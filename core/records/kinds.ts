@@ -13,7 +13,10 @@ export const kinds = [
   'ranking',
   'damage-report',
   'bench-check',
+  'gauge-study',
+  'hand-out-plan',
   'finding',
+  'report',
   'stop-use',
   'acknowledgement',
   'attachment',
@@ -27,9 +30,10 @@ export const isKind = (kind: string): kind is Kind => (kinds as readonly string[
  * Who receives a record besides its author and the leads.
  * - `everyone`: each member of the group, because a phone cannot log without it;
  * - `named-tester`: the tester whom the body names;
+ * - `specialists`: the members who get findings and reports, and nothing else but the project;
  * - `leads`: nobody else. A round lists what was changed, so it would unblind a tester.
  */
-export type Audience = 'everyone' | 'named-tester' | 'leads';
+export type Audience = 'everyone' | 'named-tester' | 'specialists' | 'leads';
 
 export const audienceOf: Readonly<Record<Kind, Audience>> = {
   project: 'everyone',
@@ -41,7 +45,10 @@ export const audienceOf: Readonly<Record<Kind, Audience>> = {
   ranking: 'named-tester',
   'damage-report': 'named-tester',
   'bench-check': 'leads',
-  finding: 'leads',
+  'gauge-study': 'leads',
+  'hand-out-plan': 'leads',
+  finding: 'specialists',
+  report: 'specialists',
   'stop-use': 'everyone',
   acknowledgement: 'named-tester',
   attachment: 'leads',

@@ -1,6 +1,6 @@
-/** What the makers record: bench checks, findings, stop-use notices, attachments. */
+/** What the makers record: bench checks, findings, reports, stop-use notices, attachments. */
 import * as z from 'zod/mini';
-import { complaintKinds, partIds, zoneCodes } from '../../foot/index.ts';
+import { complaintKinds, partIds, trades, zoneCodes } from '../../foot/index.ts';
 import {
   celsiusField,
   footField,
@@ -44,6 +44,13 @@ export const benchCheckSchema = z.looseObject({
   words: z.optional(wordsField),
 });
 
+export const findingSources = ['complaint', 'wear', 'blueprint', 'comfort', 'other'] as const;
+export const findingStates = ['open', 'asked-for', 'carried-out', 'closed'] as const;
+
+/** What a change did to what it was meant to mend. */
+export const changeVerdicts = ['mended', 'better', 'no-different', 'worse', 'too-little'] as const;
+export type ChangeVerdict = (typeof changeVerdicts)[number];
+
 /** What the makers conclude, addressed to the part that causes it. */
 export const findingSchema = z.looseObject({
   project: idField,
@@ -58,6 +65,8 @@ export const findingSchema = z.looseObject({
   wantedMm: z.optional(millimetresField),
   /** The round that shall carry the change. */
   carriedBy: z.optional(idField),
+  /** What showed it; absent in findings of complaints from before this field was there. */
+  source: z.optional(z.enum(findingSources)),
   /** What the data said, and until when, as frozen when the finding was written. */
   evidence: z.optional(
     z.looseObject({
@@ -80,8 +89,30 @@ export const findingSchema = z.looseObject({
       ),
     }),
   ),
-  state: z.enum(['open', 'asked-for', 'carried-out', 'closed']),
+  state: z.enum(findingStates),
+  /** What the round that carried the change showed, frozen when the lead wrote it down. */
+  outcome: z.optional(
+    z.looseObject({
+      /** The round that was compared with the one of the finding. */
+      round: idField,
+      verdict: z.enum(changeVerdicts),
+      until: instantField,
+      lines: z.array(wordsField),
+    }),
+  ),
   photos: z.optional(photosField),
+});
+
+/** A report as it was sent to the specialists: a page that needs no network, kept as an attachment. */
+export const reportSchema = z.looseObject({
+  project: idField,
+  round: idField,
+  title: lineField,
+  at: instantField,
+  languages: z.array(lineField).check(z.minLength(1), z.maxLength(2)),
+  /** The trade that the sheet is for; absent: the report of the whole round. */
+  trade: z.optional(z.enum(trades)),
+  sha256: z.string().check(z.regex(/^[0-9a-f]{64}$/)),
 });
 
 /** A lead takes a pair or a whole round out of use. */
@@ -107,5 +138,6 @@ export const attachmentSchema = z.looseObject({
 export type BenchCheck = z.infer<typeof benchCheckSchema>;
 export type Reading = z.infer<typeof readingSchema>;
 export type Finding = z.infer<typeof findingSchema>;
+export type Report = z.infer<typeof reportSchema>;
 export type StopUse = z.infer<typeof stopUseSchema>;
 export type Attachment = z.infer<typeof attachmentSchema>;

@@ -86,6 +86,22 @@ const dimensionSchema = z.looseObject({
   foot: z.optional(footField),
 });
 
+/** The last that a round is built on, measured at one size, with its steps to the next sizes. */
+const lastSchema = z.looseObject({
+  name: lineField,
+  /** Foot length that the measured last is for, in mm (Mondopoint, ISO 9407). */
+  sizeMm: millimetresField,
+  /** Length of the last itself. */
+  lengthMm: z.optional(millimetresField),
+  /** Width of the last at the ball. */
+  ballWidthMm: z.optional(millimetresField),
+  /** Girth of the last at the ball. */
+  ballGirthMm: z.optional(millimetresField),
+  /** Growth of width and girth for every 5 mm of foot length. */
+  widthPerStepMm: z.optional(millimetresField),
+  girthPerStepMm: z.optional(millimetresField),
+});
+
 export const roundSchema = z.looseObject({
   project: idField,
   name: lineField,
@@ -96,6 +112,7 @@ export const roundSchema = z.looseObject({
   /** Foam of the midsole; absent: not said. */
   foam: z.optional(z.enum(foamIds)),
   blueprint: z.array(dimensionSchema),
+  last: z.optional(lastSchema),
   /** Layers of material over a zone of the upper, counted on the sample. */
   layers: z.optional(
     z.array(z.looseObject({ zone: z.enum(zoneCodes), count: z.int().check(z.minimum(0)) })),
@@ -123,5 +140,6 @@ export type Brief = z.infer<typeof briefSchema>;
 export type Round = z.infer<typeof roundSchema>;
 export type Change = z.infer<typeof changeSchema>;
 export type Dimension = z.infer<typeof dimensionSchema>;
+export type Last = z.infer<typeof lastSchema>;
 export type Pair = z.infer<typeof pairSchema>;
 export type Comfort = z.infer<typeof comfortSchema>;
