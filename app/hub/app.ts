@@ -3,7 +3,7 @@ import { Hono, type MiddlewareHandler } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { compress } from 'hono/compress';
 import { secureHeaders } from 'hono/secure-headers';
-import { routePath } from 'hono/route';
+import { matchedRoutes } from 'hono/route';
 import {
   MAX_ATTACHMENT_BYTES,
   MAX_PUSH_BYTES,
@@ -41,7 +41,8 @@ export const createHub = (deps: HubDeps): Hono<Env> => {
     const { method } = c.req;
     const { status } = c.res;
     // The pattern of the path, not the path: what is asked for is nobody's business.
-    metrics?.requests.observe({ method, path: routePath(c, -1), status }, ms / 1000);
+    const pattern = matchedRoutes(c).findLast(({ path }) => !path.endsWith('*'))?.path ?? 'file';
+    metrics?.requests.observe({ method, path: pattern, status }, ms / 1000);
     deps.log?.({ event: 'request', method, path: c.req.path, status, ms: Math.round(ms) });
   });
   app.use(

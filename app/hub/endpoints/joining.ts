@@ -99,6 +99,7 @@ export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
       },
       now(),
     );
+    if (back === 'other-device') return fail(c, 'bad-request', 'device');
     if (!back) {
       noteGuess(c);
       return fail(c, 'unknown-code');

@@ -38,13 +38,14 @@ export interface Return {
 /**
  * The same member on a new device, in place of the one that was cleared: the old token is worth nothing
  * from now on, and the secret is used up.
- * @returns null where nobody has this secret, or a lead signed the device out
+ * @returns null where nobody has this secret, or a lead signed the device out; `other-device` where a
+ *   device of another member already goes by this id
  */
 export const returnBySecret = (
   db: HubDatabase,
   { secret, nextSecret, token, device, deviceName }: Return,
   nowMs: number,
-): Promise<Joined | null> =>
+): Promise<Joined | 'other-device' | null> =>
   db.transaction().execute(async (tx) => {
     const cleared = await tx
       .selectFrom('devices')
@@ -60,6 +61,13 @@ export const returnBySecret = (
       .executeTakeFirst();
     if (!cleared) return null;
     const { group_id, member_id } = cleared;
+    const sameId = await tx
+      .selectFrom('devices')
+      .select('member_id')
+      .where('group_id', '=', group_id)
+      .where('device', '=', device)
+      .executeTakeFirst();
+    if (sameId && sameId.member_id !== member_id) return 'other-device';
     // Used up by whoever drops the row: of two at once the second finds nothing left.
     const { numDeletedRows } = await tx
       .deleteFrom('devices')
@@ -72,7 +80,6 @@ export const returnBySecret = (
       .deleteFrom('devices')
       .where('group_id', '=', group_id)
       .where('device', '=', device)
-      .where('member_id', '=', member_id)
       .execute();
     await tx
       .insertInto('devices')
