@@ -7,6 +7,7 @@ import { sendFile } from '../parts/send-file.ts';
 import { session, store, syncStatus } from '../parts/state.ts';
 import { d, t, terms } from '../words/index.ts';
 import type { HubClient } from '../store/index.ts';
+import { Audit } from './audit.tsx';
 import { InviteCard, type Invite } from './invite-card.tsx';
 import type { DeskRecords } from './worker/desk-work.ts';
 
@@ -33,9 +34,9 @@ export const Group = ({ records }: { records: DeskRecords }) => {
     await (await store.hub())?.revoke(device);
     await readDevices();
   };
-  const inviteLead = async () => {
-    const made = await (await store.hub())?.invite('lead');
-    if (made?.ok) setInvite({ ...made.value, who: terms().roles.lead });
+  const inviteAs = async (role: 'lead' | 'specialist') => {
+    const made = await (await store.hub())?.invite(role);
+    if (made?.ok) setInvite({ ...made.value, who: terms().roles[role] });
   };
   const codes = new Map(records.tester.map(({ body, revision }) => [revision.id, body.code]));
   return (
@@ -85,7 +86,12 @@ export const Group = ({ records }: { records: DeskRecords }) => {
             </table>
           </div>
           {invite && <InviteCard {...invite} />}
-          <Button onClick={() => void inviteLead()}>{words.inviteLead}</Button>
+          <div class="row">
+            <Button onClick={() => void inviteAs('lead')}>{words.inviteLead}</Button>
+            <Button onClick={() => void inviteAs('specialist')}>{words.inviteSpecialist}</Button>
+          </div>
+          <p class="soft small">{words.specialistHint}</p>
+          <Audit records={records} />
         </>
       ) : (
         <p>{words.noHub}</p>

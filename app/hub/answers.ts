@@ -1,7 +1,9 @@
 /** How does the hub answer, and what does it need for it? */
+import { promisify } from 'node:util';
+import { gunzip } from 'node:zlib';
 import type { Context, MiddlewareHandler } from 'hono';
 import * as z from 'zod/mini';
-import type { ErrorCode, Tiles } from '../../core/records/index.ts';
+import { MAX_PUSH_BYTES, type ErrorCode, type Tiles } from '../../core/records/index.ts';
 import type { Metrics } from './metrics.ts';
 import { noteAudit } from './store/audit.ts';
 import type { HubDatabase } from './store/database.ts';
@@ -52,13 +54,29 @@ export const tooMany = (c: Context, retryAfterS: number) => {
   return fail(c, 'too-many-requests');
 };
 
+const unzip = promisify(gunzip);
+
+/** The text of a request's body; null where it unpacks to more than a push may be, or not at all. */
+const textOf = async (c: Context): Promise<string | null> => {
+  if (c.req.header('content-encoding') !== 'gzip') return c.req.text();
+  const packed = Buffer.from(await c.req.arrayBuffer());
+  return unzip(packed, { maxOutputLength: MAX_PUSH_BYTES + 4096 }).then(String, () => null);
+};
+
+const parse = (text: string | null): unknown => {
+  try {
+    return text === null ? undefined : JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+};
+
 /** A JSON body of this shape, or the answer that says what is wrong with it. */
 export const bodyOf = async <T>(
   c: Context,
   schema: z.ZodMiniType<T>,
 ): Promise<{ ok: true; value: T } | { ok: false; answer: Response }> => {
-  const json: unknown = await c.req.json().catch(() => undefined);
-  const parsed = z.safeParse(schema, json);
+  const parsed = z.safeParse(schema, parse(await textOf(c)));
   return parsed.success
     ? { ok: true, value: parsed.data }
     : {

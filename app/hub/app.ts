@@ -99,6 +99,7 @@ export const createHub = (deps: HubDeps): Hono<Env> => {
         pushBytes: MAX_PUSH_BYTES,
         attachmentBytes: MAX_ATTACHMENT_BYTES,
       },
+      encodings: ['gzip'],
       ...(deps.backupDays !== undefined && { backupDays: deps.backupDays }),
       ...(deps.tiles && { tiles: deps.tiles }),
     }),

@@ -41,6 +41,8 @@ export const helloAnswer = z.looseObject({
     pushBytes: z.int(),
     attachmentBytes: z.int(),
   }),
+  /** In which encodings the hub reads a push; absent: as plain JSON only. */
+  encodings: z.optional(z.array(z.string())),
   /** For how many days the hub's backups still hold what was taken back; absent: not said. */
   backupDays: z.optional(z.int()),
   /** Absent: maps are drawn on plain ground. */

@@ -30,6 +30,8 @@ const openSqlite = (file: string): HubDatabase => {
   // FULL: a commit is on the disk when it returns, so what was acknowledged survives a pulled plug.
   sqlite.pragma('synchronous = FULL');
   sqlite.pragma('foreign_keys = ON');
+  // What was taken back leaves the file too, not only its tables.
+  sqlite.pragma('secure_delete = ON');
   sqlite.pragma('busy_timeout = 5000');
   return new Kysely<Tables>({ dialect: new SqliteDialect({ database: sqlite }) });
 };
