@@ -45,7 +45,7 @@ export const listen = async (
     ...(!certificate && {
       serverOptions: { connectionsCheckingInterval: Math.min(slow.headersMs, 30_000) },
     }),
-  } as Parameters<typeof createAdaptorServer>[0]) as Server;
+  }) as Server;
   // A client that dribbles its request is cut off.
   server.headersTimeout = slow.headersMs;
   server.requestTimeout = slow.requestMs;

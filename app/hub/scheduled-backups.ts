@@ -61,7 +61,9 @@ export const scheduleBackups = (
     }
   };
   let running = once();
-  const timer = setInterval(() => (running = once()), DAY_MS);
+  const timer = setInterval(() => {
+    running = once();
+  }, DAY_MS);
   return {
     async stop() {
       clearInterval(timer);

@@ -38,10 +38,11 @@ const openSqlite = (file: string): HubDatabase => {
 
 /** Eight-byte whole numbers as numbers: none of the hub's passes 2^53. */
 const INT8 = 20;
-const types: pg.CustomTypesConfig = {
-  getTypeParser: ((oid: number, format?: 'text' | 'binary') =>
-    oid === INT8 ? Number : pg.types.getTypeParser(oid, format as 'text')) as never,
-};
+const parserOf = (oid: number, format?: 'text' | 'binary'): ((text: string) => unknown) =>
+  oid === INT8
+    ? Number
+    : (pg.types.getTypeParser(oid, format ?? 'text') as (text: string) => unknown);
+const types = { getTypeParser: parserOf };
 
 const openPostgres = (url: string): HubDatabase => {
   const pool = new pg.Pool({

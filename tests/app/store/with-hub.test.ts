@@ -312,7 +312,7 @@ describe('sync', () => {
         const isRenewal = String(input instanceof Request ? input.url : input).endsWith('/renew');
         if (isRenewal && loseAnswer) throw new TypeError('network');
         return answer;
-      }) as typeof fetch,
+      }),
     });
     const hashes = () =>
       hub.db
@@ -352,7 +352,7 @@ describe('sync', () => {
         if (path !== '/v1/hello') return answer;
         const { protocols, hubNow, limits } = (await answer.json()) as Record<string, unknown>;
         return Response.json({ protocols, hubNow, limits });
-      }) as typeof fetch,
+      }),
     });
     for (let n = 0; n < 30; n++) value(await phone.save('run', runOf(id, 1000 + n)));
     expect(await phone.sync()).toMatchObject({ what: 'done', pushed: 30 });
@@ -365,13 +365,13 @@ describe('sync', () => {
     const sizes: { packed: boolean; bytes: number }[] = [];
     const { id, phone } = await newTester('T01', {
       fetch: (async (input: RequestInfo | URL, init?: RequestInit) => {
-        if (String(input).endsWith('/push'))
+        if (new Request(input).url.endsWith('/push'))
           sizes.push({
             packed: new Headers(init?.headers).get('content-encoding') === 'gzip',
             bytes: (await new Response(init?.body).arrayBuffer()).byteLength,
           });
         return hub.fetch(input, init);
-      }) as typeof fetch,
+      }),
     });
     for (let n = 0; n < 40; n++) value(await phone.save('run', runOf(id, 1000 + n)));
     expect(await phone.sync()).toMatchObject({ what: 'done', pushed: 40 });
