@@ -10,6 +10,7 @@ import { Comfort } from './comfort.tsx';
 import { Complaints } from './complaints/complaints.tsx';
 import { useDeskRecords, useReview, workTrouble } from './desk-state.ts';
 import { Group } from './group.tsx';
+import { Overview } from './overview.tsx';
 import { Pairs } from './pairs.tsx';
 import { ProjectForm } from './project-form.tsx';
 import { Rounds } from './rounds.tsx';
@@ -19,6 +20,7 @@ import type { DeskRecords } from './worker/desk-work.ts';
 import './desk.css';
 
 const tabs = {
+  overview: Overview,
   pairs: Pairs,
   complaints: Complaints,
   comfort: Comfort,
@@ -127,7 +129,7 @@ export const Desk = () => {
           key={place}
           records={records}
           project={place as RecordId}
-          tab={isTab(tab) ? tab : 'pairs'}
+          tab={isTab(tab) ? tab : 'overview'}
         />
       )}
     </Page>

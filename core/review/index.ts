@@ -5,6 +5,7 @@ export { isProven, lookCloser, recurring, type CloserLook } from './closer-look.
 export * from './dose.ts';
 export * from './wear-look.ts';
 export * from './verdict.ts';
+export { overviewOf, SILENT_DAYS, type NextStep, type Overview } from './overview.ts';
 export * from './felt.ts';
 export * from './summary.ts';
 export { feetAnswers } from './round-review.ts';

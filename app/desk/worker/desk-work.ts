@@ -19,6 +19,7 @@ import {
   lookAtWear,
   lookCloser,
   openProject,
+  overviewOf,
   recurring,
   reviewProject,
   summarise,
@@ -27,6 +28,7 @@ import {
   type CloserLook,
   type Dose,
   type Felt,
+  type Overview,
   type PairReview,
   type ProjectLog,
   type Review,
@@ -72,6 +74,8 @@ export interface DeskWork {
   /** Of one pair, or of a new one where it is null; null where there are no such readings. */
   wear(project: RecordId, place: WearPlace, dose: Dose, pair: RecordId | null): WearLook | null;
   felt(project: RecordId, round: RecordId): readonly Felt[];
+  /** How the project stands, and what to do next. */
+  overview(project: RecordId): Overview;
   /** One for each round, in their order. */
   verdicts(project: RecordId): readonly Verdict[];
   /** Reports by zone of each foot, of one kind or of all. */
@@ -111,14 +115,20 @@ export const deskWork = (
   now: () => number,
 ): DeskWork => {
   let records: Records | null = null;
-  const opened = new Map<RecordId, { log: ProjectLog; review: Review }>();
+  const opened = new Map<
+    RecordId,
+    { log: ProjectLog; review: Review; verdicts?: readonly Verdict[] }
+  >();
 
   const find = (project: RecordId) => {
     const known = opened.get(project);
     if (known) return known;
     const log = records && openProject(records, project, now());
     if (!log) return null;
-    const one = { log, review: reviewProject(log) };
+    const one: { log: ProjectLog; review: Review; verdicts?: readonly Verdict[] } = {
+      log,
+      review: reviewProject(log),
+    };
     opened.set(project, one);
     return one;
   };
@@ -129,6 +139,12 @@ export const deskWork = (
   };
   const runsOf = (project: RecordId, round: RecordId) =>
     get(project).log.pairs.flatMap((pair) => (pair.round === round ? pair.runs : []));
+
+  const verdictsOf = (project: RecordId) => {
+    const one = get(project);
+    one.verdicts ??= one.review.rounds.map((round) => verdictOf(one.log, round));
+    return one.verdicts;
+  };
 
   return {
     async read() {
@@ -153,9 +169,10 @@ export const deskWork = (
     wearPlaces: (project) => wearPlaces(get(project).log),
     wear: (project, place, dose, pair) => lookAtWear(get(project).log, place, dose, pair),
     felt: (project, round) => feltCushioning(get(project).log, round),
-    verdicts(project) {
+    verdicts: verdictsOf,
+    overview(project) {
       const { log, review } = get(project);
-      return review.rounds.map((round) => verdictOf(log, round));
+      return overviewOf(log, review, verdictsOf(project));
     },
     zones(project, round, kind) {
       const answers = feetAnswers(runsOf(project, round), kind);
