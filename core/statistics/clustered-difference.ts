@@ -10,12 +10,7 @@
 import { betaQuantile, tQuantile } from './beta.ts';
 import { normalQuantile } from './normal.ts';
 import { wilsonAt } from './proportions.ts';
-
-/** The successes and trials of one unit; trials ≥ 1. */
-export interface UnitCount {
-  readonly x: number;
-  readonly n: number;
-}
+import type { UnitCount } from './rate-evidence.ts';
 
 const total = (units: readonly UnitCount[]): UnitCount => ({
   x: units.reduce((sum, { x }) => sum + x, 0),

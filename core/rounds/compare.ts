@@ -1,0 +1,385 @@
+/**
+ * Did a complaint become rarer from one round to a later one, and may the change be called a success?
+ *
+ * The tester is the unit. Of a tester who wore both rounds, the first asked runs of each are compared, as
+ * many as the shorter of the two has: so that break-in is compared with break-in, and so that a change that
+ * does nothing is as likely to show a rise as a fall, however runs hang together and whoever is prone to
+ * it. The testers' differences are tested by flipping their signs (Fisher RA, The Design of Experiments,
+ * 1935, section 21), and the interval is what that test does not reject (Hartigan JA, J Am Stat Assoc
+ * 1969;64:1303-1317). A change was meant to mend, so a false "better" may come in 1 of 32 comparisons at
+ * most, a false "worse" in 1 of 64: 4.7 % in all. Five testers of five can then show a mend, six a harm.
+ *
+ * Where fewer than five wore both rounds, all testers of the one are set against all of the other as if
+ * they were different people, by the interval of `core/statistics/clustered-difference.ts` at the same
+ * tails. That leans on both panels being alike, and the screens say so.
+ *
+ * `mended` asks more than `better`: the share of runs in the later round is shown to be at most what the
+ * brief allows, by an upper bound of 95 % whose runs count as many as their testers make them worth.
+ * `no-different` must be shown as well: the interval, and the one that takes testers for different people,
+ * lie within a margin of half the earlier share, at least the allowed share and at most 15 points
+ * (judgement, no source). All else is `too-little`. Each change is judged by itself, as it was announced.
+ */
+import type { ChangeVerdict, RecordId } from '../records/index.ts';
+import {
+  clusteredDifference,
+  clusteredUpper,
+  exactMcNemar,
+  intraclassOfShares,
+  signFlip,
+  signFlipInterval,
+  type Interval,
+  type UnitCount,
+} from '../statistics/index.ts';
+import type { Reports, RoundAnswers } from './answers.ts';
+
+/** Greatest chances of a false "better" and of a false "worse". */
+export const FALSE_BETTER = 1 / 32;
+export const FALSE_WORSE = 1 / 64;
+/** Testers with fewer asked runs in a round are counted, and not compared. Judgement, no source. */
+export const LEAST_RUNS = 2;
+/** From so many testers who wore both rounds on, they alone decide. */
+export const LEAST_SAME_TESTERS = 5;
+/** Testers that each round needs where they are not the same. Judgement, no source. */
+const LEAST_OTHER_TESTERS = 4;
+/** Chance that the later share is above the bound that "mended" is judged by. */
+const MENDED_TAIL = 0.05;
+/** Runs of one tester are taken to hang together at least this much. Judgement, no source. */
+const LEAST_CORRELATION = 0.1;
+/** A change within so much of the earlier share is none, and never more than so many points. */
+const MARGIN_SHARE = 0.5;
+const MOST_MARGIN = 0.15;
+/** More clean runs than this nobody waits for. */
+const MOST_MORE = 60;
+
+const TAILS = { lower: FALSE_WORSE, upper: FALSE_BETTER } as const;
+
+/** Counts of one round, over some testers. */
+export interface RoundCount {
+  /** Testers asked, and those who reported it at least once. */
+  readonly testers: number;
+  readonly reporters: number;
+  /** Runs asked, and those that reported it. */
+  readonly runs: number;
+  readonly reported: number;
+}
+
+/** A change of the share of runs, later less earlier, with its interval: below 0 is rarer. */
+export interface ShareChange extends Interval {
+  readonly change: number;
+}
+
+/** One tester's asked and reporting runs; null: not asked in that round. */
+export interface TesterChange {
+  readonly tester: RecordId;
+  readonly earlier: UnitCount | null;
+  readonly later: UnitCount | null;
+  /** How many first runs of each round were compared; 0: none. */
+  readonly compared: number;
+  /** Change of the share over these runs; null where none were compared. */
+  readonly change: number | null;
+}
+
+export interface SameTesters extends ShareChange {
+  /** Over the compared runs. */
+  readonly earlier: RoundCount;
+  readonly later: RoundCount;
+  /** Testers whose share changed at all. */
+  readonly changed: number;
+  /** One-sided: the chance of such a fall, or such a rise, if the change did nothing. */
+  readonly pBetter: number;
+  readonly pWorse: number;
+  /** Testers who reported it in the earlier round only, the later only; McNemar's exact p, two-sided. */
+  readonly onlyEarlier: number;
+  readonly onlyLater: number;
+  readonly pTesters: number;
+}
+
+/** Different testers in each round; the change is null where one of the rounds has none. */
+export interface OtherTesters {
+  readonly earlier: RoundCount;
+  readonly later: RoundCount;
+  readonly change: ShareChange | null;
+}
+
+export type TooLittle =
+  | 'nobody-asked-earlier'
+  | 'nobody-asked-later'
+  | 'never-reported'
+  | 'too-few-testers'
+  | 'too-few-changed'
+  | 'not-decided';
+
+export interface CellComparison {
+  readonly verdict: ChangeVerdict;
+  /** Why no more is said; null with every other verdict. */
+  readonly why: TooLittle | null;
+  readonly basis: 'same-testers' | 'all-testers' | 'none';
+  /** The change that the verdict is read from; null without a basis. */
+  readonly change: ShareChange | null;
+  /** All asked runs of each round. */
+  readonly earlier: RoundCount;
+  readonly later: RoundCount;
+  /** Those who wore both rounds; null where nobody did, in enough runs. */
+  readonly same: SameTesters | null;
+  /** Those who wore one of them only. */
+  readonly onlyOne: OtherTesters;
+  /** Half-width within which a change is none. */
+  readonly margin: number;
+  readonly allowed: number;
+  /** Upper bound, 95 %, of the later round's share of runs; 1 where nobody was asked. */
+  readonly laterUpTo: number;
+  /**
+   * What would show that it is mended, if nobody reports it any more: so many more runs of each tester, or so
+   * many more testers with as many runs; null where that is not enough. Only beside `better`.
+   */
+  readonly settle: { readonly runs: number | null; readonly testers: number | null } | null;
+  /** Highest earlier share first, then those asked in one round only. */
+  readonly byTester: readonly TesterChange[];
+}
+
+/** Both rounds' answers about one complaint. */
+export interface BothRounds {
+  readonly earlier: { readonly answers: RoundAnswers; readonly reports: Reports };
+  readonly later: { readonly answers: RoundAnswers; readonly reports: Reports };
+}
+
+const countOf = (units: readonly UnitCount[]): RoundCount => ({
+  testers: units.length,
+  reporters: units.filter(({ x }) => x > 0).length,
+  runs: units.reduce((sum, { n }) => sum + n, 0),
+  reported: units.reduce((sum, { x }) => sum + x, 0),
+});
+
+const unitOf = (
+  { answers, reports }: BothRounds['earlier'],
+  tester: RecordId,
+): UnitCount | null => {
+  const n = answers.asked.get(tester) ?? 0;
+  return n === 0 ? null : { x: reports.get(tester)?.length ?? 0, n };
+};
+
+const unitsOf = (round: BothRounds['earlier'], least = 1): UnitCount[] =>
+  [...round.answers.asked].flatMap(([tester, n]) =>
+    n >= least ? [{ x: round.reports.get(tester)?.length ?? 0, n }] : [],
+  );
+
+/** Reports among the first so many asked runs. */
+const amongFirst = (reports: readonly number[] | undefined, runs: number): number =>
+  reports?.filter((at) => at < runs).length ?? 0;
+
+/** The first runs of each tester who wore both rounds often enough, as many of one as of the other. */
+export const pairedFirsts = ({
+  earlier,
+  later,
+}: BothRounds): {
+  readonly tester: RecordId;
+  readonly earlier: UnitCount;
+  readonly later: UnitCount;
+  readonly change: number;
+}[] =>
+  [...earlier.answers.asked].flatMap(([tester, asked]) => {
+    const n = Math.min(asked, later.answers.asked.get(tester) ?? 0);
+    if (n < LEAST_RUNS) return [];
+    const [before, after] = [earlier, later].map(({ reports }) =>
+      amongFirst(reports.get(tester), n),
+    ) as [number, number];
+    return [
+      { tester, earlier: { x: before, n }, later: { x: after, n }, change: (after - before) / n },
+    ];
+  });
+
+/** How much runs of one tester hang together, in both rounds; never taken to be less than a tenth. */
+export const correlationOf = (sets: readonly (readonly UnitCount[])[]): number =>
+  Math.min(1, Math.max(LEAST_CORRELATION, intraclassOfShares(sets) ?? LEAST_CORRELATION));
+
+/** All testers of two rounds that were asked often enough, as if they were different people. */
+export const asOthers = ({ earlier, later }: BothRounds) => ({
+  earlier: unitsOf(earlier, LEAST_RUNS),
+  later: unitsOf(later, LEAST_RUNS),
+});
+
+/** Whether the testers who wore both rounds decide, or all of both, or nothing can be said. */
+export const basisOf = (both: BothRounds): CellComparison['basis'] => {
+  if (pairedFirsts(both).length >= LEAST_SAME_TESTERS) return 'same-testers';
+  const { earlier, later } = asOthers(both);
+  return Math.min(earlier.length, later.length) >= LEAST_OTHER_TESTERS ? 'all-testers' : 'none';
+};
+
+const differenceOf = (
+  earlier: readonly UnitCount[],
+  later: readonly UnitCount[],
+): ShareChange | null => {
+  const found = clusteredDifference(earlier, later, correlationOf([earlier, later]), TAILS);
+  return found && { change: found.difference, lower: found.lower, upper: found.upper };
+};
+
+/** @returns null where nobody wore both rounds often enough */
+const sameTestersOf = (both: BothRounds): SameTesters | null => {
+  const pairs = pairedFirsts(both);
+  if (pairs.length === 0) return null;
+  const changes = pairs.map(({ change }) => change);
+  const mean = changes.reduce((a, b) => a + b, 0) / changes.length;
+  const changed = changes.filter((d) => d !== 0).length;
+  const rise = signFlip(changes);
+  const fall = signFlip(changes.map((d) => -d));
+  const [earlier, later] = [pairs.map((p) => p.earlier), pairs.map((p) => p.later)];
+  const wide = differenceOf(earlier, later);
+  const flipped = signFlipInterval(changes, TAILS);
+  // So few that changed cannot prove anything; then the sparse signs must not make a narrow interval either.
+  const interval =
+    changed < LEAST_SAME_TESTERS
+      ? {
+          lower: Math.min(wide?.lower ?? -1, mean, 0),
+          upper: Math.max(wide?.upper ?? 1, mean, 0),
+        }
+      : { lower: flipped.lower ?? -1, upper: flipped.upper ?? 1 };
+  const onlyEarlier = pairs.filter((p) => p.earlier.x > 0 && p.later.x === 0).length;
+  const onlyLater = pairs.filter((p) => p.later.x > 0 && p.earlier.x === 0).length;
+  return {
+    change: mean,
+    ...interval,
+    earlier: countOf(earlier),
+    later: countOf(later),
+    changed,
+    pBetter: fall.pGreater,
+    pWorse: rise.pGreater,
+    onlyEarlier,
+    onlyLater,
+    pTesters: exactMcNemar(onlyEarlier, onlyLater),
+  };
+};
+
+const onlyOneOf = ({ earlier, later }: BothRounds): OtherTesters => {
+  const without = (own: BothRounds['earlier'], other: RoundAnswers) =>
+    [...own.answers.asked.keys()]
+      .filter((tester) => !other.asked.has(tester))
+      .flatMap((tester) => unitOf(own, tester) ?? []);
+  const [first, second] = [without(earlier, later.answers), without(later, earlier.answers)];
+  return {
+    earlier: countOf(first),
+    later: countOf(second),
+    change: first.length >= 2 && second.length >= 2 ? differenceOf(first, second) : null,
+  };
+};
+
+const within = ({ lower, upper }: Interval, margin: number): boolean =>
+  lower > -margin && upper < margin;
+
+/** What clean runs would show that it is mended; see {@link CellComparison.settle}. */
+const settleOf = (
+  units: readonly UnitCount[],
+  correlation: number,
+  allowed: number,
+): NonNullable<CellComparison['settle']> => {
+  const typical = Math.max(
+    LEAST_RUNS,
+    Math.round(units.reduce((sum, { n }) => sum + n, 0) / units.length),
+  );
+  const least = (more: (count: number) => readonly UnitCount[]): number | null => {
+    for (let count = 1; count <= MOST_MORE; count++)
+      if (clusteredUpper(more(count), correlation, MENDED_TAIL) <= allowed) return count;
+    return null;
+  };
+  return {
+    runs: least((count) => units.map(({ x, n }) => ({ x, n: n + count }))),
+    testers: least((count) => [
+      ...units,
+      ...Array.from({ length: count }, () => ({ x: 0, n: typical })),
+    ]),
+  };
+};
+
+const byTesterOf = (both: BothRounds): TesterChange[] => {
+  const paired = new Map(pairedFirsts(both).map((one) => [one.tester, one]));
+  const testers = new Set([
+    ...both.earlier.answers.asked.keys(),
+    ...both.later.answers.asked.keys(),
+  ]);
+  const share = (unit: UnitCount | null) => (unit ? unit.x / unit.n : -1);
+  return [...testers]
+    .map((tester): TesterChange => {
+      const pair = paired.get(tester);
+      return {
+        tester,
+        earlier: unitOf(both.earlier, tester),
+        later: unitOf(both.later, tester),
+        compared: pair?.earlier.n ?? 0,
+        change: pair?.change ?? null,
+      };
+    })
+    .sort(
+      (a, b) =>
+        Number(b.compared > 0) - Number(a.compared > 0) ||
+        share(b.earlier) - share(a.earlier) ||
+        share(b.later) - share(a.later) ||
+        (a.tester < b.tester ? -1 : 1),
+    );
+};
+
+/**
+ * Compares one complaint between two rounds; the rule stands at the head of this file.
+ * @param allowed share of asked runs in which the brief still accepts it, 0 to 1
+ */
+export const compareCell = (both: BothRounds, allowed: number): CellComparison => {
+  const [first, second] = [unitsOf(both.earlier), unitsOf(both.later)];
+  const [earlier, later] = [countOf(first), countOf(second)];
+  const basis = basisOf(both);
+  const same = sameTestersOf(both);
+  const others = asOthers(both);
+  const all = differenceOf(others.earlier, others.later);
+  const change =
+    basis === 'none'
+      ? null
+      : basis === 'same-testers'
+        ? same && { change: same.change, lower: same.lower, upper: same.upper }
+        : all;
+  const correlation = correlationOf([first, second]);
+  const laterUpTo = clusteredUpper(second, correlation, MENDED_TAIL);
+  const share = earlier.runs > 0 ? earlier.reported / earlier.runs : 0;
+  const margin = Math.min(MOST_MARGIN, Math.max(allowed, MARGIN_SHARE * share));
+  const { verdict, why } = wordOf({
+    earlier,
+    later,
+    change,
+    // The same testers once more, as if they were different people: without it a handful of equal counts
+    // would prove that nothing changed.
+    isNone: change !== null && within(change, margin) && all !== null && within(all, margin),
+    isWithinBrief: laterUpTo <= allowed,
+    fewChanged: basis === 'same-testers' && (same?.changed ?? 0) < LEAST_SAME_TESTERS,
+  });
+  return {
+    verdict,
+    why,
+    basis,
+    change,
+    earlier,
+    later,
+    same,
+    onlyOne: onlyOneOf(both),
+    margin,
+    allowed,
+    laterUpTo,
+    settle: verdict === 'better' ? settleOf(second, correlation, allowed) : null,
+    byTester: byTesterOf(both),
+  };
+};
+
+const wordOf = (seen: {
+  readonly earlier: RoundCount;
+  readonly later: RoundCount;
+  readonly change: ShareChange | null;
+  readonly isNone: boolean;
+  readonly isWithinBrief: boolean;
+  readonly fewChanged: boolean;
+}): Pick<CellComparison, 'verdict' | 'why'> => {
+  const { earlier, later, change, isNone, isWithinBrief, fewChanged } = seen;
+  const little = (why: TooLittle) => ({ verdict: 'too-little', why }) as const;
+  if (earlier.runs === 0) return little('nobody-asked-earlier');
+  if (later.runs === 0) return little('nobody-asked-later');
+  if (change === null) return little('too-few-testers');
+  if (change.upper < 0) return { verdict: isWithinBrief ? 'mended' : 'better', why: null };
+  if (change.lower > 0) return { verdict: 'worse', why: null };
+  if (earlier.reported === 0) return little('never-reported');
+  if (isNone) return { verdict: 'no-different', why: null };
+  return little(fewChanged ? 'too-few-changed' : 'not-decided');
+};
