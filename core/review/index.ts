@@ -6,6 +6,7 @@ export * from './dose.ts';
 export * from './wear-look.ts';
 export * from './verdict.ts';
 export * from './felt.ts';
+export * from './compare-rounds.ts';
 export * from './summary.ts';
 export { feetAnswers } from './round-review.ts';
 export { byCode } from './by-code.ts';

@@ -15,8 +15,8 @@
  *
  * `mended` asks more than `better`: the share of runs in the later round is shown to be at most what the
  * brief allows, by an upper bound of 95 % whose runs count as many as their testers make them worth.
- * `no-different` must be shown as well: the interval, and the one that takes testers for different people,
- * lie within a margin of half the earlier share, at least the allowed share and at most 15 points
+ * `no-different` must be shown as well: the interval, and the one of as many independent runs, lie within a
+ * margin of half the earlier share, at least the allowed share and at most 15 points
  * (judgement, no source). All else is `too-little`. Each change is judged by itself, as it was announced.
  */
 import type { ChangeVerdict, RecordId } from '../records/index.ts';
@@ -265,6 +265,19 @@ const onlyOneOf = ({ earlier, later }: BothRounds): OtherTesters => {
 const within = ({ lower, upper }: Interval, margin: number): boolean =>
   lower > -margin && upper < margin;
 
+/**
+ * The interval of as many runs as were compared if each were a witness of its own: without it a handful of
+ * equal counts, each difference exactly zero, would prove that nothing changed.
+ */
+const leastIntervalOf = (both: BothRounds, basis: CellComparison['basis']): Interval => {
+  const pairs = pairedFirsts(both);
+  const { earlier, later } =
+    basis === 'same-testers'
+      ? { earlier: pairs.map((one) => one.earlier), later: pairs.map((one) => one.later) }
+      : asOthers(both);
+  return clusteredDifference(earlier, later, 0, TAILS) ?? { lower: -1, upper: 1 };
+};
+
 /** What clean runs would show that it is mended; see {@link CellComparison.settle}. */
 const settleOf = (
   units: readonly UnitCount[],
@@ -341,9 +354,8 @@ export const compareCell = (both: BothRounds, allowed: number): CellComparison =
     earlier,
     later,
     change,
-    // The same testers once more, as if they were different people: without it a handful of equal counts
-    // would prove that nothing changed.
-    isNone: change !== null && within(change, margin) && all !== null && within(all, margin),
+    isNone:
+      change !== null && within(change, margin) && within(leastIntervalOf(both, basis), margin),
     isWithinBrief: laterUpTo <= allowed,
     fewChanged: basis === 'same-testers' && (same?.changed ?? 0) < LEAST_SAME_TESTERS,
   });

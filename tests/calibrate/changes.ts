@@ -33,6 +33,8 @@ export interface ChangeFigures {
   /** Share of tests with any other cell named new, and named worth a look. */
   readonly falselyNew: number;
   readonly falselyLook: number;
+  /** Share of tests in which the first cell itself is proved to be new. */
+  readonly provedNew: number;
 }
 
 const ALLOWED = 0.05;
@@ -129,7 +131,7 @@ export const simulateChanges = (
   const random = seeded(seed);
   const verdicts = { mended: 0, better: 0, 'no-different': 0, worse: 0, 'too-little': 0 };
   const truth = scenario.rate[1] - scenario.rate[0];
-  let [covered, intervals, falselyNew, falselyLook] = [0, 0, 0, 0];
+  let [covered, intervals, falselyNew, falselyLook, provedNew] = [0, 0, 0, 0, 0];
   for (let test = 0; test < tests; test++) {
     const [earlier, later] = play(scenario, random);
     const found = compareCell(
@@ -145,9 +147,9 @@ export const simulateChanges = (
       if (found.change.lower <= truth && truth <= found.change.upper) covered++;
     }
     if (scenario.others) {
-      const rises = compareCells(earlier, later, () => ({ earlier: false, later: false })).filter(
-        ({ kind }) => kind !== FELT.kind,
-      );
+      const all = compareCells(earlier, later, () => ({ earlier: false, later: false }));
+      if (all.some(({ kind, word }) => kind === FELT.kind && word === 'proved')) provedNew++;
+      const rises = all.filter(({ kind }) => kind !== FELT.kind);
       if (rises.some(({ word }) => word === 'proved')) falselyNew++;
       if (rises.some(({ word }) => word === 'look')) falselyLook++;
     }
@@ -164,5 +166,6 @@ export const simulateChanges = (
     coverage: intervals > 0 ? covered / intervals : null,
     falselyNew: share(falselyNew),
     falselyLook: share(falselyLook),
+    provedNew: share(provedNew),
   };
 };
