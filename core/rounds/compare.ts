@@ -73,10 +73,8 @@ export interface TesterChange {
   readonly tester: RecordId;
   readonly earlier: UnitCount | null;
   readonly later: UnitCount | null;
-  /** How many first runs of each round were compared; 0: none. */
-  readonly compared: number;
-  /** Change of the share over these runs; null where none were compared. */
-  readonly change: number | null;
+  /** The first runs of each round, which are compared; null where there are too few of one. */
+  readonly first: { readonly earlier: UnitCount; readonly later: UnitCount } | null;
 }
 
 export interface SameTesters extends ShareChange {
@@ -316,13 +314,12 @@ const byTesterOf = (both: BothRounds): TesterChange[] => {
         tester,
         earlier: unitOf(both.earlier, tester),
         later: unitOf(both.later, tester),
-        compared: pair?.earlier.n ?? 0,
-        change: pair?.change ?? null,
+        first: pair ? { earlier: pair.earlier, later: pair.later } : null,
       };
     })
     .sort(
       (a, b) =>
-        Number(b.compared > 0) - Number(a.compared > 0) ||
+        Number(b.first !== null) - Number(a.first !== null) ||
         share(b.earlier) - share(a.earlier) ||
         share(b.later) - share(a.later) ||
         (a.tester < b.tester ? -1 : 1),

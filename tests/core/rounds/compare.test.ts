@@ -159,8 +159,7 @@ describe('a complaint in two rounds', () => {
       tester: 'a',
       earlier: { x: 4, n: 16 },
       later: { x: 0, n: 4 },
-      compared: 4,
-      change: -1,
+      first: { earlier: { x: 4, n: 4 }, later: { x: 0, n: 4 } },
     });
   });
 
