@@ -28,8 +28,12 @@ export const changeTitle = (
 ): string => `${glossary.parts[part].name}: ${what}`;
 
 /** A change of a share in points of 100, with its sign. */
-export const pointsOf = (change: number, { number }: Speaker): string =>
+const pointsOf = (change: number, { number }: Speaker): string =>
   signed(100 * change, (size) => number(size, size < 9.95 ? 1 : 0));
+
+/** A change of a share with its interval, short, as a table has it. */
+export const pointsInWords = ({ change, lower, upper }: ShareChange, speaker: Speaker): string =>
+  `${pointsOf(change, speaker)} (${pointsOf(lower, speaker)} … ${pointsOf(upper, speaker)})`;
 
 const withPoints = (change: number, speaker: Speaker): string =>
   speaker.desk.changed.points(pointsOf(change, speaker));

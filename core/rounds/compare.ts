@@ -326,6 +326,27 @@ const byTesterOf = (both: BothRounds): TesterChange[] => {
     );
 };
 
+const changeOn = (
+  basis: CellComparison['basis'],
+  both: BothRounds,
+  same: SameTesters | null,
+): ShareChange | null => {
+  switch (basis) {
+    case 'none':
+      return null;
+    case 'same-testers':
+      return same && { change: same.change, lower: same.lower, upper: same.upper };
+    case 'all-testers': {
+      const { earlier, later } = asOthers(both);
+      return differenceOf(earlier, later);
+    }
+  }
+};
+
+/** The change of one complaint's share of runs, as {@link compareCell} would read it; null without a basis. */
+export const changeOf = (both: BothRounds): ShareChange | null =>
+  changeOn(basisOf(both), both, sameTestersOf(both));
+
 /**
  * Compares one complaint between two rounds; the rule stands at the head of this file.
  * @param allowed share of asked runs in which the brief still accepts it, 0 to 1
@@ -335,14 +356,7 @@ export const compareCell = (both: BothRounds, allowed: number): CellComparison =
   const [earlier, later] = [countOf(first), countOf(second)];
   const basis = basisOf(both);
   const same = sameTestersOf(both);
-  const others = asOthers(both);
-  const all = differenceOf(others.earlier, others.later);
-  const change =
-    basis === 'none'
-      ? null
-      : basis === 'same-testers'
-        ? same && { change: same.change, lower: same.lower, upper: same.upper }
-        : all;
+  const change = changeOn(basis, both, same);
   const correlation = correlationOf([first, second]);
   const laterUpTo = clusteredUpper(second, correlation, MENDED_TAIL);
   const share = earlier.runs > 0 ? earlier.reported / earlier.runs : 0;

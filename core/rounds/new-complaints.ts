@@ -13,10 +13,12 @@ import { reportsByCell, type RoundAnswers } from './answers.ts';
 import {
   asOthers,
   basisOf,
+  changeOf,
   correlationOf,
   pairedFirsts,
   type BothRounds,
   type RoundCount,
+  type ShareChange,
 } from './compare.ts';
 
 /** Share of proved rises that may be false, on average. */
@@ -35,6 +37,8 @@ export interface CellRise {
   /** All asked runs. */
   readonly earlier: RoundCount;
   readonly later: RoundCount;
+  /** Over the testers that a verdict would be read from; its interval holds for this cell alone. */
+  readonly change: ShareChange | null;
   /** One-sided, against "not more frequent than before"; null where no test could call it. */
   readonly p: number | null;
   /** Over all cells that a test could call; null as above. */
@@ -91,6 +95,7 @@ export const compareCells = (
       kind,
       earlier: countOf(both.earlier),
       later: countOf(both.later),
+      change: changeOf(both),
       p: pOfRise(both),
     };
   });

@@ -14,6 +14,7 @@ import {
   type Run,
 } from '../../../core/records/index.ts';
 import {
+  compareRounds,
   feetAnswers,
   feltCushioning,
   lookAtWear,
@@ -27,10 +28,12 @@ import {
   type CloserLook,
   type Dose,
   type Felt,
+  type Hands,
   type PairReview,
   type ProjectLog,
   type Review,
   type ReviewSummary,
+  type RoundComparison,
   type Verdict,
   type WearLook,
   type WearPlace,
@@ -74,6 +77,13 @@ export interface DeskWork {
   felt(project: RecordId, round: RecordId): readonly Felt[];
   /** One for each round, in their order. */
   verdicts(project: RecordId): readonly Verdict[];
+  /** Two rounds against each other, the earlier first; null where one of them is not in the project. */
+  compareRounds(
+    project: RecordId,
+    earlier: RecordId,
+    later: RecordId,
+    hands: Hands,
+  ): RoundComparison | null;
   /** Reports by zone of each foot, of one kind or of all. */
   zones(
     project: RecordId,
@@ -156,6 +166,11 @@ export const deskWork = (
     verdicts(project) {
       const { log, review } = get(project);
       return review.rounds.map((round) => verdictOf(log, round));
+    },
+    compareRounds(project, earlier, later, hands) {
+      const { log, review } = get(project);
+      const [from, to] = [earlier, later].map((id) => review.rounds.find((one) => one.id === id));
+      return from && to ? compareRounds(log, from, to, hands) : null;
     },
     zones(project, round, kind) {
       const answers = feetAnswers(runsOf(project, round), kind);

@@ -1155,8 +1155,8 @@ export const desk = {
     noCells: 'Neither round has a complaint.',
     testersOf: (round: string) => `${round}: testers`,
     runsOf: (round: string) => `${round}: runs`,
-    rise: 'Points of the share of runs',
-    how: 'The tester is the unit. Of those who wore both rounds the first asked runs are compared, as many of one as of the other, so that break-in meets break-in. Their changes are tested by flipping signs (Fisher 1935), with the interval that this test leaves (Hartigan 1969). A false “better” comes in at most 1 of 32 comparisons, a false “worse” in 1 of 64, whatever testers are prone to and however long a complaint lingers. With fewer than five who wore both, all testers are taken as two panels (Zou & Donner 2008; Donner & Klar 2000). “No different” needs the interval within half of the earlier share, at most 15 points (judgement, no source).',
+    rise: 'Change, points (95 %)',
+    how: 'The tester is the unit. Of those who wore both rounds the first asked runs are compared, as many of one as of the other, so that break-in meets break-in. Their changes are tested by flipping signs (Fisher 1935), with the interval that this test leaves (Hartigan 1969). A false “better” comes in at most 1 of 32 comparisons, a false “worse” in 1 of 64, whatever testers are prone to and however long a complaint lingers. With fewer than five who wore both, all testers are taken as two panels (Zou & Donner 2008; Donner & Klar 2000). “No different” needs the interval within half of the earlier share, at most 15 points (judgement, no source). Changes are in points of 100 of the share of runs; each interval holds by itself.',
   },
 
   /** Sentences on a change, the same at the desk, in the terminal and in a finding. */
