@@ -109,7 +109,10 @@ export const comparisonLines = (
             speaker.round(later),
             only(onlyOne.later),
             onlyOne.change &&
-              `${withPoints(onlyOne.change.change, speaker)} (${intervalOf(onlyOne.change, speaker)})`,
+              changed.withInterval(
+                withPoints(onlyOne.change.change, speaker),
+                intervalOf(onlyOne.change, speaker),
+              ),
           ),
         ]
       : []),

@@ -15,8 +15,8 @@
  *
  * `mended` asks more than `better`: the share of runs in the later round is shown to be at most what the
  * brief allows, by an upper bound of 95 % whose runs count as many as their testers make them worth.
- * `no-different` must be shown as well: the interval, and the one of as many independent runs, lie within a
- * margin of half the earlier share, at least the allowed share and at most 15 points
+ * `no-different` must be shown as well: the interval, never narrower than that of as many independent runs,
+ * lies within a margin of half the earlier share, at least the allowed share and at most 15 points
  * (judgement, no source). All else is `too-little`. Each change is judged by itself, as it was announced.
  */
 import type { ChangeVerdict, RecordId } from '../records/index.ts';
@@ -211,6 +211,24 @@ const differenceOf = (
   return found && { change: found.difference, lower: found.lower, upper: found.upper };
 };
 
+const withZero = (interval: Interval | null, mean: number): Interval => ({
+  lower: Math.min(interval?.lower ?? -1, mean, 0),
+  upper: Math.max(interval?.upper ?? 1, mean, 0),
+});
+
+/**
+ * The flips' interval, but never narrower than that of as many runs if each were a witness of its own: equal
+ * changes of a handful of testers are not exact. Zero stays out where the flips have ruled it out.
+ */
+const widened = (flipped: Interval, least: Interval | null): Interval => {
+  const lower = Math.min(flipped.lower, least?.lower ?? flipped.lower);
+  const upper = Math.max(flipped.upper, least?.upper ?? flipped.upper);
+  return {
+    lower: flipped.lower > 0 && lower <= 0 ? flipped.lower : lower,
+    upper: flipped.upper < 0 && upper >= 0 ? flipped.upper : upper,
+  };
+};
+
 /** @returns null where nobody wore both rounds often enough */
 const sameTestersOf = (both: BothRounds): SameTesters | null => {
   const pairs = pairedFirsts(both);
@@ -221,16 +239,15 @@ const sameTestersOf = (both: BothRounds): SameTesters | null => {
   const rise = signFlip(changes);
   const fall = signFlip(changes.map((d) => -d));
   const [earlier, later] = [pairs.map((p) => p.earlier), pairs.map((p) => p.later)];
-  const wide = differenceOf(earlier, later);
   const flipped = signFlipInterval(changes, TAILS);
-  // So few that changed cannot prove anything; then the sparse signs must not make a narrow interval either.
   const interval =
     changed < LEAST_SAME_TESTERS
-      ? {
-          lower: Math.min(wide?.lower ?? -1, mean, 0),
-          upper: Math.max(wide?.upper ?? 1, mean, 0),
-        }
-      : { lower: flipped.lower ?? -1, upper: flipped.upper ?? 1 };
+      ? // So few cannot prove anything; then their signs must not make a narrow interval either.
+        withZero(differenceOf(earlier, later), mean)
+      : widened(
+          { lower: flipped.lower ?? -1, upper: flipped.upper ?? 1 },
+          clusteredDifference(earlier, later, 0, TAILS),
+        );
   const onlyEarlier = pairs.filter((p) => p.earlier.x > 0 && p.later.x === 0).length;
   const onlyLater = pairs.filter((p) => p.later.x > 0 && p.earlier.x === 0).length;
   return {
@@ -262,19 +279,6 @@ const onlyOneOf = ({ earlier, later }: BothRounds): OtherTesters => {
 
 const within = ({ lower, upper }: Interval, margin: number): boolean =>
   lower > -margin && upper < margin;
-
-/**
- * The interval of as many runs as were compared if each were a witness of its own: without it a handful of
- * equal counts, each difference exactly zero, would prove that nothing changed.
- */
-const leastIntervalOf = (both: BothRounds, basis: CellComparison['basis']): Interval => {
-  const pairs = pairedFirsts(both);
-  const { earlier, later } =
-    basis === 'same-testers'
-      ? { earlier: pairs.map((one) => one.earlier), later: pairs.map((one) => one.later) }
-      : asOthers(both);
-  return clusteredDifference(earlier, later, 0, TAILS) ?? { lower: -1, upper: 1 };
-};
 
 /** What clean runs would show that it is mended; see {@link CellComparison.settle}. */
 const settleOf = (
@@ -365,8 +369,7 @@ export const compareCell = (both: BothRounds, allowed: number): CellComparison =
     earlier,
     later,
     change,
-    isNone:
-      change !== null && within(change, margin) && within(leastIntervalOf(both, basis), margin),
+    isNone: change !== null && within(change, margin),
     isWithinBrief: laterUpTo <= allowed,
     fewChanged: basis === 'same-testers' && (same?.changed ?? 0) < LEAST_SAME_TESTERS,
   });

@@ -12,8 +12,8 @@ export interface SlopeLine {
   readonly to: number | null;
 }
 
-const [WIDTH, HEIGHT] = [340, 190];
-const MARGIN = { top: 12, bottom: 28, left: 96, right: 96 };
+const [WIDTH, HEIGHT] = [360, 190];
+const MARGIN = { top: 12, bottom: 28, left: 118, right: 96 };
 const [LEFT, RIGHT] = [MARGIN.left, WIDTH - MARGIN.right];
 const TICKS = [0, 25, 50, 75, 100];
 /** Names closer than this would be written over each other. */
@@ -68,7 +68,7 @@ export const SlopeLines = (props: {
             <path key={tick} d={`M${LEFT},${yOf(tick)}H${RIGHT}`} />
           ))}
           {TICKS.map((tick) => (
-            <text key={tick} x={WIDTH / 2} y={yOf(tick) - 3} text-anchor="middle">
+            <text key={tick} x={34} y={yOf(tick)} dy="0.32em" text-anchor="end">
               {format(tick)}
             </text>
           ))}

@@ -1156,7 +1156,7 @@ export const desk = {
     testersOf: (round: string) => `${round}: testers`,
     runsOf: (round: string) => `${round}: runs`,
     rise: 'Change, points (95 %)',
-    how: 'The tester is the unit. Of those who wore both rounds the first asked runs are compared, as many of one as of the other, so that break-in meets break-in. Their changes are tested by flipping signs (Fisher 1935), with the interval that this test leaves (Hartigan 1969). A false “better” comes in at most 1 of 32 comparisons, a false “worse” in 1 of 64, whatever testers are prone to and however long a complaint lingers. With fewer than five who wore both, all testers are taken as two panels (Zou & Donner 2008; Donner & Klar 2000). “No different” needs the interval within half of the earlier share, at most 15 points (judgement, no source). Changes are in points of 100 of the share of runs; each interval holds by itself.',
+    how: 'The tester is the unit. Of those who wore both rounds the first asked runs are compared, as many of one as of the other, so that break-in meets break-in. Their changes are tested by flipping signs (Fisher 1935), with the interval that this test leaves (Hartigan 1969), never narrower than that of as many independent runs. A false “better” comes in at most 1 of 32 comparisons, a false “worse” in 1 of 64, whatever testers are prone to and however long a complaint lingers. With fewer than five who wore both, all testers are taken as two panels (Zou & Donner 2008; Donner & Klar 2000). “No different” needs the interval within half of the earlier share, at most 15 points (judgement, no source). Changes are in points of 100 of the share of runs; each interval holds by itself.',
   },
 
   /** Sentences on a change, the same at the desk, in the terminal and in a finding. */
@@ -1179,11 +1179,12 @@ export const desk = {
     panels: (change: string, interval: string) =>
       `Fewer than five wore both, so all testers of the one are set against all of the other: change of the share of runs ${change} (${interval}). That trusts both panels to be alike.`,
     onlyOne: (earlier: string, before: string, later: string, now: string, change: string | null) =>
-      `Those who wore only one: ${earlier} ${before}, ${later} ${now}${change === null ? '' : `; change ${change}`}.`,
+      `Those who wore only one: ${earlier}: ${before}; ${later}: ${now}${change === null ? '' : `; change ${change}`}.`,
     nobody: 'nobody',
     onlyCount: (count: number, reported: number, asked: number) =>
       `${testers(count)}, ${reported} of ${asked} runs`,
     points: (value: string) => `${value} points`,
+    withInterval: (change: string, interval: string) => `${change} (${interval})`,
     interval: (lower: string, upper: string) => `95 % interval ${lower} to ${upper}`,
     allowed: (upTo: string, allowed: string) =>
       `The later round may still have it in up to ${upTo} of runs (95 %); the brief allows ${allowed}.`,

@@ -963,7 +963,7 @@ export const desk: DeskWords = {
     testersOf: (round) => `${round}：试穿员`,
     runsOf: (round) => `${round}：跑步`,
     rise: '变化，百分点（95 %）',
-    how: '以试穿员为单位。两轮都穿过者，取两轮同样多的最初几次被询问的跑步相比，使磨合期对磨合期。以符号翻转检验其变化（Fisher 1935），区间为该检验不拒绝的范围（Hartigan 1969）。误称“有改善”至多 32 次对比中 1 次，误称“变差”至多 64 次中 1 次，不论各人是否易感、不适是否延续。两轮都穿过者不足五名时，将全部试穿员视为两个小组（Zou & Donner 2008；Donner & Klar 2000）。“无差别”要求区间在前一轮比例的一半以内，至多 15 个百分点（经验判断，无来源）。变化以跑步比例的百分点计；每个区间单独成立。',
+    how: '以试穿员为单位。两轮都穿过者，取两轮同样多的最初几次被询问的跑步相比，使磨合期对磨合期。以符号翻转检验其变化（Fisher 1935），区间为该检验不拒绝的范围（Hartigan 1969），且不窄于同样多的独立跑步所得区间。误称“有改善”至多 32 次对比中 1 次，误称“变差”至多 64 次中 1 次，不论各人是否易感、不适是否延续。两轮都穿过者不足五名时，将全部试穿员视为两个小组（Zou & Donner 2008；Donner & Klar 2000）。“无差别”要求区间在前一轮比例的一半以内，至多 15 个百分点（经验判断，无来源）。变化以跑步比例的百分点计；每个区间单独成立。',
   },
 
   changed: {
@@ -979,10 +979,11 @@ export const desk: DeskWords = {
     panels: (change, interval) =>
       `两轮都穿过者不足五名，因此以一轮的全部试穿员对另一轮的全部：跑步比例变化 ${change}（${interval}）。前提是两组试穿员相近。`,
     onlyOne: (earlier, before, later, now, change) =>
-      `只穿过一轮者：${earlier} ${before}，${later} ${now}${change === null ? '' : `；变化 ${change}`}。`,
+      `只穿过一轮者：${earlier}：${before}；${later}：${now}${change === null ? '' : `；变化 ${change}`}。`,
     nobody: '无人',
     onlyCount: (count, reported, asked) => `${count} 名试穿员，${asked} 次跑步中 ${reported} 次`,
     points: (value) => `${value} 个百分点`,
+    withInterval: (change, interval) => `${change}（${interval}）`,
     interval: (lower, upper) => `95 % 区间 ${lower} 至 ${upper}`,
     allowed: (upTo, allowed) =>
       `后一轮仍可能有至多 ${upTo} 的跑步出现（95 %）；任务书允许 ${allowed}。`,
