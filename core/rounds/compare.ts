@@ -290,10 +290,18 @@ const settleOf = (
     LEAST_RUNS,
     Math.round(units.reduce((sum, { n }) => sum + n, 0) / units.length),
   );
+  // More clean runs never raise the bound, so the least number is found by halving.
   const least = (more: (count: number) => readonly UnitCount[]): number | null => {
-    for (let count = 1; count <= MOST_MORE; count++)
-      if (clusteredUpper(more(count), correlation, MENDED_TAIL) <= allowed) return count;
-    return null;
+    const isEnough = (count: number) =>
+      clusteredUpper(more(count), correlation, MENDED_TAIL) <= allowed;
+    let [no, yes] = [0, MOST_MORE];
+    if (!isEnough(yes)) return null;
+    while (yes - no > 1) {
+      const middle = (no + yes) >> 1;
+      if (isEnough(middle)) yes = middle;
+      else no = middle;
+    }
+    return yes;
   };
   return {
     runs: least((count) => units.map(({ x, n }) => ({ x, n: n + count }))),

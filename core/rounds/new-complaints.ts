@@ -4,8 +4,10 @@
  * Every zone and kind whose share of runs rose is tested for the rise, on the same footing as a change that
  * was meant to mend (`compare.ts`). Over all of them the false discovery rate is held at 10 % (Benjamini Y
  * & Hochberg Y, J R Stat Soc B 1995;57:289-300). Cells that could not have been called whatever their signs
- * (four changed testers are the least that can) do not count among them: that looks at how many changed,
- * not which way (Tarone RE, Biometrics 1990;46:515-522; Gilbert PB, J R Stat Soc C 2005;54:143-158).
+ * (four changed testers are the least that can), or whose rise could not have come to ten points, do not
+ * count among them: that looks at how many changed and how much, not which way, so that it tells nothing of
+ * the test's answer (Tarone RE, Biometrics 1990;46:515-522; Gilbert PB, J R Stat Soc C 2005;54:143-158;
+ * Bourgon R, Gentleman R & Huber W, Proc Natl Acad Sci 2010;107:9546-9551).
  */
 import type { ComplaintKind, ZoneCode } from '../foot/index.ts';
 import { benjaminiHochberg, pOfClusteredRise, signFlip } from '../statistics/index.ts';
@@ -29,6 +31,9 @@ const LOOK_P = 0.05;
 const LOOK_TESTERS = 2;
 /** So many changed testers, or reporters of both rounds together, can be called at all. */
 const LEAST_CALLABLE = 4;
+
+/** Rises of the share of runs that could not come to so much are not looked for. Judgement, no source. */
+const LEAST_RISE = 0.1;
 
 /** A zone and kind in both rounds. */
 export interface CellRise {
@@ -62,13 +67,17 @@ const pOfRise = (both: BothRounds): number | null => {
   if (basis === 'none') return null;
   if (basis === 'same-testers') {
     const changes = pairedFirsts(both).map(({ change }) => change);
-    return changes.filter((d) => d !== 0).length < LEAST_CALLABLE
+    const most = changes.reduce((sum, d) => sum + Math.abs(d), 0) / changes.length;
+    return changes.filter((d) => d !== 0).length < LEAST_CALLABLE || most < LEAST_RISE
       ? null
       : signFlip(changes).pGreater;
   }
   const { earlier, later } = asOthers(both);
-  const reporters = [...earlier, ...later].filter(({ x }) => x > 0).length;
-  return reporters < LEAST_CALLABLE
+  const all = [...earlier, ...later];
+  const reporters = all.filter(({ x }) => x > 0).length;
+  const share = all.reduce((sum, { x }) => sum + x, 0) / all.reduce((sum, { n }) => sum + n, 0);
+  // Half of the runs lie in each round, about: a rise of ten points from nothing.
+  return reporters < LEAST_CALLABLE || share < LEAST_RISE / 2
     ? null
     : pOfClusteredRise(earlier, later, correlationOf([earlier, later]));
 };
