@@ -12,8 +12,8 @@ export interface SlopeLine {
   readonly to: number | null;
 }
 
-const [WIDTH, HEIGHT] = [360, 190];
-const MARGIN = { top: 12, bottom: 28, left: 118, right: 96 };
+const [WIDTH, HEIGHT] = [316, 190];
+const MARGIN = { top: 12, bottom: 28, left: 116, right: 84 };
 const [LEFT, RIGHT] = [MARGIN.left, WIDTH - MARGIN.right];
 const TICKS = [0, 25, 50, 75, 100];
 /** Names closer than this would be written over each other. */
