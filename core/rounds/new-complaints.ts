@@ -27,7 +27,7 @@ import {
 export const FALSE_RISES = 0.1;
 /** Below this, by itself, a rise is worth a look. */
 const LOOK_P = 0.05;
-/** So many testers now, and nobody before, is worth a look. Judgement, no source. */
+/** So many testers with it twice now, and nobody with it before, is worth a look. Judgement, no source. */
 const LOOK_TESTERS = 2;
 /** So many changed testers, or reporters of both rounds together, can be called at all. */
 const LEAST_CALLABLE = 4;
@@ -106,19 +106,17 @@ export const compareCells = (
       later: countOf(both.later),
       change: changeOf(both),
       p: pOfRise(both),
+      twice: [...both.later.reports.values()].filter((own) => own.length >= 2).length,
     };
   });
   const callable = cells.flatMap(({ p }) => (p === null ? [] : [p]));
   const adjusted = benjaminiHochberg(callable).values();
   return cells
-    .map((cell): CellRise => {
+    .map(({ twice, ...cell }): CellRise => {
       const adjustedP = cell.p === null ? null : (adjusted.next().value ?? null);
       const rose = shareOf(cell.later) > shareOf(cell.earlier);
       const known = recurs(cell.zone, cell.kind);
-      const isNew =
-        cell.earlier.reported === 0 &&
-        cell.earlier.runs > 0 &&
-        cell.later.reporters >= LOOK_TESTERS;
+      const isNew = cell.earlier.reported === 0 && cell.earlier.runs > 0 && twice >= LOOK_TESTERS;
       const look =
         rose && ((cell.p !== null && cell.p <= LOOK_P) || (known.later && !known.earlier) || isNew);
       const proved = rose && adjustedP !== null && adjustedP <= FALSE_RISES;

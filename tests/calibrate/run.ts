@@ -159,7 +159,7 @@ if (wants('wear')) {
 }
 
 if (wants('changes')) {
-  const CHANGE_TESTS = quick ? 300 : 4000;
+  const CHANGE_TESTS = quick ? 300 : 2000;
   console.log(
     `\nChanges: ${CHANGE_TESTS} pairs of rounds a line; the brief allows 5 %; seed ${SEED}.\n`,
   );

@@ -1136,7 +1136,7 @@ export const desk = {
     newLine: (cell: string, before: string, now: string, p: string | null) =>
       `${cell}: ${before} before, ${now} now${p === null ? '' : ` (adjusted p ${p})`}.`,
     newHow:
-      'Proved: the rise over the same testers by flipped signs, or over all testers; of what is called proved at most 10 % is false on average (Benjamini & Hochberg 1995). Worth a look: it recurs now and did not before, or two testers have it and nobody had, or its rise would be rare by itself. That proves nothing.',
+      'Proved: the rise over the same testers by flipped signs, or over all testers; of what is called proved at most 10 % is false on average (Benjamini & Hochberg 1995). Worth a look: it recurs now and did not before, or two testers have it at least twice and nobody had it, or its rise would be rare by itself. That proves nothing.',
     comfortSame: 'Comfort, those who wore both',
     comfortOne: 'Comfort, those who wore only one',
     noComfort: 'Nobody has scored the comfort of both rounds.',
