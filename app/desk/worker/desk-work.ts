@@ -20,6 +20,7 @@ import {
   lookAtWear,
   lookCloser,
   openProject,
+  proposeOutcome,
   recurring,
   reviewProject,
   summarise,
@@ -31,6 +32,7 @@ import {
   type Hands,
   type PairReview,
   type ProjectLog,
+  type ProposedOutcome,
   type Review,
   type ReviewSummary,
   type RoundComparison,
@@ -84,6 +86,8 @@ export interface DeskWork {
     later: RecordId,
     hands: Hands,
   ): RoundComparison | null;
+  /** What came of a finding; null where it names no complaint, or no later round that carries it. */
+  proposeOutcome(project: RecordId, finding: RecordId): ProposedOutcome | null;
   /** Reports by zone of each foot, of one kind or of all. */
   zones(
     project: RecordId,
@@ -171,6 +175,11 @@ export const deskWork = (
       const { log, review } = get(project);
       const [from, to] = [earlier, later].map((id) => review.rounds.find((one) => one.id === id));
       return from && to ? compareRounds(log, from, to, hands) : null;
+    },
+    proposeOutcome(project, finding) {
+      const { log } = get(project);
+      const one = log.records.finding.find(({ revision }) => revision.id === finding);
+      return one ? proposeOutcome(log, one.body) : null;
     },
     zones(project, round, kind) {
       const answers = feetAnswers(runsOf(project, round), kind);

@@ -97,6 +97,17 @@ describe('the desk’s worker', () => {
     expect(work.compareRounds(project, first as never, project, 'all')).toBeNull();
   });
 
+  it('proposes what came of the finding on the heel', async () => {
+    const { work, read } = await opened();
+    const finding = read.finding[0]?.revision.id as never;
+    expect(work.proposeOutcome(project, finding)).toMatchObject({
+      round: review.rounds[1]?.id,
+      verdict: 'better',
+      untilMs: NOW,
+    });
+    expect(work.proposeOutcome(project, project)).toBeNull();
+  });
+
   it('knows no project that is not in the log', async () => {
     const { work } = await opened();
     expect(work.review('00000000-0000-7000-8000-000000000000' as never)).toBeNull();
