@@ -63,7 +63,8 @@ const quick = process.argv.includes('--quick');
 const POWER_TESTS = quick ? 2000 : 10_000;
 const NULL_TESTS = quick ? 60 : 400;
 const SEED = 20_260_501;
-const only = process.argv.includes('--only') ? process.argv.at(-1) : null;
+const onlyAt = process.argv.indexOf('--only');
+const only = onlyAt < 0 ? null : process.argv[onlyAt + 1];
 const wants = (part: string): boolean => only === null || only === part;
 
 const nulls = [

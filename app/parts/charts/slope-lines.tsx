@@ -68,7 +68,7 @@ export const SlopeLines = (props: {
             <path key={tick} d={`M${LEFT},${yOf(tick)}H${RIGHT}`} />
           ))}
           {TICKS.map((tick) => (
-            <text key={tick} x={34} y={yOf(tick)} dy="0.32em" text-anchor="end">
+            <text key={tick} x={40} y={yOf(tick)} dy="0.32em" text-anchor="end">
               {format(tick)}
             </text>
           ))}
