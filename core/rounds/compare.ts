@@ -24,27 +24,32 @@ import {
   clusteredDifference,
   clusteredUpper,
   exactMcNemar,
-  intraclassOfShares,
   signFlip,
   signFlipInterval,
   type Interval,
   type UnitCount,
 } from '../statistics/index.ts';
-import type { Reports, RoundAnswers } from './answers.ts';
+import type { RoundAnswers } from './answers.ts';
+import {
+  asOthers,
+  basisOf,
+  correlationOf,
+  countOf,
+  LEAST_RUNS,
+  LEAST_SAME_TESTERS,
+  pairedFirsts,
+  unitOf,
+  unitsOf,
+  type Basis,
+  type BothRounds,
+  type RoundCount,
+} from './sides.ts';
 
 /** Greatest chances of a false "better" and of a false "worse". */
 export const FALSE_BETTER = 1 / 32;
 export const FALSE_WORSE = 1 / 64;
-/** Testers with fewer asked runs in a round are counted, and not compared. Judgement, no source. */
-export const LEAST_RUNS = 2;
-/** From so many testers who wore both rounds on, they alone decide. */
-export const LEAST_SAME_TESTERS = 5;
-/** Testers that each round needs where they are not the same. Judgement, no source. */
-const LEAST_OTHER_TESTERS = 4;
 /** Chance that the later share is above the bound that "mended" is judged by. */
 const MENDED_TAIL = 0.05;
-/** Runs of one tester are taken to hang together at least this much. Judgement, no source. */
-const LEAST_CORRELATION = 0.1;
 /** A change within so much of the earlier share is none, and never more than so many points. */
 const MARGIN_SHARE = 0.5;
 const MOST_MARGIN = 0.15;
@@ -52,16 +57,6 @@ const MOST_MARGIN = 0.15;
 const MOST_MORE = 60;
 
 const TAILS = { lower: FALSE_WORSE, upper: FALSE_BETTER } as const;
-
-/** Counts of one round, over some testers. */
-export interface RoundCount {
-  /** Testers asked, and those who reported it at least once. */
-  readonly testers: number;
-  readonly reporters: number;
-  /** Runs asked, and those that reported it. */
-  readonly runs: number;
-  readonly reported: number;
-}
 
 /** A change of the share of runs, later less earlier, with its interval: below 0 is rarer. */
 export interface ShareChange extends Interval {
@@ -111,7 +106,7 @@ export interface CellComparison {
   readonly verdict: ChangeVerdict;
   /** Why no more is said; null with every other verdict. */
   readonly why: TooLittle | null;
-  readonly basis: 'same-testers' | 'all-testers' | 'none';
+  readonly basis: Basis;
   /** The change that the verdict is read from; null without a basis. */
   readonly change: ShareChange | null;
   /** All asked runs of each round. */
@@ -134,74 +129,6 @@ export interface CellComparison {
   /** Highest earlier share first, then those asked in one round only. */
   readonly byTester: readonly TesterChange[];
 }
-
-/** Both rounds' answers about one complaint. */
-export interface BothRounds {
-  readonly earlier: { readonly answers: RoundAnswers; readonly reports: Reports };
-  readonly later: { readonly answers: RoundAnswers; readonly reports: Reports };
-}
-
-const countOf = (units: readonly UnitCount[]): RoundCount => ({
-  testers: units.length,
-  reporters: units.filter(({ x }) => x > 0).length,
-  runs: units.reduce((sum, { n }) => sum + n, 0),
-  reported: units.reduce((sum, { x }) => sum + x, 0),
-});
-
-const unitOf = (
-  { answers, reports }: BothRounds['earlier'],
-  tester: RecordId,
-): UnitCount | null => {
-  const n = answers.asked.get(tester) ?? 0;
-  return n === 0 ? null : { x: reports.get(tester)?.length ?? 0, n };
-};
-
-const unitsOf = (round: BothRounds['earlier'], least = 1): UnitCount[] =>
-  [...round.answers.asked].flatMap(([tester, n]) =>
-    n >= least ? [{ x: round.reports.get(tester)?.length ?? 0, n }] : [],
-  );
-
-/** Reports among the first so many asked runs. */
-const amongFirst = (reports: readonly number[] | undefined, runs: number): number =>
-  reports?.filter((at) => at < runs).length ?? 0;
-
-/** The first runs of each tester who wore both rounds often enough, as many of one as of the other. */
-export const pairedFirsts = ({
-  earlier,
-  later,
-}: BothRounds): {
-  readonly tester: RecordId;
-  readonly earlier: UnitCount;
-  readonly later: UnitCount;
-  readonly change: number;
-}[] =>
-  [...earlier.answers.asked].flatMap(([tester, asked]) => {
-    const n = Math.min(asked, later.answers.asked.get(tester) ?? 0);
-    if (n < LEAST_RUNS) return [];
-    const [before, after] = [earlier, later].map(({ reports }) =>
-      amongFirst(reports.get(tester), n),
-    ) as [number, number];
-    return [
-      { tester, earlier: { x: before, n }, later: { x: after, n }, change: (after - before) / n },
-    ];
-  });
-
-/** How much runs of one tester hang together, in both rounds; never taken to be less than a tenth. */
-export const correlationOf = (sets: readonly (readonly UnitCount[])[]): number =>
-  Math.min(1, Math.max(LEAST_CORRELATION, intraclassOfShares(sets) ?? LEAST_CORRELATION));
-
-/** All testers of two rounds that were asked often enough, as if they were different people. */
-export const asOthers = ({ earlier, later }: BothRounds) => ({
-  earlier: unitsOf(earlier, LEAST_RUNS),
-  later: unitsOf(later, LEAST_RUNS),
-});
-
-/** Whether the testers who wore both rounds decide, or all of both, or nothing can be said. */
-export const basisOf = (both: BothRounds): CellComparison['basis'] => {
-  if (pairedFirsts(both).length >= LEAST_SAME_TESTERS) return 'same-testers';
-  const { earlier, later } = asOthers(both);
-  return Math.min(earlier.length, later.length) >= LEAST_OTHER_TESTERS ? 'all-testers' : 'none';
-};
 
 const differenceOf = (
   earlier: readonly UnitCount[],
@@ -338,11 +265,7 @@ const byTesterOf = (both: BothRounds): TesterChange[] => {
     );
 };
 
-const changeOn = (
-  basis: CellComparison['basis'],
-  both: BothRounds,
-  same: SameTesters | null,
-): ShareChange | null => {
+const changeOn = (basis: Basis, both: BothRounds, same: SameTesters | null): ShareChange | null => {
   switch (basis) {
     case 'none':
       return null;

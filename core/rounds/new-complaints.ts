@@ -12,16 +12,17 @@
 import type { ComplaintKind, ZoneCode } from '../foot/index.ts';
 import { benjaminiHochberg, pOfClusteredRise, signFlip } from '../statistics/index.ts';
 import { reportsByCell, type RoundAnswers } from './answers.ts';
+import { changeOf, type ShareChange } from './compare.ts';
 import {
   asOthers,
   basisOf,
-  changeOf,
   correlationOf,
+  countOf,
   pairedFirsts,
+  unitsOf,
   type BothRounds,
   type RoundCount,
-  type ShareChange,
-} from './compare.ts';
+} from './sides.ts';
 
 /** Share of proved rises that may be false, on average. */
 export const FALSE_RISES = 0.1;
@@ -51,13 +52,6 @@ export interface CellRise {
   /** `look`: not proved, and for the lead to ask about. */
   readonly word: 'proved' | 'look' | null;
 }
-
-const countOf = ({ answers, reports }: BothRounds['earlier']): RoundCount => ({
-  testers: answers.asked.size,
-  reporters: reports.size,
-  runs: [...answers.asked.values()].reduce((a, b) => a + b, 0),
-  reported: [...reports.values()].reduce((sum, own) => sum + own.length, 0),
-});
 
 const shareOf = ({ runs, reported }: RoundCount): number => (runs > 0 ? reported / runs : 0);
 
@@ -102,8 +96,8 @@ export const compareCells = (
     return {
       zone,
       kind,
-      earlier: countOf(both.earlier),
-      later: countOf(both.later),
+      earlier: countOf(unitsOf(both.earlier)),
+      later: countOf(unitsOf(both.later)),
       change: changeOf(both),
       p: pOfRise(both),
       twice: [...both.later.reports.values()].filter((own) => own.length >= 2).length,
