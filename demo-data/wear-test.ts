@@ -4,6 +4,7 @@ import {
   packBundle,
   sha256OfBytes,
   writeBundle,
+  type Body,
   type Complaint,
   type Reading,
   type RecordId,
@@ -28,6 +29,7 @@ import {
   wideFeet,
 } from './scenario.ts';
 import { oceanTrack } from './track.ts';
+import { markUnblinded, UNBLINDED } from './unblinded.ts';
 import { newScribe, type Writer } from './writer.ts';
 
 export interface DemoFiles {
@@ -317,6 +319,7 @@ export const buildDemo = (seed = SEED): DemoFiles => {
     return id;
   }
 
+  let unblinded: [RecordId, Body] | null = null;
   const checkpoints = [50, 150, 300];
   const tracked = new Set<number>();
   for (const [periodAt, period] of periods.entries()) {
@@ -332,7 +335,9 @@ export const buildDemo = (seed = SEED): DemoFiles => {
         blind: true,
         ...(!last && { until: instant(FIRST_DAY + (period.toDay + 1) * DAY_MS - 1000) }),
       };
-      lead.write('hand-out', handOut, from - 6 * 3600_000);
+      const handOutId = lead.write('hand-out', handOut, from - 6 * 3600_000);
+      if (tester === UNBLINDED.tester && round === UNBLINDED.round)
+        unblinded = [handOutId, handOut];
       for (let day = period.fromDay; day <= period.toDay; day++) {
         if (!dice.chance(0.69)) continue;
         const startMs = FIRST_DAY + day * DAY_MS + Math.round(dice.between(4, 17) * 60) * MINUTE;
@@ -414,6 +419,8 @@ export const buildDemo = (seed = SEED): DemoFiles => {
     tester.writer.erase(doubled, mistyped + 56 * MINUTE);
     lead.write('lab-booking', { project, at: instant(end), rig: 'R1', hours: 4 }, end);
   }
+
+  if (unblinded) markUnblinded(lead, ...unblinded, FIRST_DAY + WEEKS * 7 * DAY_MS);
 
   const late = testers[LATE_TESTER] as TesterPlan;
   const lastWeek = FIRST_DAY + 63 * DAY_MS;

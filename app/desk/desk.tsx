@@ -6,6 +6,7 @@ import { formatDistance } from '../parts/format.ts';
 import { session } from '../parts/state.ts';
 import { d, t } from '../words/index.ts';
 import { Bench } from './bench/bench.tsx';
+import { Changes } from './changes/changes.tsx';
 import { Comfort } from './comfort.tsx';
 import { Complaints } from './complaints/complaints.tsx';
 import { useDeskRecords, useReview, workTrouble } from './desk-state.ts';
@@ -26,6 +27,7 @@ const tabs = {
   comfort: Comfort,
   bench: Bench,
   verdict: Verdict,
+  changes: Changes,
   rounds: Rounds,
   testers: Testers,
 } as const;

@@ -1,6 +1,12 @@
 /** The review of a project as text: the same figures as the desk's, in tables. */
 import type { Reading, RecordId, Surface } from '../../core/records/index.ts';
-import type { CloserLook, Review, RoundReview, Verdict } from '../../core/review/index.ts';
+import type {
+  CloserLook,
+  Review,
+  RoundComparison,
+  RoundReview,
+  Verdict,
+} from '../../core/review/index.ts';
 import {
   cellLines,
   cellTitle,
@@ -8,6 +14,14 @@ import {
   suspectLine,
   type Speaker,
 } from '../words/say-complaint.ts';
+import {
+  benchTexts,
+  changeTitle,
+  comparisonLines,
+  feltTitle,
+  knewLine,
+  riseLine,
+} from '../words/say-change.ts';
 import { signed } from '../words/figures.ts';
 import { itemInWords, verdictTitle } from '../words/say-wear.ts';
 import { table } from './table.ts';
@@ -16,10 +30,12 @@ import type { LanguageFile } from '../words/types.ts';
 const fixed = (value: number): string => value.toFixed(2);
 const km = (metres: number): string => (metres / 1000).toFixed(1);
 
-/** What is said of one round beside its counts: of its recurring cells, and the verdict. */
+/** What is said of one round beside its counts: of its recurring cells, the verdict, and what changed. */
 export interface RoundLook {
   readonly cells: readonly CloserLook[];
   readonly verdict: Verdict;
+  /** Against the round before; null for the first. */
+  readonly against: RoundComparison | null;
 }
 
 /**
@@ -91,6 +107,7 @@ export const printReview = (
       ),
     ),
     ...looks.map(({ verdict }) => verdictOf(verdict, review, speaker)),
+    ...looks.flatMap(({ against }) => (against ? [changesOf(against, speaker)] : [])),
     benchOf(review, code, spoken),
     deviationsOf(review, code, spoken),
   ];
@@ -202,6 +219,59 @@ const verdictOf = (verdict: Verdict, review: Review, speaker: Speaker): string =
       ];
     }),
   ].join('\n');
+
+/** What the changes from one round to the next did. */
+const changesOf = (found: RoundComparison, speaker: Speaker): string => {
+  const { changes: words, comfort } = speaker.desk;
+  const { glossary } = speaker;
+  const [earlier, later] = [speaker.round(found.earlier), speaker.round(found.later)];
+  const { both, onlyEarlier, onlyLater } = found.testers;
+  const knew = knewLine(found, speaker);
+  const whole = (value: number) => signed(value, (size) => size.toFixed(0));
+  const comfortLines = (
+    [
+      ['same', words.comfortSame],
+      ['onlyOne', words.comfortOne],
+    ] as const
+  ).flatMap(([who, title]) => {
+    const lines = found.comfort[who].map(
+      ({ attribute, difference, interval, word, by, testers }) =>
+        `  ${glossary.attributes[attribute].name}: ${whole(difference)}${
+          interval ? ` (${whole(interval.lower)} … ${whole(interval.upper)})` : ''
+        }, ${glossary.comfortChanges[word]} (n ${testers}, ${comfort.by[by]})`,
+    );
+    return lines.length > 0 ? [title, ...lines] : [];
+  });
+  const rises = found.cells.flatMap((cell) =>
+    cell.word === null ? [] : [`  ${words.newWords[cell.word]}: ${riseLine(cell, speaker)}`],
+  );
+  const bench = found.bench.map((change) => {
+    const { place, earlier: from, later: to, difference, word } = benchTexts(change, speaker);
+    return `  ${place}: ${from} → ${to}, ${difference}, ${word}`;
+  });
+  return [
+    heading(words.against(later, earlier)),
+    words.worn(both, earlier, onlyEarlier, later, onlyLater),
+    ...(knew ? [knew] : []),
+    ...(found.changes.length === 0 ? [words.noChanges] : []),
+    ...found.changes.flatMap((change) => {
+      const title = changeTitle(change, speaker);
+      if (!change.found || !change.mends) return [title, `  ${words.mendsNothing}`];
+      return [
+        `${title}: ${glossary.changeVerdicts[change.found.verdict].name}`,
+        ...[
+          words.mends(feltTitle(change.mends, speaker)),
+          ...comparisonLines(change.found, found, speaker),
+        ].map((line) => `  ${line}`),
+      ];
+    }),
+    words.newTitle,
+    ...(rises.length > 0 ? rises : [`  ${words.nothingNew}`]),
+    ...(comfortLines.length > 0 ? comfortLines : [words.noComfort]),
+    ...(bench.length > 0 ? [words.bench, ...bench] : [words.noBench]),
+    ...(found.measuredLate > 0 ? [`  ${words.measuredLate(found.measuredLate)}`] : []),
+  ].join('\n');
+};
 
 const benchOf = (
   review: Review,

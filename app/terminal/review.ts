@@ -15,6 +15,7 @@ import {
   type ReadBundle,
 } from '../../core/records/index.ts';
 import {
+  compareRounds,
   lookCloser,
   openProject,
   recurring,
@@ -106,10 +107,14 @@ const review = (args: readonly string[]): string => {
   const log = openProject(records, project.revision.id, asOf);
   if (!log) throw new Error('the project was just found in the records');
   const answer = reviewProject(log);
-  const looks = answer.rounds.map((round) => ({
-    cells: lookCloser(log, round.id, recurring(round)),
-    verdict: verdictOf(log, round),
-  }));
+  const looks = answer.rounds.map((round, at) => {
+    const before = answer.rounds[at - 1];
+    return {
+      cells: lookCloser(log, round.id, recurring(round)),
+      verdict: verdictOf(log, round),
+      against: before ? compareRounds(log, before, round) : null,
+    };
+  });
   if (!values.json) return printReview(answer, looks, spoken);
   const rounds = answer.rounds.map((round, at) => ({ ...round, ...looks[at] }));
   return JSON.stringify({ ...answer, rounds }, null, 2);

@@ -17,6 +17,7 @@ import type { RunOddity } from '../../core/mileage/index.ts';
 import type {
   Brief,
   BundleProblem,
+  ChangeVerdict,
   DamageReport,
   LeftOut,
   Measure,
@@ -72,6 +73,8 @@ export interface Glossary {
   /** With what a complaint goes together: more of it, or less. */
   readonly factors: Named<AssociationFactor, 'more' | 'less'>;
   readonly comfortChanges: Terms<ComfortChange['word']>;
+  /** What a change did to what it was meant to mend. */
+  readonly changeVerdicts: Named<ChangeVerdict, 'name' | 'meaning'>;
   readonly foams: Terms<FoamId>;
   readonly holds: Terms<HoldWord>;
   /** Where a reading goes with distance. */

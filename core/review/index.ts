@@ -7,6 +7,7 @@ export * from './wear-look.ts';
 export * from './verdict.ts';
 export { overviewOf, SILENT_DAYS, type NextStep, type Overview } from './overview.ts';
 export * from './felt.ts';
+export * from './compare-rounds.ts';
 export * from './summary.ts';
 export { feetAnswers } from './round-review.ts';
 export { byCode } from './by-code.ts';

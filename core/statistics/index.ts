@@ -5,6 +5,7 @@ export * from './beta.ts';
 export * from './normal.ts';
 export * from './proportions.ts';
 export * from './clustered.ts';
+export * from './clustered-difference.ts';
 export * from './binomial-test.ts';
 export * from './two-by-two.ts';
 export * from './sign-flip.ts';

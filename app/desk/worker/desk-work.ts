@@ -14,12 +14,14 @@ import {
   type Run,
 } from '../../../core/records/index.ts';
 import {
+  compareRounds,
   feetAnswers,
   feltCushioning,
   lookAtWear,
   lookCloser,
   openProject,
   overviewOf,
+  proposeOutcome,
   recurring,
   reviewProject,
   summarise,
@@ -29,10 +31,13 @@ import {
   type Dose,
   type Felt,
   type Overview,
+  type Hands,
   type PairReview,
   type ProjectLog,
+  type ProposedOutcome,
   type Review,
   type ReviewSummary,
+  type RoundComparison,
   type Verdict,
   type WearLook,
   type WearPlace,
@@ -78,6 +83,15 @@ export interface DeskWork {
   overview(project: RecordId): Overview;
   /** One for each round, in their order. */
   verdicts(project: RecordId): readonly Verdict[];
+  /** Two rounds against each other, the earlier first; null where one of them is not in the project. */
+  compareRounds(
+    project: RecordId,
+    earlier: RecordId,
+    later: RecordId,
+    hands: Hands,
+  ): RoundComparison | null;
+  /** What came of a finding; null where it names no complaint, or no later round that carries it. */
+  proposeOutcome(project: RecordId, finding: RecordId): ProposedOutcome | null;
   /** Reports by zone of each foot, of one kind or of all. */
   zones(
     project: RecordId,
@@ -173,6 +187,16 @@ export const deskWork = (
     overview(project) {
       const { log, review } = get(project);
       return overviewOf(log, review, verdictsOf(project));
+    },
+    compareRounds(project, earlier, later, hands) {
+      const { log, review } = get(project);
+      const [from, to] = [earlier, later].map((id) => review.rounds.find((one) => one.id === id));
+      return from && to ? compareRounds(log, from, to, hands) : null;
+    },
+    proposeOutcome(project, finding) {
+      const { log } = get(project);
+      const one = log.records.finding.find(({ revision }) => revision.id === finding);
+      return one ? proposeOutcome(log, one.body) : null;
     },
     zones(project, round, kind) {
       const answers = feetAnswers(runsOf(project, round), kind);

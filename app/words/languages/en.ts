@@ -278,6 +278,25 @@ export const glossary: Glossary = {
     'no-relevant': 'no difference that matters',
     open: 'too little to say',
   },
+  changeVerdicts: {
+    mended: {
+      name: 'mended',
+      meaning: 'proved to be rarer, and shown to come no more often than the brief allows',
+    },
+    better: {
+      name: 'better',
+      meaning: 'proved to be rarer; that it is within what the brief allows is not shown',
+    },
+    'no-different': {
+      name: 'no different',
+      meaning: 'shown: a change that would matter is ruled out',
+    },
+    worse: { name: 'worse', meaning: 'proved to be more frequent' },
+    'too-little': {
+      name: 'too little to say',
+      meaning: 'the answers so far leave open whether it changed',
+    },
+  },
   foams: {
     eva: 'EVA',
     pu: 'PU (polyurethane)',
@@ -701,6 +720,7 @@ export const desk = {
     bench: 'Bench checks',
     rounds: 'Rounds',
     verdict: 'Verdict',
+    changes: 'Changes',
     testers: 'Testers',
   },
 
@@ -1095,6 +1115,119 @@ export const desk = {
     caution:
       'A verdict is for the makers. Whether a shoe may be sold is for the standards and the law where it is sold.',
     how: 'Wear holds if the probability that a new pair is within the limit at the brief’s distance is 95 % or more, and does not if it is 5 % or less. Structure: 90 % of pairs must hold, with 95 % certainty: while none breaks, 29 must have gone so far. Complaints: on three pairs somebody must have been asked at that distance (both judgement, no source).',
+  },
+
+  changes: {
+    earlier: 'Earlier round',
+    later: 'Later round',
+    hands: 'Hand-outs',
+    allHands: 'all',
+    blindHands: 'blind ones only',
+    oneRound: 'Comparing takes two rounds, and there are not two yet.',
+    against: (later: string, earlier: string) => `${later} against ${earlier}`,
+    worn: (both: number, earlier: string, onlyEarlier: number, later: string, onlyLater: number) =>
+      `${testers(both)} wore both. Only ${earlier}: ${onlyEarlier}. Only ${later}: ${onlyLater}.`,
+    knew: (earlier: string, whoEarlier: string, later: string, whoLater: string) =>
+      `Not blind: some knew what was changed (${[whoEarlier && `${earlier}: ${whoEarlier}`, whoLater && `${later}: ${whoLater}`].filter(Boolean).join('; ')}). A description alone has moved comfort by 15 of 100: identical shoes gained 14.6 ± 15.0 (24 runners; Hébert-Losier 2025; see also Chan 2020). What is better here may be that.`,
+    blindRead: 'Read with blind hand-outs only.',
+    list: 'What was changed, and what came of it',
+    noChanges: 'No change is noted for this round.',
+    mends: (what: string) => `Meant to mend: ${what}`,
+    mendsNothing:
+      'The list does not say what it was meant to mend, so there is nothing to compare.',
+    anywhere: (kind: string) => `${kind}, in any zone`,
+    since: (round: string) => `since ${round}`,
+    slopes: (earlier: string, later: string) =>
+      `Share of each tester’s runs with it, ${earlier} to ${later}, %`,
+    byTester: 'Tester by tester',
+    tester: 'Tester',
+    firstRuns: 'Of as many first runs',
+    allRuns: (round: string) => `${round}, all asked runs`,
+    notAsked: 'not asked',
+    ofRuns: (reported: number, of: number) => `${reported} of ${of}`,
+    notCompared: 'too few to compare',
+    newTitle: 'What came with the round',
+    nothingNew: 'No complaint is proved to have come with this round, and none is worth a look.',
+    newWords: { proved: 'proved', look: 'worth a look' },
+    newLine: (cell: string, before: string, now: string, p: string | null) =>
+      `${cell}: ${before} before, ${now} now${p === null ? '' : ` (adjusted p ${p})`}.`,
+    newHow:
+      'Proved: the rise over the same testers by flipped signs, or over all testers; of what is called proved at most 10 % is false on average (Benjamini & Hochberg 1995). Worth a look: it recurs now and did not before, or two testers have it at least twice and nobody had it, or its rise would be rare by itself. That proves nothing.',
+    comfortSame: 'Comfort, those who wore both',
+    comfortOne: 'Comfort, those who wore only one',
+    noComfort: 'Nobody has scored the comfort of both rounds.',
+    bench: 'Stack height, hardness and mass of new pairs',
+    noBench: 'The rounds have no first bench check in common.',
+    measuredLate: (count: number) =>
+      `${pairs(count)} had been run in by more than 20 km at the first bench check and ${count === 1 ? 'is' : 'are'} left out.`,
+    benchWords: {
+      differs: 'differs',
+      open: 'no difference is shown',
+      single: 'one pair alone: no interval',
+    },
+    difference: 'Difference (95 %)',
+    meanOfPairs: (round: string) => `${round}, mean`,
+    allCells: 'Every complaint of both rounds',
+    noCells: 'Neither round has a complaint.',
+    testersOf: (round: string) => `${round}: testers`,
+    runsOf: (round: string) => `${round}: runs`,
+    rise: 'Change, points (95 %)',
+    how: 'The tester is the unit. Of those who wore both rounds the first asked runs are compared, as many of one as of the other, so that break-in meets break-in. Their changes are tested by flipping signs (Fisher 1935), with the interval that this test leaves (Hartigan 1969), never narrower than that of as many independent runs. A false “better” comes in at most 1 of 32 comparisons, a false “worse” in 1 of 64, whatever testers are prone to and however long a complaint lingers. With fewer than five who wore both, all testers are taken as two panels (Zou & Donner 2008; Donner & Klar 2000). “No different” needs the interval within half of the earlier share, at most 15 points (judgement, no source). Changes are in points of 100 of the share of runs; each interval holds by itself.',
+  },
+
+  /** Sentences on a change, the same at the desk, in the terminal and in a finding. */
+  changed: {
+    count: (
+      round: string,
+      reporters: number,
+      of: number,
+      reported: number,
+      asked: number,
+      share: string,
+    ) => `${round}: ${reporters} of ${testers(of)}, ${reported} of ${asked} asked runs (${share}).`,
+    nobodyAsked: (round: string) => `${round}: nobody was asked.`,
+    same: (count: number, runsEach: number, change: string, interval: string) =>
+      `${testers(count)} wore both; over their first runs, ${runsEach} of each round: change of the share of runs ${change} (${interval}).`,
+    flips: (changed: number, p: string, falls: boolean) =>
+      `${testers(changed)} changed; such a ${falls ? 'fall' : 'rise'} comes by chance with p ${p}.`,
+    reporters: (gone: number, come: number, p: string) =>
+      `Testers who had it before only: ${gone}; now only: ${come} (exact McNemar p ${p}).`,
+    panels: (change: string, interval: string) =>
+      `Fewer than five wore both, so all testers of the one are set against all of the other: change of the share of runs ${change} (${interval}). That trusts both panels to be alike.`,
+    onlyOne: (earlier: string, before: string, later: string, now: string, change: string | null) =>
+      `Those who wore only one: ${earlier}: ${before}; ${later}: ${now}${change === null ? '' : `; change ${change}`}.`,
+    nobody: 'nobody',
+    onlyCount: (count: number, reported: number, asked: number) =>
+      `${testers(count)}, ${reported} of ${asked} runs`,
+    points: (value: string) => `${value} points`,
+    withInterval: (change: string, interval: string) => `${change} (${interval})`,
+    interval: (lower: string, upper: string) => `95 % interval ${lower} to ${upper}`,
+    allowed: (upTo: string, allowed: string) =>
+      `The later round may still have it in up to ${upTo} of runs (95 %); the brief allows ${allowed}.`,
+    settle: (moreRuns: number | null, moreTesters: number | null) =>
+      moreRuns === null && moreTesters === null
+        ? 'Clean runs of this panel will not show that it is mended: too much hangs on who wears it.'
+        : `To show that it is mended, if nobody reports it any more: ${[
+            moreRuns === null ? '' : `${runs(moreRuns)} more of each tester`,
+            moreTesters === null
+              ? ''
+              : `${moreTesters} more ${moreTesters === 1 ? 'tester' : 'testers'} with as many runs`,
+          ]
+            .filter(Boolean)
+            .join(', or ')}.`,
+    margin: (points: string) => `A change below ${points} counts as none.`,
+    why: {
+      'nobody-asked-earlier':
+        'Nobody was asked in the earlier round. That is not the same as no complaint.',
+      'nobody-asked-later':
+        'Nobody was asked in the later round yet. That is not the same as no complaint.',
+      'never-reported': 'Nobody reported it before either, so there is nothing to mend.',
+      'too-few-testers':
+        'Too few testers: five who wore both are needed, or four in each round, with two asked runs each.',
+      'too-few-changed':
+        'Fewer than five testers changed at all, and fewer can prove nothing, however often they ran.',
+      'not-decided': 'The interval leaves room both for a change that matters and for none.',
+    },
   },
 
   rounds: {

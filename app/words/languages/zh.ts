@@ -187,6 +187,13 @@ export const glossary: Glossary = {
     'no-relevant': '无有意义的差别',
     open: '数据太少，无法判断',
   },
+  changeVerdicts: {
+    mended: { name: '已解决', meaning: '已证实减少，且已表明不超过任务书允许的比例' },
+    better: { name: '有改善', meaning: '已证实减少；是否在任务书允许之内尚未表明' },
+    'no-different': { name: '无差别', meaning: '已表明：可排除有意义的变化' },
+    worse: { name: '变差', meaning: '已证实增多' },
+    'too-little': { name: '数据不足', meaning: '目前的回答还不能说明有无变化' },
+  },
   foams: {
     eva: 'EVA',
     pu: 'PU（聚氨酯）',
@@ -573,6 +580,7 @@ export const desk: DeskWords = {
     bench: '测量',
     rounds: '轮次',
     verdict: '结论',
+    changes: '改动成效',
     testers: '试穿员',
   },
 
@@ -918,6 +926,98 @@ export const desk: DeskWords = {
     settle: '怎样才能定论',
     caution: '结论供开发者使用。鞋能否销售以销售地的标准和法律为准。',
     how: '磨损：新鞋在任务书里程仍在限值内的概率达到 95 % 为达标，至多 5 % 为不达标。结构：须以 95 % 的把握有 90 % 的样鞋完好：若无一损坏，须有 29 双达到该里程。不适：须有三双在该里程被询问（均为经验判断，无来源）。',
+  },
+
+  changes: {
+    earlier: '前一轮',
+    later: '后一轮',
+    hands: '发鞋',
+    allHands: '全部',
+    blindHands: '仅盲测发鞋',
+    oneRound: '对比需要两轮，目前还没有两轮。',
+    against: (later, earlier) => `${later} 对比 ${earlier}`,
+    worn: (both, earlier, onlyEarlier, later, onlyLater) =>
+      `${both} 名试穿员两轮都穿过。只穿过 ${earlier}：${onlyEarlier} 名；只穿过 ${later}：${onlyLater} 名。`,
+    knew: (earlier, whoEarlier, later, whoLater) =>
+      `并非盲测：有人知道改动内容（${[whoEarlier && `${earlier}：${whoEarlier}`, whoLater && `${later}：${whoLater}`].filter(Boolean).join('；')}）。仅凭描述就曾使舒适度变化 15 分（满分 100）：相同的鞋提高了 14.6 ± 15.0 分（24 名跑者；Hébert-Losier 2025；另见 Chan 2020）。此处的改善可能正是由此而来。`,
+    blindRead: '仅按盲测发鞋统计。',
+    list: '改了什么，成效如何',
+    noChanges: '本轮未记录改动。',
+    mends: (what) => `旨在解决：${what}`,
+    mendsNothing: '改动清单未写明旨在解决什么，因此无可对比。',
+    anywhere: (kind) => `${kind}（任何区域）`,
+    since: (round) => `自 ${round} 起`,
+    slopes: (earlier, later) => `每名试穿员出现该不适的跑步比例，${earlier} 到 ${later}，%`,
+    byTester: '逐个试穿员',
+    tester: '试穿员',
+    firstRuns: '同样多的最初几次跑步中',
+    allRuns: (round) => `${round}，全部被询问的跑步`,
+    notAsked: '未询问',
+    ofRuns: (reported, of) => `${reported} / ${of}`,
+    notCompared: '次数太少，未对比',
+    newTitle: '本轮新出现的不适',
+    nothingNew: '没有被证实随本轮新出现的不适，也没有值得一看的。',
+    newWords: { proved: '已证实', look: '值得一看' },
+    newLine: (cell, before, now, p) =>
+      `${cell}：之前 ${before}，现在 ${now}${p === null ? '' : `（校正 p ${p}）`}。`,
+    newHow:
+      '已证实：以相同试穿员的符号翻转检验增多，或以全部试穿员检验；被称为证实者平均误报至多 10 %（Benjamini & Hochberg 1995）。值得一看：现在反复出现而之前没有，或有两名试穿员出现至少两次而之前无人，或单看其增多较为罕见。这不证明什么。',
+    comfortSame: '舒适度：两轮都穿过的试穿员',
+    comfortOne: '舒适度：只穿过一轮的试穿员',
+    noComfort: '没有人给两轮都评过舒适度。',
+    bench: '新鞋的底厚、硬度和重量',
+    noBench: '两轮没有相同的首次测量。',
+    measuredLate: (count) => `${count} 双在首次测量时已跑过 20 km 以上，未计入。`,
+    benchWords: { differs: '有差异', open: '未显示差异', single: '只有一双：无区间' },
+    difference: '差值（95 %）',
+    meanOfPairs: (round) => `${round}，均值`,
+    allCells: '两轮的全部不适',
+    noCells: '两轮都没有不适反馈。',
+    testersOf: (round) => `${round}：试穿员`,
+    runsOf: (round) => `${round}：跑步`,
+    rise: '变化，百分点（95 %）',
+    how: '以试穿员为单位。两轮都穿过者，取两轮同样多的最初几次被询问的跑步相比，使磨合期对磨合期。以符号翻转检验其变化（Fisher 1935），区间为该检验不拒绝的范围（Hartigan 1969），且不窄于同样多的独立跑步所得区间。误称“有改善”至多 32 次对比中 1 次，误称“变差”至多 64 次中 1 次，不论各人是否易感、不适是否延续。两轮都穿过者不足五名时，将全部试穿员视为两个小组（Zou & Donner 2008；Donner & Klar 2000）。“无差别”要求区间在前一轮比例的一半以内，至多 15 个百分点（经验判断，无来源）。变化以跑步比例的百分点计；每个区间单独成立。',
+  },
+
+  changed: {
+    count: (round, reporters, of, reported, asked, share) =>
+      `${round}：${of} 名试穿员中 ${reporters} 名，${asked} 次被询问的跑步中 ${reported} 次（${share}）。`,
+    nobodyAsked: (round) => `${round}：未询问任何人。`,
+    same: (count, runsEach, change, interval) =>
+      `${count} 名试穿员两轮都穿过；取其最初的跑步，每轮 ${runsEach} 次：跑步比例变化 ${change}（${interval}）。`,
+    flips: (changed, p, falls) =>
+      `${changed} 名试穿员有变化；这样的${falls ? '减少' : '增多'}偶然出现的概率 p ${p}。`,
+    reporters: (gone, come, p) =>
+      `只在之前出现的试穿员：${gone} 名；只在现在出现的：${come} 名（McNemar 精确检验 p ${p}）。`,
+    panels: (change, interval) =>
+      `两轮都穿过者不足五名，因此以一轮的全部试穿员对另一轮的全部：跑步比例变化 ${change}（${interval}）。前提是两组试穿员相近。`,
+    onlyOne: (earlier, before, later, now, change) =>
+      `只穿过一轮者：${earlier}：${before}；${later}：${now}${change === null ? '' : `；变化 ${change}`}。`,
+    nobody: '无人',
+    onlyCount: (count, reported, asked) => `${count} 名试穿员，${asked} 次跑步中 ${reported} 次`,
+    points: (value) => `${value} 个百分点`,
+    withInterval: (change, interval) => `${change}（${interval}）`,
+    interval: (lower, upper) => `95 % 区间 ${lower} 至 ${upper}`,
+    allowed: (upTo, allowed) =>
+      `后一轮仍可能有至多 ${upTo} 的跑步出现（95 %）；任务书允许 ${allowed}。`,
+    settle: (moreRuns, moreTesters) =>
+      moreRuns === null && moreTesters === null
+        ? '仅凭这组试穿员再多跑也无法表明已解决：因人而异太大。'
+        : `若今后无人再反馈，要表明已解决还需：${[
+            moreRuns === null ? '' : `每名试穿员再跑 ${moreRuns} 次`,
+            moreTesters === null ? '' : `再增加 ${moreTesters} 名跑步次数相当的试穿员`,
+          ]
+            .filter(Boolean)
+            .join('，或')}。`,
+    margin: (points) => `变化不足 ${points} 视为无变化。`,
+    why: {
+      'nobody-asked-earlier': '前一轮未询问任何人。这不等于没有不适。',
+      'nobody-asked-later': '后一轮尚未询问任何人。这不等于没有不适。',
+      'never-reported': '之前也无人反馈，因此无可解决。',
+      'too-few-testers': '试穿员太少：需要五名两轮都穿过，或每轮四名，每人被询问至少两次。',
+      'too-few-changed': '有变化的试穿员不足五名；更少则无论跑多少次都不能证明什么。',
+      'not-decided': '区间既容得下有意义的变化，也容得下没有变化。',
+    },
   },
 
   rounds: {

@@ -82,6 +82,32 @@ describe('the desk’s worker', () => {
     expect(looks[0]?.firstRepeat).toMatchObject({ testers: 8, repeated: 5 });
   });
 
+  it('sets two rounds against each other, and none that is not in the project', async () => {
+    const { work } = await opened();
+    const [first, , third] = review.rounds.map(({ id }) => id);
+    const found = work.compareRounds(project, first as never, third as never, 'all');
+    expect(found?.testers).toEqual({ both: 8, onlyEarlier: 0, onlyLater: 0 });
+    expect(found?.changes.map(({ found: own }) => own?.verdict)).toEqual([
+      'better',
+      undefined,
+      'too-little',
+      undefined,
+    ]);
+    expect(structuredClone(found)).toEqual(found);
+    expect(work.compareRounds(project, first as never, project, 'all')).toBeNull();
+  });
+
+  it('proposes what came of the finding on the heel', async () => {
+    const { work, read } = await opened();
+    const finding = read.finding[0]?.revision.id as never;
+    expect(work.proposeOutcome(project, finding)).toMatchObject({
+      round: review.rounds[1]?.id,
+      verdict: 'better',
+      untilMs: NOW,
+    });
+    expect(work.proposeOutcome(project, project)).toBeNull();
+  });
+
   it('knows no project that is not in the log', async () => {
     const { work } = await opened();
     expect(work.review('00000000-0000-7000-8000-000000000000' as never)).toBeNull();
