@@ -138,18 +138,16 @@ type Cells = readonly (readonly (readonly number[])[])[];
 
 const rangesOf = (
   cells: Cells,
-  { operators, parts }: { readonly operators: readonly string[]; readonly parts: readonly string[] },
+  {
+    operators,
+    parts,
+  }: { readonly operators: readonly string[]; readonly parts: readonly string[] },
   toleranceWidth: number | null,
 ): GaugeRanges | null => {
   const trials = cells[0]?.[0]?.length ?? 0;
   const [d2, limit] = [MANY_RANGES[trials - 2], RANGE_LIMIT[trials - 2]];
   const [ofOperators, ofParts] = [ONE_RANGE[operators.length - 2], ONE_RANGE[parts.length - 2]];
-  if (
-    d2 === undefined ||
-    limit === undefined ||
-    ofOperators === undefined ||
-    ofParts === undefined
-  )
+  if (d2 === undefined || limit === undefined || ofOperators === undefined || ofParts === undefined)
     return null;
   const meanRange = mean(cells.flatMap((own) => own.map(range)));
   const repeatability = meanRange / d2;

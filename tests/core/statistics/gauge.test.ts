@@ -69,7 +69,7 @@ describe('the handbook’s example', () => {
     expect(anova.parts).toBeCloseTo(1.042327, 5);
     expect(anova.total).toBeCloseTo(1.0853, 5);
     expect(100 * anova.share).toBeCloseTo(27.86, 2);
-    expect(100 * (anova.share ** 2)).toBeCloseTo(7.76, 2);
+    expect(100 * anova.share ** 2).toBeCloseTo(7.76, 2);
     expect(Math.floor(anova.categories ?? 0)).toBe(4);
   });
 
@@ -99,7 +99,8 @@ describe('a gauge study', () => {
   });
 
   it('is refused with its reason where it is too small or not balanced', () => {
-    const of = (keep: (one: GaugeReading, at: number) => boolean) => gaugeStudy(example.filter(keep));
+    const of = (keep: (one: GaugeReading, at: number) => boolean) =>
+      gaugeStudy(example.filter(keep));
     expect(of(({ part }) => part === 'part 0')).toMatchObject({ why: 'too-few-parts' });
     expect(of(({ operator }) => operator === 'A')).toMatchObject({ why: 'too-few-operators' });
     expect(of((_, at) => at % 30 < 10)).toMatchObject({ why: 'too-few-trials' });
@@ -136,8 +137,7 @@ describe('a gauge study', () => {
   it('covers the true spread of the gauge about as often as it says', () => {
     let seed = 7;
     const uniform = () => (seed = (seed * 16807) % 2147483647) / 2147483647;
-    const normal = () =>
-      Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
+    const normal = () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
     let covered = 0;
     const STUDIES = 300;
     for (let study = 0; study < STUDIES; study++) {
