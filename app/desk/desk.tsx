@@ -9,6 +9,7 @@ import { Bench } from './bench/bench.tsx';
 import { Comfort } from './comfort.tsx';
 import { Complaints } from './complaints/complaints.tsx';
 import { useDeskRecords, useReview, workTrouble } from './desk-state.ts';
+import { InTolerance } from './in-tolerance.tsx';
 import { Group } from './group.tsx';
 import { Pairs } from './pairs.tsx';
 import { ProjectForm } from './project-form.tsx';
@@ -77,6 +78,7 @@ const ProjectDesk = (props: { records: DeskRecords; project: RecordId; tab: Tab 
           </a>
         ))}
       </nav>
+      <InTolerance records={props.records} review={review} />
       <Screen records={props.records} review={review} />
     </>
   );

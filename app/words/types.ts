@@ -106,7 +106,6 @@ export interface TerminalWords {
   readonly holder: string;
   readonly note: string;
   readonly stopUse: string;
-  readonly outOfTolerance: (readings: number) => string;
   readonly complaints: (round: string) => string;
   readonly asked: (runs: number, testers: number) => string;
   readonly nobodyAsked: string;

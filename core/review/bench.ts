@@ -5,7 +5,8 @@ import type { Metres } from '../units/index.ts';
 import type { LoggedPair } from './project-log.ts';
 import type { BenchSeries } from './review-types.ts';
 
-const distanceOf = (
+/** The distance on the pair at a check: the shop's figure if it gave one, else from the runs. */
+export const distanceOf = (
   check: BenchCheck,
   curve: MileageCurve,
 ): { distanceM: Metres; distanceFrom: 'shop' | 'runs' } =>

@@ -20,6 +20,10 @@ export const conformityWords = [
 ] as const;
 export type ConformityWord = (typeof conformityWords)[number];
 
+/** Proved out, or read out by a gauge of unknown uncertainty. */
+export const isOut = (word: ConformityWord): boolean =>
+  word === 'not-conforming' || word === 'outside';
+
 /** Null: no limit on that side. */
 export interface Limits {
   readonly low: number | null;

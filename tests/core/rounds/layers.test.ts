@@ -39,9 +39,9 @@ describe('layers and heat', () => {
     });
   });
 
-  it('have tau-b where zones are tied, as R’s cor(method = "kendall") gives it', () => {
+  it('have tau-b where zones are tied, by Kendall’s own formula', () => {
     const tied = layers.map((one, at) => ({ ...one, count: at < 2 ? 3 : 2 }));
-    // cor(c(3,3,2,2,2), c(4,3,2,2,0), method = "kendall") = 6 / sqrt(6 * 9)
+    // All 6 pairs untied in layers are in order; 9 of 10 are untied in shares.
     const { association } = layersAndHeat(tied, runs({ U1: 4, U2: 3, U4: 2, U5: 2 }));
     expect(association.ok && association.tau).toBeCloseTo(6 / Math.sqrt(54), 12);
   });
