@@ -124,7 +124,6 @@ export interface TerminalWords {
   readonly readings: string;
   readonly deviations: string;
   readonly deviation: string;
-  readonly allInside: (readings: number) => string;
   readonly nominal: string;
   readonly reading: string;
   readonly damages: string;

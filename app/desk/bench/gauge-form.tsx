@@ -68,7 +68,10 @@ const StudyForm = ({ review, close }: TabProps & { readonly close: () => void })
     if (gauge.trim() === '') return `${d().bench.gauge}: ${d().missing}`;
     if (toleranceWidth === null || (toleranceWidth !== undefined && toleranceWidth <= 0))
       return `${words.toleranceWidth}: ${d().wrongNumber}`;
-    const readings = table && table.readings.length > 0 ? table.readings : typed();
+    const fromTable = table && table.readings.length > 0 ? table.readings : null;
+    const operators = new Set(count(size.operators).map(operatorName));
+    if (!fromTable && operators.size < size.operators) return words.sameName;
+    const readings = fromTable ?? typed();
     if (readings === null) return `${words.grid}: ${d().wrongNumber}`;
     if (readings.length < 4) return `${words.grid}: ${d().missing}`;
     const saved = await saveRecord('gauge-study', {

@@ -1265,6 +1265,7 @@ export const desk = {
     trial: (at: number) => `trial ${at}`,
     cell: (operator: string, trial: number, part: string) => `${operator}, trial ${trial}, ${part}`,
     operatorName: (at: number) => `Name of operator ${at}`,
+    sameName: 'Two operators have the same name.',
     typeIn: 'Type the readings',
     grid: 'Readings by operator, trial and part',
     paste: 'Or paste a table: part, operator, value; one reading a line, with a heading',
@@ -1382,7 +1383,7 @@ export const desk = {
 export const terminal: TerminalWords = {
   usage: (
     languages,
-  ) => `Usage: npm run review -- FILE [--json] [--project NAME] [--lang ${languages}]
+  ) => `Usage: npm run review -- FILE [--json] [--project NAME] [--lang ${languages}] [--without-out-of-tolerance]
        npm run review -- --schema
 Reads a bundle (.pairlog) and prints the review of its project.`,
   cannotRead: (file, why) => `${file}: ${why}`,
@@ -1453,9 +1454,8 @@ Reads a bundle (.pairlog) and prints the review of its project.`,
   noBench: 'No pair was measured.',
   measure: 'Measure, site, foot',
   readings: 'Reading at km',
-  deviations: 'Out of tolerance on arrival',
+  deviations: 'Arrival against the blueprint',
   deviation: 'Deviation',
-  allInside: (readings) => `All ${readings} readings are within tolerance.`,
   nominal: 'Nominal',
   reading: 'Reading',
   damages: 'Samples that came apart',

@@ -1079,6 +1079,7 @@ export const desk: DeskWords = {
     trial: (at) => `第 ${at} 次`,
     cell: (operator, trial, part) => `${operator}，第 ${trial} 次，${part}`,
     operatorName: (at) => `测量人 ${at} 的名字`,
+    sameName: '两名测量人同名。',
     typeIn: '逐个输入读数',
     grid: '按测量人、次数和样件的读数',
     paste: '或粘贴表格，三列依次为样件、测量人、数值，每行一个读数，列名见空白表格',
@@ -1180,7 +1181,7 @@ export const desk: DeskWords = {
 export const terminal: TerminalWords = {
   usage: (
     languages,
-  ) => `用法：npm run review -- 文件 [--json] [--project 名称] [--lang ${languages}]
+  ) => `用法：npm run review -- 文件 [--json] [--project 名称] [--lang ${languages}] [--without-out-of-tolerance]
      npm run review -- --schema
 读取日志包（.pairlog）并打印项目评审。`,
   cannotRead: (file, why) => `${file}:${why}`,
@@ -1251,9 +1252,8 @@ export const terminal: TerminalWords = {
   noBench: '尚无测量。',
   measure: '指标、部位、脚',
   readings: '读数 @ km',
-  deviations: '到样超差',
+  deviations: '到样与图纸对照',
   deviation: '偏差',
-  allInside: (readings) => `${readings} 个读数全部在公差内。`,
   nominal: '标称',
   reading: '读数',
   damages: '损坏的样鞋',
