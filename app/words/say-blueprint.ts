@@ -46,7 +46,7 @@ export const summaryLine = (
     words.counts(proved, outside, undecided),
     ...(['conforming', 'inside'] as const)
       .filter((word) => count(word) > 0)
-      .map((word) => `${count(word)} ${words.conformity[word]}`),
+      .map((word) => words.counted[word](count(word))),
   ].filter(Boolean);
   return words.summary(deviations.length, named.join('; '));
 };

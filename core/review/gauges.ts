@@ -31,7 +31,7 @@ const nameOf = (gauge: string): string => gauge.trim().toLowerCase();
 
 /**
  * The uncertainty of a reading: the one it states; else that of the latest gauge study of the same gauge, measure
- * and unit, one of the same site before one of any other. Null: not known.
+ * and unit, one of the same site before one of every site. Null: not known.
  */
 export const uncertaintyOf = (
   { measure, site, unit, gauge, uncertainty }: Reading,
@@ -49,7 +49,7 @@ export const uncertaintyOf = (
       one.unit === unit,
   );
   const best = own.find((one) => one.site === site) ?? own.find((one) => one.site === null);
-  const found = (best ?? own[0])?.result;
+  const found = best?.result;
   if (!found?.ok) return null;
   const { repeatability, reproducibility } = found.anova;
   return {

@@ -1133,6 +1133,10 @@ export const desk = {
     },
     disagree: 'the readings contradict each other: read again',
     mark: 'out of tolerance',
+    counted: {
+      conforming: (count: number) => `${count} proved in`,
+      inside: (count: number) => `${count} read inside, gauge’s uncertainty not known`,
+    },
     counts: (proved: number, outside: number, undecided: number) =>
       [
         proved > 0 ? `${proved} ${proved === 1 ? 'dimension' : 'dimensions'} proved out` : '',
@@ -1294,7 +1298,7 @@ export const desk = {
     gaugeRule:
       'Below 10 % is good, to 30 % conditional (AIAG, Measurement Systems Analysis, 4th ed. 2010). By the tolerance where its width is given: six standard deviations of the gauge against it.',
     gaugeUncertainty: (sd: string, lower: string, upper: string, unit: string) =>
-      `Its standard uncertainty is ${sd} ${unit} (95 % interval ${lower} to ${upper}), and it is used for every reading with this gauge that states none.`,
+      `Its standard uncertainty is ${sd} ${unit} (95 % interval ${lower} to ${upper}), and it is used for readings of this kind with this gauge that state none.`,
     gaugeDesign: (parts: number, operators: number, trials: number) =>
       `${parts} parts, ${operators} operators, ${trials} trials each.`,
     pooled: (p: string) =>
@@ -1302,7 +1306,7 @@ export const desk = {
     notPooled: (p: string) =>
       `Operators read some parts unlike each other (interaction p ${p}): counted with the operators.`,
     categories: (count: number) =>
-      `It tells ${count} distinct categories of parts apart${count < 5 ? '; five are asked for' : ''}.`,
+      `Distinct categories of parts that it tells apart: ${count}${count < 5 ? '; five are asked for' : ''}.`,
     above: (list: string) => `Unlike the rest (range above its limit): ${list}.`,
     noRanges: 'Average and range is left out: beyond the handbook’s constants.',
     method: 'Method',

@@ -959,6 +959,10 @@ export const desk: DeskWords = {
     },
     disagree: '读数互相矛盾：请重测',
     mark: '超差',
+    counted: {
+      conforming: (count) => `${count} 个证实合格`,
+      inside: (count) => `${count} 个读数在公差内，量具不确定度未知`,
+    },
     counts: (proved, outside, undecided) =>
       [
         proved > 0 ? `${proved} 个尺寸证实超差` : '',
@@ -1099,7 +1103,7 @@ export const desk: DeskWords = {
     gaugeRule:
       '低于 10 % 为良好，30 % 以内为有条件可用（AIAG《测量系统分析》第 4 版，2010）。给出公差带宽时按公差：六倍量具标准差与其相比。',
     gaugeUncertainty: (sd, lower, upper, unit) =>
-      `其标准不确定度为 ${sd} ${unit}（95 % 区间 ${lower} 至 ${upper}），用于该量具所有未注明不确定度的读数。`,
+      `其标准不确定度为 ${sd} ${unit}（95 % 区间 ${lower} 至 ${upper}），用于该量具同类读数中未注明不确定度者。`,
     gaugeDesign: (parts, operators, trials) =>
       `${parts} 个样件，${operators} 名测量人，每人 ${trials} 次。`,
     pooled: (p) => `测量人与样件没有明显交互（p ${p}，大于 0.25）：并入重复性。`,
