@@ -90,11 +90,12 @@ export interface TabProps {
 
 /** Codes of pairs and testers and names of rounds, by id; a pair out of tolerance is marked wherever it is named. */
 export const namesIn = (review: ReviewSummary, records: DeskRecords) => {
-  const out = new Set(
-    review.pairs.flatMap(({ id, outOfTolerance }) =>
+  const out = new Set([
+    ...review.pairs.flatMap(({ id, outOfTolerance }) =>
       isOutOfTolerance(outOfTolerance) ? [id] : [],
     ),
-  );
+    ...(review.without ?? []).map(({ id }) => id),
+  ]);
   const pairs = new Map(records.pair.map(({ revision, body }) => [revision.id, body.code]));
   const code = (id: string) => pairs.get(id as RecordId) ?? '?';
   const testers = new Map(records.tester.map(({ revision, body }) => [revision.id, body.code]));

@@ -2,7 +2,7 @@
 import type { FeetInPair, FeetLook, TesterFeet } from '../../core/review/index.ts';
 import type { FootFit, MondopointSize } from '../../core/rounds/index.ts';
 import { sizeOf, type Millimetres } from '../../core/units/index.ts';
-import { formatNumber } from '../parts/format.ts';
+import { formatNumber, formatSize } from '../parts/format.ts';
 import { signed } from '../words/figures.ts';
 import { d, t } from '../words/index.ts';
 import { feetLines } from '../words/say-blueprint.ts';
@@ -32,7 +32,9 @@ export const Feet = (props: TabProps) => {
           <li key={line}>{line}</li>
         ))}
       </ul>
-      <FeetTable {...props} look={look} />
+      <FeetTable look={look} />
+      <h3>{words.inLast}</h3>
+      <LastTable {...props} look={look} />
       <p class="soft small">{words.feetHow}</p>
     </section>
   );
@@ -50,32 +52,27 @@ const sizeInWords = (longest: Millimetres, { by5, by7half }: NonNullable<TesterF
   ].join(', ');
 };
 
-const FeetTable = ({ look, review, records }: TabProps & { readonly look: FeetLook }) => {
+const FeetTable = ({ look }: { readonly look: FeetLook }) => {
   const words = d().blueprint;
-  const names = namesIn(review, records);
   return (
     <div class="table-wrap" tabIndex={0} role="region" aria-label={words.feet}>
       <table>
         <thead>
           <tr>
             <th scope="col">{d().testers.code}</th>
-            {[words.foot, words.footWidth, words.footGirth, words.asymmetry].map((name) => (
-              <th scope="col" class="right" key={name}>
-                {name}{' '}
-                {name !== words.asymmetry && <span class="soft small">{words.leftThenRight}</span>}
-              </th>
-            ))}
-            <th scope="col">{words.size}</th>
-            <th scope="col">{words.pair}</th>
-            {[words.toe, words.widthOver, words.girthOver].map((name) => (
+            {[words.foot, words.footWidth, words.footGirth].map((name) => (
               <th scope="col" class="right" key={name}>
                 {name} <span class="soft small">{words.leftThenRight}</span>
               </th>
             ))}
+            <th scope="col" class="right">
+              {words.asymmetry}
+            </th>
+            <th scope="col">{words.size}</th>
           </tr>
         </thead>
         <tbody>
-          <Some of={look.testers} columns={10}>
+          <Some of={look.testers} columns={6}>
             {(one) => (
               <tr key={one.tester}>
                 <th scope="row">{one.code}</th>
@@ -86,18 +83,50 @@ const FeetTable = ({ look, review, records }: TabProps & { readonly look: FeetLo
                 <td>
                   <Size of={one} />
                 </td>
-                <PerPair of={one} write={({ pair }) => names.pair(pair)} />
-                <PerPair right of={one} write={(fit) => sides(fit, toeInWords)} />
-                <PerPair
-                  right
-                  of={one}
-                  write={(fit) => sides(fit, ({ widthMm }) => write(widthMm))}
-                />
-                <PerPair
-                  right
-                  of={one}
-                  write={(fit) => sides(fit, ({ girthMm }) => write(girthMm))}
-                />
+              </tr>
+            )}
+          </Some>
+        </tbody>
+      </table>
+    </div>
+  );
+};
+
+/** Each tester in each pair that they wore, against the last at the pair's size. */
+const LastTable = ({ look, review, records }: TabProps & { readonly look: FeetLook }) => {
+  const words = d().blueprint;
+  const names = namesIn(review, records);
+  const worn = look.testers.flatMap(({ code, tester, pairs }) =>
+    pairs.map((pair) => ({ code, tester, pair })),
+  );
+  if (worn.length === 0) return null;
+  return (
+    <div class="table-wrap" tabIndex={0} role="region" aria-label={words.inLast}>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{d().testers.code}</th>
+            <th scope="col">{words.pair}</th>
+            <th scope="col">{d().pairs.round}</th>
+            <th scope="col">{d().pairs.size}</th>
+            {[words.toe, words.widthOver, words.girthOver].map((name) => (
+              <th scope="col" class="right" key={name}>
+                {name} <span class="soft small">{words.leftThenRight}</span>
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          <Some of={worn} columns={7}>
+            {({ code, tester, pair }) => (
+              <tr key={`${tester} ${pair.pair}`}>
+                <th scope="row">{code}</th>
+                <td>{names.pair(pair.pair)}</td>
+                <td>{names.round(pair.round)}</td>
+                <td>{formatSize(pair.sizeMm)}</td>
+                <td class="right">{sides(pair, toeInWords)}</td>
+                <td class="right">{sides(pair, ({ widthMm }) => write(widthMm))}</td>
+                <td class="right">{sides(pair, ({ girthMm }) => write(girthMm))}</td>
               </tr>
             )}
           </Some>
@@ -135,16 +164,3 @@ const toeInWords = ({ toeMm, toe }: FootFit): string =>
 
 const sides = ({ left, right }: FeetInPair, say: (fit: FootFit) => string): string =>
   left === null || right === null ? d().blueprint.noLast : `${say(left)} / ${say(right)}`;
-
-/** One line a pair that the tester wore. */
-const PerPair = (props: {
-  readonly of: TesterFeet;
-  readonly write: (pair: FeetInPair) => string;
-  readonly right?: boolean;
-}) => (
-  <td class={props.right ? 'right' : ''}>
-    {props.of.pairs.map((pair) => (
-      <div key={pair.pair}>{props.write(pair)}</div>
-    ))}
-  </td>
-);

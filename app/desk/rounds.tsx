@@ -47,7 +47,7 @@ export const Rounds = (props: TabProps) => {
               .join(', ')}
           </p>
           <Drawn {...props} round={round.id} />
-          <div class="row">
+          <div class="stack">
             <PairForm project={props.review.project.id} round={round.id} />
             <EditRound {...props} round={round.id} />
           </div>

@@ -95,11 +95,17 @@ export const gaugeLines = (
   ];
 };
 
+/** Up to this p-value an association is called shown. */
+const SHOWN = 0.05;
+
 /** Whether layers and heat go together. */
 export const layersLine = ({ association }: LayersAndHeat, speaker: Speaker): string => {
   const words = speaker.desk.blueprint;
   return association.ok
-    ? words.layersFound(
+    ? words.layersFigures(
+        words.layersFound[
+          association.p > SHOWN ? 'neither' : association.tau > 0 ? 'more' : 'less'
+        ],
         signed(association.tau, (size) => speaker.number(size, 2)),
         pOf(association.p, speaker),
         association.zones,

@@ -124,8 +124,8 @@ const Readings = ({ records, review, rows }: TabProps & { rows: readonly Deviati
                     words.notKnown
                   ) : (
                     <>
-                      {formatNumber(one.uncertainty, 3)}{' '}
-                      <span class="soft small">{one.from && words.from[one.from]}</span>
+                      {formatNumber(one.uncertainty, 3)}
+                      {one.from && <div class="soft small">{words.from[one.from]}</div>}
                     </>
                   )}
                 </td>
@@ -133,7 +133,7 @@ const Readings = ({ records, review, rows }: TabProps & { rows: readonly Deviati
                 <td class="right">
                   {one.chance === null ? d().none : chanceOf(one.chance, formatNumber)}
                 </td>
-                <td class={classOf(one.word)}>{decisionInWords(one, speaker)}</td>
+                <td class={`decision ${classOf(one.word)}`}>{decisionInWords(one, speaker)}</td>
               </tr>
             )}
           </Some>
@@ -190,7 +190,7 @@ const Sides = (
                 <td class="right">
                   {one.chance === null ? d().none : chanceOf(one.chance, formatNumber)}
                 </td>
-                <td class={classOf(one.word)}>{decisionInWords(one, speaker)}</td>
+                <td class={`decision ${classOf(one.word)}`}>{decisionInWords(one, speaker)}</td>
               </tr>
             )}
           </Some>

@@ -115,7 +115,6 @@ const StudyForm = ({ review, close }: TabProps & { readonly close: () => void })
           numeric
         />
       </div>
-      <FromTable table={table} onRead={setTable} />
       {(table === null || table.readings.length === 0) && (
         <>
           <h3>{words.typeIn}</h3>
@@ -192,6 +191,7 @@ const StudyForm = ({ review, close }: TabProps & { readonly close: () => void })
           </div>
         </>
       )}
+      <FromTable table={table} onRead={setTable} />
     </SmallForm>
   );
 };

@@ -1242,8 +1242,13 @@ export const desk = {
     layersAsked: (askedRuns: number, askedTesters: number) =>
       `${runs(askedRuns)} of ${testers(askedTesters)} were asked about all zones.`,
     layersNobody: 'Nobody was asked.',
-    layersFound: (tau: string, p: string, zones: number) =>
-      `Over ${zones} zones, layers and hot or wet runs go together with Kendall’s τ ${tau} (p ${p}, normal approximation). A hint where to look: zones of one foot are not independent, and the air’s warmth is not in it.`,
+    layersFound: {
+      more: 'Zones with more layers were called hot or wet more often',
+      less: 'Zones with more layers were called hot or wet less often',
+      neither: 'That layers and hot or wet runs go together is not shown',
+    },
+    layersFigures: (found: string, tau: string, p: string, zones: number) =>
+      `${found}: Kendall’s τ ${tau} over ${zones} zones (p ${p}, normal approximation). At best a hint where to look: zones of one foot are not independent, and the air’s warmth is not in it.`,
     layersWhy: {
       'nobody-asked': () => 'Nobody was asked, so nothing can be said of heat and wet.',
       'too-few-zones': (zones: number) =>
@@ -1337,6 +1342,7 @@ export const desk = {
     size: 'Size of the longer foot',
     between: (step: string) => `between two sizes of ${step} mm`,
     nearest: (mm: string, step: string) => `${mm} (steps of ${step} mm)`,
+    inLast: 'Feet in the lasts they wear',
     pair: 'In pair',
     toe: 'Toe allowance, mm',
     widthOver: 'Last less foot, width, mm',

@@ -1059,8 +1059,13 @@ export const desk: DeskWords = {
     layersAsked: (askedRuns, askedTesters) =>
       `${askedTesters} 名试穿员的 ${askedRuns} 次跑步被问到所有区域。`,
     layersNobody: '没有问过任何人。',
-    layersFound: (tau, p, zones) =>
-      `在 ${zones} 个区域中，层数与闷热次数的肯德尔 τ 为 ${tau}（p ${p}，正态近似）。这只是线索：同一只脚的区域并不独立，也没有计入气温。`,
+    layersFound: {
+      more: '层数多的区域更常闷热潮湿',
+      less: '层数多的区域较少闷热潮湿',
+      neither: '未能显示层数与闷热潮湿有关',
+    },
+    layersFigures: (found, tau, p, zones) =>
+      `${found}：${zones} 个区域的肯德尔 τ 为 ${tau}（p ${p}，正态近似）。至多是线索：同一只脚的区域并不独立，也没有计入气温。`,
     layersWhy: {
       'nobody-asked': () => '没有问过任何人，无法说明闷热潮湿。',
       'too-few-zones': (zones) => `只清点了 ${zones} 个区域的层数：至少要五个，顺序才有意义。`,
@@ -1139,6 +1144,7 @@ export const desk: DeskWords = {
     size: '较长脚的尺码',
     between: (step) => `处于 ${step} mm 档的两码之间`,
     nearest: (mm, step) => `${mm}（${step} mm 档）`,
+    inLast: '脚与所穿鞋楦',
     pair: '所穿样鞋',
     toe: '放余量，mm',
     widthOver: '楦宽减脚宽，mm',
