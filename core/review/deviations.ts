@@ -114,6 +114,7 @@ export const sidesOf = (deviations: readonly Deviation[]): SideDifference[] =>
         one.unit === unit,
     );
     if (!right) return [];
+    const contradicted = left.disagree || right.disagree;
     return [
       {
         pair,
@@ -122,6 +123,7 @@ export const sidesOf = (deviations: readonly Deviation[]): SideDifference[] =>
         site,
         unit,
         ...leftAgainstRightShoe(left, right, left, left.leftRight ?? right.leftRight),
+        ...(contradicted && { word: 'undecided' as const, risk: null }),
       },
     ];
   });

@@ -61,7 +61,7 @@ const Study = (props: TabProps & { readonly of: GaugeReview }) => {
         ))}
       </ul>
       {result.ok && (
-        <div class="table-wrap" tabIndex={0} role="region" aria-label={title}>
+        <div class="table-wrap" tabIndex={0} role="region" aria-label={`${title}, ${words.method}`}>
           <table>
             <thead>
               <tr>

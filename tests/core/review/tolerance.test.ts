@@ -219,6 +219,12 @@ describe('a reading on arrival', () => {
       undecided: 0,
     });
     expect(both(62, 62.5).sides).toMatchObject([{ word: 'conforming' }]);
+    const torn = [62, 63.8, 62].map((value, at) =>
+      reading(value, { uncertainty: 0.1, ...(at === 2 && { foot: 'right' }) }),
+    );
+    expect(review(check(GOOD, ARRIVED, torn)).sides).toMatchObject([
+      { word: 'undecided', risk: null },
+    ]);
   });
 });
 
