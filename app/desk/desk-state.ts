@@ -40,8 +40,8 @@ export const useDeskRecords = (): DeskRecords | null =>
   );
 
 /**
- * The worker's answer to one question. While only the log has changed the last answer stays until the next
- * is there; to another question nothing is answered until it is.
+ * The worker's answer to one question. While only the log has changed, or which pairs are read, the last answer
+ * stays until the next is there; to another question nothing is answered until it is.
  * @param about what the question is about, other than the log
  */
 export const useWork = <T>(
@@ -50,12 +50,11 @@ export const useWork = <T>(
   about: readonly unknown[],
 ): T | null => {
   const only = readInTolerance.value !== null;
-  const wanted = [...about, only];
   const [answer, setAnswer] = useState<{ value: T; about: readonly unknown[] } | null>(null);
   useEffect(() => {
     let current = true;
     ask(answers(only)).then(
-      (value) => current && setAnswer({ value, about: wanted }),
+      (value) => current && setAnswer({ value, about }),
       (error: unknown) => (broken.value = error),
     );
     return () => {
@@ -63,8 +62,8 @@ export const useWork = <T>(
     };
     // `ask` is a new function at each drawing; what it depends on is named by the caller.
     // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, [records, ...wanted]);
-  const fits = answer?.about.every((one, at) => one === wanted[at]);
+  }, [records, only, ...about]);
+  const fits = answer?.about.every((one, at) => one === about[at]);
   return answer && fits ? answer.value : null;
 };
 

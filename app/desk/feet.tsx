@@ -23,19 +23,24 @@ export const Feet = (props: TabProps) => {
   const { review, records } = props;
   const look = useWork((desk) => desk.feet(review.project.id), records, [review.project.id]);
   if (!look) return <p class="soft">{t().loading}</p>;
-  if (look.testers.length === 0) return null;
   return (
     <section class="stack">
       <h2>{words.feet}</h2>
-      <ul>
-        {feetLines(look, speakerOf(props)).map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-      <FeetTable look={look} />
-      <h3>{words.inLast}</h3>
-      <LastTable {...props} look={look} />
-      <p class="soft small">{words.feetHow}</p>
+      {look.testers.length === 0 ? (
+        <p>{words.feetNone}</p>
+      ) : (
+        <>
+          <ul>
+            {feetLines(look, speakerOf(props)).map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+          <FeetTable look={look} />
+          <h3>{words.inLast}</h3>
+          <LastTable {...props} look={look} />
+          <p class="soft small">{words.feetHow}</p>
+        </>
+      )}
     </section>
   );
 };

@@ -154,6 +154,7 @@ const Blueprint = ({ draft, change }: PartProps) => {
   return (
     <>
       <h3>{d().rounds.blueprint}</h3>
+      {dimensions.length > 0 && <p class="soft small">{words.percentHint}</p>}
       {dimensions.map((one, index) => (
         <DimensionRow
           key={index}

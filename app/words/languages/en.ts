@@ -1186,10 +1186,11 @@ export const desk = {
     dimension: (at: number) => `Dimension ${at}`,
     forFoot: 'Foot',
     both: 'both',
-    leftRight: 'Left against right, at most',
+    leftRight: 'Left to right, at most',
     usual: 'Add a usual dimension',
     usualHint: 'Tolerances of common practice, no source: change them as your drawing says.',
-    percentHint: 'In the unit, or in percent of nominal such as 5%.',
+    percentHint:
+      'Lower and upper are deviations from nominal, in the unit or in percent of nominal such as 5%.',
     sites: {
       'internal-length': 'inner length of the shoe',
       'back-height': 'back height',

@@ -1008,7 +1008,7 @@ export const desk: DeskWords = {
     leftRight: '左右差至多',
     usual: '添加常用尺寸',
     usualHint: '公差为行业惯例，无出处：请按图纸修改。',
-    percentHint: '按单位填写，或按标称的百分比，如 5%。',
+    percentHint: '上下差为与标称的偏差，按单位填写，或按标称的百分比，如 5%。',
     sites: {
       'internal-length': '鞋内长',
       'back-height': '后帮高',
