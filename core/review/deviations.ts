@@ -3,7 +3,7 @@ import type { MileageCurve } from '../mileage/index.ts';
 import type { Dimension, Reading, RecordId, RecordOf, Round } from '../records/index.ts';
 import { combine, decide, leftAgainstRightShoe } from '../rounds/index.ts';
 import { groupBy } from '../statistics/index.ts';
-import { distanceOf } from './bench.ts';
+import { distanceOf } from './check-distance.ts';
 import { uncertaintyOf, type GaugeReview } from './gauges.ts';
 import type { Deviation, SideDifference } from './review-types.ts';
 

@@ -41,7 +41,9 @@ describe('the demo', () => {
     expect(review?.rounds).toHaveLength(3);
     expect(review?.size).toMatchObject({ pairs: 24, testers: 12 });
     expect(review?.size.runs).toBeGreaterThan(450);
-    expect(review?.pairs.filter(({ outOfTolerance: out }) => isOutOfTolerance(out))).toHaveLength(1);
+    expect(review?.pairs.filter(({ outOfTolerance: out }) => isOutOfTolerance(out))).toHaveLength(
+      1,
+    );
     expect(review?.pairs.filter(({ stopUse }) => stopUse !== null)).toHaveLength(1);
     expect(review?.leftOut).toMatchObject([{ kind: 'lab-booking', why: 'unknown-kind' }]);
   });
