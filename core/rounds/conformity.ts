@@ -2,8 +2,8 @@
  * Does a measured value lie within its limits, or is the gauge too coarse to say?
  *
  * The true value is taken as normal about the reading with the gauge's standard uncertainty; the probability
- * that it lies within the limits is the conformity probability of JCGM 106:2012 (7.4, 7.6). Within is proved from
- * 95 % on, which is the guard band of 1.65 standard uncertainties inside each limit of ISO 14253-1:2017 where the
+ * that it lies within the limits is the conformity probability of JCGM 106:2012. Within is proved from
+ * 95 % on, which is the guard band of 1.65 standard uncertainties inside each limit of ISO 14253-1:2017 (from memory) where the
  * tolerance is wide against the gauge; outside is proved as far beyond a limit. Between the two nothing is
  * decided. Where no uncertainty is known nothing is proved; it is only said on which side of
  * the limits the reading lies.

@@ -5,7 +5,7 @@
  * Repeating makes only the repeatable part of the uncertainty smaller (by the root of the number of readings); what
  * operators differ by, by the root of the number of operators; an uncertainty that is stated as one figure is
  * not known to fall into parts, so it stays as it is. Gauges err on their own: theirs is divided by the root
- * of their number in squares (JCGM 100:2008, 5.1.2). One gauge of unknown uncertainty leaves the whole unknown.
+ * of their number in squares (JCGM 100:2008, from memory). One gauge of unknown uncertainty leaves the whole unknown.
  */
 import { chiSquaredUpper, groupBy } from '../statistics/index.ts';
 
