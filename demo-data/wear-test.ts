@@ -9,9 +9,11 @@ import {
   type Reading,
   type RecordId,
   type Revision,
+  type Round,
   type Run,
   type Sha256,
 } from '../core/records/index.ts';
+import { writeMeasuring } from './measuring.ts';
 import { celsius, kilograms, metres, millimetres, seconds } from '../core/units/index.ts';
 import { seededDice, type Dice } from './random.ts';
 import {
@@ -79,24 +81,21 @@ export const buildDemo = (seed = SEED): DemoFiles => {
   const attachments = new Map<Sha256, Uint8Array>();
 
   const project = lead.write('project', { name: 'Demo trainer K1 (invented)', brief }, start);
-  const roundIds = rounds.map((plan, at) =>
-    lead.write(
-      'round',
-      {
-        project,
-        name: plan.name,
-        order: at + 1,
-        stage: plan.stage,
-        changes: plan.changes,
-        foam: plan.foam,
-        blueprint,
-        layers: [
-          { zone: 'U4', count: at === 0 ? 3 : 2 },
-          { zone: 'U3', count: at === 1 ? 3 : 2 },
-        ],
-      },
-      start + at * 23 * DAY_MS,
-    ),
+  const roundBodies = rounds.map((plan, at): Round => ({
+    project,
+    name: plan.name,
+    order: at + 1,
+    stage: plan.stage,
+    changes: [...plan.changes],
+    foam: plan.foam,
+    blueprint: [...blueprint],
+    layers: [
+      { zone: 'U4', count: at === 0 ? 3 : 2 },
+      { zone: 'U3', count: at === 1 ? 3 : 2 },
+    ],
+  }));
+  const roundIds = roundBodies.map((body, at) =>
+    lead.write('round', body, start + at * 23 * DAY_MS),
   );
   const testers = Array.from({ length: TESTERS }, (_, at) => writeTester(at));
   const codes = labelCodes(dice, rounds.length * PAIRS_PER_ROUND);
@@ -354,6 +353,13 @@ export const buildDemo = (seed = SEED): DemoFiles => {
   }
 
   writeIncidents();
+  writeMeasuring(
+    lead,
+    project,
+    roundBodies.map((body, at) => ({ id: roundIds[at] as RecordId, body })),
+    FIRST_DAY + (WEEKS * 7 - 1) * DAY_MS + 8 * 3600_000,
+    instant,
+  );
 
   function writeIncidents(): void {
     const end = FIRST_DAY + (WEEKS * 7 - 1) * DAY_MS;

@@ -10,6 +10,7 @@ import { Changes } from './changes/changes.tsx';
 import { Comfort } from './comfort.tsx';
 import { Complaints } from './complaints/complaints.tsx';
 import { useDeskRecords, useReview, workTrouble } from './desk-state.ts';
+import { InTolerance } from './in-tolerance.tsx';
 import { Group } from './group.tsx';
 import { Overview } from './overview.tsx';
 import { Pairs } from './pairs.tsx';
@@ -81,6 +82,7 @@ const ProjectDesk = (props: { records: DeskRecords; project: RecordId; tab: Tab 
           </a>
         ))}
       </nav>
+      <InTolerance records={props.records} review={review} />
       <Screen records={props.records} review={review} />
     </>
   );

@@ -16,11 +16,14 @@ import {
 } from '../../core/records/index.ts';
 import {
   compareRounds,
+  lookAtFeet,
+  lookAtLayers,
   lookCloser,
   openProject,
   recurring,
   reviewProject,
   verdictOf,
+  withoutPairsOutOfTolerance,
 } from '../../core/review/index.ts';
 import { printReview } from './print-review.ts';
 import { languages, languageFile } from './languages.ts';
@@ -39,6 +42,7 @@ const options = {
   schema: { type: 'boolean' },
   project: { type: 'string' },
   lang: { type: 'string' },
+  'without-out-of-tolerance': { type: 'boolean' },
 } as const;
 
 const usage = (words: TerminalWords): string => words.usage(languages.join('|'));
@@ -104,8 +108,9 @@ const review = (args: readonly string[]): string => {
     );
   // The file's own date, so that the same file gives the same review on any day.
   const asOf = Date.parse(bundle.header?.madeAt ?? '');
-  const log = openProject(records, project.revision.id, asOf);
-  if (!log) throw new Error('the project was just found in the records');
+  const whole = openProject(records, project.revision.id, asOf);
+  if (!whole) throw new Error('the project was just found in the records');
+  const log = values['without-out-of-tolerance'] ? withoutPairsOutOfTolerance(whole) : whole;
   const answer = reviewProject(log);
   const looks = answer.rounds.map((round, at) => {
     const before = answer.rounds[at - 1];
@@ -113,11 +118,13 @@ const review = (args: readonly string[]): string => {
       cells: lookCloser(log, round.id, recurring(round)),
       verdict: verdictOf(log, round),
       against: before ? compareRounds(log, before, round) : null,
+      layers: lookAtLayers(log, round.id),
     };
   });
-  if (!values.json) return printReview(answer, looks, spoken);
+  const feet = lookAtFeet(log);
+  if (!values.json) return printReview(answer, looks, feet, spoken);
   const rounds = answer.rounds.map((round, at) => ({ ...round, ...looks[at] }));
-  return JSON.stringify({ ...answer, rounds }, null, 2);
+  return JSON.stringify({ ...answer, rounds, feet }, null, 2);
 };
 
 try {

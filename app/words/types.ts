@@ -109,7 +109,6 @@ export interface TerminalWords {
   readonly holder: string;
   readonly note: string;
   readonly stopUse: string;
-  readonly outOfTolerance: (readings: number) => string;
   readonly complaints: (round: string) => string;
   readonly asked: (runs: number, testers: number) => string;
   readonly nobodyAsked: string;
@@ -128,7 +127,6 @@ export interface TerminalWords {
   readonly readings: string;
   readonly deviations: string;
   readonly deviation: string;
-  readonly allInside: (readings: number) => string;
   readonly nominal: string;
   readonly reading: string;
   readonly damages: string;

@@ -9,6 +9,11 @@ export { overviewOf, SILENT_DAYS, type NextStep, type Overview } from './overvie
 export * from './felt.ts';
 export * from './compare-rounds.ts';
 export * from './summary.ts';
+export { isOutOfTolerance, type PairTolerance } from './tolerance.ts';
+export { withoutPairsOutOfTolerance } from './without-pairs.ts';
+export type { GaugeReview } from './gauges.ts';
+export * from './layers-look.ts';
+export * from './feet-look.ts';
 export { feetAnswers } from './round-review.ts';
 export { byCode } from './by-code.ts';
 export type { Preference } from './preferences.ts';

@@ -19,3 +19,4 @@ export * from './means.ts';
 export * from './nonlinear.ts';
 export * from './mixed.ts';
 export * from './weibull.ts';
+export * from './gauge.ts';

@@ -108,6 +108,21 @@ describe('the desk’s worker', () => {
     expect(work.proposeOutcome(project, project)).toBeNull();
   });
 
+  it('answers the same without the pairs out of tolerance, when asked so', async () => {
+    const { work } = await opened();
+    const some = work.inTolerance.review(project);
+    expect(work.review(project)?.without).toBeNull();
+    expect(some?.without?.map(({ code }) => code)).toEqual(['229']);
+    expect(some?.size.pairs).toBe(23);
+    expect(some?.size.runs).toBeLessThan(review.size.runs);
+    const round = review.rounds[1]?.id as never;
+    const runs = (answers: Pick<typeof work, 'layers'>) =>
+      answers.layers(project, round)?.askedRuns ?? 0;
+    expect(runs(work.inTolerance)).toBeLessThan(runs(work));
+    expect(work.feet(project).testers).toHaveLength(12);
+    expect(structuredClone(some)).toEqual(some);
+  });
+
   it('knows no project that is not in the log', async () => {
     const { work } = await opened();
     expect(work.review('00000000-0000-7000-8000-000000000000' as never)).toBeNull();

@@ -74,6 +74,17 @@ describe('the review of the demo', () => {
   });
 });
 
+describe('the review without pairs out of tolerance', () => {
+  it('leaves out the one pair that is, and says so', async () => {
+    const all = await review(demo);
+    expect(all.out).toMatch(/^229 .*2 dimensions (proved|read) out/m);
+    const less = await review(demo, '--without-out-of-tolerance');
+    expect(less.out).toContain('Read without the 1 pair out of tolerance: 229.');
+    expect(less.out).toContain('23 pairs, ');
+    expect(less.out).not.toMatch(/^229 /m);
+  });
+});
+
 describe('a bad file', () => {
   const written = (name: string, text: string) => {
     const file = join(scratch, name);
