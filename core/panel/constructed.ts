@@ -13,9 +13,7 @@ export const williamsRows = (n: number): number[][] => {
   const first = Array.from({ length: n }, (_, at) =>
     at % 2 === 1 ? (at + 1) / 2 : (n - at / 2) % n,
   );
-  const square = Array.from({ length: n }, (_, shift) =>
-    first.map((round) => (round + shift) % n),
-  );
+  const square = Array.from({ length: n }, (_, shift) => first.map((round) => (round + shift) % n));
   return n % 2 === 0 ? square : [...square, ...square.map((row) => [...row].reverse())];
 };
 
@@ -27,6 +25,8 @@ const BLOCKS: Readonly<Record<string, string>> = {
   '8,4': '0123 4567 0145 2367 0167 2345 0246 1357 0257 1346 0347 1256 0356 1247',
   '9,3': '012 345 678 036 147 258 048 156 237 057 138 246',
 };
+
+const digits = (word: string): number[] => Array.from(word, (digit) => Number(digit));
 
 const choose = (from: readonly number[], k: number): number[][] => {
   if (k === 0) return [[]];
@@ -49,8 +49,7 @@ const choices = (n: number, k: number): number => {
  */
 export const balancedBlocks = (rounds: number, size: number): number[][] | null => {
   const listed = BLOCKS[`${rounds},${size}`];
-  if (listed !== undefined)
-    return listed.split(' ').map((block) => Array.from(block, (digit) => Number(digit)));
+  if (listed !== undefined) return listed.split(' ').map(digits);
   if (choices(rounds, size) > MOST_BLOCKS) return null;
   return choose(
     Array.from({ length: rounds }, (_, at) => at),
@@ -73,4 +72,34 @@ export const balancedRows = (rounds: number, periods: number): number[][] | null
   return orders.flatMap((order) =>
     blocks.map((block) => order.map((place) => block[place] as number)),
   );
+};
+
+/** Plans that a long search found and a short one may miss; a word is a tester, a digit a round. */
+const FOUND: Readonly<Record<string, Readonly<Record<number, string>>>> = {
+  '5,3': { 11: '210 423 204 132 014 041 302 103 124 431 340' },
+  '5,4': { 5: '0142 3210 1304 4023 2431' },
+  '5,5': { 5: '40123 04231 32410 14302 21034' },
+  '6,4': {
+    10: '5342 0451 1435 2150 5203 1324 3012 3105 4023 2541',
+    11: '3250 3542 0134 5213 0312 5304 4023 1520 4105 2451 1435',
+  },
+  '6,5': {
+    5: '01352 50214 24530 15423 32041',
+    6: '02514 13405 45230 54321 20153 31042',
+    7: '10254 34521 42305 53140 20413 15032 01243',
+    8: '23145 40351 34210 41523 05432 12504 20135 53024',
+  },
+};
+
+/**
+ * A good beginning of a plan for so many testers: one that was found, or the first of the balanced rows.
+ * Where no balanced rows are known, everybody wears the first rounds in their order.
+ */
+export const firstRows = (rounds: number, periods: number, testers: number): number[][] => {
+  const found = FOUND[`${rounds},${periods}`]?.[testers];
+  if (found !== undefined) return found.split(' ').map(digits);
+  const known = balancedRows(rounds, periods) ?? [
+    Array.from({ length: periods }, (_, period) => period),
+  ];
+  return Array.from({ length: testers }, (_, at) => known[at % known.length] as number[]);
 };

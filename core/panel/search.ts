@@ -18,12 +18,19 @@ export interface PlanFrame {
   readonly isThere: (tester: number, period: number) => boolean;
   /** Already handed out: the search leaves it as it is. */
   readonly isFixed: (tester: number, period: number) => boolean;
-  /**
-   * The pairs of the round that fit the tester and are free in the period. Null: there are enough for
-   * everybody, whoever wears the round.
-   */
+  /** The pairs of the round that the tester can have in the period. */
   readonly pairsFor: (tester: number, period: number, round: number) => readonly number[];
+  /** Whether there may be too few pairs; where not, everybody finds one, whoever wears the round. */
   readonly isScarce: (period: number, round: number) => boolean;
+}
+
+export interface SearchEffort {
+  /** Changes to try in one go. */
+  readonly moves: number;
+  /** How many times to warm up anew at most; two in vain are enough. */
+  readonly goes: number;
+  /** An imbalance that is known to be the least, where the search can stop. */
+  readonly enough: number;
 }
 
 /** A place without a pair weighs as much as this spread. */
@@ -35,15 +42,12 @@ const COLD = 0.12;
 /**
  * The evenest plan found.
  * @param start rows to begin with, places where the tester is not there left null
- * @param moves how many changes to try in a go
- * @param goes how many times to begin anew
  */
 export const searchPlan = (
   frame: PlanFrame,
   start: readonly PlanRow[],
   chance: Chance,
-  moves: number,
-  goes: number,
+  { moves, goes, enough }: SearchEffort,
 ): PlanRow[] => {
   const { rounds: v, periods: p, testers: n } = frame;
   const plan = new Int16Array(n * p).fill(NONE);
@@ -111,15 +115,22 @@ export const searchPlan = (
   };
   /** Testers in the period and round for whom no pair is left. */
   const shortOf = (period: number, round: number): number => {
-    if (round === NONE || !frame.isScarce(period, round)) return 0;
+    if (!frame.isScarce(period, round)) return 0;
     const fits: (readonly number[])[] = [];
     for (let tester = 0; tester < n; tester++)
       if (plan[tester * p + period] === round) fits.push(frame.pairsFor(tester, period, round));
+    // Whoever comes first takes the nearest pair; only where that fails it takes a matching to know.
+    const taken: number[] = [];
+    const isEasy = fits.every((own) => {
+      const pair = own.find((one) => !taken.includes(one));
+      if (pair !== undefined) taken.push(pair);
+      return pair !== undefined;
+    });
+    if (isEasy) return 0;
     return matchMost(fits).filter((pair) => pair === null).length;
   };
   /** Takes up the shortage of a period's round; answers the change. */
   const recount = (period: number, round: number): number => {
-    if (round === NONE) return 0;
     const cell = period * v + round;
     const now = shortOf(period, round);
     const change = now - (short[cell] as number);
@@ -127,8 +138,7 @@ export const searchPlan = (
     return change;
   };
   const has = (tester: number, round: number): boolean => {
-    for (let period = 0; period < p; period++)
-      if (plan[tester * p + period] === round) return true;
+    for (let period = 0; period < p; period++) if (plan[tester * p + period] === round) return true;
     return false;
   };
 
@@ -159,10 +169,22 @@ export const searchPlan = (
       ),
     );
 
+  /** The periods and rounds of some places, each once, where a pair may be missing. */
+  const scarceCells = (places: readonly number[], to: readonly number[]): [number, number][] => {
+    const cells = new Map<number, [number, number]>();
+    to.forEach((round, at) => {
+      const period = (places[at % places.length] as number) % p;
+      if (round !== NONE && frame.isScarce(period, round))
+        cells.set(period * v + round, [period, round]);
+    });
+    return [...cells.values()];
+  };
+
   /** Sets places to rounds if that makes the plan no worse than the heat allows. */
   const tryToSet = (places: readonly number[], to: readonly number[], heat: number): void => {
     const from = places.map((place) => plan[place] as number);
     const testers = [...new Set(places.map((place) => Math.floor(place / p)))];
+    const cells = scarceCells(places, [...from, ...to]);
     let change = 0;
     let emptied = 0;
     for (const tester of testers) change += countRow(tester, -1);
@@ -173,9 +195,7 @@ export const searchPlan = (
     for (const tester of testers) change += countRow(tester, 1);
     const touch = (): number => {
       let shortage = 0;
-      places.forEach((place, at) => {
-        shortage += recount(place % p, from[at] as number) + recount(place % p, to[at] as number);
-      });
+      for (const [period, round] of cells) shortage += recount(period, round);
       return shortage;
     };
     emptied += touch();
@@ -241,8 +261,10 @@ export const searchPlan = (
   load(start);
   let best = plan.slice();
   let [bestEmpty, bestSpread] = [empty, spread];
-  const isDone = () => bestEmpty === 0 && bestSpread <= target + 1e-6;
-  for (let go = 0; go < goes && open.length > 0 && !isDone(); go++) {
+  const isDone = () => bestEmpty === 0 && bestSpread <= target + enough + 1e-6;
+  let idle = 0;
+  for (let go = 0; go < goes && idle < 2 && open.length > 0 && !isDone(); go++) {
+    const [emptyBefore, spreadBefore] = [bestEmpty, bestSpread];
     if (go > 0) load(rowsOf(best));
     const cooling = (COLD / HOT) ** (1 / moves);
     let heat = go === 0 ? HOT / 3 : HOT;
@@ -253,6 +275,7 @@ export const searchPlan = (
         [bestEmpty, bestSpread] = [empty, spread];
       }
     }
+    idle = bestEmpty < emptyBefore || bestSpread < spreadBefore - 1e-6 ? 0 : idle + 1;
   }
   return rowsOf(best);
 };

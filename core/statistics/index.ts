@@ -18,3 +18,4 @@ export * from './means.ts';
 export * from './nonlinear.ts';
 export * from './mixed.ts';
 export * from './weibull.ts';
+export * from './random.ts';

@@ -1,0 +1,4 @@
+export * from './balance.ts';
+export * from './constructed.ts';
+export * from './codes.ts';
+export * from './plan.ts';
