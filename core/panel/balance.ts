@@ -18,6 +18,8 @@ export interface Evenness {
   /** Smallest and greatest count. */
   readonly least: number;
   readonly most: number;
+  /** Greatest difference of two counts that should be the same: within a period, within a table. */
+  readonly differ: number;
   /** Sum of squared counts beyond the least possible for the same total; 0 is as even as can be. */
   readonly imbalance: number;
 }
@@ -45,7 +47,7 @@ export const leastSquares = (total: number, cells: number): number => {
 
 const evenness = (tables: readonly (readonly number[])[]): Evenness => {
   const all = tables.flat();
-  if (all.length === 0) return { least: 0, most: 0, imbalance: 0 };
+  if (all.length === 0) return { least: 0, most: 0, differ: 0, imbalance: 0 };
   const imbalance = tables.reduce(
     (sum, counts) =>
       sum +
@@ -56,8 +58,13 @@ const evenness = (tables: readonly (readonly number[])[]): Evenness => {
       ),
     0,
   );
-  const least = all.reduce((a, c) => Math.min(a, c));
-  return { least, most: all.reduce((a, c) => Math.max(a, c)), imbalance };
+  const ends = (counts: readonly number[]) => ({
+    least: Math.min(...counts),
+    most: Math.max(...counts),
+  });
+  const spans = tables.flatMap((counts) => (counts.length > 0 ? [ends(counts)] : []));
+  const differ = Math.max(...spans.map(({ least, most }) => most - least));
+  return { ...ends(all), differ, imbalance };
 };
 
 /** The rounds of a row in the order in which they are worn. */

@@ -2,3 +2,4 @@ export * from './balance.ts';
 export * from './constructed.ts';
 export * from './codes.ts';
 export * from './plan.ts';
+export * from './power.ts';

@@ -19,3 +19,4 @@ export * from './nonlinear.ts';
 export * from './mixed.ts';
 export * from './weibull.ts';
 export * from './random.ts';
+export * from './power.ts';
