@@ -3,3 +3,5 @@ export * from './constructed.ts';
 export * from './codes.ts';
 export * from './plan.ts';
 export * from './power.ts';
+export * from './agreement.ts';
+export * from './questions.ts';

@@ -10,3 +10,4 @@ export * from './summary.ts';
 export { feetAnswers } from './round-review.ts';
 export { byCode } from './by-code.ts';
 export type { Preference } from './preferences.ts';
+export * from './panel-check.ts';

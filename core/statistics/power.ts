@@ -4,25 +4,13 @@
  * Two-sided tests at the level α; only the right direction counts as shown.
  */
 import { tQuantile } from './beta.ts';
+import { betaBinomialAll } from './beta-binomial.ts';
 import { binomialUpper } from './binomial-test.ts';
-import { logChoose, logGamma } from './gamma.ts';
+import { logGamma } from './gamma.ts';
 import { normalCdf } from './normal.ts';
 
 /** The level of every test where the caller says nothing else. */
 const ALPHA = 0.05;
-
-/** Probabilities of 0 … n successes at rate p, also where p is 0 or 1. */
-const binomialAll = (n: number, p: number): Float64Array => {
-  const all = new Float64Array(n + 1);
-  for (let x = 0; x <= n; x++)
-    all[x] =
-      p <= 0
-        ? Number(x === 0)
-        : p >= 1
-          ? Number(x === n)
-          : Math.exp(logChoose(n, x) + x * Math.log(p) + (n - x) * Math.log1p(-p));
-  return all;
-};
 
 /**
  * Power of the exact sign test, which for a yes and no is McNemar's (McNemar Q, Psychometrika 1947;12:153-157;
@@ -41,7 +29,7 @@ export const signTestPower = (
 ): number => {
   const moving = better + worse;
   if (moving <= 0) return 0;
-  const movers = binomialAll(units, Math.min(1, moving));
+  const movers = betaBinomialAll(units, Math.min(1, moving), 0);
   let power = 0;
   for (let m = 1; m <= units; m++) {
     // The test is symmetric at one half: twice the tail is its two-sided p.
@@ -109,21 +97,4 @@ export const fewestUnits = (
 ): number | null => {
   for (let units = 2; units <= most; units++) if (powerOf(units) >= goal) return units;
   return null;
-};
-
-/**
- * Probabilities of 0 … n successes of one unit whose own rate is drawn from a beta distribution (Skellam JG, J R
- * Stat Soc B 1948;10:257-261).
- * @param mean of the rates, 0 to 1
- * @param alike correlation of two trials of one unit, 0 (all units the same rate) to below 1
- */
-export const betaBinomialAll = (n: number, mean: number, alike: number): Float64Array => {
-  if (alike <= 0 || mean <= 0 || mean >= 1) return binomialAll(n, mean);
-  const size = 1 / alike - 1;
-  const [a, b] = [mean * size, (1 - mean) * size];
-  const all = new Float64Array(n + 1);
-  const front = logGamma(a + b) - logGamma(a) - logGamma(b) - logGamma(n + a + b);
-  for (let x = 0; x <= n; x++)
-    all[x] = Math.exp(logChoose(n, x) + front + logGamma(x + a) + logGamma(n - x + b));
-  return all;
 };
