@@ -62,6 +62,10 @@ export const useWork = <T>(
   return answer && fits ? answer.value : null;
 };
 
+/** One question to the worker that a person asked by a press. */
+export const askWorker = <T>(ask: (work: Remote<DeskWork>) => Promise<T>): Promise<T> =>
+  ask(work());
+
 /** The review of a project as of now; `review` is null where it is not in the records. */
 export const useReview = (records: DeskRecords, project: RecordId) =>
   useWork(

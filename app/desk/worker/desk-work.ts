@@ -4,6 +4,7 @@
  */
 import { countZones, type ZoneCount } from '../../../core/complaints/index.ts';
 import type { ComplaintKind, ZoneCode } from '../../../core/foot/index.ts';
+import { drawPlan, type PlanAnswer, type PlanQuestion } from '../../../core/panel/index.ts';
 import {
   viewOfHeads,
   type Complaint,
@@ -14,6 +15,7 @@ import {
   type Run,
 } from '../../../core/records/index.ts';
 import {
+  checkPanel,
   feetAnswers,
   feltCushioning,
   lookAtWear,
@@ -28,6 +30,7 @@ import {
   type Dose,
   type Felt,
   type PairReview,
+  type PanelCheck,
   type ProjectLog,
   type Review,
   type ReviewSummary,
@@ -88,6 +91,10 @@ export interface DeskWork {
   ): { readonly runs: readonly RunBehind[]; readonly all: number };
   /** When, where and with whom the recurring complaints of a round come. */
   closerLooks(project: RecordId, round: RecordId): readonly CloserLook[];
+  /** Whether the panel answers steadily, and whom to ask what. */
+  panelCheck(project: RecordId): PanelCheck;
+  /** Takes up to some seconds of work; asks nothing of the log. */
+  drawPlan(question: PlanQuestion): PlanAnswer;
 }
 
 /** More points than this on a line are not seen as points. */
@@ -192,5 +199,7 @@ export const deskWork = (
       const reviewed = review.rounds.find(({ id }) => id === round);
       return reviewed ? lookCloser(log, round, recurring(reviewed)) : [];
     },
+    panelCheck: (project) => checkPanel(get(project).log),
+    drawPlan,
   };
 };
