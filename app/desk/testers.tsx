@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import type { RecordId, RecordOf } from '../../core/records/index.ts';
 import { byCode } from '../../core/review/index.ts';
 import { kilograms, metres, millimetres, parseDecimal } from '../../core/units/index.ts';
-import { Button } from '../parts/controls/controls.tsx';
+import { Button, LinkButton } from '../parts/controls/controls.tsx';
 import { formatDate, formatDistance } from '../parts/format.ts';
 import { sendFile } from '../parts/send-file.ts';
 import { session, store } from '../parts/state.ts';
@@ -11,6 +11,8 @@ import { showToast } from '../parts/controls/toast.tsx';
 import type { TabProps } from './desk-state.ts';
 import { saveRecord, SmallForm, TextField, Unfold } from './form-parts.tsx';
 import { Some } from './some.tsx';
+import { PanelCheckPart } from './plan/panel-check.tsx';
+import { PowerForm } from './plan/power-form.tsx';
 import { InviteCard, type Invite } from './invite-card.tsx';
 import { d } from '../words/index.ts';
 
@@ -107,7 +109,12 @@ export const Testers = ({ records, review }: TabProps) => {
           </table>
         </div>
       )}
-      <TesterForm />
+      <div class="row no-print">
+        <TesterForm />
+        <LinkButton href={`/desk/${review.project.id}/plan`}>{d().panel.plan.go}</LinkButton>
+      </div>
+      <PanelCheckPart records={records} review={review} />
+      <PowerForm testers={review.testers.length} />
     </>
   );
 };

@@ -2,6 +2,7 @@
 import {
   ALLOWED_MM,
   drawPlan,
+  leastImbalance,
   planBalance,
   rowsOfPlaces,
   type DrawnPlan,
@@ -131,6 +132,12 @@ export const balanceOf = (plan: HandOutPlan): PlanBalance =>
     ),
     plan.rounds.length,
   );
+
+/** The least imbalance of any plan of so many testers; null: not known, or somebody is away. */
+export const leastOf = (plan: HandOutPlan): number | null =>
+  plan.testers.some((one) => one.droppedOutAt !== undefined || (one.away ?? []).length > 0)
+    ? null
+    : leastImbalance(plan.rounds.length, plan.periods, plan.testers.length);
 
 type Place = HandOutPlan['places'][number];
 

@@ -1,0 +1,188 @@
+/** The hand-out plan: draw one, look at it, hand out a period, make it anew when somebody drops out. */
+import { useState } from 'preact/hooks';
+import type { HandOutPlan, RecordId, RecordOf } from '../../../core/records/index.ts';
+import { Button, Notice } from '../../parts/controls/controls.tsx';
+import { showToast } from '../../parts/controls/toast.tsx';
+import { formatDate, formatDateTime } from '../../parts/format.ts';
+import { toInstant } from '../../parts/instant.ts';
+import { d } from '../../words/index.ts';
+import { namesIn, type TabProps } from '../desk-state.ts';
+import { saveRecord, SelectField } from '../form-parts.tsx';
+import { BalanceInWords } from './balance-in-words.tsx';
+import { PlanMaker } from './plan-maker.tsx';
+import { PlanTable } from './plan-table.tsx';
+import {
+  balanceOf,
+  dropOut,
+  handOutPeriod,
+  leastOf,
+  nextPeriod,
+  type DropOut,
+} from './plan-work.ts';
+import { PowerForm } from './power-form.tsx';
+
+export const Plan = (props: TabProps) => {
+  const words = d().panel.plan;
+  const { records, review } = props;
+  const plans = records['hand-out-plan']
+    .filter(({ body }) => body.project === review.project.id)
+    .sort((a, b) => Date.parse(b.body.at) - Date.parse(a.body.at));
+  const [chosen, setChosen] = useState<RecordId | null>(null);
+  const plan = plans.find(({ revision }) => revision.id === chosen) ?? plans[0];
+  return (
+    <>
+      <div class="row row-apart">
+        <h2>{words.title}</h2>
+        {plan && (
+          <Button kind="quiet" onClick={() => window.print()}>
+            {words.print}
+          </Button>
+        )}
+      </div>
+      <p class="no-print">{words.lead}</p>
+      {plans.length > 1 && plan && (
+        <div class="no-print">
+          <SelectField
+            label={words.which}
+            value={plan.revision.id}
+            options={plans.map(({ body, revision }) => ({
+              value: revision.id,
+              label: words.saved(formatDateTime(body.at)),
+            }))}
+            onChange={setChosen}
+          />
+        </div>
+      )}
+      {plan ? (
+        <SavedPlan {...props} plan={plan} key={plan.revision.id} />
+      ) : (
+        <p class="soft">{words.none}</p>
+      )}
+      <PlanMaker {...props} onSaved={setChosen} />
+      <PowerForm testers={review.testers.length} />
+    </>
+  );
+};
+
+const SavedPlan = (props: TabProps & { readonly plan: RecordOf<'hand-out-plan'> }) => {
+  const words = d().panel.plan;
+  const { records, review, plan } = props;
+  const { body, revision } = plan;
+  const names = namesIn(review, records);
+  const [leaving, setLeaving] = useState<RecordId | null>(null);
+  const [cannot, setCannot] = useState<readonly string[]>([]);
+  const next = nextPeriod(body, records);
+  const balance = balanceOf(body);
+  const handOut = async (period: number) => {
+    const todo = handOutPeriod(body, period, records, toInstant(Date.now()));
+    let given = 0;
+    for (const back of todo.takeBack)
+      await saveRecord(
+        'hand-out',
+        { ...back.body, until: toInstant(Date.now()) },
+        back.revision.id,
+      );
+    for (const one of todo.give) if (await saveRecord('hand-out', one)) given++;
+    setCannot(
+      todo.cannot.map(({ place, why }) =>
+        words.cannot[why](names.pair(place.pair), names.tester(place.tester)),
+      ),
+    );
+    showToast({ text: words.handedOutNow(given) });
+  };
+  return (
+    <section class="sheet" aria-label={words.saved(formatDate(body.at))}>
+      <div class="row row-apart">
+        <h3>{words.saved(formatDate(body.at))}</h3>
+        <span class="soft small">{words.seed(body.seed)}</span>
+      </div>
+      <hr class="stitch" />
+      <PlanTable {...props} plan={body} onDropOut={setLeaving} />
+      {leaving !== null && (
+        <DropOutPart
+          {...props}
+          body={body}
+          id={revision.id}
+          tester={leaving}
+          from={next ?? body.periods}
+          done={() => setLeaving(null)}
+        />
+      )}
+      {cannot.length > 0 && (
+        <Notice tone="warn" live>
+          <ul>
+            {cannot.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </Notice>
+      )}
+      <div class="row no-print">
+        {Array.from({ length: body.periods }, (_, period) => period)
+          .filter((period) => period === next || hasWaiting(body, period, props))
+          .map((period) => (
+            <Button
+              key={period}
+              kind={period === next ? 'main' : 'plain'}
+              onClick={() => void handOut(period)}
+            >
+              {words.handOut(period + 1)}
+            </Button>
+          ))}
+        <span class="soft small">{next === null ? words.allHandedOut : words.handOutHow}</span>
+      </div>
+      <BalanceInWords balance={balance} basis={body.basis} least={leastOf(body)} />
+    </section>
+  );
+};
+
+/** A period that began, with places that were not handed out then. */
+const hasWaiting = (plan: HandOutPlan, period: number, { records }: TabProps): boolean => {
+  const next = nextPeriod(plan, records) ?? plan.periods;
+  if (period >= next || period < next - 1) return false;
+  const { give, cannot } = handOutPeriod(plan, period, records, plan.at);
+  return give.length + cannot.length > 0;
+};
+
+const DropOutPart = (
+  props: TabProps & {
+    readonly body: HandOutPlan;
+    readonly id: RecordId;
+    readonly tester: RecordId;
+    readonly from: number;
+    readonly done: () => void;
+  },
+) => {
+  const words = d().panel.plan;
+  const { records, review, body, id, tester, from, done } = props;
+  const name = namesIn(review, records).tester(tester);
+  const [made] = useState<DropOut | null>(() => dropOut(body, tester, from, records));
+  return (
+    <section class="notice stack" aria-label={words.dropOutName(name)}>
+      <p>{words.dropOutFrom(name, from + 1)}</p>
+      {made === null ? (
+        <p>{words.notDrawn}</p>
+      ) : (
+        <p aria-live="polite">
+          {words.imbalances(made.before.imbalance, made.untouched.imbalance, made.after.imbalance)}
+          {made.empty > 0 && ` ${words.empty(made.empty)}`}
+        </p>
+      )}
+      <div class="row">
+        {made && (
+          <Button
+            kind="main"
+            onClick={() =>
+              void saveRecord('hand-out-plan', made.plan, id).then((saved) => saved && done())
+            }
+          >
+            {words.keep}
+          </Button>
+        )}
+        <Button kind="quiet" onClick={done}>
+          {d().cancel}
+        </Button>
+      </div>
+    </section>
+  );
+};
