@@ -8,6 +8,7 @@ import {
   type FoamId,
   type PartId,
 } from '../../core/foot/index.ts';
+import { drawCodes } from '../../core/panel/index.ts';
 import {
   measures,
   roundStages,
@@ -20,6 +21,7 @@ import {
 } from '../../core/records/index.ts';
 import { footLengthOf, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
 import { Button, LinkButton } from '../parts/controls/controls.tsx';
+import { showToast } from '../parts/controls/toast.tsx';
 import { d, terms } from '../words/index.ts';
 import type { TabProps } from './desk-state.ts';
 import { saveRecord, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
@@ -60,7 +62,7 @@ export const Rounds = (props: TabProps) => {
               .map(({ code }) => code)
               .join(', ')}
           </p>
-          <PairForm project={props.review.project.id} round={round.id} />
+          <PairForm {...props} round={round.id} />
         </section>
       ))}
       <RoundForm {...props} />
@@ -68,11 +70,19 @@ export const Rounds = (props: TabProps) => {
   );
 };
 
-const PairForm = ({ project, round }: { project: RecordId; round: RecordId }) => {
+const PairForm = ({ records, review, round }: TabProps & { round: RecordId }) => {
   const words = d().rounds;
+  const project = review.project.id;
   const [code, setCode] = useState('');
   const [size, setSize] = useState('42');
   const [carried, setCarried] = useState('');
+  const draw = () => {
+    const used = new Set(records.pair.map(({ body }) => body.code));
+    const seed = crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;
+    const [drawn] = drawCodes(1, used, seed) ?? [];
+    if (drawn === undefined) showToast({ text: d().panel.plan.noCode });
+    else setCode(drawn);
+  };
   return (
     <Unfold label={words.addPair}>
       {(close) => (
@@ -99,6 +109,11 @@ const PairForm = ({ project, round }: { project: RecordId; round: RecordId }) =>
             <TextField label={words.code} hint={words.codeHint} value={code} onInput={setCode} />
             <TextField label={words.size} value={size} onInput={setSize} numeric />
             <TextField label={words.carriedIn} value={carried} onInput={setCarried} numeric />
+          </div>
+          <div class="row">
+            <Button kind="quiet" onClick={draw}>
+              {d().panel.plan.drawCode}
+            </Button>
           </div>
         </SmallForm>
       )}

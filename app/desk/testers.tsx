@@ -109,10 +109,8 @@ export const Testers = ({ records, review }: TabProps) => {
           </table>
         </div>
       )}
-      <div class="row no-print">
-        <TesterForm />
-        <LinkButton href={`/desk/${review.project.id}/plan`}>{d().panel.plan.go}</LinkButton>
-      </div>
+      <TesterForm />
+      <LinkButton href={`/desk/${review.project.id}/plan`}>{d().panel.plan.go}</LinkButton>
       <PanelCheckPart records={records} review={review} />
       <PowerForm testers={review.testers.length} />
     </>

@@ -143,6 +143,14 @@ const evenRows = (
   return searchPlan(frame, start, seededChance(1), effort);
 };
 
+/** Rows with their pairs, as far as there are some. */
+interface Realised {
+  readonly rows: readonly PlanRow[];
+  readonly places: PlanPlace[];
+  readonly empty: readonly { readonly tester: number; readonly period: number }[];
+  readonly balance: PlanBalance;
+}
+
 const placeName = (tester: number, period: number): string => `${tester} ${period}`;
 
 /** Draws the plan. The same question has the same answer, in whatever order testers and pairs come. */
@@ -235,48 +243,77 @@ export const drawPlan = (question: PlanQuestion): PlanAnswer => {
       return wished !== null && keptRow.includes(wished) ? null : wished;
     });
   });
-  const rows = isFree
-    ? start
-    : searchPlan(frame, start, chance, {
-        moves: movesFor(testers.length, periods, isAnyScarce),
-        goes: GOES,
-        enough: least ?? 0,
-      });
-
   // The pairs: nearest sizes first, and those that went out least so far before others.
-  const used = new Array<number>(pairs.length).fill(0);
-  const places: PlanPlace[] = [];
-  const empty: { tester: RecordId; period: number }[] = [];
-  for (let period = 0; period < periods; period++)
-    for (const [round, roundId] of rounds.entries()) {
-      const takers = testers.flatMap((_, at) => (rows[at]?.[period] === round ? [at] : []));
-      const offers = takers.map((tester) => {
-        const foot = testers[tester]?.footLengthMm ?? null;
-        const own = pairsFor(tester, period, round);
-        const off = (at: number) => Math.abs((pairs[at]?.sizeMm ?? 0) - (foot ?? 0));
-        return [...own].sort((a, b) => off(a) - off(b) || (used[a] ?? 0) - (used[b] ?? 0) || a - b);
-      });
-      const given = matchMost(offers);
-      takers.forEach((tester, at) => {
-        const keptPlace = keptAt.get(placeName(tester, period));
-        const pair = pairs[given[at] ?? -1];
-        if (keptPlace) places.push(keptPlace);
-        else if (pair) {
-          used[given[at] as number] = (used[given[at] as number] ?? 0) + 1;
-          places.push({ tester: ids[tester] as RecordId, period, pair: pair.id, round: roundId });
-        }
-      });
+  const realise = (rows: readonly PlanRow[]): Realised => {
+    const used = new Array<number>(pairs.length).fill(0);
+    const places: PlanPlace[] = [];
+    for (let period = 0; period < periods; period++)
+      for (const [round, roundId] of rounds.entries()) {
+        const takers = testers.flatMap((_, at) => (rows[at]?.[period] === round ? [at] : []));
+        const offers = takers.map((tester) => {
+          const foot = testers[tester]?.footLengthMm ?? 0;
+          const off = (at: number) => Math.abs((pairs[at]?.sizeMm ?? 0) - foot);
+          return [...pairsFor(tester, period, round)].sort(
+            (a, b) => off(a) - off(b) || (used[a] ?? 0) - (used[b] ?? 0) || a - b,
+          );
+        });
+        const given = matchMost(offers);
+        takers.forEach((tester, at) => {
+          const keptPlace = keptAt.get(placeName(tester, period));
+          const number = given[at] ?? -1;
+          const pair = pairs[number];
+          if (keptPlace) places.push(keptPlace);
+          else if (pair) {
+            used[number] = (used[number] ?? 0) + 1;
+            places.push({ tester: ids[tester] as RecordId, period, pair: pair.id, round: roundId });
+          }
+        });
+      }
+    const finished = rowsOfPlaces(places, ids, rounds, periods);
+    const empty = finished.flatMap((row, tester) =>
+      row.flatMap((round, period) =>
+        round === null && period >= fromPeriod && isThere(tester, period)
+          ? [{ tester, period }]
+          : [],
+      ),
+    );
+    return { rows: finished, places, empty, balance: planBalance(finished, rounds.length) };
+  };
+
+  const effort = {
+    moves: movesFor(testers.length, periods, isAnyScarce),
+    goes: GOES,
+    enough: least ?? 0,
+  };
+  let best = realise(start);
+  const take = (other: Realised): void => {
+    const fewer = best.empty.length - other.empty.length;
+    if (fewer > 0 || (fewer === 0 && other.balance.imbalance < best.balance.imbalance))
+      best = other;
+  };
+  if (!isFree) {
+    take(realise(searchPlan(frame, start, chance, effort)));
+    if (best.empty.length > 0) {
+      // What cannot be filled is set aside, and the rest is made as even as it can be by itself.
+      const aside = new Set(best.empty.map(({ tester, period }) => placeName(tester, period)));
+      const rest = {
+        ...frame,
+        isThere: (tester: number, period: number) =>
+          isThere(tester, period) && !aside.has(placeName(tester, period)),
+      };
+      take(realise(searchPlan(rest, best.rows, chance, effort)));
     }
-  const filled = new Set(places.map(({ tester, period }) => `${tester} ${period}`));
-  for (let period = fromPeriod; period < periods; period++)
-    ids.forEach((tester, at) => {
-      if (isThere(at, period) && !filled.has(`${tester} ${period}`)) empty.push({ tester, period });
-    });
-  const finished = rowsOfPlaces(places, ids, rounds, periods);
-  const balance = planBalance(finished, rounds.length);
+  }
+  const { places, empty, balance } = best;
   places.sort((a, b) => a.period - b.period || (a.tester < b.tester ? -1 : 1));
   return {
     ok: true,
-    plan: { basis: basisOf(finished, rounds.length, balance), places, empty, balance, least },
+    plan: {
+      basis: basisOf(best.rows, rounds.length, balance),
+      places,
+      empty: empty.map(({ tester, period }) => ({ tester: ids[tester] as RecordId, period })),
+      balance,
+      least,
+    },
   };
 };

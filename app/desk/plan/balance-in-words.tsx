@@ -15,14 +15,14 @@ export const BalanceInWords = (props: {
   const { balance, basis, least } = props;
   return (
     <div class="stack">
-      <h4>{words.evenness}</h4>
+      <h3>{words.evenness}</h3>
       <p>{words.basis[basis]}</p>
       <ul>
         {tables.map((table) => {
-          const { least: fewest, most, imbalance } = balance[table];
+          const { least: fewest, most, differ, imbalance } = balance[table];
           return (
             <li key={table}>
-              {`${words.table[table]}: ${words.count(fewest, most)}, `}
+              {`${words.table[table]}: ${words.count(fewest, most, differ)}, `}
               {imbalance === 0 ? words.even : words.over(imbalance)}
             </li>
           );

@@ -29,7 +29,7 @@ export const PlanMaker = (props: Props) => {
   const words = d().panel.plan;
   if (props.review.rounds.length === 0) return <p>{words.needsRounds}</p>;
   return (
-    <div class="no-print stack">
+    <div class="no-print part">
       <Unfold label={words.make}>{(close) => <Maker {...props} close={close} />}</Unfold>
     </div>
   );

@@ -166,13 +166,17 @@ export const nextPeriod = (plan: HandOutPlan, records: Known): number | null => 
   return null;
 };
 
+export type Waiting =
+  | { readonly why: 'withdrawn'; readonly place: Place }
+  | { readonly why: 'out'; readonly place: Place; readonly by: RecordOf<'hand-out'> };
+
 export interface PeriodHandOut {
   /** Hand-outs of earlier periods of the plan that end now. */
   readonly takeBack: readonly RecordOf<'hand-out'>[];
   /** Hand-outs to make: blind. */
   readonly give: readonly HandOut[];
-  /** Places that wait: the pair is withdrawn, or with somebody outside of the plan. */
-  readonly cannot: readonly { readonly place: Place; readonly why: 'withdrawn' | 'out' }[];
+  /** Places that wait: the pair is withdrawn, or out by a hand-out that the plan does not end. */
+  readonly cannot: readonly Waiting[];
 }
 
 /**
@@ -192,7 +196,7 @@ export const handOutPeriod = (
   );
   const back = new Set(takeBack.map(({ revision }) => revision.id));
   const give: HandOut[] = [];
-  const cannot: { place: Place; why: 'withdrawn' | 'out' }[] = [];
+  const cannot: Waiting[] = [];
   for (const place of plan.places) {
     if (place.period !== period || made.has(place)) continue;
     const { pair, tester } = place;
@@ -200,7 +204,7 @@ export const handOutPeriod = (
       (handOut) => handOut.body.pair === pair && isOut(handOut) && !back.has(handOut.revision.id),
     );
     if (stopped.has(pair)) cannot.push({ place, why: 'withdrawn' });
-    else if (other) cannot.push({ place, why: 'out' });
+    else if (other) cannot.push({ place, why: 'out', by: other });
     else give.push({ project: plan.project, pair, tester, from: now, blind: true });
   }
   return { takeBack, give, cannot };

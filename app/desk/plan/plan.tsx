@@ -1,6 +1,7 @@
 /** The hand-out plan: draw one, look at it, hand out a period, make it anew when somebody drops out. */
 import { useState } from 'preact/hooks';
 import type { HandOutPlan, RecordId, RecordOf } from '../../../core/records/index.ts';
+import { byCode } from '../../../core/review/index.ts';
 import { Button, Notice } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { formatDate, formatDateTime } from '../../parts/format.ts';
@@ -18,6 +19,7 @@ import {
   leastOf,
   nextPeriod,
   type DropOut,
+  type Waiting,
 } from './plan-work.ts';
 import { PowerForm } from './power-form.tsx';
 
@@ -70,26 +72,25 @@ const SavedPlan = (props: TabProps & { readonly plan: RecordOf<'hand-out-plan'> 
   const { body, revision } = plan;
   const names = namesIn(review, records);
   const [leaving, setLeaving] = useState<RecordId | null>(null);
-  const [cannot, setCannot] = useState<readonly string[]>([]);
+  const [waiting, setWaiting] = useState<readonly Waiting[]>([]);
   const next = nextPeriod(body, records);
-  const balance = balanceOf(body);
-  const handOut = async (period: number) => {
-    const todo = handOutPeriod(body, period, records, toInstant(Date.now()));
+  const takeBack = (handOut: RecordOf<'hand-out'>) =>
+    saveRecord('hand-out', { ...handOut.body, until: toInstant(Date.now()) }, handOut.revision.id);
+  const handOut = async (period: number, alsoBack: readonly RecordOf<'hand-out'>[]) => {
+    // Pairs that are taken back now are free in the records only after the next reading.
+    const back = new Set(alsoBack.map(({ revision: { id } }) => id));
+    const after = {
+      ...records,
+      'hand-out': records['hand-out'].filter(({ revision: { id } }) => !back.has(id)),
+    };
+    const todo = handOutPeriod(body, period, after, toInstant(Date.now()));
+    for (const one of [...alsoBack, ...todo.takeBack]) await takeBack(one);
     let given = 0;
-    for (const back of todo.takeBack)
-      await saveRecord(
-        'hand-out',
-        { ...back.body, until: toInstant(Date.now()) },
-        back.revision.id,
-      );
     for (const one of todo.give) if (await saveRecord('hand-out', one)) given++;
-    setCannot(
-      todo.cannot.map(({ place, why }) =>
-        words.cannot[why](names.pair(place.pair), names.tester(place.tester)),
-      ),
-    );
+    setWaiting(todo.cannot);
     showToast({ text: words.handedOutNow(given) });
   };
+  const stillOut = waiting.flatMap((one) => (one.why === 'out' ? [one.by] : []));
   return (
     <section class="sheet" aria-label={words.saved(formatDate(body.at))}>
       <div class="row row-apart">
@@ -108,13 +109,24 @@ const SavedPlan = (props: TabProps & { readonly plan: RecordOf<'hand-out-plan'> 
           done={() => setLeaving(null)}
         />
       )}
-      {cannot.length > 0 && (
+      {waiting.length > 0 && (
         <Notice tone="warn" live>
           <ul>
-            {cannot.map((line) => (
-              <li key={line}>{line}</li>
-            ))}
+            {waiting
+              .map(({ place, why }) => ({
+                code: names.tester(place.tester),
+                line: words.cannot[why](names.pair(place.pair), names.tester(place.tester)),
+              }))
+              .sort(byCode)
+              .map(({ line }) => (
+                <li key={line}>{line}</li>
+              ))}
           </ul>
+          {stillOut.length > 0 && (
+            <Button onClick={() => void handOut(waiting[0]?.place.period ?? 0, stillOut)}>
+              {words.takeAllBack}
+            </Button>
+          )}
         </Notice>
       )}
       <div class="row no-print">
@@ -124,14 +136,14 @@ const SavedPlan = (props: TabProps & { readonly plan: RecordOf<'hand-out-plan'> 
             <Button
               key={period}
               kind={period === next ? 'main' : 'plain'}
-              onClick={() => void handOut(period)}
+              onClick={() => void handOut(period, [])}
             >
               {words.handOut(period + 1)}
             </Button>
           ))}
         <span class="soft small">{next === null ? words.allHandedOut : words.handOutHow}</span>
       </div>
-      <BalanceInWords balance={balance} basis={body.basis} least={leastOf(body)} />
+      <BalanceInWords balance={balanceOf(body)} basis={body.basis} least={leastOf(body)} />
     </section>
   );
 };

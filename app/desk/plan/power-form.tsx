@@ -18,7 +18,7 @@ const between = (text: string, least: number, most: number): number | null => {
 };
 
 export const PowerForm = (props: { readonly testers: number }) => (
-  <div class="no-print stack">
+  <div class="no-print part">
     <Unfold label={d().panel.power.title}>{() => <Power testers={props.testers} />}</Unfold>
   </div>
 );
@@ -39,7 +39,8 @@ const Power = (props: { readonly testers: number }) => {
     const fall = powerOfFall({ testers: t, runs: r, before: b / 100, after: a / 100 });
     const difference = powerOfComfort(t, points);
     const seeing = powerOfSeeing(t, b / 100);
-    const percent = (share: number) => formatPercent(Math.round(share * 100) / 100);
+    const percent = (share: number) =>
+      share >= 0.995 ? `> ${formatPercent(0.99)}` : formatPercent(Math.round(share * 100) / 100);
     lines.push(
       a < b
         ? `${words.fall(t, r, formatPercent(b / 100), formatPercent(a / 100), percent(fall.power))} ${words.needed(fall.testersNeeded)}`

@@ -1192,8 +1192,10 @@ export const desk = {
         together: 'Two rounds worn by the same tester',
         after: 'One round right after another',
       },
-      count: (least: number, most: number) =>
-        least === most ? `${most} times` : `${least} to ${most} times`,
+      count: (least: number, most: number, differ: number) =>
+        least === most
+          ? `${most} times`
+          : `${least} to ${most} times, ${differ === 0 ? 'the same where it should be' : `at most ${differ} apart`}`,
       even: 'as even as can be',
       over: (imbalance: number) => `${imbalance} above the least possible`,
       whole: (imbalance: number, least: number | null) =>
@@ -1213,6 +1215,7 @@ export const desk = {
         out: (pair: string, tester: string) =>
           `Pair ${pair} for ${tester}: still in somebody’s hands. Take it back, then hand out again.`,
       },
+      takeAllBack: 'These pairs are back: take them back and hand out',
       allHandedOut: 'All periods were handed out.',
       dropOut: 'Drop out',
       dropOutName: (tester: string) => `${tester} drops out`,

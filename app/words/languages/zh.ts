@@ -1014,7 +1014,10 @@ export const desk: DeskWords = {
         together: '同一试穿员穿过的两个轮次',
         after: '一个轮次紧接另一个',
       },
-      count: (least, most) => (least === most ? `${most} 次` : `${least} 至 ${most} 次`),
+      count: (least, most, differ) =>
+        least === most
+          ? `${most} 次`
+          : `${least} 至 ${most} 次，${differ === 0 ? '应相同处均相同' : `相差至多 ${differ}`}`,
       even: '已最均衡',
       over: (imbalance) => `比最小可能值高 ${imbalance}`,
       whole: (imbalance, least) =>
@@ -1033,6 +1036,7 @@ export const desk: DeskWords = {
         withdrawn: (pair, tester) => `给 ${tester} 的 ${pair}：已停用。`,
         out: (pair, tester) => `给 ${tester} 的 ${pair}：仍在他人手中。请先收回，再发放。`,
       },
+      takeAllBack: '这些样鞋已回来：收回并发放',
       allHandedOut: '各期均已发放。',
       dropOut: '退出',
       dropOutName: (tester) => `${tester} 退出`,
