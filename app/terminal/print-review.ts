@@ -1,6 +1,12 @@
 /** The review of a project as text: the same figures as the desk's, in tables. */
 import type { Reading, RecordId, Surface } from '../../core/records/index.ts';
-import type { CloserLook, Review, RoundReview, Verdict } from '../../core/review/index.ts';
+import type {
+  CloserLook,
+  PanelCheck,
+  Review,
+  RoundReview,
+  Verdict,
+} from '../../core/review/index.ts';
 import {
   cellLines,
   cellTitle,
@@ -9,6 +15,7 @@ import {
   type Speaker,
 } from '../words/say-complaint.ts';
 import { signed } from '../words/figures.ts';
+import { panelInWords } from '../words/say-panel.ts';
 import { itemInWords, verdictTitle } from '../words/say-wear.ts';
 import { table } from './table.ts';
 import type { LanguageFile } from '../words/types.ts';
@@ -29,6 +36,7 @@ export interface RoundLook {
 export const printReview = (
   review: Review,
   looks: readonly RoundLook[],
+  panel: PanelCheck,
   spoken: LanguageFile,
 ): string => {
   const { terminal: words, glossary } = spoken;
@@ -93,6 +101,7 @@ export const printReview = (
     ...looks.map(({ verdict }) => verdictOf(verdict, review, speaker)),
     benchOf(review, code, spoken),
     deviationsOf(review, code, spoken),
+    ...panelOf(panel, speaker),
   ];
   if (review.damages.length > 0)
     blocks.push(
@@ -187,6 +196,17 @@ const recurringOf = (
   });
 
 /** A round's verdict, item by item. */
+const panelOf = (panel: PanelCheck, speaker: Speaker): string[] => {
+  const said = panelInWords(panel, speaker);
+  if (!said) return [];
+  const { noQuestion, questions, agreement, correlations, error } = said;
+  const asked = noQuestion === null ? questions : [noQuestion];
+  return [
+    heading(speaker.desk.panel.check.title),
+    [...asked, agreement, ...correlations.map((line) => `- ${line}`), error].join('\n'),
+  ];
+};
+
 const verdictOf = (verdict: Verdict, review: Review, speaker: Speaker): string =>
   [
     heading(verdictTitle(verdict, speaker)),

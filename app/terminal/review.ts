@@ -15,6 +15,7 @@ import {
   type ReadBundle,
 } from '../../core/records/index.ts';
 import {
+  checkPanel,
   lookCloser,
   openProject,
   recurring,
@@ -110,9 +111,10 @@ const review = (args: readonly string[]): string => {
     cells: lookCloser(log, round.id, recurring(round)),
     verdict: verdictOf(log, round),
   }));
-  if (!values.json) return printReview(answer, looks, spoken);
+  const panel = checkPanel(log);
+  if (!values.json) return printReview(answer, looks, panel, spoken);
   const rounds = answer.rounds.map((round, at) => ({ ...round, ...looks[at] }));
-  return JSON.stringify({ ...answer, rounds }, null, 2);
+  return JSON.stringify({ ...answer, rounds, panel }, null, 2);
 };
 
 try {

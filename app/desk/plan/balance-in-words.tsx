@@ -22,8 +22,11 @@ export const BalanceInWords = (props: {
           const { least: fewest, most, differ, imbalance } = balance[table];
           return (
             <li key={table}>
-              {`${words.table[table]}: ${words.count(fewest, most, differ)}, `}
-              {imbalance === 0 ? words.even : words.over(imbalance)}
+              {words.line(
+                words.table[table],
+                words.count(fewest, most, differ),
+                imbalance === 0 ? words.even : words.over(imbalance),
+              )}
             </li>
           );
         })}

@@ -8,7 +8,8 @@ import {
   SD_OF_DIFFERENCES,
 } from '../../../core/panel/index.ts';
 import { parseDecimal } from '../../../core/units/index.ts';
-import { formatNumber, formatPercent } from '../../parts/format.ts';
+import { formatNumber, formatSetPercent } from '../../parts/format.ts';
+import { chanceOf } from '../../words/figures.ts';
 import { d } from '../../words/index.ts';
 import { TextField, Unfold } from '../form-parts.tsx';
 
@@ -39,14 +40,13 @@ const Power = (props: { readonly testers: number }) => {
     const fall = powerOfFall({ testers: t, runs: r, before: b / 100, after: a / 100 });
     const difference = powerOfComfort(t, points);
     const seeing = powerOfSeeing(t, b / 100);
-    const percent = (share: number) =>
-      share >= 0.995 ? `> ${formatPercent(0.99)}` : formatPercent(Math.round(share * 100) / 100);
+    const chance = (share: number) => chanceOf(Math.round(share * 100) / 100, formatNumber);
     lines.push(
       a < b
-        ? `${words.fall(t, r, formatPercent(b / 100), formatPercent(a / 100), percent(fall.power))} ${words.needed(fall.testersNeeded)}`
+        ? `${words.fall(t, r, formatSetPercent(b / 100), formatSetPercent(a / 100), chance(fall.power))} ${words.needed(fall.testersNeeded)}`
         : words.noFall,
-      `${words.comfortLine(t, formatNumber(points, 1), percent(difference.power))} ${words.needed(difference.testersNeeded)}`,
-      `${words.seen(t, percent(seeing.power), formatPercent(b / 100))} ${words.neededOnce(seeing.testersNeeded)}`,
+      `${words.comfortLine(t, formatNumber(points, 1), chance(difference.power))} ${words.needed(difference.testersNeeded)}`,
+      `${words.seen(t, chance(seeing.power), formatSetPercent(b / 100))} ${words.neededOnce(seeing.testersNeeded)}`,
     );
   }
   return (

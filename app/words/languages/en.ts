@@ -1196,6 +1196,7 @@ export const desk = {
         least === most
           ? `${most} times`
           : `${least} to ${most} times, ${differ === 0 ? 'the same where it should be' : `at most ${differ} apart`}`,
+      line: (table: string, count: string, state: string) => `${table}: ${count}; ${state}`,
       even: 'as even as can be',
       over: (imbalance: number) => `${imbalance} above the least possible`,
       whole: (imbalance: number, least: number | null) =>
@@ -1259,8 +1260,8 @@ export const desk = {
       nobody: 'Nobody has logged a run yet.',
       few: 'Too little to compare: at least two testers must have scored at least two rounds in two sessions each.',
       same: 'Every score is the same: nothing can be told apart.',
-      icc: (t: number, r: number, rounds: string) =>
-        `${testers(t)} scored ${rounds === '' ? `${r} rounds` : rounds}. Share of the spread of overall comfort that comes from the rounds:`,
+      icc: (t: number, rounds: string) =>
+        `${testers(t)} scored ${rounds}. Share of the spread of overall comfort that comes from the rounds:`,
       one: (icc: string, lower: string, upper: string) =>
         `one tester’s score: ${icc} (95 % interval ${lower} to ${upper})`,
       oneLevelled: (icc: string, lower: string, upper: string) =>
@@ -1279,6 +1280,7 @@ export const desk = {
       noError:
         'No tester has scored the same pair twice: how far a score moves by itself is not known.',
       ask: 'Worth a friendly question',
+      agreement: 'How well scores agree',
       none: (t: number, enough: number) =>
         enough === 0
           ? 'Nobody has five logs yet.'

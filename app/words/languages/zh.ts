@@ -1018,6 +1018,7 @@ export const desk: DeskWords = {
         least === most
           ? `${most} 次`
           : `${least} 至 ${most} 次，${differ === 0 ? '应相同处均相同' : `相差至多 ${differ}`}`,
+      line: (table, count, state) => `${table}：${count}；${state}`,
       even: '已最均衡',
       over: (imbalance) => `比最小可能值高 ${imbalance}`,
       whole: (imbalance, least) =>
@@ -1080,8 +1081,7 @@ export const desk: DeskWords = {
       nobody: '还没有人记录跑步。',
       few: '数据太少，无法比较：至少两名试穿员须对至少两个轮次各评分两次。',
       same: '所有评分相同：无法区分。',
-      icc: (t, r, rounds) =>
-        `${t} 名试穿员评价了 ${rounds === '' ? `${r} 个轮次` : rounds}。总体舒适度的差异中来自轮次的比例：`,
+      icc: (t, rounds) => `${t} 名试穿员评价了 ${rounds}。总体舒适度的差异中来自轮次的比例：`,
       one: (icc, lower, upper) => `单个试穿员的评分：${icc}（95 % 区间 ${lower} 至 ${upper}）`,
       oneLevelled: (icc, lower, upper) => `扣除各人自身水平后：${icc}（${lower} 至 ${upper}）`,
       panel: (icc, lower, upper) => `全体平均：${icc}（${lower} 至 ${upper}）`,
@@ -1089,6 +1089,7 @@ export const desk: DeskWords = {
         `同一试穿员对同一双鞋的评分各次之间变动 ${se}（满分 100；标准误；95 % 区间 ${lower} 至 ${upper}；${groups} 个“人与鞋”组合，共 ${scores} 次评分）。两次单独评分相差不到 ${change} 时无法区分。`,
       noError: '没有试穿员对同一双鞋评分两次：评分自身变动多少尚不清楚。',
       ask: '值得友好地问一问',
+      agreement: '评分有多一致',
       none: (t, enough) =>
         enough === 0
           ? '还没有人有五条记录。'
