@@ -180,7 +180,17 @@ test('the lead’s screens', async ({ page }) => {
   await page.getByRole('link', { name: /Demo trainer/ }).click();
   await page.locator('.bars').waitFor();
   const project = new URL(page.url()).pathname;
-  const tabs = ['pairs', 'complaints', 'comfort', 'bench', 'verdict', 'rounds', 'testers', 'brief'];
+  const tabs = [
+    'pairs',
+    'complaints',
+    'comfort',
+    'bench',
+    'verdict',
+    'rounds',
+    'testers',
+    'plan',
+    'brief',
+  ];
   await walk(
     page,
     ['/', '/desk', '/desk/new', '/desk/group', ...tabs.map((tab) => `${project}/${tab}`)],
@@ -203,6 +213,10 @@ test('the lead’s screens', async ({ page }) => {
         const forms = at.locator('main > .two-columns.no-print > button');
         await forms.last().click();
         await forms.first().click();
+      }
+      if (path.endsWith('plan')) {
+        await at.locator('.part > button').last().click();
+        await at.locator('.part > button').first().click();
       }
       if (path.endsWith('rounds') || path.endsWith('pairs')) {
         await at.locator('main > button, main > .two-columns button').last().waitFor();

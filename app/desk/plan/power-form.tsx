@@ -8,8 +8,7 @@ import {
   SD_OF_DIFFERENCES,
 } from '../../../core/panel/index.ts';
 import { parseDecimal } from '../../../core/units/index.ts';
-import { formatNumber, formatSetPercent } from '../../parts/format.ts';
-import { chanceOf } from '../../words/figures.ts';
+import { formatNumber, formatPercent, formatSetPercent } from '../../parts/format.ts';
 import { d } from '../../words/index.ts';
 import { TextField, Unfold } from '../form-parts.tsx';
 
@@ -40,7 +39,12 @@ const Power = (props: { readonly testers: number }) => {
     const fall = powerOfFall({ testers: t, runs: r, before: b / 100, after: a / 100 });
     const difference = powerOfComfort(t, points);
     const seeing = powerOfSeeing(t, b / 100);
-    const chance = (share: number) => chanceOf(Math.round(share * 100) / 100, formatNumber);
+    const chance = (share: number) =>
+      share >= 0.995
+        ? words.nearlyAll
+        : share < 0.01
+          ? words.hardlyAny
+          : words.about(formatPercent(Math.round(share * 100) / 100));
     lines.push(
       a < b
         ? `${words.fall(t, r, formatSetPercent(b / 100), formatSetPercent(a / 100), chance(fall.power))} ${words.needed(fall.testersNeeded)}`

@@ -1238,12 +1238,15 @@ export const desk = {
       after: 'and after the change, %',
       comfort: 'Difference of comfort, points of 100',
       fall: (t: number, r: number, before: string, after: string, share: string) =>
-        `With ${testers(t)} and ${runs(r)} each you would see a fall from ${before} to ${after} in about ${share} of tests.`,
+        `With ${testers(t)} and ${runs(r)} each you would see a fall from ${before} to ${after} in ${share} of tests.`,
+      about: (share: string) => `about ${share}`,
+      nearlyAll: 'more than 99 %',
+      hardlyAny: 'less than 1 %',
       noFall: 'There is no fall to see.',
       comfortLine: (t: number, points: string, share: string) =>
-        `With ${testers(t)} you would see a difference of comfort of ${points} points in about ${share} of tests.`,
+        `With ${testers(t)} you would see a difference of comfort of ${points} points in ${share} of tests.`,
       seen: (t: number, share: string, of: string) =>
-        `A complaint that ${of} of testers have would be seen by at least one of ${testers(t)} in about ${share} of tests.`,
+        `A complaint that ${of} of testers have would be seen by at least one of ${testers(t)} in ${share} of tests.`,
       needed: (count: number | null) =>
         count === null
           ? 'More than 200 testers would be needed for 80 %.'

@@ -1059,12 +1059,15 @@ export const desk: DeskWords = {
       after: '改动后，%',
       comfort: '舒适度之差，满分 100',
       fall: (t, r, before, after, share) =>
-        `${t} 名试穿员、每人 ${r} 次跑步，约 ${share} 的试验能看出从 ${before} 降到 ${after}。`,
+        `${t} 名试穿员、每人 ${r} 次跑步，${share} 的试验能看出从 ${before} 降到 ${after}。`,
+      about: (share) => `约 ${share}`,
+      nearlyAll: '99 % 以上',
+      hardlyAny: '不到 1 %',
       noFall: '没有下降可看。',
       comfortLine: (t, points, share) =>
-        `${t} 名试穿员，约 ${share} 的试验能看出 ${points} 分的舒适度之差。`,
+        `${t} 名试穿员，${share} 的试验能看出 ${points} 分的舒适度之差。`,
       seen: (t, share, of) =>
-        `若 ${of} 的试穿员有某种不适，约 ${share} 的试验中 ${t} 人里至少一人会遇到。`,
+        `若 ${of} 的试穿员有某种不适，${share} 的试验中 ${t} 人里至少一人会遇到。`,
       needed: (count) =>
         count === null
           ? '要达到 80 %，需 200 名以上试穿员。'
