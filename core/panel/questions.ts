@@ -64,8 +64,8 @@ const BEFORE_H = 1;
 /** Testers beside the one who is looked at, and cells of a profile, before it is compared. Judgement, no source. */
 const LEAST_OTHERS = 4;
 const LEAST_CELLS = 8;
-/** Level after the adjustment for many testers. */
-const ASK_BELOW = 0.05;
+/** Level after the adjustment for many testers: a question costs little. Judgement, no source. */
+const ASK_BELOW = 0.1;
 
 const sameScore = ({ tester, overall }: TesterLogs): PanelQuestionToAsk[] => {
   if (overall.length < LEAST_LOGS) return [];

@@ -1,7 +1,6 @@
 /** From the records to the question of a plan, and from a plan to its hand-outs. No screen, no clock. */
 import {
   ALLOWED_MM,
-  drawPlan,
   leastImbalance,
   planBalance,
   rowsOfPlaces,
@@ -211,6 +210,13 @@ export const handOutPeriod = (
 };
 
 export interface DropOut {
+  /** What to ask of `drawPlan` for the rest. */
+  readonly question: PlanQuestion;
+  /** The plan with the tester marked and what the tester cannot wear any more taken out. */
+  readonly left: HandOutPlan;
+}
+
+export interface DrawnAnew {
   readonly plan: HandOutPlan;
   readonly before: PlanBalance;
   /** The rest left as it was, without the tester. */
@@ -219,16 +225,13 @@ export interface DropOut {
   readonly empty: number;
 }
 
-/**
- * The plan made anew from a period on, without one tester. What was handed out stays.
- * @returns null where no plan can be drawn any more
- */
+/** What it takes to make a plan anew from a period on, without one tester. What was handed out stays. */
 export const dropOut = (
   plan: HandOutPlan,
   tester: RecordId,
   fromPeriod: number,
   records: Known,
-): DropOut | null => {
+): DropOut => {
   const testers = plan.testers.map((one) =>
     one.tester === tester
       ? { ...one, droppedOutAt: Math.min(fromPeriod, one.droppedOutAt ?? fromPeriod) }
@@ -254,29 +257,32 @@ export const dropOut = (
       (period) => (one.away ?? []).includes(period) || period >= (one.droppedOutAt ?? Infinity),
     ),
   ]);
-  const answer = drawPlan({
-    seed: plan.seed,
-    rounds: plan.rounds,
-    periods: plan.periods,
-    testers: testersOf(away, records),
-    pairs: records.pair.flatMap(({ body, revision: { id } }) =>
-      plan.rounds.includes(body.round) &&
-      (keptPairs.has(id) || (!stopped.has(id) && !elsewhere.has(id)))
-        ? [{ id, round: body.round, sizeMm: body.sizeMm }]
-        : [],
-    ),
-    allowedMm: plan.allowedMm ?? ALLOWED_MM,
-    kept,
-    fromPeriod,
-    before: left,
-  });
-  if (!answer.ok) return null;
-  const { places, basis, empty, balance } = answer.plan;
   return {
-    plan: { ...plan, testers, basis, places: places.map((place) => ({ ...place })) },
-    before: balanceOf(plan),
-    untouched: balanceOf({ ...plan, places: left }),
-    after: balance,
-    empty: empty.length,
+    left: { ...plan, testers, places: left },
+    question: {
+      seed: plan.seed,
+      rounds: plan.rounds,
+      periods: plan.periods,
+      testers: testersOf(away, records),
+      pairs: records.pair.flatMap(({ body, revision: { id } }) =>
+        plan.rounds.includes(body.round) &&
+        (keptPairs.has(id) || (!stopped.has(id) && !elsewhere.has(id)))
+          ? [{ id, round: body.round, sizeMm: body.sizeMm }]
+          : [],
+      ),
+      allowedMm: plan.allowedMm ?? ALLOWED_MM,
+      kept,
+      fromPeriod,
+      before: left,
+    },
   };
 };
+
+/** The plan with its rest as it was drawn, and how even it was, would be untouched, and is. */
+export const drawnAnew = (plan: HandOutPlan, { left }: DropOut, drawn: DrawnPlan): DrawnAnew => ({
+  plan: { ...left, basis: drawn.basis, places: drawn.places.map((place) => ({ ...place })) },
+  before: balanceOf(plan),
+  untouched: balanceOf(left),
+  after: drawn.balance,
+  empty: drawn.empty.length,
+});

@@ -1,5 +1,6 @@
 /** The hand-out plan: draw one, look at it, hand out a period, make it anew when somebody drops out. */
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
+import type { PlanAnswer } from '../../../core/panel/index.ts';
 import type { HandOutPlan, RecordId, RecordOf } from '../../../core/records/index.ts';
 import { byCode } from '../../../core/review/index.ts';
 import { Button, Notice } from '../../parts/controls/controls.tsx';
@@ -7,18 +8,18 @@ import { showToast } from '../../parts/controls/toast.tsx';
 import { formatDate, formatDateTime } from '../../parts/format.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { d } from '../../words/index.ts';
-import { namesIn, type TabProps } from '../desk-state.ts';
+import { askWorker, namesIn, type TabProps } from '../desk-state.ts';
 import { saveRecord, SelectField } from '../form-parts.tsx';
 import { BalanceInWords } from './balance-in-words.tsx';
 import { PlanMaker } from './plan-maker.tsx';
 import { PlanTable } from './plan-table.tsx';
 import {
   balanceOf,
+  drawnAnew,
   dropOut,
   handOutPeriod,
   leastOf,
   nextPeriod,
-  type DropOut,
   type Waiting,
 } from './plan-work.ts';
 import { PowerForm } from './power-form.tsx';
@@ -101,6 +102,7 @@ const SavedPlan = (props: TabProps & { readonly plan: RecordOf<'hand-out-plan'> 
       <PlanTable {...props} plan={body} onDropOut={setLeaving} />
       {leaving !== null && (
         <DropOutPart
+          key={leaving}
           {...props}
           body={body}
           id={revision.id}
@@ -168,12 +170,20 @@ const DropOutPart = (
   const words = d().panel.plan;
   const { records, review, body, id, tester, from, done } = props;
   const name = namesIn(review, records).tester(tester);
-  const [made] = useState<DropOut | null>(() => dropOut(body, tester, from, records));
+  // What was asked for when the part opened: a newer log must not change it under the reader's hand.
+  const [asked] = useState(() => dropOut(body, tester, from, records));
+  const [answer, setAnswer] = useState<PlanAnswer | null>(null);
+  useEffect(() => {
+    void askWorker(async (desk): Promise<PlanAnswer> => await desk.drawPlan(asked.question)).then(
+      setAnswer,
+    );
+  }, [asked]);
+  const made = answer?.ok ? drawnAnew(body, asked, answer.plan) : null;
   return (
     <section class="notice stack" aria-label={words.dropOutName(name)}>
       <p>{words.dropOutFrom(name, from + 1)}</p>
       {made === null ? (
-        <p>{words.notDrawn}</p>
+        <p aria-live="polite">{answer ? words.notDrawn : words.drawing}</p>
       ) : (
         <p aria-live="polite">
           {words.imbalances(made.before.imbalance, made.untouched.imbalance, made.after.imbalance)}

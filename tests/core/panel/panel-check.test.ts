@@ -207,11 +207,11 @@ describe('questions to ask', () => {
     expect(questions[0]).toMatchObject({ others: 7, reported: 23, asked: 24 });
   });
 
-  it('are seldom asked by mistake: at most one panel of twenty where testers differ by chance alone', () => {
+  it('are seldom asked by mistake: at most one panel of ten where testers differ by chance alone', () => {
     const chance = seededChance(5);
     let asked = 0;
     const all = betaBinomialAll(12, 0.3, 0.2);
-    for (let test = 0; test < 100; test++) {
+    for (let test = 0; test < 60; test++) {
       const logs = Array.from({ length: 8 }, (_, at) => {
         let left = chance.share();
         return plain(at, {
@@ -223,8 +223,8 @@ describe('questions to ask', () => {
       });
       if (panelQuestions(logs).length > 0) asked++;
     }
-    // 5 % of 100 is 5, standard deviation 2.2.
-    expect(asked).toBeLessThan(13);
+    // 10 % of 60 is 6, standard deviation 2.3.
+    expect(asked).toBeLessThan(14);
   });
 
   it('come for logs that are mostly written days later, and for clocks that disagree', () => {
