@@ -75,6 +75,16 @@ export const foretellEach = (units: readonly Successes[]): readonly Foretold[] |
     for (let at = 0; at < sum.length; at++) sum[at] = (sum[at] as number) + (own[at] as number);
   }
   const answers = new Map<string, Foretold>();
+  // Units with the same number of trials are foretold from the same tables.
+  const tables = new Map<number, Map<number, Float64Array>>();
+  const tableOf = (n: number, at: number): Float64Array => {
+    const own = tables.get(n) ?? new Map<number, Float64Array>();
+    tables.set(n, own);
+    const { mean, alike } = GRID[at] as (typeof GRID)[number];
+    const table = own.get(at) ?? betaBinomialAll(n, mean, alike);
+    own.set(at, table);
+    return table;
+  };
   return units.map((unit) => {
     const key = name(unit);
     const known = answers.get(key);
@@ -85,10 +95,10 @@ export const foretellEach = (units: readonly Successes[]): readonly Foretold[] |
     const weights = logs.map((log) => Math.exp(log - top));
     const whole = weights.reduce((all, weight) => all + weight, 0);
     let [asFew, asMany] = [0, 0];
-    GRID.forEach(({ mean, alike }, at) => {
-      const weight = (weights[at] as number) / whole;
+    weights.forEach((of, at) => {
+      const weight = of / whole;
       if (weight < SLIGHT) return;
-      betaBinomialAll(unit.n, mean, alike).forEach((p, x) => {
+      tableOf(unit.n, at).forEach((p, x) => {
         if (x <= unit.x) asFew += weight * p;
         if (x >= unit.x) asMany += weight * p;
       });

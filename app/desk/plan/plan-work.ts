@@ -251,6 +251,8 @@ export const dropOut = (
   );
   const kept = left.filter((place) => made.has(place) || place.period < fromPeriod);
   const keptPairs = new Set(kept.map(({ pair }) => pair));
+  // What the plan counts on comes back, as it did when it was drawn.
+  for (const { pair } of plan.places) elsewhere.delete(pair);
   const away = testers.map((one): [RecordId, readonly number[]] => [
     one.tester,
     Array.from({ length: plan.periods }, (_, period) => period).filter(

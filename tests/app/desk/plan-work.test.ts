@@ -179,4 +179,15 @@ describe('a tester who drops out', () => {
       expect(leastOf(made.plan)).toBeNull();
     }
   });
+
+  it('does not empty places whose pairs are still out, because the plan counts on their return', () => {
+    const plan = savedPlan();
+    const [one] = plan.testers;
+    const tester = one?.tester as RecordId;
+    const answer = drawPlan(dropOut(plan, tester, 1, records).question);
+    if (!answer.ok) throw new Error(answer.why);
+    const others = (places: readonly { tester: RecordId; period: number }[]) =>
+      places.filter((place) => place.tester !== tester).length;
+    expect(others(answer.plan.places)).toBeGreaterThanOrEqual(others(plan.places));
+  });
 });
