@@ -1,8 +1,12 @@
 /** The invented wear test, written down as revisions and packed into the two demo files. */
 import { strToU8 } from 'fflate';
 import {
+  addRevisions,
+  emptyLog,
+  newRecordId,
   packBundle,
   sha256OfBytes,
+  viewOfLog,
   writeBundle,
   type Body,
   type Complaint,
@@ -15,6 +19,7 @@ import {
 } from '../core/records/index.ts';
 import { writeMeasuring } from './measuring.ts';
 import { celsius, kilograms, metres, millimetres, seconds } from '../core/units/index.ts';
+import { planNext, PLAN_SEED } from './hand-out-plan.ts';
 import { seededDice, type Dice } from './random.ts';
 import {
   blueprint,
@@ -360,6 +365,15 @@ export const buildDemo = (seed = SEED): DemoFiles => {
     FIRST_DAY + (WEEKS * 7 - 1) * DAY_MS + 8 * 3600_000,
     instant,
   );
+  writeNextPlan();
+
+  function writeNextPlan(): void {
+    const at = FIRST_DAY + (WEEKS * 7 - 1) * DAY_MS + 2 * 3600_000;
+    const records = viewOfLog(addRevisions(emptyLog, scribe.revisions));
+    const from = instant(FIRST_DAY + (WEEKS * 7 + 2) * DAY_MS);
+    const plan = planNext(records, { project, at: instant(at), from });
+    lead.write('hand-out-plan', plan, at, newRecordId(at, seededDice(PLAN_SEED).bytes(16)));
+  }
 
   function writeIncidents(): void {
     const end = FIRST_DAY + (WEEKS * 7 - 1) * DAY_MS;

@@ -70,6 +70,9 @@ export const useWork = <T>(
 /** Comlink reaches into the worker's object by name, which its types take for a copy. */
 const answers = (only: boolean): Remote<DeskAnswers> =>
   only ? (work().inTolerance as unknown as Remote<DeskAnswers>) : work();
+/** One question to the worker that a person asked by a press. */
+export const askWorker = <T>(ask: (work: Remote<DeskWork>) => Promise<T>): Promise<T> =>
+  ask(work());
 
 /** The review of a project as of now; `review` is null where it is not in the records. */
 export const useReview = (records: DeskRecords, project: RecordId) =>

@@ -14,6 +14,7 @@ import { InTolerance } from './in-tolerance.tsx';
 import { Group } from './group.tsx';
 import { Overview } from './overview.tsx';
 import { Pairs } from './pairs.tsx';
+import { Plan } from './plan/plan.tsx';
 import { ProjectForm } from './project-form.tsx';
 import { Rounds } from './rounds.tsx';
 import { Testers } from './testers.tsx';
@@ -33,6 +34,11 @@ const tabs = {
   testers: Testers,
 } as const;
 type Tab = keyof typeof tabs;
+
+/** Screens of a project that are reached from a tab, each with the tab it belongs to. */
+const furtherScreens = { plan: Plan } as const;
+type Further = keyof typeof furtherScreens;
+const tabOf: Readonly<Record<Further, Tab>> = { plan: 'testers' };
 
 const Projects = ({ records }: { records: DeskRecords }) => (
   <>
@@ -61,13 +67,18 @@ const Projects = ({ records }: { records: DeskRecords }) => (
   </>
 );
 
-const ProjectDesk = (props: { records: DeskRecords; project: RecordId; tab: Tab }) => {
+const isFurther = (name: string | undefined): name is Further =>
+  name !== undefined && name in furtherScreens;
+
+const ProjectDesk = (props: { records: DeskRecords; project: RecordId; screen: Tab | Further }) => {
   const answer = useReview(props.records, props.project);
   if (!answer) return <p class="soft">{t().loading}</p>;
   const { review } = answer;
   if (!review) return <p>{t().notFound}</p>;
   const { pairs, testers, runs, distanceM } = review.size;
-  const Screen = tabs[props.tab];
+  const { screen } = props;
+  const Screen = isFurther(screen) ? furtherScreens[screen] : tabs[screen];
+  const current = isFurther(screen) ? tabOf[screen] : screen;
   return (
     <>
       <p class="soft">{d().evidence(pairs, testers, runs, formatDistance(distanceM))}</p>
@@ -76,7 +87,7 @@ const ProjectDesk = (props: { records: DeskRecords; project: RecordId; tab: Tab 
           <a
             key={tab}
             href={`/desk/${props.project}/${tab}`}
-            {...(tab === props.tab && { 'aria-current': 'page' as const })}
+            {...(tab === current && { 'aria-current': 'page' as const })}
           >
             {d().tabs[tab]}
           </a>
@@ -106,7 +117,9 @@ export const Desk = () => {
       ? { href: '/', label: d().phone }
       : tab === 'brief'
         ? { href: `/desk/${place}/rounds`, label: t().back }
-        : { href: '/desk', label: t().back };
+        : isFurther(tab)
+          ? { href: `/desk/${place}/${tabOf[tab]}`, label: t().back }
+          : { href: '/desk', label: t().back };
   return (
     <Page title={title} wide back={back}>
       {session.value?.role !== 'lead' ? (
@@ -133,7 +146,7 @@ export const Desk = () => {
           key={place}
           records={records}
           project={place as RecordId}
-          tab={isTab(tab) ? tab : 'overview'}
+          screen={isTab(tab) || isFurther(tab) ? tab : 'overview'}
         />
       )}
     </Page>

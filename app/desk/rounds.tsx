@@ -1,8 +1,10 @@
 /** The rounds of a project: what changed in each, its blueprint, and its pairs. */
 import { useState } from 'preact/hooks';
+import { drawCodes } from '../../core/panel/index.ts';
 import type { RecordId } from '../../core/records/index.ts';
 import { footLengthOf, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
-import { LinkButton } from '../parts/controls/controls.tsx';
+import { Button, LinkButton } from '../parts/controls/controls.tsx';
+import { showToast } from '../parts/controls/toast.tsx';
 import { d, terms } from '../words/index.ts';
 import { lastLine } from '../words/say-blueprint.ts';
 import type { TabProps } from './desk-state.ts';
@@ -48,7 +50,7 @@ export const Rounds = (props: TabProps) => {
           </p>
           <Drawn {...props} round={round.id} />
           <div class="stack">
-            <PairForm project={props.review.project.id} round={round.id} />
+            <PairForm {...props} round={round.id} />
             <EditRound {...props} round={round.id} />
           </div>
         </section>
@@ -86,11 +88,19 @@ const EditRound = (props: TabProps & { round: RecordId }) => {
   return record ? <RoundForm {...props} of={record} /> : null;
 };
 
-const PairForm = ({ project, round }: { project: RecordId; round: RecordId }) => {
+const PairForm = ({ records, review, round }: TabProps & { round: RecordId }) => {
   const words = d().rounds;
+  const project = review.project.id;
   const [code, setCode] = useState('');
   const [size, setSize] = useState('42');
   const [carried, setCarried] = useState('');
+  const draw = () => {
+    const used = new Set(records.pair.map(({ body }) => body.code));
+    const seed = crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;
+    const [drawn] = drawCodes(1, used, seed) ?? [];
+    if (drawn === undefined) showToast({ text: d().panel.plan.noCode });
+    else setCode(drawn);
+  };
   return (
     <Unfold label={words.addPair}>
       {(close) => (
@@ -117,6 +127,11 @@ const PairForm = ({ project, round }: { project: RecordId; round: RecordId }) =>
             <TextField label={words.code} hint={words.codeHint} value={code} onInput={setCode} />
             <TextField label={words.size} value={size} onInput={setSize} numeric />
             <TextField label={words.carriedIn} value={carried} onInput={setCarried} numeric />
+          </div>
+          <div class="row">
+            <Button kind="quiet" onClick={draw}>
+              {d().panel.plan.drawCode}
+            </Button>
           </div>
         </SmallForm>
       )}

@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import type { RecordId, RecordOf } from '../../core/records/index.ts';
 import { byCode } from '../../core/review/index.ts';
 import { kilograms, metres, millimetres, parseDecimal } from '../../core/units/index.ts';
-import { Button } from '../parts/controls/controls.tsx';
+import { Button, LinkButton } from '../parts/controls/controls.tsx';
 import { formatDate, formatDistance } from '../parts/format.ts';
 import { sendFile } from '../parts/send-file.ts';
 import { session, store } from '../parts/state.ts';
@@ -12,6 +12,8 @@ import type { TabProps } from './desk-state.ts';
 import { Feet } from './feet.tsx';
 import { saveRecord, SmallForm, TextField, Unfold } from './form-parts.tsx';
 import { Some } from './some.tsx';
+import { PanelCheckPart } from './plan/panel-check.tsx';
+import { PowerForm } from './plan/power-form.tsx';
 import { InviteCard, type Invite } from './invite-card.tsx';
 import { d } from '../words/index.ts';
 
@@ -110,6 +112,9 @@ export const Testers = ({ records, review }: TabProps) => {
       )}
       <TesterForm />
       <Feet records={records} review={review} />
+      <LinkButton href={`/desk/${review.project.id}/plan`}>{d().panel.plan.go}</LinkButton>
+      <PanelCheckPart records={records} review={review} />
+      <PowerForm testers={review.testers.length} />
     </>
   );
 };

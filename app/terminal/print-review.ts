@@ -4,6 +4,7 @@ import {
   isOutOfTolerance,
   type CloserLook,
   type FeetLook,
+  type PanelCheck,
   type Review,
   type RoundComparison,
   type RoundReview,
@@ -34,6 +35,7 @@ import {
   summaryLine,
   toleranceInWords,
 } from '../words/say-blueprint.ts';
+import { panelInWords } from '../words/say-panel.ts';
 import { itemInWords, verdictTitle } from '../words/say-wear.ts';
 import { table } from './table.ts';
 import type { LanguageFile } from '../words/types.ts';
@@ -59,6 +61,7 @@ export const printReview = (
   review: Review,
   looks: readonly RoundLook[],
   feet: FeetLook,
+  panel: PanelCheck,
   spoken: LanguageFile,
 ): string => {
   const { terminal: words, glossary } = spoken;
@@ -146,6 +149,7 @@ export const printReview = (
       layers ? [layersOf(layers, review.rounds[at]?.name ?? '', speaker)] : [],
     ),
     [heading(said.feet), ...feetLines(feet, speaker)].join('\n'),
+    ...panelOf(panel, speaker),
   ];
   if (review.damages.length > 0)
     blocks.push(
@@ -240,6 +244,17 @@ const recurringOf = (
   });
 
 /** A round's verdict, item by item. */
+const panelOf = (panel: PanelCheck, speaker: Speaker): string[] => {
+  const said = panelInWords(panel, speaker);
+  if (!said) return [];
+  const { noQuestion, questions, agreement, correlations, error } = said;
+  const asked = noQuestion === null ? questions : [noQuestion];
+  return [
+    heading(speaker.desk.panel.check.title),
+    [...asked, agreement, ...correlations.map((line) => `- ${line}`), error].join('\n'),
+  ];
+};
+
 const verdictOf = (verdict: Verdict, review: Review, speaker: Speaker): string =>
   [
     heading(verdictTitle(verdict, speaker)),

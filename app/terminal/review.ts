@@ -15,6 +15,7 @@ import {
   type ReadBundle,
 } from '../../core/records/index.ts';
 import {
+  checkPanel,
   compareRounds,
   lookAtFeet,
   lookAtLayers,
@@ -122,9 +123,10 @@ const review = (args: readonly string[]): string => {
     };
   });
   const feet = lookAtFeet(log);
-  if (!values.json) return printReview(answer, looks, feet, spoken);
+  const panel = checkPanel(log);
+  if (!values.json) return printReview(answer, looks, feet, panel, spoken);
   const rounds = answer.rounds.map((round, at) => ({ ...round, ...looks[at] }));
-  return JSON.stringify({ ...answer, rounds, feet }, null, 2);
+  return JSON.stringify({ ...answer, rounds, feet, panel }, null, 2);
 };
 
 try {

@@ -17,3 +17,4 @@ export * from './feet-look.ts';
 export { feetAnswers } from './round-review.ts';
 export { byCode } from './by-code.ts';
 export type { Preference } from './preferences.ts';
+export * from './panel-check.ts';

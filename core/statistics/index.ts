@@ -20,3 +20,8 @@ export * from './nonlinear.ts';
 export * from './mixed.ts';
 export * from './weibull.ts';
 export * from './gauge.ts';
+export * from './random.ts';
+export * from './power.ts';
+export * from './beta-binomial.ts';
+export * from './measurement-error.ts';
+export * from './correlation.ts';

@@ -189,6 +189,7 @@ test('the lead’s screens', async ({ page }) => {
     'changes',
     'rounds',
     'testers',
+    'plan',
     'brief',
   ];
   await walk(
@@ -214,6 +215,10 @@ test('the lead’s screens', async ({ page }) => {
         const forms = at.locator('main > .two-columns.no-print > button');
         await forms.last().click();
         await forms.first().click();
+      }
+      if (path.endsWith('plan')) {
+        await at.locator('.part > button').last().click();
+        await at.locator('.part > button').first().click();
       }
       if (path.endsWith('rounds') || path.endsWith('pairs')) {
         await at.locator('main > button, main > .two-columns button').last().waitFor();

@@ -4,6 +4,7 @@
  */
 import { countZones, type ZoneCount } from '../../../core/complaints/index.ts';
 import type { ComplaintKind, ZoneCode } from '../../../core/foot/index.ts';
+import { drawPlan, type PlanAnswer, type PlanQuestion } from '../../../core/panel/index.ts';
 import type { LayersAndHeat } from '../../../core/rounds/index.ts';
 import {
   viewOfHeads,
@@ -15,6 +16,7 @@ import {
   type Run,
 } from '../../../core/records/index.ts';
 import {
+  checkPanel,
   compareRounds,
   feetAnswers,
   feltCushioning,
@@ -38,6 +40,7 @@ import {
   type Overview,
   type Hands,
   type PairReview,
+  type PanelCheck,
   type ProjectLog,
   type ProposedOutcome,
   type Review,
@@ -113,6 +116,8 @@ export interface DeskAnswers {
   /** Layers of material against heat and wet; null where none were counted. */
   layers(project: RecordId, round: RecordId): LayersAndHeat | null;
   feet(project: RecordId): FeetLook;
+  /** Whether the panel answers steadily, and whom to ask what. */
+  panelCheck(project: RecordId): PanelCheck;
 }
 
 export interface DeskWork extends DeskAnswers {
@@ -120,6 +125,8 @@ export interface DeskWork extends DeskAnswers {
   read(): Promise<DeskRecords>;
   /** The same answers without the pairs that are out of tolerance. */
   readonly inTolerance: DeskAnswers;
+  /** Takes up to some seconds of work; asks nothing of the log. */
+  drawPlan(question: PlanQuestion): PlanAnswer;
 }
 
 /** More points than this on a line are not seen as points. */
@@ -226,6 +233,7 @@ const answersFrom = (find: (project: RecordId) => Opened | null): DeskAnswers =>
     },
     layers: (project, round) => lookAtLayers(get(project).log, round),
     feet: (project) => lookAtFeet(get(project).log),
+    panelCheck: (project) => checkPanel(get(project).log),
   };
 };
 
@@ -272,5 +280,6 @@ export const deskWork = (
     },
     ...answersFrom(all.find),
     inTolerance: answersFrom(inTolerance.find),
+    drawPlan,
   };
 };

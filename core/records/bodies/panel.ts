@@ -6,6 +6,7 @@ import {
   lineField,
   measureField,
   measureUnitField,
+  millimetresField,
   siteField,
 } from './common.ts';
 
@@ -39,6 +40,8 @@ export const handOutPlanSchema = z.looseObject({
   /** Day on which the first period begins. */
   from: instantField,
   periods: z.int().check(z.minimum(1), z.maximum(12)),
+  /** How far a pair's size may lie from the tester's foot length; absent: not said. */
+  allowedMm: z.optional(millimetresField),
   weeksPerPeriod: z.int().check(z.minimum(1), z.maximum(26)),
   testers: z
     .array(

@@ -9,7 +9,12 @@ import {
   viewOfHeads,
   type Revision,
 } from '../../../core/records/index.ts';
-import { openProject, reviewProject, type ProjectLog } from '../../../core/review/index.ts';
+import {
+  checkPanel,
+  openProject,
+  reviewProject,
+  type ProjectLog,
+} from '../../../core/review/index.ts';
 import { deskWork } from '../../../app/desk/worker/desk-work.ts';
 
 const NOW = Date.UTC(2026, 10, 19);
@@ -129,5 +134,15 @@ describe('the desk’s worker', () => {
     expect(() => work.wearPlaces('00000000-0000-7000-8000-000000000000' as never)).toThrow(
       /not in the log/,
     );
+  });
+
+  it('checks the panel and draws a plan as the core does', async () => {
+    const { work } = await opened();
+    expect(work.panelCheck(project)).toEqual(
+      checkPanel(openProject(records, project, NOW) as ProjectLog),
+    );
+    expect(
+      work.drawPlan({ seed: 1, rounds: [], periods: 1, testers: [], pairs: [], allowedMm: 4 }),
+    ).toEqual({ ok: false, why: 'no-round' });
   });
 });

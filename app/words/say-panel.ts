@@ -1,0 +1,98 @@
+/** What does the panel check say, in sentences? The same on desk and terminal. */
+import type { PanelQuestionToAsk } from '../../core/panel/index.ts';
+import type { PanelCheck } from '../../core/review/index.ts';
+import { percentOf } from './figures.ts';
+import type { Speaker } from './say-complaint.ts';
+
+const questionInWords = (question: PanelQuestionToAsk, speaker: Speaker): string => {
+  const words = speaker.desk.panel.check.question;
+  const { number } = speaker;
+  const tester = speaker.tester(question.tester);
+  switch (question.about) {
+    case 'same-score':
+      return words['same-score'](
+        tester,
+        question.logs,
+        number(question.least, 0),
+        number(question.most, 0),
+      );
+    case 'no-complaint':
+      return words['no-complaint'](
+        tester,
+        question.asked,
+        percentOf(question.othersShare, number),
+        question.others,
+        number(question.p, 3),
+      );
+    case 'many-complaints':
+      return words['many-complaints'](
+        tester,
+        question.reported,
+        question.asked,
+        percentOf(question.othersShare, number),
+        question.others,
+        number(question.p, 3),
+      );
+    case 'written-late':
+      return words['written-late'](
+        tester,
+        question.late,
+        question.logs,
+        number(question.medianH, 0),
+      );
+    case 'clock':
+      return words.clock(tester, question.logs);
+    case 'other-way-round':
+      return words['other-way-round'](
+        tester,
+        number(question.correlation.r, 2),
+        number(question.correlation.lower, 2),
+        number(question.correlation.upper, 2),
+        question.correlation.n,
+      );
+  }
+};
+
+export interface PanelInWords {
+  /** Questions to ask, or why there are none. */
+  readonly questions: readonly string[];
+  readonly noQuestion: string | null;
+  /** What the correlations are of, and the correlations; no lines where there are too few scores. */
+  readonly agreement: string;
+  readonly correlations: readonly string[];
+  readonly error: string;
+}
+
+/** The panel check in sentences; null where nobody logged a run. */
+export const panelInWords = (check: PanelCheck, speaker: Speaker): PanelInWords | null => {
+  const words = speaker.desk.panel.check;
+  const { number } = speaker;
+  const { agreement: answer, sessionError, questions, testers, testersEnough } = check;
+  if (testers === 0) return null;
+  const agreement = answer.ok
+    ? words.icc(answer.agreement.testers, answer.agreement.rounds.map(speaker.round).join(', '))
+    : words[answer.why];
+  const correlations = answer.ok
+    ? (['one', 'oneLevelled', 'panel'] as const).map((which) => {
+        const { icc, lower, upper } = answer.agreement[which];
+        return words[which](number(icc, 2), number(lower, 2), number(upper, 2));
+      })
+    : [];
+  const error = sessionError
+    ? words.error(
+        number(sessionError.standardError, 1),
+        number(sessionError.interval.lower, 1),
+        number(sessionError.interval.upper, 1),
+        number(sessionError.smallestChange, 1),
+        sessionError.groups,
+        sessionError.scores,
+      )
+    : words.noError;
+  return {
+    questions: questions.map((question) => questionInWords(question, speaker)),
+    noQuestion: questions.length === 0 ? words.none(testers, testersEnough) : null,
+    agreement,
+    correlations,
+    error,
+  };
+};
