@@ -16,6 +16,8 @@ import { Rounds } from './rounds.tsx';
 import { Testers } from './testers.tsx';
 import { Verdict } from './verdict.tsx';
 import type { DeskRecords } from './worker/desk-work.ts';
+import '../parts/charts/charts.css';
+import '../parts/foot-map/foot-map.css';
 import './desk.css';
 
 const tabs = {

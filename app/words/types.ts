@@ -5,6 +5,7 @@ import type {
   FoamId,
   PartId,
   RollUpId,
+  Trade,
   ZoneCode,
 } from '../../core/foot/index.ts';
 import type {
@@ -55,6 +56,8 @@ export interface Glossary {
   readonly attributes: Named<ComfortAttributeId, 'name' | 'low' | 'high'>;
   /** `role`: who can act on the part. */
   readonly parts: Named<PartId, 'name' | 'role'>;
+  /** Who can act on a finding. */
+  readonly trades: Terms<Trade>;
   readonly surfaces: Terms<Surface>;
   readonly grounds: Terms<NonNullable<Run['ground']>>;
   readonly socks: Terms<NonNullable<Run['sock']>>;

@@ -7,6 +7,7 @@ export * from './wear-look.ts';
 export * from './verdict.ts';
 export * from './felt.ts';
 export * from './summary.ts';
+export * from './round-report.ts';
 export { feetAnswers } from './round-review.ts';
 export { byCode } from './by-code.ts';
 export type { Preference } from './preferences.ts';
