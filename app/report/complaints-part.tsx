@@ -1,9 +1,10 @@
 /** Where it bothered, and what recurs: foot maps and the sentences behind each proven complaint. */
+import { useId } from 'preact/hooks';
 import type { ComplaintKind, FootView, ZoneCode } from '../../core/foot/index.ts';
 import type { Foot } from '../../core/records/index.ts';
 import { isProven, type ZonesOfFeet } from '../../core/review/index.ts';
 import { FootMap, zoneKey } from '../parts/foot-map/foot-map.tsx';
-import { HeatLegend } from '../parts/foot-map/heat-legend.tsx';
+import { hatchId, Hatching } from '../parts/foot-map/hatching.tsx';
 import { heatOfZones } from '../parts/foot-map/heat.ts';
 import { percentOf } from '../words/figures.ts';
 import { cellLines, cellTitle, lookLines, suspectLine } from '../words/say-complaint.ts';
@@ -45,16 +46,46 @@ export const ReportMap = (
   );
 };
 
+const BOX = 'M0 0H56V28H0Z';
+const levels = [0, 1, 2, 3, 4, 'unasked'] as const;
+
+/** What colours and hatching mean, in words that may be as long as two languages need. */
 export const ReportLegend = ({ languages }: { readonly languages: Languages }) => {
-  const levels = languages[0].speaker.desk.complaints.levels.map((_, at) =>
-    joined(languages, ({ speaker }) => speaker.desk.complaints.levels[at] ?? ''),
-  );
+  const id = useId();
+  const inWords = (level: (typeof levels)[number]): string =>
+    joined(languages, ({ speaker: { desk } }) =>
+      level === 'unasked' ? desk.complaints.unasked : (desk.complaints.levels[level] ?? ''),
+    );
   return (
-    <HeatLegend
-      title={joined(languages, ({ speaker }) => speaker.desk.complaints.legend)}
-      levels={levels}
-      unasked={joined(languages, ({ speaker }) => speaker.desk.complaints.unasked)}
-    />
+    <p class="legend">
+      <span>{joined(languages, ({ speaker }) => `${speaker.desk.complaints.legend}:`)}</span>
+      {levels.map((level) => (
+        <span key={level}>
+          <svg class="foot-map" viewBox="0 0 56 28" aria-hidden="true">
+            <defs>
+              <Hatching id={`${id}-${level}`} />
+            </defs>
+            <g class="foot-map-zone" data-level={level}>
+              <path class="foot-map-area" d={BOX} />
+              {level !== 0 && level !== 'unasked' && (
+                <path
+                  class="foot-map-hatch"
+                  d={BOX}
+                  fill={`url(#${hatchId(`${id}-${level}`, level)})`}
+                />
+              )}
+              {level === 'unasked' && (
+                <g class="foot-map-above">
+                  <path class="foot-map-unasked-gap" d={BOX} />
+                  <path class="foot-map-unasked" d={BOX} />
+                </g>
+              )}
+            </g>
+          </svg>
+          {inWords(level)}
+        </span>
+      ))}
+    </p>
   );
 };
 

@@ -28,6 +28,18 @@ export interface PartProps extends Pick<DocumentProps, 'report' | 'languages'> {
 export const isTrade = (text: string | null | undefined): text is Trade =>
   (trades as readonly (string | null | undefined)[]).includes(text);
 
+/** SHA-256 of the photos that the document shows, each once. */
+export const shownPhotos = (
+  { findings, carried }: RoundReport,
+  trade: Trade | null,
+): readonly string[] => [
+  ...new Set(
+    [...findings, ...carried].flatMap(({ body }) =>
+      trade === null || tradeOf[body.part] === trade ? (body.photos ?? []) : [],
+    ),
+  ),
+];
+
 /** What the document is called, in all its languages. */
 export const documentTitle = ({
   report,

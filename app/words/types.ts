@@ -89,13 +89,16 @@ export type PhoneWords = typeof phone;
 export type DeskWords = typeof desk;
 
 export interface TerminalWords {
-  /** `languages`: the ids that --lang takes, such as `en|zh`. */
-  readonly usage: (languages: string) => string;
+  /** The ids that --language and --trade take, such as `en|zh`. */
+  readonly usage: (languages: string, trades: string) => string;
   readonly cannotRead: (file: string, why: string) => string;
   readonly unpack: Readonly<Record<UnpackProblem, string>>;
   readonly problem: (problem: BundleProblem) => string;
   readonly unreadable: (line: number, kind: string, field: string, expected: string) => string;
   readonly noProject: (name: string | undefined, names: readonly string[]) => string;
+  readonly wrote: (file: string) => string;
+  /** `order`: the number that was asked for; absent: the project has no round at all. */
+  readonly noRound: (order: string | undefined, rounds: readonly string[]) => string;
   readonly evidence: (pairs: number, testers: number, runs: number, km: string) => string;
   readonly brief: (km: string) => string;
   readonly pairs: string;

@@ -1306,9 +1306,12 @@ export const desk = {
 export const terminal: TerminalWords = {
   usage: (
     languages,
-  ) => `Usage: npm run review -- FILE [--json] [--project NAME] [--lang ${languages}]
+    trades,
+  ) => `Usage: npm run review -- FILE [--json] [--project NAME] [--language ${languages}]
+       npm run review -- FILE --report OUT.html [--round N] [--trade ${trades}] [--language en+zh]
+       npm run review -- FILE [--csv FOLDER] [--json OUT.json]
        npm run review -- --schema
-Reads a bundle (.pairlog) and prints the review of its project.`,
+Reads a bundle (.pairlog) and prints the review of its project, or writes it as a report or as data.`,
   cannotRead: (file, why) => `${file}: ${why}`,
   unpack: {
     damaged: 'The file is damaged and cannot be unpacked. Ask for it again.',
@@ -1347,6 +1350,11 @@ Reads a bundle (.pairlog) and prints the review of its project.`,
         ? 'The bundle holds no project.'
         : `The bundle holds several projects; choose one with --project: ${names.join(', ')}`
       : `There is no project "${name}". There are: ${names.join(', ') || 'none'}`,
+  wrote: (file) => `Written: ${file}`,
+  noRound: (order, rounds) =>
+    order === undefined
+      ? 'The project has no round yet.'
+      : `There is no round ${order}. There are: ${rounds.join(', ')}.`,
   evidence: (pairs, testers, runs, km) =>
     `${pairs} pairs, ${testers} testers, ${runs} runs, ${km} km`,
   brief: (km) => `The brief asks ${km} km of a pair.`,

@@ -1118,9 +1118,12 @@ export const desk: DeskWords = {
 export const terminal: TerminalWords = {
   usage: (
     languages,
-  ) => `用法：npm run review -- 文件 [--json] [--project 名称] [--lang ${languages}]
+    trades,
+  ) => `用法：npm run review -- 文件 [--json] [--project 名称] [--language ${languages}]
+     npm run review -- 文件 --report 输出.html [--round N] [--trade ${trades}] [--language en+zh]
+     npm run review -- 文件 [--csv 文件夹] [--json 输出.json]
      npm run review -- --schema
-读取日志包（.pairlog）并打印项目评审。`,
+读取日志包（.pairlog），打印项目评审，或写成报告、数据文件。`,
   cannotRead: (file, why) => `${file}:${why}`,
   unpack: {
     damaged: '文件已损坏，无法解包。请重新索取。',
@@ -1159,6 +1162,9 @@ export const terminal: TerminalWords = {
         ? '日志包中没有项目。'
         : `日志包中有多个项目，请用 --project 选择：${names.join('、')}`
       : `没有项目“${name}”。现有：${names.join('、') || '无'}`,
+  wrote: (file) => `已写入：${file}`,
+  noRound: (order, rounds) =>
+    order === undefined ? '项目还没有轮次。' : `没有第 ${order} 轮。现有：${rounds.join('、')}。`,
   evidence: (pairs, testers, runs, km) =>
     `${pairs} 双，${testers} 名试穿员，${runs} 次跑步，${km} km`,
   brief: (km) => `任务书要求每双 ${km} km。`,
