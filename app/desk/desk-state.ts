@@ -62,6 +62,9 @@ export const useWork = <T>(
   return answer && fits ? answer.value : null;
 };
 
+/** The worker's answer to something that is asked only when a person wants it. */
+export const askWork = <T>(ask: (work: Remote<DeskWork>) => Promise<T>): Promise<T> => ask(work());
+
 /** The review of a project as of now; `review` is null where it is not in the records. */
 export const useReview = (records: DeskRecords, project: RecordId) =>
   useWork(

@@ -9,9 +9,11 @@ import { Bench } from './bench/bench.tsx';
 import { Comfort } from './comfort.tsx';
 import { Complaints } from './complaints/complaints.tsx';
 import { useDeskRecords, useReview, workTrouble } from './desk-state.ts';
+import { FindingsBoard } from './findings/findings.tsx';
 import { Group } from './group.tsx';
 import { Pairs } from './pairs.tsx';
 import { ProjectForm } from './project-form.tsx';
+import { ReportPage } from './report/report-page.tsx';
 import { Rounds } from './rounds.tsx';
 import { Testers } from './testers.tsx';
 import { Verdict } from './verdict.tsx';
@@ -26,6 +28,8 @@ const tabs = {
   comfort: Comfort,
   bench: Bench,
   verdict: Verdict,
+  findings: FindingsBoard,
+  report: ReportPage,
   rounds: Rounds,
   testers: Testers,
 } as const;

@@ -1,21 +1,8 @@
 /** How comfortable the round is, and against the round before: scores with interval and sample. */
 import { comfortAttributeIds } from '../../core/foot/index.ts';
-import type { Interval } from '../../core/statistics/index.ts';
-import { signed } from '../words/figures.ts';
+import { comfortChangeInWords, scoreInWords } from '../words/say-comfort.ts';
 import type { PartProps } from './document.tsx';
-import { Lines, Say, type Spoken } from './spoken.tsx';
-
-const whole = (value: number, { speaker }: Spoken): string => speaker.number(value, 0);
-
-const signedWhole = (value: number, spoken: Spoken): string =>
-  signed(value, (size) => whole(size, spoken));
-
-const between = (
-  interval: Interval | null,
-  write: (value: number, spoken: Spoken) => string,
-  spoken: Spoken,
-): string =>
-  interval === null ? '' : ` (${write(interval.lower, spoken)} … ${write(interval.upper, spoken)})`;
+import { Lines, Say } from './spoken.tsx';
 
 export const ComfortPart = ({ report, languages }: PartProps) => {
   const { round, before, preferences } = report;
@@ -62,22 +49,15 @@ export const ComfortPart = ({ report, languages }: PartProps) => {
                     </th>
                     <td>
                       {wear && (
-                        <Say
-                          in={languages}
-                          of={(spoken) =>
-                            `${whole(wear.mean, spoken)}${between(wear.interval, whole, spoken)}; ${spoken.speaker.desk.comfort.of(wear.n, wear.runs)}`
-                          }
-                        />
+                        <Say in={languages} of={({ speaker }) => scoreInWords(wear, speaker)} />
                       )}
                     </td>
                     {before && (
                       <td>
                         <Say
                           in={languages}
-                          of={(spoken) =>
-                            change
-                              ? `${signedWhole(change.difference, spoken)}${between(change.interval, signedWhole, spoken)}: ${spoken.speaker.glossary.comfortChanges[change.word]}`
-                              : spoken.words.noEarlier
+                          of={({ words, speaker }) =>
+                            change ? comfortChangeInWords(change, speaker) : words.noEarlier
                           }
                         />
                       </td>

@@ -16,10 +16,12 @@ import {
 import {
   feetAnswers,
   feltCushioning,
+  findingsOf,
   lookAtWear,
   lookCloser,
   openProject,
   recurring,
+  reportRound,
   reviewProject,
   summarise,
   verdictOf,
@@ -31,11 +33,13 @@ import {
   type ProjectLog,
   type Review,
   type ReviewSummary,
+  type RoundReport,
   type Verdict,
   type WearLook,
   type WearPlace,
   type WearPlaceSize,
 } from '../../../core/review/index.ts';
+import { csvOf, jsonOf, tablesOf } from '../../report/tables.ts';
 
 /** Every readable record but the runs, which are many and asked for in other ways. */
 export type DeskRecords = Omit<Records, 'run' | 'leftOut'>;
@@ -86,6 +90,13 @@ export interface DeskWork {
     wanted: Wanted,
     most: number,
   ): { readonly runs: readonly RunBehind[]; readonly all: number };
+  /** What stands in the report of a round; null where there is no such round. */
+  report(project: RecordId, round: RecordId): RoundReport | null;
+  /** The figures of the whole project as files: tables by their name, and JSON. */
+  figures(project: RecordId): {
+    readonly tables: Readonly<Record<string, string>>;
+    readonly json: string;
+  };
   /** When, where and with whom the recurring complaints of a round come. */
   closerLooks(project: RecordId, round: RecordId): readonly CloserLook[];
 }
@@ -185,6 +196,19 @@ export const deskWork = (
             distanceM,
             complaints,
           })),
+      };
+    },
+    report(project, round) {
+      const { log, review } = get(project);
+      return reportRound(log, review, round);
+    },
+    figures(project) {
+      const { log, review } = get(project);
+      const reports = review.rounds.flatMap(({ id }) => reportRound(log, review, id) ?? []);
+      const written = { review, reports, findings: findingsOf(log) };
+      return {
+        tables: Object.fromEntries(tablesOf(written).map((table) => [table.name, csvOf(table)])),
+        json: jsonOf(written),
       };
     },
     closerLooks(project, round) {
