@@ -33,9 +33,9 @@ export const Group = ({ records }: { records: DeskRecords }) => {
     await (await store.hub())?.revoke(device);
     await readDevices();
   };
-  const inviteLead = async () => {
-    const made = await (await store.hub())?.invite('lead');
-    if (made?.ok) setInvite({ ...made.value, who: terms().roles.lead });
+  const inviteAs = async (role: 'lead' | 'specialist') => {
+    const made = await (await store.hub())?.invite(role);
+    if (made?.ok) setInvite({ ...made.value, who: terms().roles[role] });
   };
   const codes = new Map(records.tester.map(({ body, revision }) => [revision.id, body.code]));
   return (
@@ -85,7 +85,10 @@ export const Group = ({ records }: { records: DeskRecords }) => {
             </table>
           </div>
           {invite && <InviteCard {...invite} />}
-          <Button onClick={() => void inviteLead()}>{words.inviteLead}</Button>
+          <div class="row">
+            <Button onClick={() => void inviteAs('lead')}>{words.inviteLead}</Button>
+            <Button onClick={() => void inviteAs('specialist')}>{words.inviteSpecialist}</Button>
+          </div>
         </>
       ) : (
         <p>{words.noHub}</p>

@@ -6,14 +6,11 @@ import { millimetres, parseDecimal } from '../../../core/units/index.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { formatNumber } from '../../parts/format.ts';
 import { d, terms } from '../../words/index.ts';
-import { saveRecord, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
+import { saveRecord, SelectField, SmallForm, TextField } from '../form-parts.tsx';
 import type { FindingProps } from './finding-card.tsx';
 
-export const EditForm = (props: FindingProps) => (
-  <Unfold label={d().report.board.edit}>{(close) => <Fields {...props} close={close} />}</Unfold>
-);
-
-const Fields = (props: FindingProps & { readonly close: () => void }) => {
+/** @param props.close what to do once it is saved */
+export const EditForm = (props: FindingProps & { readonly close: () => void }) => {
   const { review, finding, close } = props;
   const { body, revision } = finding;
   const words = d().finding;

@@ -12,7 +12,7 @@ import { speakerOf } from '../speaker.ts';
 import { EditForm } from './edit-form.tsx';
 import type { FindingRecord } from './findings.tsx';
 import { FindingHistory } from './history.tsx';
-import { OutcomeForm } from './outcome-form.tsx';
+import { laterRounds, OutcomeForm } from './outcome-form.tsx';
 
 export interface FindingProps extends TabProps {
   readonly finding: FindingRecord;
@@ -39,24 +39,28 @@ const Written = ({ lines }: { lines: readonly string[] }) => (
   </ul>
 );
 
+type Panel = 'edit' | 'outcome' | 'history';
+
 export const FindingCard = (props: FindingProps) => {
-  const { finding } = props;
+  const { finding, review } = props;
   const { body } = finding;
   const words = d().report;
-  const [history, setHistory] = useState(false);
+  const [open, setOpen] = useState<Panel | null>(null);
   const speaker = speakerOf(props);
   const said = findingInWords(body, speaker, speaker.round, formatDate);
+  const later = laterRounds(review, body);
+  const panels: readonly { readonly id: Panel; readonly label: string }[] = [
+    { id: 'edit', label: words.board.edit },
+    ...(later.length > 0 ? [{ id: 'outcome' as const, label: words.board.writeOutcome }] : []),
+    { id: 'history', label: words.board.history },
+  ];
+  const close = () => setOpen(null);
   return (
     <article class="sheet">
       <h3>{body.title}</h3>
+      {said.about !== null && <p>{said.about}</p>}
       <p>
-        {[
-          said.about,
-          said.part,
-          said.urgency,
-          words.shownBy(speaker.round(body.round)),
-          said.carriedBy,
-        ]
+        {[said.part, said.urgency, words.shownBy(speaker.round(body.round)), said.carriedBy]
           .filter(Boolean)
           .join(' ')}
       </p>
@@ -65,16 +69,20 @@ export const FindingCard = (props: FindingProps) => {
           <strong>{said.wanted}</strong>
         </p>
       )}
-      <details>
-        <summary class="button button-quiet">
-          {[said.frozen ?? words.noEvidence, said.source].filter(Boolean).join(', ')}
-        </summary>
-        {said.counted.length > 0 && <Written lines={said.counted} />}
-        {said.counted.length > 0 && said.written.length > 0 && (
-          <p class="soft small">{words.asWritten}</p>
-        )}
-        {said.written.length > 0 && <Written lines={said.written} />}
-      </details>
+      {said.frozen === null ? (
+        <p class="soft">{[words.noEvidence, said.source].filter(Boolean).join(' ')}</p>
+      ) : (
+        <details>
+          <summary class="button button-quiet">
+            {[said.frozen, said.source].filter(Boolean).join(', ')}
+          </summary>
+          {said.counted.length > 0 && <Written lines={said.counted} />}
+          {said.counted.length > 0 && said.written.length > 0 && (
+            <p class="soft small">{words.asWritten}</p>
+          )}
+          {said.written.length > 0 && <Written lines={said.written} />}
+        </details>
+      )}
       {said.outcome && (
         <div>
           <p>
@@ -84,28 +92,29 @@ export const FindingCard = (props: FindingProps) => {
         </div>
       )}
       <PhotoRow photos={body.photos ?? []} label={body.title} />
-      <div class="stack no-print">
-        <EditForm {...props} />
-        <OutcomeForm {...props} />
-        <div class="row">
+      <div class="row no-print">
+        {panels.map(({ id, label }) => (
           <Button
+            key={id}
             kind="quiet"
-            aria-expanded={history}
-            aria-label={`${words.board.history}: ${body.title}`}
-            onClick={() => setHistory(!history)}
+            aria-expanded={open === id}
+            aria-label={`${label}: ${body.title}`}
+            onClick={() => setOpen(open === id ? null : id)}
           >
-            {words.board.history}
+            {label}
           </Button>
-          <Button
-            kind="quiet"
-            aria-label={`${words.board.erase}: ${body.title}`}
-            onClick={() => void erase(finding)}
-          >
-            {words.board.erase}
-          </Button>
-        </div>
-        {history && <FindingHistory {...props} />}
+        ))}
+        <Button
+          kind="quiet"
+          aria-label={`${words.board.erase}: ${body.title}`}
+          onClick={() => void erase(finding)}
+        >
+          {words.board.erase}
+        </Button>
       </div>
+      {open === 'edit' && <EditForm {...props} close={close} />}
+      {open === 'outcome' && <OutcomeForm {...props} later={later} close={close} />}
+      {open === 'history' && <FindingHistory {...props} />}
     </article>
   );
 };

@@ -12,7 +12,7 @@ import { toInstant } from '../../parts/instant.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { d, t, terms } from '../../words/index.ts';
 import { comfortChangeInWords, scoreInWords } from '../../words/say-comfort.ts';
-import { placeTitle, siteLines, wearLines } from '../../words/say-wear.ts';
+import { placeTitle, wearOutlook } from '../../words/say-wear.ts';
 import { useWork, type TabProps } from '../desk-state.ts';
 import { saveRecord, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
 import { speakerOf } from '../speaker.ts';
@@ -85,10 +85,7 @@ const useChoosable = (
         looks.map((look) => ({
           key: `${look.kind} ${look.site}`,
           title: placeTitle(look, speaker),
-          lines: [
-            ...wearLines(look, review.project.brief.distanceM, speaker),
-            ...siteLines(look, speaker),
-          ],
+          lines: wearOutlook(look, review.project.brief.distanceM, speaker),
           part: partOf[placeOf(look).measure],
           place: placeOf(look),
         }))

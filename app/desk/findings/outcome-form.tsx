@@ -1,9 +1,14 @@
 /** What came of a finding's change is written down, frozen with the date of the data. */
 import { useState } from 'preact/hooks';
-import { changeVerdicts, type ChangeVerdict, type RecordId } from '../../../core/records/index.ts';
+import {
+  changeVerdicts,
+  type ChangeVerdict,
+  type Finding,
+  type RecordId,
+} from '../../../core/records/index.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { d } from '../../words/index.ts';
-import { saveRecord, SelectField, SmallForm, Unfold } from '../form-parts.tsx';
+import { saveRecord, SelectField, SmallForm } from '../form-parts.tsx';
 import type { FindingProps } from './finding-card.tsx';
 import { LinesField, linesOf } from './lines-field.tsx';
 
@@ -14,22 +19,20 @@ export interface ProposedOutcome {
   readonly lines: readonly string[];
 }
 
-/** @param props.proposed what the form begins with, where something was compared */
-export const OutcomeForm = (props: FindingProps & { readonly proposed?: ProposedOutcome }) => {
-  const { review, finding } = props;
-  const shownBy = review.rounds.find(({ id }) => id === finding.body.round);
-  const later = review.rounds.filter(({ order }) => order > (shownBy?.order ?? 0));
-  if (later.length === 0) return null;
-  return (
-    <Unfold label={d().report.board.writeOutcome}>
-      {(close) => <Fields {...props} later={later} close={close} />}
-    </Unfold>
-  );
+/** The rounds that can show what came of a finding. */
+export const laterRounds = ({ rounds }: FindingProps['review'], finding: Finding) => {
+  const shownBy = rounds.find(({ id }) => id === finding.round);
+  return rounds.filter(({ order }) => order > (shownBy?.order ?? 0));
 };
 
-const Fields = (
-  props: Parameters<typeof OutcomeForm>[0] & {
-    readonly later: FindingProps['review']['rounds'];
+/**
+ * @param props.proposed what the form begins with, where something was compared
+ * @param props.later the rounds to choose from
+ */
+export const OutcomeForm = (
+  props: FindingProps & {
+    readonly proposed?: ProposedOutcome;
+    readonly later: ReturnType<typeof laterRounds>;
     readonly close: () => void;
   },
 ) => {
