@@ -16,18 +16,19 @@ export interface ReadReport {
   readonly styles: string;
 }
 
+const STYLES = /<style[^>]*>([^]*?)<\/style>/gi;
+
 /** @returns null where the file holds no report */
 export const readReport = (html: string): ReadReport | null => {
+  // The styles go aside first: even a page that is never shown may not hold any under the app's own rules.
+  const styles = [...html.matchAll(STYLES)].map(([, css = '']) => css).join('\n');
   // A parsed document is not shown: nothing in it is loaded or run.
-  const page = new DOMParser().parseFromString(html, 'text/html');
+  const page = new DOMParser().parseFromString(html.replace(STYLES, ''), 'text/html');
   const article = page.querySelector('article.report');
   if (!article) return null;
   for (const element of article.querySelectorAll(ACTIVE)) element.remove();
   for (const element of [article, ...article.querySelectorAll('*')])
     for (const attribute of [...element.attributes])
       if (isActive(attribute)) element.removeAttribute(attribute.name);
-  const styles = [...page.querySelectorAll('head style')]
-    .map(({ textContent }) => textContent ?? '')
-    .join('\n');
   return { article, styles };
 };

@@ -2,8 +2,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { partIds, tradeOf, trades, type Trade } from '../../core/foot/index.ts';
 import type { RecordOf, Sha256 } from '../../core/records/index.ts';
-import { LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
-import { Choice } from '../parts/controls/controls.tsx';
+import { Choice, LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
 import { formatDate, formatDateTime, formatDistance, formatNumber } from '../parts/format.ts';
 import { PhotoRow } from '../parts/photos/photo-view.tsx';
 import { session, store, useRecords } from '../parts/state.ts';
@@ -48,7 +47,7 @@ const FindingCard = ({ body, project }: { body: RecordOf<'finding'>['body']; pro
       )}
       <div>
         <p class="soft small">
-          {[said.frozen ?? words.noEvidence, said.source].filter(Boolean).join(', ')}
+          {[said.frozen ?? words.noEvidence, said.source].filter(Boolean).join(' · ')}
         </p>
         {lines(said.counted)}
         {said.counted.length > 0 && said.written.length > 0 && (
@@ -162,7 +161,11 @@ export const Reader = () => {
           const own = shown.filter(({ body }) => body.part === part);
           return own.length === 0 ? null : (
             <section class="stack" key={part}>
-              <h3>{`${terms().parts[part].name} (${terms().trades[tradeOf[part]]})`}</h3>
+              <h3>
+                {[...new Set([terms().parts[part].name, terms().trades[tradeOf[part]]])].join(
+                  ' · ',
+                )}
+              </h3>
               {own.map(({ body, revision }) => (
                 <FindingCard key={revision.id} body={body} project={nameOf(body.project)} />
               ))}

@@ -219,7 +219,7 @@ const Sheet = (props: DocumentProps & { readonly trade: Trade }) => {
               report.round.size.runs,
               speaker.distance(report.round.size.distanceM),
             ),
-            `${verdictTitle(report.verdict, speaker)}.`,
+            verdictTitle(report.verdict, speaker),
           ]}
         />
       </section>

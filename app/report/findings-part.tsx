@@ -94,7 +94,7 @@ const OneFinding = (props: FindingsProps & { readonly finding: ReportedFinding }
               of(({ source }) => source)(spoken),
             ]
               .filter((one) => one !== '')
-              .join(', ')
+              .join(' · ')
           }
         />
       </p>

@@ -34,7 +34,7 @@ const countedOf = ({ evidence }: Finding, { desk, glossary }: Speaker): SaidFind
     counts.word satisfies EvidenceWord | string
   ];
   return [
-    ...(word ? [`${word.name}.`] : []),
+    ...(word ? [word.name] : []),
     desk.report.frozenTesters(counts.testersTwice, counts.testersOnce, counts.askedTesters),
     desk.report.frozenRuns(counts.runs, counts.askedRuns),
     desk.proof.feet(counts.left, counts.right),

@@ -70,11 +70,11 @@ export const FindingCard = (props: FindingProps) => {
         </p>
       )}
       {said.frozen === null ? (
-        <p class="soft">{[words.noEvidence, said.source].filter(Boolean).join(' ')}</p>
+        <p class="soft">{[words.noEvidence, said.source].filter(Boolean).join(' · ')}</p>
       ) : (
         <details>
           <summary class="button button-quiet">
-            {[said.frozen, said.source].filter(Boolean).join(', ')}
+            {[said.frozen, said.source].filter(Boolean).join(' · ')}
           </summary>
           {said.counted.length > 0 && <Written lines={said.counted} />}
           {said.counted.length > 0 && said.written.length > 0 && (
