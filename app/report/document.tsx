@@ -23,7 +23,7 @@ export interface DocumentProps {
 }
 
 /** The same without the languages and the trade: what every section gets. */
-export interface PartProps extends Pick<DocumentProps, 'report' | 'languages'> {}
+export type PartProps = Pick<DocumentProps, 'report' | 'languages'>;
 
 export const isTrade = (text: string | null | undefined): text is Trade =>
   (trades as readonly (string | null | undefined)[]).includes(text);

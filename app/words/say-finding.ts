@@ -1,7 +1,6 @@
 /** What does a finding ask for, and on what evidence, in a reader's language? The same for board, report and specialist. */
 import { tradeOf } from '../../core/foot/index.ts';
 import type { Finding, RecordId } from '../../core/records/index.ts';
-import type { EvidenceWord } from '../../core/complaints/index.ts';
 import { cellTitle, type Speaker } from './say-complaint.ts';
 
 export interface SaidFinding {
@@ -30,9 +29,8 @@ const wantedOf = ({ wanted, wantedMm }: Finding, { number }: Speaker): string =>
 const countedOf = ({ evidence }: Finding, { desk, glossary }: Speaker): SaidFinding['counted'] => {
   const counts = evidence?.complaint;
   if (!counts) return [];
-  const word = (glossary.evidence as Partial<Record<string, { readonly name: string }>>)[
-    counts.word satisfies EvidenceWord | string
-  ];
+  const names: Readonly<Partial<Record<string, { readonly name: string }>>> = glossary.evidence;
+  const word = names[counts.word];
   return [
     ...(word ? [word.name] : []),
     desk.report.frozenTesters(counts.testersTwice, counts.testersOnce, counts.askedTesters),

@@ -25,6 +25,9 @@ const fieldName = (field: ToldField): string => {
   }[field];
 };
 
+const plain = (value: unknown): string =>
+  typeof value === 'string' ? value : (JSON.stringify(value) ?? '');
+
 /** A value of a field as a person reads it; what a newer app wrote there is shown as it is. */
 const inWords = (field: ToldField, value: unknown, round: (id: RecordId) => string): string => {
   if (value === undefined || value === '') return d().report.board.nothing;
@@ -32,11 +35,11 @@ const inWords = (field: ToldField, value: unknown, round: (id: RecordId) => stri
   const of = value as NonNullable<Finding[ToldField]>;
   switch (field) {
     case 'part':
-      return terms().parts[of as Finding['part']]?.name ?? String(value);
+      return terms().parts[of as Finding['part']]?.name ?? plain(value);
     case 'priority':
-      return finding.priorities[of as Finding['priority']] ?? String(value);
+      return finding.priorities[of as Finding['priority']] ?? plain(value);
     case 'state':
-      return finding.states[of as Finding['state']] ?? String(value);
+      return finding.states[of as Finding['state']] ?? plain(value);
     case 'carriedBy':
       return round(of as RecordId);
     case 'wantedMm':
@@ -49,7 +52,7 @@ const inWords = (field: ToldField, value: unknown, round: (id: RecordId) => stri
       return report.outcomes[(of as NonNullable<Finding['outcome']>).verdict] ?? '?';
     case 'title':
     case 'wanted':
-      return String(value);
+      return plain(value);
   }
 };
 
