@@ -12,6 +12,7 @@ import {
   type Sha256,
 } from '../core/records/index.ts';
 import { celsius, kilograms, metres, millimetres, seconds } from '../core/units/index.ts';
+import { writeFindings } from './findings.ts';
 import { seededDice, type Dice } from './random.ts';
 import {
   blueprint,
@@ -414,6 +415,8 @@ export const buildDemo = (seed = SEED): DemoFiles => {
     tester.writer.erase(doubled, mistyped + 56 * MINUTE);
     lead.write('lab-booking', { project, at: instant(end), rig: 'R1', hours: 4 }, end);
   }
+
+  writeFindings(lead, project, roundIds, codes[PAIRS_PER_ROUND + 5] as string, instant);
 
   const late = testers[LATE_TESTER] as TesterPlan;
   const lastWeek = FIRST_DAY + 63 * DAY_MS;
