@@ -20,6 +20,10 @@ export const ReportScreen = ({ id }: { id: string }) => {
   );
 };
 
+/** A title as a name that every system takes for a file. */
+const nameOf = (title: string): string =>
+  `${title.replace(/[^\p{L}\p{N}+]+/gu, '-').slice(0, 80)}.html`;
+
 type Found = { readonly bytes: Uint8Array } | 'missing' | null;
 
 const Opened = ({ body }: { body: RecordOf<'report'>['body'] }) => {
@@ -42,9 +46,7 @@ const Opened = ({ body }: { body: RecordOf<'report'>['body'] }) => {
   return (
     <>
       <div class="row">
-        <Button onClick={() => void sendFile(`${body.title.slice(0, 80)}.html`, found.bytes)}>
-          {words.save}
-        </Button>
+        <Button onClick={() => void sendFile(nameOf(body.title), found.bytes)}>{words.save}</Button>
       </div>
       <Shown bytes={found.bytes} />
     </>

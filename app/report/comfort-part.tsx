@@ -2,7 +2,7 @@
 import { comfortAttributeIds } from '../../core/foot/index.ts';
 import { comfortChangeInWords, scoreInWords } from '../words/say-comfort.ts';
 import type { PartProps } from './document.tsx';
-import { Lines, Say } from './spoken.tsx';
+import { joined, Lines, Say } from './spoken.tsx';
 
 export const ComfortPart = ({ report, languages }: PartProps) => {
   const { round, before, preferences } = report;
@@ -19,7 +19,12 @@ export const ComfortPart = ({ report, languages }: PartProps) => {
           <Say in={languages} of={({ words }) => words.nobodyScored} />
         </p>
       ) : (
-        <div class="table-wrap" tabIndex={0} role="region">
+        <div
+          class="table-wrap"
+          tabIndex={0}
+          role="region"
+          aria-label={joined(languages, ({ words }) => words.sections.comfort)}
+        >
           <table>
             <thead>
               <tr>

@@ -187,7 +187,12 @@ export const ComplaintsPart = (props: PartProps) => {
 
 /** What was reported and is not proven: named, so that silence and weak signs stay apart. */
 const Others = ({ report, languages }: PartProps) => (
-  <div class="table-wrap" tabIndex={0} role="region">
+  <div
+    class="table-wrap"
+    tabIndex={0}
+    role="region"
+    aria-label={joined(languages, ({ words }) => words.sections.recurring)}
+  >
     <table>
       <thead>
         <tr>

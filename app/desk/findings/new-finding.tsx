@@ -105,7 +105,8 @@ const useChoosable = (
           };
         });
     case 'comfort': {
-      const own = review.rounds.find(({ id }) => id === round);
+      const at = review.rounds.findIndex(({ id }) => id === round);
+      const [before, own] = [review.rounds[at - 1], review.rounds[at]];
       return (own?.comfort ?? []).flatMap(({ attribute, wear }) => {
         if (!wear) return [];
         const title = terms().attributes[attribute].name;
@@ -117,7 +118,9 @@ const useChoosable = (
             lines: [
               `${title}: ${scoreInWords(wear, speaker)}.`,
               ...(change
-                ? [`${d().comfort.change}: ${comfortChangeInWords(change, speaker)}.`]
+                ? [
+                    `${d().comfort.changes(before?.name ?? '', own?.name ?? '')}: ${comfortChangeInWords(change, speaker)}.`,
+                  ]
                 : []),
             ],
             part: attribute.includes('cushioning') ? ('midsole-foam' as const) : ('last' as const),

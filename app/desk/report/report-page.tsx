@@ -248,6 +248,19 @@ const Actions = (
   );
 };
 
+/** The report leaves the specialists' list, and can be brought back. */
+const erase = async (id: RecordId) => {
+  const erased = await store.erase(id);
+  showToast(
+    erased.ok
+      ? {
+          text: d().report.board.erased,
+          action: { label: t().undo, run: () => void store.restore(id) },
+        }
+      : { text: d().trouble },
+  );
+};
+
 /** What the specialists have of this round already. */
 const Sent = ({ records, round }: TabProps & { readonly round: RecordId }) => {
   const words = d().report.page;
@@ -262,7 +275,16 @@ const Sent = ({ records, round }: TabProps & { readonly round: RecordId }) => {
       ) : (
         <ul>
           {own.map(({ body, revision }) => (
-            <li key={revision.id}>{`${formatDateTime(body.at)}: ${body.title}`}</li>
+            <li key={revision.id}>
+              {`${formatDateTime(body.at)}: ${body.title} `}
+              <Button
+                kind="quiet"
+                aria-label={`${d().report.board.erase}: ${body.title}, ${formatDateTime(body.at)}`}
+                onClick={() => void erase(revision.id)}
+              >
+                {d().report.board.erase}
+              </Button>
+            </li>
           ))}
         </ul>
       )}
