@@ -1,7 +1,7 @@
 /** How comfortable the round is, and against the round before: scores with interval and sample. */
 import { comfortAttributeIds } from '../../core/foot/index.ts';
 import { comfortChangeInWords, scoreInWords } from '../words/say-comfort.ts';
-import type { PartProps } from './document.tsx';
+import type { PartProps } from './document-props.ts';
 import { joined, Lines, Say } from './spoken.tsx';
 
 export const ComfortPart = ({ report, languages }: PartProps) => {

@@ -8,7 +8,7 @@ import { hatchId, Hatching } from '../parts/foot-map/hatching.tsx';
 import { heatOfZones } from '../parts/foot-map/heat.ts';
 import { percentOf } from '../words/figures.ts';
 import { cellLines, cellTitle, lookLines, suspectLine } from '../words/say-complaint.ts';
-import type { PartProps } from './document.tsx';
+import type { PartProps } from './document-props.ts';
 import { joined, Lines, Say, type Languages } from './spoken.tsx';
 
 /** One view of both feet; nobody asked is drawn otherwise than nobody reported. */

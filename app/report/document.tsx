@@ -8,22 +8,11 @@ import { setPercentOf } from '../words/figures.ts';
 import { verdictTitle } from '../words/say-wear.ts';
 import { ComfortPart } from './comfort-part.tsx';
 import { ComplaintsPart, MapsPart } from './complaints-part.tsx';
+import type { DocumentProps, PartProps } from './document-props.ts';
 import { Findings } from './findings-part.tsx';
 import { MethodsPart } from './methods-part.tsx';
-import { joined, Lines, Say, type Languages } from './spoken.tsx';
+import { joined, Lines, Say } from './spoken.tsx';
 import { DeviationsPart, VerdictPart, WearPart } from './wear-part.tsx';
-
-export interface DocumentProps {
-  readonly report: RoundReport;
-  readonly languages: Languages;
-  /** For whom: one trade, or everybody. */
-  readonly trade: Trade | null;
-  /** Address of each photo by its SHA-256; one that is missing is said to be. */
-  readonly photos: ReadonlyMap<string, string>;
-}
-
-/** The same without the languages and the trade: what every section gets. */
-export type PartProps = Pick<DocumentProps, 'report' | 'languages'>;
 
 export const isTrade = (text: string | null | undefined): text is Trade =>
   (trades as readonly (string | null | undefined)[]).includes(text);

@@ -1,6 +1,7 @@
 /** The report as one file that stands alone: no network, no script, styles and drawings and photos inside. */
 import { renderToStaticMarkup } from 'preact-render-to-string';
-import { documentTitle, ReportDocument, type DocumentProps } from './document.tsx';
+import type { DocumentProps } from './document-props.ts';
+import { documentTitle, ReportDocument } from './document.tsx';
 
 /** Without its comments, and so that nothing in it ends the element that it stands in. */
 const plain = (styles: string): string =>

@@ -3,7 +3,7 @@ import { zones } from '../../core/foot/index.ts';
 import { isAt, type ReportedFinding } from '../../core/review/index.ts';
 import { findingInWords, type SaidFinding } from '../words/say-finding.ts';
 import { MapTitle, ReportLegend, ReportMap } from './complaints-part.tsx';
-import type { DocumentProps } from './document.tsx';
+import type { DocumentProps } from './document-props.ts';
 import { Lines, Say, type Spoken } from './spoken.tsx';
 import { Curve } from './wear-part.tsx';
 

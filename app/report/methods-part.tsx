@@ -1,7 +1,7 @@
 /** How the figures were made, and what they do not say. */
 import { tradeOf } from '../../core/foot/index.ts';
 import { setPercentOf } from '../words/figures.ts';
-import type { DocumentProps } from './document.tsx';
+import type { DocumentProps } from './document-props.ts';
 import { Lines, Say } from './spoken.tsx';
 
 export const MethodsPart = ({ report, languages, trade }: DocumentProps) => {

@@ -13,7 +13,7 @@ import {
   verdictTitle,
   wearLines,
 } from '../words/say-wear.ts';
-import type { PartProps } from './document.tsx';
+import type { PartProps } from './document-props.ts';
 import { joined, Lines, Say, type Languages, type Spoken } from './spoken.tsx';
 
 /** Every item of the verdict with its evidence, and what would settle what is open. */

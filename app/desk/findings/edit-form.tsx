@@ -7,7 +7,7 @@ import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { formatNumber } from '../../parts/format.ts';
 import { d, terms } from '../../words/index.ts';
 import { saveRecord, SelectField, SmallForm, TextField } from '../form-parts.tsx';
-import type { FindingProps } from './finding-card.tsx';
+import type { FindingProps } from './finding-props.ts';
 
 /** @param props.close what to do once it is saved */
 export const EditForm = (props: FindingProps & { readonly close: () => void }) => {

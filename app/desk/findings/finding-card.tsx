@@ -7,18 +7,13 @@ import { PhotoRow } from '../../parts/photos/photo-view.tsx';
 import { store } from '../../parts/state.ts';
 import { d, t } from '../../words/index.ts';
 import { findingInWords } from '../../words/say-finding.ts';
-import type { TabProps } from '../desk-state.ts';
 import { speakerOf } from '../speaker.ts';
 import { EditForm } from './edit-form.tsx';
-import type { FindingRecord } from './findings.tsx';
+import type { FindingProps } from './finding-props.ts';
 import { FindingHistory } from './history.tsx';
 import { laterRounds, OutcomeForm } from './outcome-form.tsx';
 
-export interface FindingProps extends TabProps {
-  readonly finding: FindingRecord;
-}
-
-const erase = async (finding: FindingRecord) => {
+const erase = async (finding: FindingProps['finding']) => {
   const { id } = finding.revision;
   const erased = await store.erase(id);
   showToast(

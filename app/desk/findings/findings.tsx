@@ -1,12 +1,7 @@
 /** The board of findings: by part or by trade, as far as round, trade, state and priority are chosen. */
 import { useState } from 'preact/hooks';
 import { partIds, tradeOf, trades, type Trade } from '../../../core/foot/index.ts';
-import {
-  findingStates,
-  type Finding,
-  type RecordId,
-  type RecordOf,
-} from '../../../core/records/index.ts';
+import { findingStates, type Finding, type RecordId } from '../../../core/records/index.ts';
 import { byUrgency } from '../../../core/review/index.ts';
 import { Choice, LinkButton } from '../../parts/controls/controls.tsx';
 import { d, terms } from '../../words/index.ts';
@@ -15,8 +10,6 @@ import { SelectField } from '../form-parts.tsx';
 import { Some } from '../some.tsx';
 import { FindingCard } from './finding-card.tsx';
 import { NewFinding } from './new-finding.tsx';
-
-export type FindingRecord = RecordOf<'finding'>;
 
 const priorities = ['high', 'medium', 'low'] as const;
 

@@ -5,7 +5,7 @@ import { formatDate, formatDateTime, formatNumber } from '../../parts/format.ts'
 import { session, useStored } from '../../parts/state.ts';
 import { d, terms } from '../../words/index.ts';
 import { speakerOf } from '../speaker.ts';
-import type { FindingProps } from './finding-card.tsx';
+import type { FindingProps } from './finding-props.ts';
 import { revisionsOf, type ToldField, type ToldRevision } from './revisions.ts';
 
 const fieldName = (field: ToldField): string => {

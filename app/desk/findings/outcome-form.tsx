@@ -9,7 +9,7 @@ import {
 import { toInstant } from '../../parts/instant.ts';
 import { d } from '../../words/index.ts';
 import { saveRecord, SelectField, SmallForm } from '../form-parts.tsx';
-import type { FindingProps } from './finding-card.tsx';
+import type { FindingProps } from './finding-props.ts';
 import { LinesField, linesOf } from './lines-field.tsx';
 
 /** What a comparison of rounds says of the change; the lead may write otherwise. */

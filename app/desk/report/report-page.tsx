@@ -12,13 +12,8 @@ import { toInstant } from '../../parts/instant.ts';
 import { sendFile } from '../../parts/send-file.ts';
 import { settings } from '../../parts/settings.ts';
 import { store } from '../../parts/state.ts';
-import {
-  documentTitle,
-  isTrade,
-  ReportDocument,
-  shownPhotos,
-  type DocumentProps,
-} from '../../report/document.tsx';
+import type { DocumentProps } from '../../report/document-props.ts';
+import { documentTitle, isTrade, ReportDocument, shownPhotos } from '../../report/document.tsx';
 import { fileName, reportFile } from '../../report/file.tsx';
 import { spokenIn, type Languages, type ReportWords } from '../../report/spoken.tsx';
 import {
