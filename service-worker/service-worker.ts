@@ -12,6 +12,7 @@ import {
 } from 'workbox-precaching';
 import { NavigationRoute, registerRoute } from 'workbox-routing';
 import { CacheFirst } from 'workbox-strategies';
+import { listenForSync } from './background-sync.ts';
 import { keepSharedFiles } from './shared-files.ts';
 
 declare const self: ServiceWorkerGlobalScope & {
@@ -44,6 +45,8 @@ registerRoute(
     plugins: [bounded],
   }),
 );
+
+listenForSync(self);
 
 // A new version waits until the person agrees to it: a half-filled form is never reloaded away.
 self.addEventListener('message', (event) => {

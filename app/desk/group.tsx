@@ -7,6 +7,7 @@ import { sendFile } from '../parts/send-file.ts';
 import { session, store, syncStatus } from '../parts/state.ts';
 import { d, t, terms } from '../words/index.ts';
 import type { HubClient } from '../store/index.ts';
+import { Audit } from './audit.tsx';
 import { InviteCard, type Invite } from './invite-card.tsx';
 import type { DeskRecords } from './worker/desk-work.ts';
 
@@ -89,6 +90,8 @@ export const Group = ({ records }: { records: DeskRecords }) => {
             <Button onClick={() => void inviteAs('lead')}>{words.inviteLead}</Button>
             <Button onClick={() => void inviteAs('specialist')}>{words.inviteSpecialist}</Button>
           </div>
+          <p class="soft small">{words.specialistHint}</p>
+          <Audit records={records} />
         </>
       ) : (
         <p>{words.noHub}</p>

@@ -9,7 +9,9 @@ import {
 import { attachmentState, takeChunk } from './store/attachments.ts';
 import { pushRevisions } from './store/feed.ts';
 import { makeGroup } from './store/members.ts';
-import type { HubDatabase } from './store/sqlite.ts';
+import type { HubDatabase } from './store/database.ts';
+
+const CHUNK_BYTES = 256 * 1024;
 
 export interface LoadedBundle {
   readonly group: RecordId;
@@ -41,7 +43,13 @@ export const loadBundle = async (
     const named = revisions.find(({ revision: { body } }) => body?.['sha256'] === sha256);
     const said = named?.revision.body?.['mediaType'];
     const mediaType = typeof said === 'string' ? said : 'application/octet-stream';
-    await takeChunk(db, group, sha256, { offset: 0, length: bytes.length, mediaType, bytes });
+    for (let offset = 0; offset < bytes.length; offset += CHUNK_BYTES)
+      await takeChunk(db, group, lead, sha256, {
+        offset,
+        length: bytes.length,
+        mediaType,
+        bytes: bytes.subarray(offset, offset + CHUNK_BYTES),
+      });
   }
   const testers = revisions
     .filter(({ revision }) => revision.kind === 'tester' && revision.body !== null)

@@ -39,7 +39,10 @@ export const mayWrite = (
       return false;
     case 'tester': {
       const { kind, author, body } = revision;
-      if (author !== member || !isKind(kind) || !kindsOfTesters.has(kind)) return false;
+      if (author !== member || !isKind(kind)) return false;
+      // What the group noted of a tester's body is the tester's to take back, and nothing else of it.
+      if (kind === 'tester') return revision.erased === true && revision.id === member;
+      if (!kindsOfTesters.has(kind)) return false;
       if (body !== null && 'tester' in body && body['tester'] !== member) return false;
       if (!held) return true;
       return held.kind === kind && (held.author === member || held.audience === member);
@@ -72,5 +75,8 @@ export const audienceOfRevision = (revision: Revision, held: HeldRecord | null):
 export const mayPull = ({ role }: Caller, scope: Scope): boolean =>
   scope === 'mine' || role === 'lead';
 
-/** What only a lead may do: invite, list and revoke the devices of others. */
+/** What only a lead may do: invite, list and revoke the devices of others, read the audit. */
 export const mayManage = ({ role }: Caller): boolean => role === 'lead';
+
+/** Who may send photos, tracks and reports. */
+export const mayAttach = ({ role }: Caller): boolean => role !== 'specialist';

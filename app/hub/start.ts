@@ -1,20 +1,27 @@
 /** Starts a hub: database, endpoints, the built app, and the invites of a first start. */
 import { randomBytes } from 'node:crypto';
-import { once } from 'node:events';
-import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
-import { createAdaptorServer } from '@hono/node-server';
 import { getConnInfo } from '@hono/node-server/conninfo';
 import { newRecordId, type RecordId, type Role, type Tiles } from '../../core/records/index.ts';
+import { Hono, type Context } from 'hono';
+import type { LogLine } from './answers.ts';
 import { createHub } from './app.ts';
+import { lanAddresses, lanCertificate } from './certificate.ts';
 import { loadBundle } from './demo.ts';
+import { listen, type Listening, type SlowClients } from './listen.ts';
+import { createMetrics, type Metrics } from './metrics.ts';
+import { addressKey } from './rate-limit.ts';
+import { scheduleBackups } from './scheduled-backups.ts';
 import { staticFiles } from './static-files.ts';
 import { addInvite, firstGroup, makeGroup, newInviteCode } from './store/members.ts';
-import { openSqlite } from './store/sqlite.ts';
+import { openDatabase, type DatabasePlace } from './store/database.ts';
+import { trustPage } from './trust-page.ts';
 
 export interface HubOptions {
-  /** Folder of the database. */
+  /** Folder of the database, and of the certificate of the local network. */
   readonly dataDir: string;
+  /** `postgres://…`: the database is there instead. */
+  readonly databaseUrl?: string;
   readonly host: string;
   /** 0 takes any free port. */
   readonly port: number;
@@ -26,7 +33,16 @@ export interface HubOptions {
   /** Asks for a new lead code although the group is already there. */
   readonly newLeadCode?: boolean;
   readonly tiles?: Tiles;
-  readonly log?: (line: Readonly<Record<string, string | number>>) => void;
+  /** https for the phones of the local network, on all of its addresses. */
+  readonly lan?: boolean;
+  /** A reverse proxy stands before the hub and says in `X-Forwarded-For` who asks. */
+  readonly behindProxy?: boolean;
+  /** Port on this machine at which a Prometheus server reads; 0 takes any. */
+  readonly metricsPort?: number;
+  /** A backup a day into this folder, each kept for so many days. */
+  readonly backups?: { readonly folder: string; readonly days: number };
+  readonly slow?: SlowClients;
+  readonly log?: (line: LogLine) => void;
 }
 
 export interface Invite {
@@ -38,6 +54,9 @@ export interface Invite {
 
 export interface RunningHub {
   readonly url: string;
+  /** Where phones of the local network get the certificate; null without `lan`. */
+  readonly trustUrl: string | null;
+  readonly metricsPort: number | null;
   readonly groupName: string;
   /** Codes made at this start. They are told nowhere else. */
   readonly invites: readonly Invite[];
@@ -45,10 +64,19 @@ export interface RunningHub {
   close(): Promise<void>;
 }
 
+/** Which database these options mean. */
+export const placeOf = ({
+  dataDir,
+  databaseUrl,
+}: Pick<HubOptions, 'dataDir' | 'databaseUrl'>): DatabasePlace =>
+  databaseUrl === undefined ? { file: join(dataDir, 'hub.sqlite') } : { url: databaseUrl };
+
 const random = (bytes: number): Uint8Array => randomBytes(bytes);
 
 export const startHub = async (options: HubOptions): Promise<RunningHub> => {
-  const db = await openSqlite(join(options.dataDir, 'hub.sqlite'));
+  const place = placeOf(options);
+  const { db } = await openDatabase(place);
+  const log = options.log ?? (() => undefined);
   const invites: Invite[] = [];
   const invite = async (
     group: RecordId,
@@ -78,36 +106,65 @@ export const startHub = async (options: HubOptions): Promise<RunningHub> => {
     await invite(known.group, 'lead', null, null);
   if (tester) await invite(known.group, 'tester', tester.id, tester.code);
 
+  const metrics = options.metricsPort === undefined ? null : createMetrics();
   const app = createHub({
     db,
     now: Date.now,
     random,
-    addressOf: (c) => getConnInfo(c).remote.address ?? 'unknown',
+    addressOf: (c) => addressKey(addressOf(c, options.behindProxy ?? false)),
     ...(options.dist !== null && { files: staticFiles(options.dist) }),
     ...(options.tiles && { tiles: options.tiles }),
-    ...(options.log && { log: options.log }),
+    ...(options.backups && { backupDays: options.backups.days }),
+    ...(metrics && { metrics }),
+    ...(options.log && { log }),
   });
-  const server = createAdaptorServer({ fetch: app.fetch });
-  // A client that dribbles its request is cut off.
-  Object.assign(server, {
-    headersTimeout: 15_000,
-    requestTimeout: 60_000,
-    keepAliveTimeout: 10_000,
-  });
-  server.listen(options.port, options.host);
-  await once(server, 'listening');
-  const { port } = server.address() as AddressInfo;
-  const host = options.host === '127.0.0.1' ? 'localhost' : options.host;
+  const addresses = options.lan ? lanAddresses() : [];
+  const certificate = options.lan
+    ? await lanCertificate(join(options.dataDir, 'certificate'), addresses, Date.now())
+    : null;
+  const host = options.lan ? '0.0.0.0' : options.host;
+  const main = await listen(app.fetch, options.port, host, certificate, options.slow);
+  const shown = addresses[0] ?? (host === '127.0.0.1' ? 'localhost' : host);
+  const url = `${certificate ? 'https' : 'http'}://${shown}:${main.port}`;
+  const others: Listening[] = [];
+  let trustUrl: string | null = null;
+  if (certificate) {
+    const port = options.port === 0 ? 0 : options.port + 1;
+    const trust = await listen(trustPage(certificate.authority, url).fetch, port, host);
+    others.push(trust);
+    trustUrl = `http://${shown}:${trust.port}`;
+  }
+  if (metrics && options.metricsPort !== undefined)
+    // On this machine only: what the hub is doing is for who runs it.
+    others.push(await listen(metricsPage(metrics).fetch, options.metricsPort, '127.0.0.1'));
+  const backups = options.backups
+    ? scheduleBackups(() => openDatabase(place), options.backups.folder, options.backups.days, log)
+    : null;
   return {
-    url: `http://${host}:${port}`,
+    url,
+    trustUrl,
+    metricsPort: metrics ? (others.at(-1)?.port ?? null) : null,
     groupName: known.name,
     invites,
     async close() {
-      const closed = once(server, 'close');
-      server.close();
-      if ('closeIdleConnections' in server) server.closeIdleConnections();
-      await closed;
+      await Promise.all([main, ...others].map((server) => server.close()));
+      await backups?.stop();
       await db.destroy();
     },
   };
+};
+
+/** Who asks: the other end of the connection, or whom the proxy in front of the hub names last. */
+const addressOf = (c: Context, behindProxy: boolean): string => {
+  const forwarded = c.req.header('x-forwarded-for')?.split(',').at(-1)?.trim();
+  if (behindProxy && forwarded !== undefined && forwarded !== '') return forwarded;
+  return getConnInfo(c).remote.address ?? 'unknown';
+};
+
+const metricsPage = (metrics: Metrics): Hono => {
+  const app = new Hono();
+  app.get('/metrics', async (c) =>
+    c.body(await metrics.text(), 200, { 'content-type': metrics.contentType }),
+  );
+  return app;
 };

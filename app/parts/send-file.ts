@@ -1,4 +1,5 @@
 /** How does a file leave this device: by the system's share sheet where there is one, else as a download. */
+import type { Store } from '../store/index.ts';
 
 /** Hands the file over; resolves when the person has shared, saved or waved it away. */
 export const sendFile = async (name: string, bytes: Uint8Array): Promise<void> => {
@@ -17,4 +18,10 @@ export const sendFile = async (name: string, bytes: Uint8Array): Promise<void> =
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+};
+
+/** Hands the member's own log out as a file. */
+export const sendOwnLog = async (from: Pick<Store, 'exportFile'>): Promise<void> => {
+  const { name, bytes } = await from.exportFile('mine');
+  await sendFile(name, bytes);
 };

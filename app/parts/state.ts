@@ -9,6 +9,7 @@ import {
   type SyncStatus,
   type Unsent,
 } from '../store/index.ts';
+import { askForBackgroundSync } from './background-sync.ts';
 import { isUnmetered } from './network.ts';
 import { settings } from './settings.ts';
 
@@ -34,10 +35,12 @@ export const followStore = async (): Promise<void> => {
   store.subscribe((change) => {
     if ('sync' in change) {
       syncStatus.value = change.sync;
+      if (change.sync.state === 'offline') void askForBackgroundSync();
       if (change.sync.state === 'revoked') void readSession();
       return;
     }
     if (change.kinds.has('session')) void readSession();
+    if (!navigator.onLine) void askForBackgroundSync();
     void readUnsent();
     const next = new Map(changed.value);
     for (const kind of change.kinds) next.set(kind, (next.get(kind) ?? 0) + 1);

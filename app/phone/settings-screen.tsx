@@ -3,16 +3,22 @@ import { useState } from 'preact/hooks';
 import { kindsOfTesters } from '../../core/records/index.ts';
 import { Button, Choice, Notice, Page } from '../parts/controls/controls.tsx';
 import { changeSettings, settings, type Settings } from '../parts/settings.ts';
+import { sendOwnLog } from '../parts/send-file.ts';
 import { session, store, useStored } from '../parts/state.ts';
+import { BACKUP_DAYS_SETTING } from '../store/index.ts';
 import { languages, nameOfLanguage, t } from '../words/index.ts';
+import { OwnDevices } from './own-devices.tsx';
 
 const set = (change: Partial<Settings>) => void changeSettings(store, change);
 
-/** Erases for good everything that this member wrote. */
+/** Erases for good everything that this member wrote, and what the group noted of them. */
 const takeBackAll = async (): Promise<boolean> => {
   const me = session.value?.member;
   for (const head of await store.heads())
-    if (head.author === me && (kindsOfTesters as ReadonlySet<string>).has(head.kind))
+    if (
+      (head.author === me && (kindsOfTesters as ReadonlySet<string>).has(head.kind)) ||
+      (head.id === me && session.value?.role === 'tester')
+    )
       if (!(await store.eraseForGood(head.id)).ok) return false;
   return true;
 };
@@ -22,6 +28,13 @@ export const SettingsScreen = () => {
   const { language, distance, temperature, sizes, theme, photos, privateM, trackTimes } =
     settings.value;
   const persisted = useStored(async () => (await navigator.storage?.persisted?.()) ?? false, []);
+  const backupDays = useStored(
+    async (from) => {
+      const days = await from.setting(BACKUP_DAYS_SETTING);
+      return typeof days === 'number' ? days : null;
+    },
+    ['session'],
+  );
   const [asked, setAsked] = useState<boolean | null>(null);
   const [takenBack, setTakenBack] = useState(false);
   return (
@@ -120,9 +133,19 @@ export const SettingsScreen = () => {
         <section class="sheet">
           <h2>{words.settings.you}</h2>
           <p>{words.settings.member(session.value.groupName)}</p>
+          {session.value.hub && <OwnDevices />}
+          <h3>{words.settings.exportMine}</h3>
+          <Button onClick={() => void sendOwnLog(store)}>{words.settings.exportMine}</Button>
           <h3>{words.settings.takeBackAll}</h3>
           <p class="soft">{words.settings.takeBackAllHint}</p>
-          {takenBack && <Notice live>{words.settings.takenBack}</Notice>}
+          {takenBack && (
+            <Notice live>
+              {words.settings.takenBack}{' '}
+              {backupDays === null
+                ? words.settings.backupsUnknown
+                : words.settings.backupsHold(backupDays)}
+            </Notice>
+          )}
           <Button
             kind="danger"
             onClick={() => {

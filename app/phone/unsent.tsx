@@ -1,15 +1,10 @@
 /** What is only on this phone, why, and both ways to get it to the group. */
 import { Button, Notice, Page } from '../parts/controls/controls.tsx';
 import { formatDateTime } from '../parts/format.ts';
-import { sendFile } from '../parts/send-file.ts';
+import { sendOwnLog } from '../parts/send-file.ts';
 import { settings } from '../parts/settings.ts';
 import { session, store, syncStatus, unsent } from '../parts/state.ts';
 import { t } from '../words/index.ts';
-
-const send = async () => {
-  const { name, bytes } = await store.exportFile('mine');
-  await sendFile(name, bytes);
-};
 
 export const UnsentScreen = () => {
   const words = t();
@@ -52,7 +47,7 @@ export const UnsentScreen = () => {
       )}
       <section class="stack">
         <p class="soft">{words.unsent.asFileHint}</p>
-        <Button onClick={() => void send()}>{words.unsent.asFile}</Button>
+        <Button onClick={() => void sendOwnLog(store)}>{words.unsent.asFile}</Button>
       </section>
       {now && now.refused.length > 0 && (
         <Notice tone="warn">

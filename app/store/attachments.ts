@@ -1,5 +1,5 @@
 /** Where are the bytes of photos and tracks, and which of them has the hub not got yet? */
-import { sha256OfBytes, type Sha256 } from '../../core/records/index.ts';
+import { sha256OfBytes, type ErrorCode, type Sha256 } from '../../core/records/index.ts';
 import type { StoreContext } from './context.ts';
 import type { HubClient } from './hub-client.ts';
 import { done, saveProblemOf, type Outcome, type SaveProblem } from './outcome.ts';
@@ -57,6 +57,9 @@ export const attachmentStore = (
   };
 };
 
+/** The hub takes none now, whatever it is: a day's quota is used up, or its disk is full. */
+const LATER: ReadonlySet<ErrorCode> = new Set(['too-many-requests', 'storage-full', 'internal']);
+
 /**
  * Sends what the hub has not got, one at a time, each from where it stopped last time.
  * @returns false where the network went away before all were sent
@@ -69,8 +72,8 @@ export const sendAttachments = async (
     const held = await withDatabase((db) => db.get('attachments', sha256));
     if (held) {
       const sent = await hub.sendAttachment(sha256, held.bytes, held.mediaType);
-      // One that the hub would not take must not keep the others from going.
-      if (!sent.ok && sent.why === 'hub-error') continue;
+      // One that the hub would not take must not keep the others from going; a hub that is full must.
+      if (!sent.ok && sent.why === 'hub-error' && !LATER.has(sent.code)) continue;
       if (!sent.ok) return false;
     }
     await withDatabase((db) => db.delete('attachmentOutbox', sha256));

@@ -25,6 +25,12 @@ export interface Meta {
   cursor: string;
   session: Session;
   token: string;
+  /** When the token was made, by this device's clock. */
+  tokenMs: number;
+  /** A token that shall take the place of the other, and that the hub may know already. */
+  nextToken: string;
+  /** What the hub said of itself when it was last asked. */
+  hubSaid: { readonly readsGzip: boolean };
   /** A join that may have reached the hub although its answer never came. */
   joining: { readonly code: string; readonly token: string };
   /** Hub's clock minus this device's, milliseconds. */

@@ -13,6 +13,7 @@ import {
   type Sha256,
   type UnpackProblem,
 } from '../../core/records/index.ts';
+import type { AttachmentStore } from './attachments.ts';
 import type { StoreContext } from './context.ts';
 import { takeRevisions } from './device-side.ts';
 import { done, type Outcome } from './outcome.ts';
@@ -49,7 +50,8 @@ export type FileProblem =
 
 export interface FileStore {
   /**
-   * The log as a file. `mine`: this member's own records and attachments; `all`: everything held here;
+   * The log as a file. `mine`: this member's own records, what the group noted of them, and all of
+   * their attachments; `all`: everything held here;
    * a tester: what sets up that tester's phone without a hub.
    */
   exportFile(
@@ -70,7 +72,11 @@ const mayReceive = (tester: RecordId, { kind, id, body, author }: Revision): boo
   );
 };
 
-export const fileStore = (context: StoreContext): FileStore => {
+/** @param fetched the bytes of an attachment of this member, from here or from the hub */
+export const fileStore = (
+  context: StoreContext,
+  fetched: AttachmentStore['attachment'],
+): FileStore => {
   const { withDatabase, now, changes } = context;
 
   const sessionOf = () =>
@@ -86,12 +92,15 @@ export const fileStore = (context: StoreContext): FileStore => {
       return [...superseded, ...heads];
     });
 
-  const attachmentsOf = async (revisions: readonly Revision[]) => {
+  /** The attachments that are here; with `everything` also those that only the hub has by now. */
+  const attachmentsOf = async (revisions: readonly Revision[], everything: boolean) => {
     const found = new Map<Sha256, Uint8Array>();
     for (const { kind, body } of revisions) {
       if (kind !== 'attachment' || typeof body?.['sha256'] !== 'string') continue;
-      const held = await withDatabase((db) => db.get('attachments', body['sha256'] as string));
-      if (held) found.set(held.sha256, new Uint8Array(held.bytes));
+      const sha256 = body['sha256'] as Sha256;
+      const held = await withDatabase((db) => db.get('attachments', sha256));
+      const bytes = held?.bytes ?? (everything ? (await fetched(sha256))?.bytes : undefined);
+      if (bytes) found.set(sha256, new Uint8Array(bytes));
     }
     return found;
   };
@@ -126,7 +135,7 @@ export const fileStore = (context: StoreContext): FileStore => {
         what === 'all'
           ? all
           : what === 'mine'
-            ? all.filter(({ author }) => author === session.member)
+            ? all.filter(({ author, id }) => author === session.member || id === session.member)
             : all.filter((revision) => mayReceive(what.tester, revision));
       const madeAt = new Date(now()).toISOString();
       const origin = {
@@ -138,7 +147,7 @@ export const fileStore = (context: StoreContext): FileStore => {
       };
       const name = `pairlog-${madeAt.slice(0, 10)}${typeof what === 'object' ? '-hand-out' : ''}.pairlog`;
       const text = writeBundle(origin, revisions);
-      return { name, bytes: packBundle(text, await attachmentsOf(revisions)) };
+      return { name, bytes: packBundle(text, await attachmentsOf(revisions, what === 'mine')) };
     },
 
     async previewFile(file) {

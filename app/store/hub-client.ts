@@ -1,6 +1,7 @@
 /** What can a device ask of its hub, and what can come of it? Every answer is checked before it is used. */
 import * as z from 'zod/mini';
 import {
+  auditAnswer,
   devicesAnswer,
   errorAnswer,
   helloAnswer,
@@ -44,6 +45,9 @@ export interface HubClient {
   invite(role: Role, tester?: RecordId): Promise<HubOutcome<z.infer<typeof inviteAnswer>>>;
   devices(): Promise<HubOutcome<z.infer<typeof devicesAnswer>>>;
   revoke(device: DeviceId): Promise<HubOutcome<unknown>>;
+  /** From its first use on, `next` takes the place of this client's token. */
+  renew(next: string): Promise<HubOutcome<unknown>>;
+  audit(): Promise<HubOutcome<z.infer<typeof auditAnswer>>>;
   sendAttachment(
     sha256: Sha256,
     bytes: ArrayBuffer,
@@ -52,14 +56,25 @@ export interface HubClient {
   attachment(sha256: Sha256): Promise<HubOutcome<{ bytes: ArrayBuffer; mediaType: string }>>;
 }
 
+/** A shorter body is not worth the packing. */
+const PACKED_FROM_CHARACTERS = 2000;
+
+const pack = (text: string): Promise<ArrayBuffer> =>
+  new Response(new Blob([text]).stream().pipeThrough(new CompressionStream('gzip'))).arrayBuffer();
+
 const PULL_LIMIT = 1000;
 const CHUNK_BYTES = 256 * 1024;
 
-/** A client of the hub at `url`. The token goes into a header and nowhere else. */
+/**
+ * A client of the hub at `url`. The token goes into a header and nowhere else.
+ * @param readsGzip whether the hub has said that it reads packed bodies
+ * @param before the token of whom this device was until now, for a join
+ */
 export const createHubClient = (
   url: string,
   token: string,
   fetchFrom: typeof fetch = fetch.bind(globalThis),
+  { readsGzip = false, before }: { readsGzip?: boolean; before?: string | undefined } = {},
 ): HubClient => {
   const request = async (path: string, init: RequestInit = {}): Promise<HubOutcome<Response>> => {
     let response: Response;
@@ -81,21 +96,28 @@ export const createHubClient = (
       : { ok: false, why: response.status >= 500 ? 'offline' : 'not-a-hub' };
   };
 
+  const posted = async (body: unknown): Promise<RequestInit> => {
+    const text = JSON.stringify(body);
+    const headers = { 'content-type': 'application/json' };
+    const packs =
+      readsGzip &&
+      text.length >= PACKED_FROM_CHARACTERS &&
+      typeof CompressionStream !== 'undefined';
+    return packs
+      ? {
+          method: 'POST',
+          body: await pack(text),
+          headers: { ...headers, 'content-encoding': 'gzip' },
+        }
+      : { method: 'POST', body: text, headers };
+  };
+
   const ask = async <T>(
     schema: z.ZodMiniType<T>,
     path: string,
     body?: unknown,
   ): Promise<HubOutcome<T>> => {
-    const answer = await request(
-      path,
-      body === undefined
-        ? {}
-        : {
-            method: 'POST',
-            body: JSON.stringify(body),
-            headers: { 'content-type': 'application/json' },
-          },
-    );
+    const answer = await request(path, body === undefined ? {} : await posted(body));
     if (!answer.ok) return answer;
     const parsed = z.safeParse(schema, await answer.value.json().catch(() => null));
     return parsed.success ? done(parsed.data) : { ok: false, why: 'not-a-hub' };
@@ -104,7 +126,7 @@ export const createHubClient = (
   return {
     hello: () => ask(helloAnswer, 'hello'),
     join: (code, device, deviceName) =>
-      ask(joinAnswer, 'join', { code, token, device, deviceName }),
+      ask(joinAnswer, 'join', { code, token, device, deviceName, ...(before && { before }) }),
     comeBack: (device, deviceName) => ask(joinAnswer, 'return', { token, device, deviceName }),
     pull: (cursor, scope, ownWhole) =>
       ask(
@@ -116,6 +138,8 @@ export const createHubClient = (
       ask(inviteAnswer, 'invite', tester === undefined ? { role } : { role, tester }),
     devices: () => ask(devicesAnswer, 'devices'),
     revoke: (device) => ask(z.unknown(), 'revoke', { device }),
+    renew: (next) => ask(z.unknown(), 'renew', { token: next }),
+    audit: () => ask(auditAnswer, 'audit'),
     async sendAttachment(sha256, bytes, mediaType) {
       const path = `attachment/${sha256}`;
       const held = await request(path, { method: 'HEAD' });

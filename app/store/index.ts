@@ -1,7 +1,8 @@
-export { openStore, type Store, type StoreOptions, type Unsent } from './store.ts';
+export { openStore, type Store, type Unsent } from './store.ts';
+export type { StoreOptions } from './open-context.ts';
 export type { Session } from './session.ts';
 export type { SyncStatus } from './changes.ts';
 export type { FilePreview, FileProblem } from './files.ts';
 export type { JoinProblem } from './membership.ts';
 export type { HubClient } from './hub-client.ts';
-export { TILES_SETTING } from './sync.ts';
+export { BACKUP_DAYS_SETTING, TILES_SETTING } from './sync.ts';

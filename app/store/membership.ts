@@ -1,5 +1,11 @@
 /** How does this device become a member of a group, and which hub does it speak to? */
-import { newClock, type Clock, type DeviceId, type ErrorCode } from '../../core/records/index.ts';
+import {
+  newClock,
+  RENEW_TOKEN_AFTER_MS,
+  type Clock,
+  type DeviceId,
+  type ErrorCode,
+} from '../../core/records/index.ts';
 import { newDevice, newId, type StoreContext } from './context.ts';
 import { createHubClient, type HubClient } from './hub-client.ts';
 import { done, type Outcome } from './outcome.ts';
@@ -19,6 +25,8 @@ export interface Membership {
   /** Marks the session as no longer known to the hub. Nothing is taken away. */
   markRevoked(): Promise<void>;
   hub(): Promise<HubClient | null>;
+  /** Renews a token that has been in use for long. Safe to stop at any await and to run again. */
+  renewToken(): Promise<void>;
   device(): Promise<DeviceId>;
 }
 
@@ -29,7 +37,7 @@ const base64url = (bytes: Uint8Array): string =>
     .replace(/=+$/, '');
 
 export const membership = (context: StoreContext): Membership => {
-  const { withDatabase, random, fetchFrom, changes } = context;
+  const { withDatabase, now, random, fetchFrom, changes } = context;
 
   const session = () =>
     withDatabase(async (db) => ((await db.get('meta', 'session')) as Session | undefined) ?? null);
@@ -44,11 +52,32 @@ export const membership = (context: StoreContext): Membership => {
       return clock.device;
     });
 
+  /** The hub has a device of somebody else under this one's id: a copy of its storage, say. */
+  const isOthersDevice = (answer: Awaited<ReturnType<HubClient['join']>>) =>
+    !answer.ok && answer.why === 'hub-error' && answer.field === 'device';
+
+  const takeNewDevice = () =>
+    withDatabase((db) => db.put('meta', newClock(newDevice(context)), 'clock'));
+
+  /** Asks as this device, and once more under a new id where another member's goes by this one. */
+  const asDevice = async (
+    ask: (device: DeviceId) => ReturnType<HubClient['join']>,
+  ): ReturnType<HubClient['join']> => {
+    const answer = await ask(await device());
+    if (!isOthersDevice(answer)) return answer;
+    await takeNewDevice();
+    return ask(await device());
+  };
+
   const keep = async (next: Session, token: string | null) => {
     await withDatabase(async (db) => {
       const tx = db.transaction('meta', 'readwrite', { durability: 'strict' });
       await tx.store.put(next, 'session');
-      if (token !== null) await tx.store.put(token, 'token');
+      if (token !== null) {
+        await tx.store.put(token, 'token');
+        await tx.store.put(now(), 'tokenMs');
+        await tx.store.delete('nextToken');
+      }
       await tx.store.delete('joining');
       await tx.done;
     });
@@ -94,13 +123,16 @@ export const membership = (context: StoreContext): Membership => {
         await tx.done;
         return joining.token;
       });
-      const client = createHubClient(hubUrl, token, fetchFrom);
-      return joined(await client.join(code, await device(), deviceName), hubUrl, token);
+      const before = (await withDatabase((db) => db.get('meta', 'token'))) as string | undefined;
+      const client = createHubClient(hubUrl, token, fetchFrom, { before });
+      const answer = await asDevice((device) => client.join(code, device, deviceName));
+      return joined(answer, hubUrl, token);
     },
     async comeBack(hubUrl, deviceName) {
       const token = base64url(random(32));
       const client = createHubClient(hubUrl, token, fetchFrom);
-      return joined(await client.comeBack(await device(), deviceName), hubUrl, token);
+      const answer = await asDevice((device) => client.comeBack(device, deviceName));
+      return joined(answer, hubUrl, token);
     },
     async markRevoked() {
       const current = await session();
@@ -109,8 +141,45 @@ export const membership = (context: StoreContext): Membership => {
     async hub() {
       const current = await session();
       if (!current?.hub) return null;
-      const token = (await withDatabase((db) => db.get('meta', 'token'))) as string | undefined;
-      return token === undefined ? null : createHubClient(current.hub.url, token, fetchFrom);
+      const [token, said] = await withDatabase((db) =>
+        Promise.all([
+          db.get('meta', 'token') as Promise<string | undefined>,
+          db.get('meta', 'hubSaid') as Promise<{ readsGzip: boolean } | undefined>,
+        ]),
+      );
+      return token === undefined
+        ? null
+        : createHubClient(current.hub.url, token, fetchFrom, said ?? {});
+    },
+    async renewToken() {
+      const current = await session();
+      if (!current?.hub) return;
+      const state = await withDatabase(async (db) => {
+        const tx = db.transaction('meta', 'readwrite', { durability: 'strict' });
+        const [token, tokenMs, waiting] = (await Promise.all([
+          tx.store.get('token'),
+          tx.store.get('tokenMs'),
+          tx.store.get('nextToken'),
+        ])) as [string | undefined, number | undefined, string | undefined];
+        if (token === undefined || now() - (tokenMs ?? 0) < RENEW_TOKEN_AFTER_MS) return null;
+        // On the disk before the hub hears of it: an answer that is lost is asked for again.
+        const next = waiting ?? base64url(random(32));
+        await tx.store.put(next, 'nextToken');
+        await tx.done;
+        return { token, next };
+      });
+      if (!state) return;
+      const { token, next } = state;
+      const answer = await createHubClient(current.hub.url, token, fetchFrom).renew(next);
+      const isOlderHub = !answer.ok && answer.why === 'hub-error' && answer.code === 'not-found';
+      if (!answer.ok && !isOlderHub) return;
+      await withDatabase(async (db) => {
+        const tx = db.transaction('meta', 'readwrite', { durability: 'strict' });
+        if (answer.ok) await tx.store.put(next, 'token');
+        await tx.store.put(now(), 'tokenMs');
+        await tx.store.delete('nextToken');
+        await tx.done;
+      });
     },
   };
 };

@@ -1,21 +1,13 @@
 /** The device's store as the screens see it: one object over the rooms of this folder. */
 import { attachmentStore, type AttachmentStore } from './attachments.ts';
-import { listenForChanges, type Changes } from './changes.ts';
-import type { StoreContext } from './context.ts';
-import { connect, type RefusedRevision } from './database.ts';
+import type { Changes } from './changes.ts';
+import type { RefusedRevision } from './database.ts';
 import type { FileStore } from './files.ts';
 import { keyedStore, type KeyedStore } from './keyed.ts';
 import { membership, type Membership } from './membership.ts';
+import { DEFAULT_NAME, openContext, type StoreOptions } from './open-context.ts';
 import { recordStore, type RecordStore } from './records.ts';
 import { syncing, type Syncing } from './sync.ts';
-
-export interface StoreOptions {
-  readonly name?: string;
-  readonly now?: () => number;
-  readonly random?: (bytes: number) => Uint8Array;
-  readonly fetch?: typeof fetch;
-  readonly maySendAttachments?: () => boolean;
-}
 
 /** What the hub has not got, or would not take. */
 export interface Unsent {
@@ -50,32 +42,22 @@ const mark = (name: string): void => {
 const isMarked = (name: string): boolean =>
   typeof document !== 'undefined' && document.cookie.includes(`${name}-member=1`);
 
-const secureRandom = (bytes: number): Uint8Array => crypto.getRandomValues(new Uint8Array(bytes));
-
 /** Opens the store of this device. */
 export const openStore = (options: StoreOptions = {}): Store => {
-  const name = options.name ?? 'pairlog';
-  const changes = listenForChanges(name);
-  const connection = connect(name);
-  const context: StoreContext = {
-    withDatabase: connection.withDatabase,
-    close: connection.close,
-    now: options.now ?? Date.now,
-    random: options.random ?? secureRandom,
-    fetchFrom: options.fetch ?? globalThis.fetch.bind(globalThis),
-    changes,
-    maySendAttachments: options.maySendAttachments ?? (() => true),
-  };
+  const name = options.name ?? DEFAULT_NAME;
+  const context = openContext(options);
+  const { changes } = context;
   const member = membership(context);
   changes.subscribe((change) => {
     if ('kinds' in change && change.kinds.has('session')) mark(name);
   });
   // Packing and reading files is a third of the store's code and rarely needed: it comes when asked for.
-  const files = async () => (await import('./files.ts')).fileStore(context);
+  const attachments = attachmentStore(context, member.hub);
+  const files = async () => (await import('./files.ts')).fileStore(context, attachments.attachment);
   return {
     ...recordStore(context),
     ...keyedStore(context),
-    ...attachmentStore(context, member.hub),
+    ...attachments,
     exportFile: async (what) => (await files()).exportFile(what),
     previewFile: async (file) => (await files()).previewFile(file),
     importFile: async (file) => (await files()).importFile(file),
@@ -101,7 +83,7 @@ export const openStore = (options: StoreOptions = {}): Store => {
     wasEvicted: async () => (await member.session()) === null && isMarked(name),
     async close() {
       changes.close();
-      await connection.close();
+      await context.close();
     },
   };
 };

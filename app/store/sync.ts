@@ -31,6 +31,8 @@ export interface Syncing {
 
 /** The setting under which the group's map tiles are kept. */
 export const TILES_SETTING = 'tiles';
+/** The setting under which it is kept for how many days the hub's backups hold what was taken back. */
+export const BACKUP_DAYS_SETTING = 'backup-days';
 
 const FIRST_SYNC_MS = 2000;
 const AFTER_SAVE_MS = 2000;
@@ -49,14 +51,18 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
   const { changes } = context;
 
   let asked = false;
-  /** Once a start: which map tiles the group has, kept for maps without a network. */
-  const askForTiles = async (hub: HubClient) => {
+  /** Once a start: what the hub can do and which map tiles the group has, kept for when there is no network. */
+  const askHub = async (hub: HubClient) => {
     const hello = await hub.hello();
     if (!hello.ok) return;
     asked = true;
-    await context.withDatabase((db) =>
-      db.put('settings', hello.value.tiles ?? null, TILES_SETTING),
-    );
+    const { tiles, backupDays, encodings } = hello.value;
+    const readsGzip = encodings?.includes('gzip') ?? false;
+    await context.withDatabase(async (db) => {
+      await db.put('settings', tiles ?? null, TILES_SETTING);
+      await db.put('settings', backupDays ?? null, BACKUP_DAYS_SETTING);
+      await db.put('meta', { readsGzip }, 'hubSaid');
+    });
   };
 
   const round = async ({ attachmentsNow }: SyncOptions): Promise<SyncOutcome> => {
@@ -70,7 +76,8 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
       push: (revisions) => hub.push(revisions),
     });
     if (outcome.ok) {
-      if (!asked) await askForTiles(hub);
+      if (!asked) await askHub(hub);
+      await member.renewToken();
       if (attachmentsNow || context.maySendAttachments())
         if (!(await sendAttachments(context, hub))) return { what: 'offline' };
       const { pulled, pushed, refused } = outcome;

@@ -41,6 +41,10 @@ export const helloAnswer = z.looseObject({
     pushBytes: z.int(),
     attachmentBytes: z.int(),
   }),
+  /** In which encodings the hub reads a push; absent: as plain JSON only. */
+  encodings: z.optional(z.array(z.string())),
+  /** For how many days the hub's backups still hold what was taken back; absent: not said. */
+  backupDays: z.optional(z.int()),
   /** Absent: maps are drawn on plain ground. */
   tiles: z.optional(tilesSchema),
 });
@@ -48,6 +52,9 @@ export const helloAnswer = z.looseObject({
 /** `mine`: the member's own records and what it needs to log; `all`: everything (leads). */
 export const scopes = ['mine', 'all'] as const;
 export type Scope = (typeof scopes)[number];
+
+/** A token older than this is renewed at the next sync. */
+export const RENEW_TOKEN_AFTER_MS = 30 * 86_400_000;
 
 export const pullAnswer = z.looseObject({
   /** Unchecked revisions: the device checks each by itself. */
@@ -97,7 +104,12 @@ const newDevice = {
   deviceName: z.optional(z.string().check(z.maxLength(80))),
 };
 
-export const joinRequest = z.looseObject({ code: inviteCodeSchema, ...newDevice });
+export const joinRequest = z.looseObject({
+  code: inviteCodeSchema,
+  ...newDevice,
+  /** The token of the member that the device was before: with it the new one takes its place. */
+  before: z.optional(tokenSchema),
+});
 
 /** Comes with the cookie that the hub set when the device joined. */
 export const returnRequest = z.looseObject(newDevice);
@@ -129,6 +141,23 @@ export const devicesAnswer = z.looseObject({
       joinedAt: epochMs,
       seenAt: epochMs,
       revoked: z.boolean(),
+    }),
+  ),
+});
+
+/** The token that shall take the place of the one that asks. */
+export const renewRequest = z.looseObject({ token: tokenSchema });
+
+export const auditAnswer = z.looseObject({
+  /** Latest first. */
+  entries: z.array(
+    z.looseObject({
+      entry: z.string(),
+      atMs: epochMs,
+      member: z.nullable(z.string()),
+      device: z.nullable(z.string()),
+      what: z.string(),
+      subject: z.nullable(z.string()),
     }),
   ),
 });

@@ -74,3 +74,57 @@ test('an erased run can be brought back, and a change keeps what was before', as
   await first.getByRole('link', { name: 'Earlier versions' }).click();
   await expect(page.getByText(text as string).first()).toBeVisible();
 });
+
+test('what was saved without a network is sent once there is one, with the app closed', async ({
+  page,
+  context,
+  request,
+}) => {
+  await joinAsTester(page);
+  await hub.pause();
+  await page.getByRole('link', { name: 'Log a run' }).click();
+  await page.getByLabel('Distance, km').fill('12.34');
+  await page.getByText('Nothing bothered me').click();
+  await page.getByRole('button', { name: 'Save' }).click();
+  await expect(page.getByText('only on this phone')).toBeVisible();
+  const waits = () =>
+    page.evaluate(async () => {
+      const registration = (await navigator.serviceWorker.ready) as ServiceWorkerRegistration & {
+        sync: { getTags(): Promise<string[]> };
+      };
+      return registration.sync.getTags();
+    });
+  await expect.poll(waits, { timeout: 15_000 }).toContain('outbox');
+  const blank = await context.newPage();
+  const browser = await context.newCDPSession(blank);
+  const registered = new Promise<string>((done) => {
+    browser.on('ServiceWorker.workerRegistrationUpdated', ({ registrations }) => {
+      const own = registrations.find(({ scopeURL }) => scopeURL.startsWith(hub.url));
+      if (own) done(own.registrationId);
+    });
+  });
+  await browser.send('ServiceWorker.enable');
+  const registrationId = await registered;
+  await page.close();
+  await hub.resume();
+  // The browser would ask by itself when its network comes back; here the hub came back.
+  await browser.send('ServiceWorker.dispatchSyncEvent', {
+    origin: hub.url,
+    registrationId,
+    tag: 'outbox',
+    lastChance: false,
+  });
+  const token = 'b'.repeat(43);
+  await request.post(`${hub.url}/v1/join`, {
+    data: { code: hub.codes.lead, token, device: 'b'.repeat(16) },
+  });
+  const arrived = async () => {
+    const answer = await request.get(`${hub.url}/v1/pull`, {
+      headers: { authorization: `Bearer ${token}` },
+      params: { scope: 'all' },
+    });
+    const pages = JSON.stringify(await answer.json());
+    return pages.includes('"distanceM":12340');
+  };
+  await expect.poll(arrived, { timeout: 20_000 }).toBe(true);
+});

@@ -1,12 +1,13 @@
 /**
  * Every check that reads the code without running the product: types (one world at a time), lint,
- * format, imports, dead code, bundle size. Prints one line a check; `node tests/checks/run.mjs NAME …`
+ * format, imports, dead code, bundle size, dependencies. Prints one line a check; `node tests/checks/run.mjs NAME …`
  * runs the named ones. Exports `checks` for the test command.
  */
 import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { importsAreDownward } from './imports.mjs';
 import { bundleIsSmall } from './bundle-size.mjs';
+import { dependenciesAreSafe } from './dependencies.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -34,6 +35,7 @@ export const checks = {
   imports: importsAreDownward,
   'dead code': () => npx('knip', '--no-progress'),
   'bundle size': bundleIsSmall,
+  dependencies: dependenciesAreSafe,
 };
 
 /** Plants a wrong import while it runs, which the others must not see. */
@@ -45,14 +47,16 @@ const FIRST = 'lint';
 export async function runChecks(names = Object.keys(checks)) {
   let passed = 0;
   let failed = 0;
+  let skipped = 0;
   const one = async (name) => {
     const began = Date.now();
-    const { ok, output } = await checks[name]();
+    const { ok, output, skipped: isSkipped } = await checks[name]();
     console.log(
-      `${ok ? 'ok  ' : 'FAIL'} check: ${name} (${((Date.now() - began) / 1000).toFixed(1)} s)`,
+      `${isSkipped ? 'skip' : ok ? 'ok  ' : 'FAIL'} check: ${name} (${((Date.now() - began) / 1000).toFixed(1)} s)`,
     );
-    if (!ok) console.log(output.trimEnd().split('\n').slice(0, 120).join('\n'));
-    if (ok) passed++;
+    if (!ok || isSkipped) console.log(output.trimEnd().split('\n').slice(0, 120).join('\n'));
+    if (isSkipped) skipped++;
+    else if (ok) passed++;
     else failed++;
   };
   if (names.includes(ALONE)) await one(ALONE);
@@ -63,7 +67,7 @@ export async function runChecks(names = Object.keys(checks)) {
     for (let name = rest.shift(); name !== undefined; name = rest.shift()) await one(name);
   };
   await Promise.all([work(), work()]);
-  return { passed, failed };
+  return { passed, failed, skipped };
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

@@ -1,5 +1,5 @@
 /** How does a group's feed grow, and what of it does a member receive? */
-import { sql, type Transaction } from 'kysely';
+import type { Transaction } from 'kysely';
 import {
   FIRST_CHAIN,
   isKind,
@@ -9,14 +9,23 @@ import {
   SCHEMA_VERSION,
   type Cursor,
   type PushAnswer,
-  type RecordId,
   type Refusal,
   type Revision,
   type Scope,
 } from '../../../core/records/index.ts';
-import { audienceOfRevision, EVERYONE, mayWrite, type Caller, type HeldRecord } from '../policy.ts';
+import {
+  audienceOfRevision,
+  EVERYONE,
+  mayWrite,
+  SPECIALISTS,
+  type Caller,
+  type HeldRecord,
+} from '../policy.ts';
+import { dropAttachment } from './attachments.ts';
+import type { HubDatabase } from './database.ts';
+import { NO_QUOTA, useQuota, type Quota } from './quota.ts';
+import { insertRevisions } from './insert-revisions.ts';
 import type { Tables } from './schema.ts';
-import type { HubDatabase } from './sqlite.ts';
 
 type Verdict = PushAnswer['verdicts'][number];
 
@@ -37,66 +46,66 @@ const refused = (why: Refusal, field?: string): Verdict => ({
   ...(field !== undefined && { field }),
 });
 
-const heldRecord = async (
+/** What the hub holds of a record: its head decides who may write it, and whether it was taken back. */
+interface Held extends HeldRecord {
+  readonly stamp: string;
+  readonly hash: string;
+  readonly erased: boolean;
+}
+
+/** Which of two revisions of a record is its head: one that takes it back, else the later. */
+const headOf = (a: Held | undefined, b: Held): Held => {
+  if (!a) return b;
+  if (a.erased !== b.erased) return a.erased ? a : b;
+  if (a.stamp !== b.stamp) return a.stamp > b.stamp ? a : b;
+  return a.hash > b.hash ? a : b;
+};
+
+/** The records of a batch as the group holds them, and by what number it knows each of their revisions. */
+interface Group {
+  readonly heads: Map<string, Held>;
+  readonly known: Map<string, number>;
+}
+
+const keyOf = ({ id, stamp, hash }: Pick<Revision, 'id' | 'stamp' | 'hash'>): string =>
+  `${id} ${stamp} ${hash}`;
+
+const heldOf = async (
   tx: Transaction<Tables>,
   group: string,
-  id: string,
-): Promise<(HeldRecord & { erased: number }) | null> => {
-  const row = await tx
+  ids: readonly string[],
+): Promise<Group> => {
+  const held: Group = { heads: new Map(), known: new Map() };
+  if (ids.length === 0) return held;
+  const rows = await tx
     .selectFrom('revisions')
-    .select(['author', 'kind', 'audience', 'erased'])
+    .select(['id', 'stamp', 'hash', 'seq', 'author', 'kind', 'audience', 'erased'])
     .where('group_id', '=', group)
-    .where('id', '=', id)
-    .orderBy('erased', 'desc')
-    .orderBy('stamp', 'desc')
-    .orderBy('hash', 'desc')
-    .limit(1)
-    .executeTakeFirst();
-  return row ?? null;
+    .where('id', 'in', ids)
+    .execute();
+  for (const { erased, ...row } of rows) {
+    held.known.set(keyOf(row as never), row.seq);
+    held.heads.set(row.id, headOf(held.heads.get(row.id), { ...row, erased: erased === 1 }));
+  }
+  return held;
 };
 
 /**
- * Adds revisions to a group's feed in one transaction and gives a verdict on each. It has committed
- * when it resolves: what it calls stored is on the disk.
+ * Takes the group's feed for this transaction alone, and answers where it stands. The first statement of
+ * every transaction that writes to a feed: two hubs on one database wait for each other here.
  */
-export const pushRevisions = (
-  db: HubDatabase,
-  group: string,
-  caller: Caller,
-  values: readonly unknown[],
-): Promise<Verdict[]> =>
-  db.transaction().execute(async (tx) => {
-    const row = await tx
-      .selectFrom('groups')
-      .select(['last_seq', 'last_chain'])
-      .where('group_id', '=', group)
-      .executeTakeFirstOrThrow();
-    let cursor: Cursor = { seq: Number(row.last_seq), chain: row.last_chain };
-    const verdicts: Verdict[] = [];
-    for (const value of values) {
-      const { verdict, stored } = await judge(tx, group, caller, value);
-      verdicts.push(verdict);
-      if (stored) cursor = await append(tx, group, cursor, stored);
-    }
-    await tx
-      .updateTable('groups')
-      .set({ last_seq: cursor.seq, last_chain: cursor.chain })
-      .where('group_id', '=', group)
-      .execute();
-    return verdicts;
-  });
+const takeFeed = async (tx: Transaction<Tables>, group: string): Promise<Cursor> => {
+  const row = await tx
+    .updateTable('groups')
+    .set((eb) => ({ last_seq: eb.ref('last_seq') }))
+    .where('group_id', '=', group)
+    .returning(['last_seq', 'last_chain'])
+    .executeTakeFirstOrThrow();
+  return { seq: row.last_seq, chain: row.last_chain };
+};
 
-interface Accepted {
-  readonly revision: Revision;
-  readonly audience: string;
-}
-
-const judge = async (
-  tx: Transaction<Tables>,
-  group: string,
-  caller: Caller,
-  value: unknown,
-): Promise<{ verdict: Verdict; stored?: Accepted }> => {
+/** A value as a revision, checked as far as this hub can: newer and unknown bodies are kept as they are. */
+const readRevision = (value: unknown): { revision: Revision } | { verdict: Verdict } => {
   const parsed = parseRevision(value);
   if (!parsed.ok) {
     const { problem } = parsed;
@@ -104,64 +113,102 @@ const judge = async (
       verdict: refused(problem.why, problem.why === 'not-a-revision' ? problem.field : undefined),
     };
   }
-  const { revision } = parsed;
-  const { id, stamp, hash, kind, body, sv } = revision;
-  const known = await tx
-    .selectFrom('revisions')
-    .select('seq')
-    .where('group_id', '=', group)
-    .where('id', '=', id)
-    .where('stamp', '=', stamp)
-    .where('hash', '=', hash)
-    .executeTakeFirst();
-  if (known) return { verdict: { verdict: 'known', seq: Number(known.seq) } };
-  const held = await heldRecord(tx, group, id);
-  if (!mayWrite(caller, revision, held)) return { verdict: refused('not-allowed') };
-  if (held?.erased && !revision.erased) return { verdict: refused('erased') };
-  // What this hub knows it checks; newer and unknown bodies are kept for those who can read them.
+  const { kind, body, sv } = parsed.revision;
   if (body !== null && isKind(kind) && sv <= SCHEMA_VERSION) {
     const read = readBody(kind, body);
     if (!read.ok) return { verdict: refused('unreadable', `${kind}.${read.problems[0]?.field}`) };
   }
+  return { revision: parsed.revision };
+};
+
+export type PushOutcome =
+  | { readonly what: 'done'; readonly verdicts: Verdict[] }
+  /** The member has sent as much today as a member may; nothing of the batch was taken. */
+  | { readonly what: 'over-quota' };
+
+/**
+ * Adds revisions to a group's feed in one transaction and gives a verdict on each. It has committed
+ * when it resolves: what it calls stored is on the disk.
+ */
+export const pushRevisions = async (
+  db: HubDatabase,
+  group: string,
+  caller: Caller,
+  values: readonly unknown[],
+  quota: Quota = NO_QUOTA,
+): Promise<PushOutcome> => {
+  const read = values.map(readRevision);
+  const ids = new Set(read.flatMap((one) => ('revision' in one ? [one.revision.id] : [])));
+  return db.transaction().execute(async (tx) => {
+    let cursor = await takeFeed(tx, group);
+    const held = await heldOf(tx, group, [...ids]);
+    const rows: RevisionRow[] = [];
+    const verdicts = read.map((one): Verdict => {
+      if ('verdict' in one) return one.verdict;
+      const { revision } = one;
+      const verdict = judge(held, caller, revision);
+      if (verdict.verdict !== 'stored') return verdict;
+      const before = held.heads.get(revision.id);
+      const audience = audienceOfRevision(revision, before ?? null);
+      cursor = { seq: cursor.seq + 1, chain: nextChain(cursor.chain, revision.hash) };
+      rows.push(rowOf(group, cursor, revision, audience));
+      held.known.set(keyOf(revision), cursor.seq);
+      const now = { ...revision, audience, erased: revision.erased === true };
+      held.heads.set(revision.id, headOf(before, now));
+      return verdict;
+    });
+    if (rows.length === 0) return { what: 'done', verdicts };
+    if (!(await useQuota(tx, group, caller, { revisions: rows.length }, quota)))
+      return { what: 'over-quota' };
+    await insertRevisions(tx, rows);
+    await tx
+      .updateTable('groups')
+      .set({ last_seq: cursor.seq, last_chain: cursor.chain })
+      .where('group_id', '=', group)
+      .execute();
+    for (const { id, erased } of rows) if (erased === 1) await takeBack(tx, group, id);
+    return { what: 'done', verdicts };
+  });
+};
+
+const judge = (held: Group, caller: Caller, revision: Revision): Verdict => {
+  const seq = held.known.get(keyOf(revision));
+  if (seq !== undefined) return { verdict: 'known', seq };
+  const head = held.heads.get(revision.id) ?? null;
+  if (!mayWrite(caller, revision, head)) return refused('not-allowed');
+  if (head?.erased && !revision.erased) return refused('erased');
+  return { verdict: 'stored' };
+};
+
+type RevisionRow = Tables['revisions'];
+
+const rowOf = (
+  group: string,
+  { seq, chain }: Cursor,
+  revision: Revision,
+  audience: string,
+): RevisionRow => {
+  const { id, kind, author, stamp, hash, body, erased } = revision;
+  const named = kind === 'attachment' && body !== null;
   return {
-    verdict: { verdict: 'stored' },
-    stored: { revision, audience: audienceOfRevision(revision, held) },
+    group_id: group,
+    seq,
+    id,
+    kind,
+    author,
+    audience,
+    stamp,
+    hash,
+    erased: erased ? 1 : 0,
+    attachment: named ? String(body['sha256']) : null,
+    about: named ? String(body['record']) : null,
+    json: JSON.stringify(revision),
+    chain,
   };
 };
 
-const append = async (
-  tx: Transaction<Tables>,
-  group: string,
-  after: Cursor,
-  { revision, audience }: Accepted,
-): Promise<Cursor> => {
-  const cursor = { seq: after.seq + 1, chain: nextChain(after.chain, revision.hash) };
-  const { id, kind, author, stamp, hash, body, erased } = revision;
-  const named = kind === 'attachment' && body !== null;
-  await tx
-    .insertInto('revisions')
-    .values({
-      group_id: group,
-      seq: cursor.seq,
-      id,
-      kind,
-      author,
-      audience,
-      stamp,
-      hash,
-      erased: erased ? 1 : 0,
-      attachment: named ? String(body['sha256']) : null,
-      about: named ? String(body['record']) : null,
-      json: JSON.stringify(revision),
-      chain: cursor.chain,
-    })
-    .execute();
-  if (erased) await takeBack(tx, group, id);
-  return cursor;
-};
-
 /** Drops the bodies of a record that was taken back, and the attachments that nothing else shows. */
-const takeBack = async (tx: Transaction<Tables>, group: string, id: RecordId): Promise<void> => {
+const takeBack = async (tx: Transaction<Tables>, group: string, id: string): Promise<void> => {
   const own = await tx
     .selectFrom('revisions')
     .select('attachment')
@@ -186,12 +233,7 @@ const takeBack = async (tx: Transaction<Tables>, group: string, id: RecordId): P
       .where('attachment', '=', attachment)
       .where('json', 'is not', null)
       .executeTakeFirst();
-    if (!shown)
-      await tx
-        .deleteFrom('attachments')
-        .where('group_id', '=', group)
-        .where('sha256', '=', attachment as string)
-        .execute();
+    if (!shown) await dropAttachment(tx, group, attachment as string);
   }
 };
 
@@ -203,66 +245,78 @@ const takeBack = async (tx: Transaction<Tables>, group: string, id: RecordId): P
 export const pullRevisions = async (
   db: HubDatabase,
   group: string,
-  { member }: Caller,
+  { member, role }: Caller,
   device: string,
   since: Cursor | null,
   scope: Scope,
   limit: number,
   ownWhole: boolean,
 ): Promise<FeedPage | null> =>
-  db.transaction().execute(async (tx) => {
-    const from = since?.seq ?? 0;
-    if (since && (await chainAt(tx, group, from)) !== since.chain) return null;
-    const columns = ['seq', 'id', 'stamp', 'hash', 'json', 'chain'] as const;
-    const after = () =>
-      tx
-        .selectFrom('revisions')
-        .select(columns)
-        .where('group_id', '=', group)
-        .where('seq', '>', from)
-        .orderBy('seq')
-        .limit(limit + 1);
-    // Three indexed selects: one OR would read the whole feed.
-    const parts =
-      scope === 'all'
-        ? [await after().execute()]
-        : [
-            await after().where('author', '=', member).execute(),
-            await after().where('audience', '=', member).execute(),
-            await after().where('audience', '=', EVERYONE).execute(),
-          ];
-    const bySeq = new Map(parts.flat().map((row) => [Number(row.seq), row]));
-    const rows = [...bySeq]
-      .sort(([a], [b]) => a - b)
-      .slice(0, limit + 1)
-      .map(([, row]) => row);
-    const revisions: string[] = [];
-    const receipts: { id: string; stamp: string; hash: string }[] = [];
-    let characters = 0;
-    let taken = 0;
-    for (const { id, stamp, hash, json } of rows.slice(0, limit)) {
-      taken++;
-      if (stamp.endsWith(device) && !ownWhole) receipts.push({ id, stamp, hash });
-      else if (json !== null) {
-        revisions.push(json);
-        characters += json.length;
-        if (characters > PAGE_CHARACTERS) break;
+  // One picture of the feed for all that is read here, whatever another hub adds meanwhile.
+  db
+    .transaction()
+    .setIsolationLevel('repeatable read')
+    .execute(async (tx) => {
+      const from = since?.seq ?? 0;
+      if (since && (await chainAt(tx, group, from)) !== since.chain) return null;
+      const columns = ['seq', 'id', 'stamp', 'hash', 'json', 'chain'] as const;
+      const after = () =>
+        tx
+          .selectFrom('revisions')
+          .select(columns)
+          .where('group_id', '=', group)
+          .where('seq', '>', from)
+          .orderBy('seq')
+          .limit(limit + 1);
+      // Three indexed selects: one OR would read the whole feed.
+      const parts =
+        scope === 'all'
+          ? [await after().execute()]
+          : role === 'specialist'
+            ? [
+                await after().where('audience', '=', SPECIALISTS).execute(),
+                await after()
+                  .where('audience', '=', EVERYONE)
+                  .where('kind', '=', 'project')
+                  .execute(),
+              ]
+            : [
+                await after().where('author', '=', member).execute(),
+                await after().where('audience', '=', member).execute(),
+                await after().where('audience', '=', EVERYONE).execute(),
+              ];
+      const bySeq = new Map(parts.flat().map((row) => [row.seq, row]));
+      const rows = [...bySeq]
+        .sort(([a], [b]) => a - b)
+        .slice(0, limit + 1)
+        .map(([, row]) => row);
+      const revisions: string[] = [];
+      const receipts: { id: string; stamp: string; hash: string }[] = [];
+      let characters = 0;
+      let taken = 0;
+      for (const { id, stamp, hash, json } of rows.slice(0, limit)) {
+        taken++;
+        if (stamp.endsWith(device) && !ownWhole) receipts.push({ id, stamp, hash });
+        else if (json !== null) {
+          revisions.push(json);
+          characters += json.length;
+          if (characters > PAGE_CHARACTERS) break;
+        }
       }
-    }
-    const more = taken < rows.length;
-    // Without more rows for this member the whole feed was scanned, up to what it is now.
-    const last = rows[taken - 1];
-    const head = await tx
-      .selectFrom('groups')
-      .select(['last_seq', 'last_chain'])
-      .where('group_id', '=', group)
-      .executeTakeFirstOrThrow();
-    const next: Cursor =
-      more && last
-        ? { seq: Number(last.seq), chain: last.chain }
-        : { seq: Number(head.last_seq), chain: head.last_chain };
-    return { revisions, receipts, more, next: next.seq === 0 ? null : next };
-  });
+      const more = taken < rows.length;
+      // Without more rows for this member the whole feed was scanned, up to what it is now.
+      const last = rows[taken - 1];
+      const head = await tx
+        .selectFrom('groups')
+        .select(['last_seq', 'last_chain'])
+        .where('group_id', '=', group)
+        .executeTakeFirstOrThrow();
+      const next: Cursor =
+        more && last
+          ? { seq: last.seq, chain: last.chain }
+          : { seq: head.last_seq, chain: head.last_chain };
+      return { revisions, receipts, more, next: next.seq === 0 ? null : next };
+    });
 
 const chainAt = async (
   tx: Transaction<Tables>,
@@ -277,10 +331,4 @@ const chainAt = async (
     .where('seq', '=', seq)
     .executeTakeFirst();
   return row?.chain ?? null;
-};
-
-/** Whether the database answers at all. */
-export const isAlive = async (db: HubDatabase): Promise<boolean> => {
-  await sql`select 1`.execute(db);
-  return true;
 };

@@ -5,8 +5,10 @@ import {
   type RecordId,
   type Role,
 } from '../../../core/records/index.ts';
+import type { Transaction } from 'kysely';
 import type { Caller } from '../policy.ts';
-import type { HubDatabase } from './sqlite.ts';
+import type { HubDatabase } from './database.ts';
+import type { Tables } from './schema.ts';
 
 export const INVITE_HOURS = 72;
 const CROCKFORD = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
@@ -22,25 +24,54 @@ export interface Device {
 export const newInviteCode = (random: (bytes: number) => Uint8Array): string =>
   Array.from(random(10), (byte) => CROCKFORD[byte % 32]).join('');
 
-/** The device that holds this token; null where none does. Looked up by hash, so no comparison leaks time. */
-export const deviceOfToken = async (db: HubDatabase, token: string): Promise<Device | null> => {
-  const row = await db
+const withMembers = (db: HubDatabase | Transaction<Tables>) =>
+  db
     .selectFrom('devices')
     .innerJoin('members', (join) =>
       join
         .onRef('members.group_id', '=', 'devices.group_id')
         .onRef('members.member_id', '=', 'devices.member_id'),
-    )
-    .select(['devices.group_id', 'device', 'devices.member_id', 'role', 'revoked'])
-    .where('token_hash', '=', sha256OfText(token))
+    );
+
+/**
+ * The device that holds this token; null where none does. Looked up by hash, so no comparison leaks
+ * time. A renewed token takes the place of the one before when it first comes.
+ */
+export const deviceOfToken = async (db: HubDatabase, token: string): Promise<Device | null> => {
+  const hash = sha256OfText(token);
+  const row = await withMembers(db)
+    .select(['devices.group_id', 'device', 'devices.member_id', 'role', 'revoked', 'next_hash'])
+    .where((eb) => eb.or([eb('token_hash', '=', hash), eb('next_hash', '=', hash)]))
     .executeTakeFirst();
   if (!row) return null;
+  if (row.next_hash === hash)
+    await db
+      .updateTable('devices')
+      .set({ token_hash: hash, next_hash: null })
+      .where('group_id', '=', row.group_id)
+      .where('next_hash', '=', hash)
+      .execute();
   return {
     group: row.group_id as RecordId,
     device: row.device as DeviceId,
     caller: { member: row.member_id as RecordId, role: row.role as Role },
     revoked: row.revoked === 1,
   };
+};
+
+/** Keeps a token that the device made to take the place of its own. May be repeated. */
+export const renewToken = async (
+  db: HubDatabase,
+  { group, device }: Device,
+  token: string,
+  nowMs: number,
+): Promise<void> => {
+  await db
+    .updateTable('devices')
+    .set({ next_hash: sha256OfText(token), token_ms: nowMs })
+    .where('group_id', '=', group)
+    .where('device', '=', device)
+    .execute();
 };
 
 /** Makes a group; does nothing where it is already there. */
@@ -100,42 +131,68 @@ export const addInvite = async (
 
 export interface Join {
   readonly code: string;
+  /** The token of the member that this device was before, where it was one. */
+  readonly before?: string | undefined;
   readonly token: string;
   readonly device: DeviceId;
   readonly deviceName: string;
 }
 
+export interface Joined {
+  readonly group: RecordId;
+  readonly groupName: string;
+  readonly caller: Caller;
+}
+
 /**
  * Uses an invite. The same code with the same device and token may come again: its answer was lost.
  * @param newMember id for a member whom the invite does not name
- * @returns null where there is no such invite, it has expired, or another device used it
+ * @returns null where there is no such invite, it has expired, or another device used it;
+ *   `other-device` where a device of another member already goes by this id
  */
 export const joinByInvite = (
   db: HubDatabase,
   join: Join,
   nowMs: number,
   newMember: () => RecordId,
-): Promise<{ group: RecordId; groupName: string; caller: Caller } | null> =>
+): Promise<Joined | 'other-device' | null> =>
   db.transaction().execute(async (tx) => {
+    // Written first, so that of two devices with one code the second waits and then sees it used.
     const invite = await tx
-      .selectFrom('invites')
-      .innerJoin('groups', 'groups.group_id', 'invites.group_id')
-      .selectAll('invites')
-      .select('groups.name')
+      .updateTable('invites')
+      .set((eb) => ({ used_by: eb.ref('used_by') }))
       .where('code_hash', '=', sha256OfText(join.code))
+      .returningAll()
       .executeTakeFirst();
     if (!invite) return null;
+    const { name: groupName } = await tx
+      .selectFrom('groups')
+      .select('name')
+      .where('group_id', '=', invite.group_id)
+      .executeTakeFirstOrThrow();
     const tokenHash = sha256OfText(join.token);
     const usedBy = `${join.device} ${tokenHash}`;
     const group = invite.group_id as RecordId;
     const role = invite.role as Role;
     if (invite.used_by !== null) {
       if (invite.used_by !== usedBy || invite.member_id === null) return null;
-      const caller = { member: invite.member_id as RecordId, role };
-      return { group, groupName: invite.name, caller };
+      return { group, groupName, caller: { member: invite.member_id as RecordId, role } };
     }
-    if (Number(invite.expires_ms) < nowMs) return null;
+    if (invite.expires_ms < nowMs) return null;
     const member = (invite.member_id as RecordId | null) ?? newMember();
+    const sameId = await tx
+      .selectFrom('devices')
+      .select(['member_id', 'token_hash', 'revoked'])
+      .where('group_id', '=', group)
+      .where('device', '=', join.device)
+      .executeTakeFirst();
+    // Ids of devices are no secret: without its token nobody signs the device of another out.
+    if (
+      sameId?.revoked === 0 &&
+      sameId.member_id !== member &&
+      (join.before === undefined || sha256OfText(join.before) !== sameId.token_hash)
+    )
+      return 'other-device';
     await tx
       .insertInto('members')
       .values({ group_id: group, member_id: member, role, joined_ms: nowMs })
@@ -154,6 +211,7 @@ export const joinByInvite = (
         device: join.device,
         member_id: member,
         token_hash: tokenHash,
+        token_ms: nowMs,
         name: join.deviceName,
         joined_ms: nowMs,
         seen_ms: nowMs,
@@ -166,17 +224,11 @@ export const joinByInvite = (
       .where('group_id', '=', group)
       .where('code_hash', '=', invite.code_hash)
       .execute();
-    return { group, groupName: invite.name, caller: { member, role } };
+    return { group, groupName, caller: { member, role } };
   });
 
 export const devicesOf = async (db: HubDatabase, group: RecordId) => {
-  const rows = await db
-    .selectFrom('devices')
-    .innerJoin('members', (join) =>
-      join
-        .onRef('members.group_id', '=', 'devices.group_id')
-        .onRef('members.member_id', '=', 'devices.member_id'),
-    )
+  const rows = await withMembers(db)
     .select([
       'device',
       'devices.member_id',
@@ -194,8 +246,8 @@ export const devicesOf = async (db: HubDatabase, group: RecordId) => {
     member: row.member_id,
     role: row.role,
     name: row.name,
-    joinedAt: Number(row.joined_ms),
-    seenAt: Number(row.seen_ms),
+    joinedAt: row.joined_ms,
+    seenAt: row.seen_ms,
     revoked: row.revoked === 1,
   }));
 };
@@ -239,30 +291,5 @@ export const noteSeen = async (
     .set({ seen_ms: nowMs })
     .where('group_id', '=', group)
     .where('device', '=', device)
-    .execute();
-};
-
-/** Notes who did what, never what it said. */
-export const noteAudit = async (
-  db: HubDatabase,
-  entry: {
-    readonly group: RecordId;
-    readonly atMs: number;
-    readonly member: RecordId | null;
-    readonly device: DeviceId | null;
-    readonly what: string;
-    readonly subject: string | null;
-  },
-): Promise<void> => {
-  await db
-    .insertInto('audit')
-    .values({
-      group_id: entry.group,
-      at_ms: entry.atMs,
-      member_id: entry.member,
-      device: entry.device,
-      what: entry.what,
-      subject: entry.subject,
-    })
     .execute();
 };

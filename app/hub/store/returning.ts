@@ -9,8 +9,8 @@ import {
   type RecordId,
   type Role,
 } from '../../../core/records/index.ts';
-import type { Caller } from '../policy.ts';
-import type { HubDatabase } from './sqlite.ts';
+import type { HubDatabase } from './database.ts';
+import type { Joined } from './members.ts';
 
 /** Gives a device, known by its group and id, the secret to come back with. */
 export const keepReturn = async (
@@ -38,13 +38,14 @@ export interface Return {
 /**
  * The same member on a new device, in place of the one that was cleared: the old token is worth nothing
  * from now on, and the secret is used up.
- * @returns null where nobody has this secret, or a lead signed the device out
+ * @returns null where nobody has this secret, or a lead signed the device out; `other-device` where a
+ *   device of another member already goes by this id
  */
 export const returnBySecret = (
   db: HubDatabase,
   { secret, nextSecret, token, device, deviceName }: Return,
   nowMs: number,
-): Promise<{ group: RecordId; groupName: string; caller: Caller } | null> =>
+): Promise<Joined | 'other-device' | null> =>
   db.transaction().execute(async (tx) => {
     const cleared = await tx
       .selectFrom('devices')
@@ -60,10 +61,25 @@ export const returnBySecret = (
       .executeTakeFirst();
     if (!cleared) return null;
     const { group_id, member_id } = cleared;
+    const sameId = await tx
+      .selectFrom('devices')
+      .select('member_id')
+      .where('group_id', '=', group_id)
+      .where('device', '=', device)
+      .executeTakeFirst();
+    if (sameId && sameId.member_id !== member_id) return 'other-device';
+    // Used up by whoever drops the row: of two at once the second finds nothing left.
+    const { numDeletedRows } = await tx
+      .deleteFrom('devices')
+      .where('group_id', '=', group_id)
+      .where('device', '=', cleared.device)
+      .where('return_hash', '=', sha256OfText(secret))
+      .executeTakeFirstOrThrow();
+    if (numDeletedRows === 0n) return null;
     await tx
       .deleteFrom('devices')
       .where('group_id', '=', group_id)
-      .where('device', 'in', [cleared.device, device])
+      .where('device', '=', device)
       .execute();
     await tx
       .insertInto('devices')
@@ -72,6 +88,7 @@ export const returnBySecret = (
         device,
         member_id,
         token_hash: sha256OfText(token),
+        token_ms: nowMs,
         return_hash: sha256OfText(nextSecret),
         name: deviceName,
         joined_ms: nowMs,

@@ -621,6 +621,21 @@ export const phone = {
       'Erases all your runs and reports for good, here and wherever they went. Only that something was erased remains.',
     takeBackAllAsk: 'Take back everything you logged, for good?',
     takenBack: 'Everything was taken back. It leaves the hub at the next sync.',
+    backupsHold: (days: number) =>
+      `Backups of the hub still hold it for up to ${days} ${days === 1 ? 'day' : 'days'}; then they are dropped.`,
+    backupsUnknown:
+      'How long backups of the hub still hold what was taken back, only who runs the hub can say.',
+    exportMine: 'Save everything of mine as a file',
+    devices: {
+      title: 'Your devices',
+      thisOne: 'this one',
+      seen: (at: string) => `last seen ${at}`,
+      signOut: 'Sign out',
+      ask: 'Sign this device out? What it has not sent stays on it and can be saved there as a file.',
+      askOwn:
+        'Sign out the device in your hand? It keeps its log, and needs a new code to send again.',
+      needsHub: 'Shown when the hub can be reached.',
+    },
     file: 'Open a file',
   },
 
@@ -1295,11 +1310,30 @@ export const desk = {
     revoked: 'signed out',
     inviteLead: 'Invite another lead',
     inviteSpecialist: 'Invite a specialist',
+    specialistHint:
+      'A specialist of the factory reads findings and the reports that you send, and nothing else.',
     files: 'Files',
     exportAll: 'Save the whole log as a file',
     open: 'Open a file',
     noHub: 'This group works by files: no hub.',
     sync: 'Sync now',
+  },
+
+  audit: {
+    title: 'Who did what',
+    hint: 'Who came in, who was signed out, who invited whom. What somebody logged stands nowhere in it.',
+    show: 'Show',
+    when: 'When',
+    who: 'Who',
+    what: 'What',
+    lead: 'lead or specialist',
+    deeds: {
+      join: 'came in',
+      return: 'came back on a cleared device',
+      renew: 'renewed a token',
+      invite: 'invited:',
+      revoke: 'signed out device',
+    },
   },
 };
 

@@ -3,15 +3,35 @@ import 'fake-indexeddb/auto';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { createHub } from '../../../app/hub/app.ts';
 import { audienceOfRevision, mayWrite } from '../../../app/hub/policy.ts';
-import { addInvite, newInviteCode } from '../../../app/hub/store/members.ts';
-import { sealRevision, type RecordId, type Role } from '../../../core/records/index.ts';
+import { addInvite, makeGroup, newInviteCode } from '../../../app/hub/store/members.ts';
+import {
+  sealRevision,
+  sha256OfBytes,
+  type RecordId,
+  type Revision,
+  type Role,
+  type Sha256,
+} from '../../../core/records/index.ts';
 import { idOf, stampAt } from '../../core/records/make.ts';
 import { testHub, type TestHub } from './hub-for-tests.ts';
 
 const random = (bytes: number) => crypto.getRandomValues(new Uint8Array(bytes));
 let hub: TestHub;
 let app: ReturnType<typeof createHub>;
-const tokens: Record<string, string> = {};
+
+/** Everyone who may ask: a row of the tables below has an answer for each, in this order. */
+const callers = [
+  'nobody',
+  'revoked',
+  'tester',
+  'otherTester',
+  'specialist',
+  'lead',
+  'leadOfOtherGroup',
+] as const;
+type Caller = (typeof callers)[number];
+const tokens: Partial<Record<Caller, string>> = {};
+const deviceOf = (caller: Caller) => `${callers.indexOf(caller)}a`.repeat(8);
 
 const call = (path: string, token: string | undefined, init: RequestInit = {}) =>
   app.request(`http://hub.test/v1/${path}`, {
@@ -22,83 +42,366 @@ const call = (path: string, token: string | undefined, init: RequestInit = {}) =
       ...init.headers,
     },
   });
+const post = (body: unknown): RequestInit => ({ method: 'POST', body: JSON.stringify(body) });
+const newToken = () => Buffer.from(random(32)).toString('base64url');
 
-const join = async (role: Role, device: string, member: RecordId | null = null) => {
+const join = async (
+  role: Role,
+  device: string,
+  member: RecordId | null = null,
+  group = hub.group,
+) => {
   const code = newInviteCode(random);
-  await addInvite(hub.db, hub.group, code, role, member, Date.now());
-  const token = Buffer.from(random(32)).toString('base64url');
-  const answer = await call('join', undefined, {
-    method: 'POST',
-    body: JSON.stringify({ code, token, device: device.repeat(16) }),
-  });
+  await addInvite(hub.db, group, code, role, member, Date.now());
+  const token = newToken();
+  const answer = await call('join', undefined, post({ code, token, device }));
   expect(answer.status).toBe(200);
   return token;
 };
 
+const tester = idOf(1);
+const otherTester = idOf(2);
+const records: Record<string, Revision> = {};
+const photos: Record<string, { sha256: Sha256; bytes: Uint8Array }> = {};
+let count = 100;
+
+const seal = (kind: string, author: RecordId, body: Record<string, unknown>): Revision =>
+  sealRevision({ id: idOf(++count), kind, author, sv: 9, body }, stampAt(count), null);
+
+const photoOf = (record: RecordId, author: RecordId) => {
+  const bytes = random(300);
+  const sha256 = sha256OfBytes(bytes);
+  const body = { record, sha256, mediaType: 'image/jpeg', bytes: bytes.length };
+  return { sha256, bytes, names: seal('attachment', author, body) };
+};
+
+const send = async (caller: Caller, revision: Revision): Promise<string> => {
+  const answer = await call('push', tokens[caller], post({ revisions: [revision] }));
+  if (answer.status !== 200) return String(answer.status);
+  const { verdicts } = (await answer.json()) as { verdicts: { verdict: string; why?: string }[] };
+  return verdicts[0]?.why ?? verdicts[0]?.verdict ?? '';
+};
+
+const upload = (caller: Caller, { sha256, bytes }: { sha256: Sha256; bytes: Uint8Array }) =>
+  call(`attachment/${sha256}`, tokens[caller], {
+    method: 'PATCH',
+    body: new Uint8Array(bytes),
+    headers: {
+      'upload-offset': '0',
+      'upload-length': String(bytes.length),
+      'upload-type': 'image/jpeg',
+    },
+  });
+
 beforeAll(async () => {
   hub = await testHub();
   app = createHub({ db: hub.db, now: Date.now, random });
-  tokens['lead'] = await join('lead', 'a');
-  tokens['tester'] = await join('tester', 'b', idOf(1));
-  tokens['specialist'] = await join('specialist', 'c');
-  tokens['revoked'] = await join('tester', 'd', idOf(2));
-  tokens['unknown'] = 'x'.repeat(43);
-  await call('revoke', tokens['lead'], {
-    method: 'POST',
-    body: JSON.stringify({ device: 'd'.repeat(16) }),
-  });
+  const other = idOf(90);
+  await makeGroup(hub.db, other, 'Other group', Date.now());
+  tokens.revoked = await join('tester', deviceOf('revoked'), idOf(3));
+  tokens.tester = await join('tester', deviceOf('tester'), tester);
+  tokens.otherTester = await join('tester', deviceOf('otherTester'), otherTester);
+  tokens.specialist = await join('specialist', deviceOf('specialist'));
+  tokens.lead = await join('lead', deviceOf('lead'));
+  tokens.leadOfOtherGroup = await join('lead', deviceOf('leadOfOtherGroup'), null, other);
+  await call('revoke', tokens.lead, post({ device: deviceOf('revoked') }));
+  const lead = idOf(4);
+  for (const [name, kind, body] of [
+    ['project', 'project', {}],
+    ['round', 'round', {}],
+    ['pair', 'pair', {}],
+    ['bench check', 'bench-check', {}],
+    ['gauge study', 'gauge-study', {}],
+    ['hand-out plan', 'hand-out-plan', {}],
+    ['finding', 'finding', {}],
+    ['report', 'report', {}],
+    ['stop-use notice', 'stop-use', {}],
+    ['hand-out', 'hand-out', { tester }],
+    ['unknown kind', 'weather-mast', {}],
+  ] as const)
+    records[name] = seal(kind, lead, body);
+  records['tester'] = sealRevision(
+    { id: tester, kind: 'tester', author: lead, sv: 9, body: { code: 'T01' } },
+    stampAt(1),
+    null,
+  );
+  for (const revision of Object.values(records))
+    expect(await send('lead', revision)).toBe('stored');
+  for (const kind of ['run', 'ranking', 'damage-report', 'acknowledgement']) {
+    records[kind] = seal(kind, tester, { tester });
+    expect(await send('tester', records[kind])).toBe('stored');
+  }
+  for (const [name, record, author, by] of [
+    ['of the run', 'run', tester, 'tester'],
+    ['of the finding', 'finding', lead, 'lead'],
+    ['of the bench check', 'bench check', lead, 'lead'],
+  ] as const) {
+    const photo = photoOf(records[record]?.id as RecordId, author);
+    photos[name] = photo;
+    expect(await send(by, photo.names)).toBe('stored');
+    expect((await upload(by, photo)).status).toBe(200);
+  }
 });
 
-const post = (body: unknown): RequestInit => ({ method: 'POST', body: JSON.stringify(body) });
 const sha = 'f'.repeat(64);
-
-describe('each endpoint', () => {
-  const everyone = ['none', 'unknown', 'revoked', 'tester', 'specialist', 'lead'] as const;
-  it.each([
-    ['hello', {}, [200, 200, 200, 200, 200, 200]],
+/** For the lead's own device to outlive the table, `revoke` asks about somebody else's. */
+const endpoints: Readonly<
+  Record<string, readonly (readonly [string, string, RequestInit, readonly number[]])[]>
+> = {
+  'GET /v1/hello': [['', 'hello', {}, [200, 200, 200, 200, 200, 200, 200]]],
+  'POST /v1/join': [
     [
+      'with a code that is not there',
+      'join',
+      post({ code: '0000000000', token: 'y'.repeat(43), device: 'e'.repeat(16) }),
+      [403, 403, 403, 403, 403, 403, 403],
+    ],
+  ],
+  'POST /v1/return': [
+    [
+      'without the cookie',
       'return',
       post({ token: 'y'.repeat(43), device: 'e'.repeat(16) }),
-      [403, 403, 403, 403, 403, 403],
+      [403, 403, 403, 403, 403, 403, 403],
     ],
-    ['pull', {}, [401, 401, 401, 200, 200, 200]],
-    ['pull?scope=all', {}, [401, 401, 401, 403, 403, 200]],
-    ['push', post({ revisions: [] }), [401, 401, 401, 200, 200, 200]],
-    ['invite', post({ role: 'lead' }), [401, 401, 401, 403, 403, 200]],
-    ['devices', {}, [401, 401, 401, 200, 200, 200]],
-    ['revoke', post({ device: 'a'.repeat(16) }), [401, 401, 401, 403, 403, 404]],
-    [`attachment/${sha}`, {}, [401, 401, 401, 404, 404, 404]],
-    ['nothing', {}, [404, 404, 404, 404, 404, 404]],
-  ] as const)('%s', async (path, init, statuses) => {
-    for (const [at, who] of everyone.entries()) {
-      // The lead's own device must outlive the table: it asks about one that is not there.
-      const own = path === 'revoke' && who === 'lead' ? post({ device: '9'.repeat(16) }) : init;
-      const { status } = await call(path, tokens[who], own);
-      expect(status, who).toBe(statuses[at]);
-    }
+  ],
+  'POST /v1/renew': [
+    ['', 'renew', post({ token: 'w'.repeat(43) }), [401, 401, 200, 200, 200, 200, 200]],
+  ],
+  'GET /v1/pull': [
+    ['own', 'pull', {}, [401, 401, 200, 200, 200, 200, 200]],
+    ['everything', 'pull?scope=all', {}, [401, 401, 403, 403, 403, 200, 200]],
+  ],
+  'POST /v1/push': [['', 'push', post({ revisions: [] }), [401, 401, 200, 200, 200, 200, 200]]],
+  'POST /v1/invite': [
+    ['a lead', 'invite', post({ role: 'lead' }), [401, 401, 403, 403, 403, 200, 200]],
+    ['a tester', 'invite', post({ role: 'tester', tester }), [401, 401, 403, 403, 403, 200, 200]],
+  ],
+  'GET /v1/devices': [['', 'devices', {}, [401, 401, 200, 200, 200, 200, 200]]],
+  'GET /v1/audit': [['', 'audit', {}, [401, 401, 403, 403, 403, 200, 200]]],
+  'POST /v1/revoke': [
+    [
+      'a device that is not there',
+      'revoke',
+      post({ device: '9'.repeat(16) }),
+      [401, 401, 404, 404, 404, 404, 404],
+    ],
+    [
+      'the device of the revoked',
+      'revoke',
+      post({ device: deviceOf('revoked') }),
+      [401, 401, 403, 403, 403, 200, 404],
+    ],
+  ],
+  'GET /v1/attachment/:sha256': [
+    ['nobody has', `attachment/${sha}`, {}, [401, 401, 404, 404, 404, 404, 404]],
+    [
+      'state of one nobody has',
+      `attachment/${sha}`,
+      { method: 'HEAD' },
+      [401, 401, 404, 404, 403, 404, 404],
+    ],
+  ],
+  'PATCH /v1/attachment/:sha256': [
+    [
+      'one byte that is not what its name says',
+      `attachment/${sha}`,
+      {
+        method: 'PATCH',
+        body: 'x',
+        headers: { 'upload-offset': '0', 'upload-length': '1', 'upload-type': 'image/jpeg' },
+      },
+      [401, 401, 400, 400, 403, 400, 400],
+    ],
+  ],
+};
+
+/** Outside of the table: it asks for no token and says nothing of anybody. */
+const OPEN = ['GET /health'];
+
+describe('each endpoint', () => {
+  it('has its row', () => {
+    const made = app.routes
+      .filter(({ method, path }) => method !== 'ALL' && !path.endsWith('*'))
+      .map(({ method, path }) => `${method} ${path}`);
+    expect([...new Set(made)].sort()).toEqual([...Object.keys(endpoints), ...OPEN].sort());
+  });
+
+  const rows = Object.entries(endpoints).flatMap(([name, cases]) =>
+    cases.map(([what, ...row]) => [`${name} ${what}`, ...row] as const),
+  );
+  it.each(rows)('%s', async (_, path, init, statuses) => {
+    for (const [at, caller] of callers.entries())
+      expect((await call(path, tokens[caller], init)).status, caller).toBe(statuses[at]);
   });
 
   it('lists to a tester their own devices only', async () => {
-    const answer = await call('devices', tokens['tester']);
+    const answer = await call('devices', tokens.tester);
     const { devices } = (await answer.json()) as { devices: { member: string }[] };
-    expect(devices.map(({ member }) => member)).toEqual([idOf(1)]);
+    expect(devices.map(({ member }) => member)).toEqual([tester]);
+  });
+
+  it('lists to a lead nothing of another group', async () => {
+    const answer = await call('devices', tokens.leadOfOtherGroup);
+    const { devices } = (await answer.json()) as { devices: { device: string }[] };
+    expect(devices.map(({ device }) => device)).toEqual([deviceOf('leadOfOtherGroup')]);
+  });
+
+  it('lets a member sign out their own device, and says so in the audit without more words', async () => {
+    const token = await join('tester', '8'.repeat(16), tester);
+    expect((await call('revoke', token, post({ device: '8'.repeat(16) }))).status).toBe(200);
+    expect((await call('pull', token)).status).toBe(401);
+    const { entries } = (await (await call('audit', tokens.lead)).json()) as {
+      entries: Record<string, unknown>[];
+    };
+    const entry = entries.find(({ subject }) => subject === '8'.repeat(16));
+    expect(entry).toMatchObject({ what: 'revoke', member: tester });
+    expect(Object.keys(entry ?? {}).sort()).toEqual(
+      ['atMs', 'device', 'entry', 'member', 'subject', 'what'].sort(),
+    );
+  });
+});
+
+describe('each record', () => {
+  // Who reads it, in the order of `callers`.
+  it.each([
+    ['project', [0, 0, 1, 1, 1, 1, 0]],
+    ['round', [0, 0, 0, 0, 0, 1, 0]],
+    ['pair', [0, 0, 1, 1, 0, 1, 0]],
+    ['bench check', [0, 0, 0, 0, 0, 1, 0]],
+    ['gauge study', [0, 0, 0, 0, 0, 1, 0]],
+    ['hand-out plan', [0, 0, 0, 0, 0, 1, 0]],
+    ['finding', [0, 0, 0, 0, 1, 1, 0]],
+    ['report', [0, 0, 0, 0, 1, 1, 0]],
+    ['stop-use notice', [0, 0, 1, 1, 0, 1, 0]],
+    ['tester', [0, 0, 1, 0, 0, 1, 0]],
+    ['hand-out', [0, 0, 1, 0, 0, 1, 0]],
+    ['run', [0, 0, 1, 0, 0, 1, 0]],
+    ['ranking', [0, 0, 1, 0, 0, 1, 0]],
+    ['damage-report', [0, 0, 1, 0, 0, 1, 0]],
+    ['acknowledgement', [0, 0, 1, 0, 0, 1, 0]],
+    ['unknown kind', [0, 0, 0, 0, 0, 1, 0]],
+  ] as const)('%s is read by those it is for', async (name, readers) => {
+    for (const [at, caller] of callers.entries()) {
+      const scope = caller.startsWith('lead') ? 'all' : 'mine';
+      const answer = await call(`pull?scope=${scope}&own=1`, tokens[caller]);
+      const page = (await answer.json()) as { revisions?: { id: string }[] };
+      const reads = page.revisions?.some(({ id }) => id === records[name]?.id) ?? false;
+      expect(reads, caller).toBe(readers[at] === 1);
+    }
+  });
+
+  // What becomes of a new revision of it by each caller, in the order of `callers`.
+  const no = 'not-allowed';
+  it.each([
+    ['project', ['401', '401', no, no, no, 'stored']],
+    ['round', ['401', '401', no, no, no, 'stored']],
+    ['pair', ['401', '401', no, no, no, 'stored']],
+    ['hand-out', ['401', '401', no, no, no, 'stored']],
+    ['finding', ['401', '401', no, no, no, 'stored']],
+    ['report', ['401', '401', no, no, no, 'stored']],
+    ['tester', ['401', '401', no, no, no, 'stored']],
+    ['run', ['401', '401', 'stored', no, no, 'stored']],
+    ['ranking', ['401', '401', 'stored', no, no, 'stored']],
+    ['damage-report', ['401', '401', 'stored', no, no, 'stored']],
+  ] as const)('%s is changed by those it belongs to', async (name, verdicts) => {
+    for (const [at, caller] of callers.slice(0, 6).entries()) {
+      const before = records[name] as Revision;
+      const author =
+        caller === 'tester' ? tester : caller === 'otherTester' ? otherTester : before.author;
+      const next = sealRevision(
+        { id: before.id, kind: before.kind, author, sv: 9, body: before.body },
+        stampAt(++count),
+        before.stamp,
+      );
+      expect(await send(caller, next), caller).toBe(verdicts[at]);
+    }
+  });
+
+  it('cannot be reached from another group, even by its id', async () => {
+    const run = records['run'] as Revision;
+    const foreign = sealRevision(
+      { id: run.id, kind: 'run', author: idOf(91), sv: 9, body: { tester } },
+      stampAt(++count),
+      null,
+    );
+    expect(await send('leadOfOtherGroup', foreign)).toBe('stored');
+    const page = (await (await call('pull?scope=all&own=1', tokens.lead)).json()) as {
+      revisions: { hash: string }[];
+    };
+    expect(page.revisions.some(({ hash }) => hash === foreign.hash)).toBe(false);
+  });
+
+  it('a tester takes back what the group noted of them, and of nobody else', async () => {
+    const erase = (id: RecordId, author: RecordId) =>
+      sealRevision(
+        { id, kind: 'tester', author, sv: 9, body: null, erased: true },
+        stampAt(++count),
+        null,
+      );
+    expect(await send('otherTester', erase(tester, otherTester))).toBe(no);
+    expect(await send('tester', erase(tester, tester))).toBe('stored');
+    const rows = await hub.db
+      .selectFrom('revisions')
+      .select('json')
+      .where('id', '=', tester)
+      .where('erased', '=', 0)
+      .execute();
+    expect(rows.every(({ json }) => json === null)).toBe(true);
+  });
+});
+
+describe('each photo', () => {
+  it.each([
+    ['of the run', [401, 401, 200, 404, 404, 200, 404]],
+    ['of the finding', [401, 401, 404, 404, 200, 200, 404]],
+    ['of the bench check', [401, 401, 404, 404, 404, 200, 404]],
+  ] as const)('%s is seen by those who see what it belongs to', async (name, statuses) => {
+    for (const [at, caller] of callers.entries()) {
+      const answer = await call(`attachment/${photos[name]?.sha256}`, tokens[caller]);
+      expect(answer.status, caller).toBe(statuses[at]);
+    }
+  });
+});
+
+const joinWithCookie = async (device: string, member: RecordId) => {
+  const code = newInviteCode(random);
+  await addInvite(hub.db, hub.group, code, 'tester', member, Date.now());
+  const token = Buffer.from(random(32)).toString('base64url');
+  const answer = await call('join', undefined, post({ code, token, device: device.repeat(16) }));
+  return { token, cookie: answer.headers.get('set-cookie') ?? '' };
+};
+const comeBackAs = (cookie: string, device: string, token: string) =>
+  call('return', undefined, {
+    ...post({ token, device }),
+    headers: { cookie: cookie.split(';')[0] ?? '' },
+  });
+
+const comeBack = (cookie: string, device: string, token: string) =>
+  comeBackAs(cookie, device.repeat(16), token);
+
+describe('a device of another member', () => {
+  it('is not signed out by who only knows its id', async () => {
+    const code = newInviteCode(random);
+    await addInvite(hub.db, hub.group, code, 'tester', otherTester, Date.now());
+    const request = { code, token: newToken(), device: deviceOf('lead') };
+    const answer = await call('join', undefined, post(request));
+    expect(answer.status).toBe(400);
+    expect(await answer.json()).toMatchObject({ field: 'device' });
+    expect((await call('pull', tokens.lead)).status).toBe(200);
+  });
+
+  it('is not replaced by one that comes back under its id', async () => {
+    const { cookie } = await joinWithCookie('7', idOf(3));
+    const back = await comeBackAs(cookie, deviceOf('lead'), newToken());
+    expect(back.status).toBe(400);
+    expect(await back.json()).toMatchObject({ field: 'device' });
+    expect((await call('pull', tokens.lead)).status).toBe(200);
+    expect((await comeBackAs(cookie, '7a'.repeat(8), newToken())).status).toBe(200);
   });
 });
 
 describe('coming back after the browser cleared the device', () => {
-  const joinWithCookie = async (device: string, member: RecordId) => {
-    const code = newInviteCode(random);
-    await addInvite(hub.db, hub.group, code, 'tester', member, Date.now());
-    const token = Buffer.from(random(32)).toString('base64url');
-    const answer = await call('join', undefined, post({ code, token, device: device.repeat(16) }));
-    return { token, cookie: answer.headers.get('set-cookie') ?? '' };
-  };
-  const comeBack = (cookie: string, device: string, token: string) =>
-    call('return', undefined, {
-      ...post({ token, device: device.repeat(16) }),
-      headers: { cookie: cookie.split(';')[0] ?? '' },
-    });
-
   it('gives the same member a new device, once, and ends the old token', async () => {
     const { token, cookie } = await joinWithCookie('1', idOf(3));
     expect(cookie).toMatch(/HttpOnly/i);
@@ -117,7 +420,7 @@ describe('coming back after the browser cleared the device', () => {
 
   it('is refused once a lead has signed the device out', async () => {
     const { cookie } = await joinWithCookie('4', idOf(4));
-    await call('revoke', tokens['lead'], post({ device: '4'.repeat(16) }));
+    await call('revoke', tokens.lead, post({ device: '4'.repeat(16) }));
     expect((await comeBack(cookie, '5', 'v'.repeat(43))).status).toBe(403);
   });
 
@@ -142,7 +445,7 @@ describe('a bad request', () => {
     ['invite', post({ role: 'tester' }), 400],
     ['attachment/nothex', {}, 400],
   ] as const)('%s %#', async (path, init, status) => {
-    const answer = await call(path, tokens['lead'], init);
+    const answer = await call(path, tokens.lead, init);
     expect(answer.status).toBe(status);
     expect(await answer.json()).toHaveProperty('error');
   });
@@ -166,7 +469,7 @@ describe('a bad request', () => {
     );
     const answer = await call(
       'push',
-      tokens['lead'],
+      tokens.lead,
       post({ revisions: [{ bad: true }, good, { ...good, body: {} }, newer, unreadable, good] }),
     );
     const { verdicts } = (await answer.json()) as { verdicts: { verdict: string; why?: string }[] };

@@ -1,7 +1,11 @@
 /** A real hub on a database in memory, reached without a socket. */
 import { createHub } from '../../../app/hub/app.ts';
 import { addInvite, makeGroup, newInviteCode } from '../../../app/hub/store/members.ts';
-import { openSqlite, type HubDatabase } from '../../../app/hub/store/sqlite.ts';
+import {
+  openDatabase,
+  type DatabasePlace,
+  type HubDatabase,
+} from '../../../app/hub/store/database.ts';
 import { openStore, type Store, type StoreOptions } from '../../../app/store/index.ts';
 import { newRecordId, type RecordId, type Role } from '../../../core/records/index.ts';
 
@@ -21,8 +25,8 @@ let count = 0;
 
 export const URL_OF_HUB = 'http://hub.test';
 
-export const testHub = async (file = ':memory:'): Promise<TestHub> => {
-  const db = await openSqlite(file);
+export const testHub = async (place: DatabasePlace = { file: ':memory:' }): Promise<TestHub> => {
+  const { db } = await openDatabase(place);
   const clock = { ms: Date.now() };
   const group = newRecordId(clock.ms, random(16));
   await makeGroup(db, group, 'Test group', clock.ms);

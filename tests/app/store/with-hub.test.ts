@@ -8,7 +8,13 @@ import {
   type StoreOptions,
 } from '../../../app/store/index.ts';
 import { sql } from 'kysely';
-import type { BodyOf, DeviceId, RecordId } from '../../../core/records/index.ts';
+import {
+  readBundle,
+  unpackBundle,
+  type BodyOf,
+  type DeviceId,
+  type RecordId,
+} from '../../../core/records/index.ts';
 import { metres } from '../../../core/units/index.ts';
 import { testHub, URL_OF_HUB, type TestHub } from '../hub/hub-for-tests.ts';
 
@@ -135,8 +141,8 @@ describe('sync', () => {
     expect((await lead.history(run.revision.id))?.older).toEqual([]);
     const left = await sql<{ json: string }>`select json from revisions`.execute(hub.db);
     expect(JSON.stringify(left.rows)).not.toContain('knee');
-    const bytes = await sql`select * from attachments`.execute(hub.db);
-    expect(bytes.rows).toEqual([]);
+    for (const table of ['attachments', 'chunks'] as const)
+      expect(await hub.db.selectFrom(table).selectAll().execute()).toEqual([]);
   });
 
   it('names and sends the photos that a saved record shows, and takes back those it shows no more', async () => {
@@ -294,5 +300,114 @@ describe('sync', () => {
     expect(await phone.sync()).toMatchObject({ what: 'done', pushed: 1 });
     await lead.sync();
     expect((await lead.list('run')).map((r) => r.body.distanceM)).toEqual([7000]);
+  });
+
+  it('renews a token that has been in use for a month, also when the answer is lost', async () => {
+    const clock = { ms: Date.now() };
+    let loseAnswer = false;
+    const { id, phone } = await newTester('T01', {
+      now: () => clock.ms,
+      fetch: (async (input: RequestInfo | URL, init?: RequestInit) => {
+        const answer = await hub.fetch(input, init);
+        const isRenewal = String(input instanceof Request ? input.url : input).endsWith('/renew');
+        if (isRenewal && loseAnswer) throw new TypeError('network');
+        return answer;
+      }),
+    });
+    const hashes = () =>
+      hub.db
+        .selectFrom('devices')
+        .select(['token_hash', 'next_hash'])
+        .where('member_id', '=', id)
+        .executeTakeFirstOrThrow();
+    const first = await hashes();
+    await phone.sync();
+    expect(await hashes()).toEqual(first);
+    clock.ms += 31 * 86_400_000;
+    loseAnswer = true;
+    await phone.sync();
+    const waiting = await hashes();
+    expect(waiting.token_hash).toBe(first.token_hash);
+    expect(waiting.next_hash).not.toBeNull();
+    loseAnswer = false;
+    expect(await phone.sync()).toMatchObject({ what: 'done' });
+    expect((await hashes()).next_hash).toBe(waiting.next_hash);
+    value(await phone.save('run', runOf(id)));
+    expect(await phone.sync()).toMatchObject({ what: 'done', pushed: 1 });
+    expect(await hashes()).toEqual({ token_hash: waiting.next_hash, next_hash: null });
+  });
+
+  it('works with a hub from before: no renewal, no packed bodies, no word of encodings', async () => {
+    const seen = new Set<string>();
+    const { id, phone } = await newTester('T01', {
+      now: () => Date.now() + 40 * 86_400_000,
+      fetch: (async (input: RequestInfo | URL, init?: RequestInit) => {
+        const path = new URL(String(input instanceof Request ? input.url : input)).pathname;
+        if (new Headers(init?.headers).get('content-encoding') !== null) seen.add('packed');
+        if (path === '/v1/renew') {
+          seen.add('renewal');
+          return Response.json({ error: 'not-found' }, { status: 404 });
+        }
+        const answer = await hub.fetch(input, init);
+        if (path !== '/v1/hello') return answer;
+        const { protocols, hubNow, limits } = (await answer.json()) as Record<string, unknown>;
+        return Response.json({ protocols, hubNow, limits });
+      }),
+    });
+    for (let n = 0; n < 30; n++) value(await phone.save('run', runOf(id, 1000 + n)));
+    expect(await phone.sync()).toMatchObject({ what: 'done', pushed: 30 });
+    expect(await phone.sync()).toMatchObject({ what: 'done' });
+    expect([...seen]).not.toContain('packed');
+    expect((await phone.session())?.revoked).toBeUndefined();
+  });
+
+  it('packs what it sends once the hub has said that it reads it', async () => {
+    const sizes: { packed: boolean; bytes: number }[] = [];
+    const { id, phone } = await newTester('T01', {
+      fetch: (async (input: RequestInfo | URL, init?: RequestInit) => {
+        if (new Request(input).url.endsWith('/push'))
+          sizes.push({
+            packed: new Headers(init?.headers).get('content-encoding') === 'gzip',
+            bytes: (await new Response(init?.body).arrayBuffer()).byteLength,
+          });
+        return hub.fetch(input, init);
+      }),
+    });
+    for (let n = 0; n < 40; n++) value(await phone.save('run', runOf(id, 1000 + n)));
+    expect(await phone.sync()).toMatchObject({ what: 'done', pushed: 40 });
+    expect(sizes.at(-1)?.packed).toBe(true);
+    expect(sizes.at(-1)?.bytes).toBeLessThan(8000);
+    await lead.sync();
+    expect(await lead.list('run')).toHaveLength(40);
+  });
+
+  it('joins under a new id where a member of the group already goes by its own', async () => {
+    const { id, phone } = await newTester('T01');
+    const before = await phone.device();
+    // Another profile with a copy of the storage: its device id is the phone's.
+    await hub.db.updateTable('devices').set({ token_hash: 'another' }).execute();
+    const second = value(await lead.save('tester', { code: 'T02' })).revision.id;
+    const code = await hub.invite('tester', second);
+    expect(await phone.join(URL_OF_HUB, code, 'copy')).toMatchObject({ ok: true });
+    expect(await phone.device()).not.toBe(before);
+    const devices = await hub.db.selectFrom('devices').select('device').execute();
+    expect(devices.map(({ device }) => device)).toContain(before);
+    expect(id).not.toBe(second);
+  });
+
+  it('gives a member all of theirs as one file, with photos that only the hub has by now', async () => {
+    const { id, phone } = await newTester('T01');
+    const photo = new TextEncoder().encode('a photo of a blister');
+    const sha256 = value(await phone.putAttachment(photo, 'image/jpeg'));
+    value(await phone.save('run', { ...runOf(id), photos: [sha256] }));
+    await phone.sync();
+    const fresh = await hub.joined('tester', id);
+    await fresh.sync();
+    const { bytes } = await fresh.exportFile('mine');
+    const unpacked = unpackBundle(bytes);
+    if (!unpacked.ok) throw new Error(unpacked.why);
+    expect(unpacked.attachments.get(sha256)).toEqual(photo);
+    const kinds = readBundle(unpacked.text).revisions.map(({ revision }) => revision.kind);
+    expect([...new Set(kinds)].sort()).toEqual(['attachment', 'run', 'tester']);
   });
 });

@@ -1,0 +1,119 @@
+/** How does a device come in, come back, and renew what it comes in with? */
+import type { Context, Hono, MiddlewareHandler } from 'hono';
+import { getCookie, setCookie } from 'hono/cookie';
+import {
+  joinRequest,
+  newRecordId,
+  renewRequest,
+  returnRequest,
+  type DeviceId,
+} from '../../../core/records/index.ts';
+import { bodyOf, fail, noteDone, tooMany, type Env, type HubDeps } from '../answers.ts';
+import { rateLimit } from '../rate-limit.ts';
+import { joinByInvite, renewToken, type Joined } from '../store/members.ts';
+import { keepReturn, returnBySecret } from '../store/returning.ts';
+
+const RETURN_COOKIE = 'pairlog-return';
+/** Browsers keep no cookie for longer than 400 days. */
+const RETURN_COOKIE_S = 400 * 86_400;
+
+/** Guesses of codes: per address, and for the whole hub. DEVELOPERS.md says what that makes of guessing. */
+const GUESSES_PER_ADDRESS = { most: 20, windowMs: 10 * 60_000 };
+const GUESSES_IN_ALL = { most: 300, windowMs: 60 * 60_000 };
+
+export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: HubDeps): void => {
+  const { db, now, random } = deps;
+  const ofAddress = rateLimit(GUESSES_PER_ADDRESS.most, GUESSES_PER_ADDRESS.windowMs);
+  const inAll = rateLimit(GUESSES_IN_ALL.most, GUESSES_IN_ALL.windowMs);
+  // What succeeds is no guess: a group that joins from one office is not locked out.
+  const mayGuess = (c: Context) => ofAddress.left(addressOf(c), now()) && inAll.left('all', now());
+  const noteGuess = (c: Context) => {
+    ofAddress.count(addressOf(c), now());
+    inAll.count('all', now());
+  };
+  const addressOf = (c: Context) => deps.addressOf?.(c) ?? 'unknown';
+  const newSecret = () => Buffer.from(random(32)).toString('base64url');
+
+  const setReturnCookie = (c: Context, secret: string) => {
+    const secure =
+      new URL(c.req.url).protocol === 'https:' || c.req.header('x-forwarded-proto') === 'https';
+    setCookie(c, RETURN_COOKIE, secret, {
+      httpOnly: true,
+      sameSite: 'Strict',
+      path: '/v1/return',
+      maxAge: RETURN_COOKIE_S,
+      secure,
+    });
+  };
+
+  const welcome = async (
+    c: Context,
+    { group, groupName, caller }: Joined,
+    device: DeviceId,
+    what: string,
+  ) => {
+    await noteDone(deps, { group, device, caller }, what);
+    return c.json({
+      member: { id: caller.member, role: caller.role, group, groupName },
+      hubNow: now(),
+    });
+  };
+
+  api.post('/join', async (c) => {
+    if (!mayGuess(c)) return tooMany(c, 600);
+    const body = await bodyOf(c, joinRequest);
+    if (!body.ok) return body.answer;
+    const { code, token, device, deviceName, before } = body.value;
+    const joined = await joinByInvite(
+      db,
+      { code, token, device, deviceName: deviceName ?? '', before },
+      now(),
+      () => newRecordId(now(), random(16)),
+    );
+    if (joined === 'other-device') return fail(c, 'bad-request', 'device');
+    if (!joined) {
+      noteGuess(c);
+      return fail(c, 'unknown-code');
+    }
+    const secret = newSecret();
+    await keepReturn(db, joined.group, device, secret);
+    setReturnCookie(c, secret);
+    return welcome(c, joined, device, 'join');
+  });
+
+  // For a device whose browser cleared its storage, and with it the token.
+  api.post('/return', async (c) => {
+    if (!mayGuess(c)) return tooMany(c, 600);
+    const body = await bodyOf(c, returnRequest);
+    if (!body.ok) return body.answer;
+    const { token, device, deviceName } = body.value;
+    const nextSecret = newSecret();
+    const back = await returnBySecret(
+      db,
+      {
+        secret: getCookie(c, RETURN_COOKIE) ?? '',
+        nextSecret,
+        token,
+        device,
+        deviceName: deviceName ?? '',
+      },
+      now(),
+    );
+    if (back === 'other-device') return fail(c, 'bad-request', 'device');
+    if (!back) {
+      noteGuess(c);
+      return fail(c, 'unknown-code');
+    }
+    setReturnCookie(c, nextSecret);
+    return welcome(c, back, device, 'return');
+  });
+
+  api.post('/renew', member, async (c) => {
+    const body = await bodyOf(c, renewRequest);
+    if (!body.ok) return body.answer;
+    const device = c.get('device');
+    await renewToken(db, device, body.value.token, now());
+    await noteDone(deps, device, 'renew');
+    return c.json({ hubNow: now() });
+  });
+};

@@ -1,0 +1,17 @@
+/** Every table with its key, in an order in which they can be filled. */
+import type { Tables } from './schema.ts';
+
+export const keysOf = {
+  groups: ['group_id'],
+  members: ['group_id', 'member_id'],
+  devices: ['group_id', 'device'],
+  invites: ['group_id', 'code_hash'],
+  revisions: ['group_id', 'seq'],
+  attachments: ['group_id', 'sha256'],
+  chunks: ['group_id', 'sha256', 'start'],
+  usage: ['group_id', 'member_id', 'day'],
+  audit: ['group_id', 'entry'],
+} as const satisfies { readonly [T in keyof Tables]: readonly (keyof Tables[T] & string)[] };
+
+export type TableName = keyof typeof keysOf;
+export const tableNames = Object.keys(keysOf) as TableName[];
