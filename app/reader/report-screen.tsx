@@ -10,11 +10,7 @@ import { readReport } from './read-report.ts';
 export const ReportScreen = ({ id }: { id: string }) => {
   const report = useStored((from) => from.get('report', id as RecordId), ['report'], [id]);
   return (
-    <Page
-      title={report?.body.title ?? d().report.reader.reports}
-      wide
-      back={{ href: '/', label: t().back }}
-    >
+    <Page title={d().tabs.report} wide back={{ href: '/', label: t().back }}>
       {report && <Opened body={report.body} />}
     </Page>
   );
