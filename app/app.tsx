@@ -33,6 +33,15 @@ const Desk = lazy(async () => {
   return (await import('./desk/desk.tsx')).Desk;
 });
 
+const Reader = lazy(async () => {
+  await need('glossary', 'desk');
+  return (await import('./reader/reader.tsx')).Reader;
+});
+const ReportScreen = lazy(async () => {
+  await need('glossary', 'desk');
+  return (await import('./reader/report-screen.tsx')).ReportScreen;
+});
+
 /** Whoever belongs to nobody yet is welcomed, whatever the address. */
 const Home = () => (session.value ? <Today /> : <Welcome />);
 
@@ -42,26 +51,39 @@ const NotFound = () => (
   </Page>
 );
 
+/** A specialist reads findings and reports; there is nothing else to show, whatever the address. */
+const ForSpecialists = () => (
+  <Router>
+    <Route path="/report/:id" component={ReportScreen} />
+    <Route path="/settings" component={SettingsScreen} />
+    <Route default component={Reader} />
+  </Router>
+);
+
+const ForTheOthers = () => (
+  <Router>
+    <Route path="/" component={Home} />
+    <Route path="/join" component={Welcome} />
+    <Route path="/log/:pair" component={LogScreen} />
+    <Route path="/runs" component={Runs} />
+    <Route path="/runs/:run" component={LogScreen} />
+    <Route path="/runs/:run/history" component={RunHistory} />
+    <Route path="/unsent" component={UnsentScreen} />
+    <Route path="/settings" component={SettingsScreen} />
+    <Route path="/damage/:pair" component={Damage} />
+    <Route path="/rank/:project" component={RankScreen} />
+    <Route path="/file" component={OpenFile} />
+    <Route path="/shared" component={OpenFile} />
+    <Route path="/desk/*" component={Desk} />
+    <Route path="/desk" component={Desk} />
+    <Route default component={NotFound} />
+  </Router>
+);
+
 export const App = () => (
   <LocationProvider>
     <ErrorBoundary>
-      <Router>
-        <Route path="/" component={Home} />
-        <Route path="/join" component={Welcome} />
-        <Route path="/log/:pair" component={LogScreen} />
-        <Route path="/runs" component={Runs} />
-        <Route path="/runs/:run" component={LogScreen} />
-        <Route path="/runs/:run/history" component={RunHistory} />
-        <Route path="/unsent" component={UnsentScreen} />
-        <Route path="/settings" component={SettingsScreen} />
-        <Route path="/damage/:pair" component={Damage} />
-        <Route path="/rank/:project" component={RankScreen} />
-        <Route path="/file" component={OpenFile} />
-        <Route path="/shared" component={OpenFile} />
-        <Route path="/desk/*" component={Desk} />
-        <Route path="/desk" component={Desk} />
-        <Route default component={NotFound} />
-      </Router>
+      {session.value?.role === 'specialist' ? <ForSpecialists /> : <ForTheOthers />}
     </ErrorBoundary>
     <Toast />
   </LocationProvider>

@@ -20,6 +20,7 @@ import {
 import { writeMeasuring } from './measuring.ts';
 import { celsius, kilograms, metres, millimetres, seconds } from '../core/units/index.ts';
 import { planNext, PLAN_SEED } from './hand-out-plan.ts';
+import { writeFindings } from './findings.ts';
 import { seededDice, type Dice } from './random.ts';
 import {
   blueprint,
@@ -441,6 +442,7 @@ export const buildDemo = (seed = SEED): DemoFiles => {
   }
 
   if (unblinded) markUnblinded(lead, ...unblinded, FIRST_DAY + WEEKS * 7 * DAY_MS);
+  writeFindings(lead, project, roundIds, codes[PAIRS_PER_ROUND + 5] as string, instant);
 
   const late = testers[LATE_TESTER] as TesterPlan;
   const lastWeek = FIRST_DAY + 63 * DAY_MS;

@@ -11,15 +11,19 @@ import { Comfort } from './comfort.tsx';
 import { Complaints } from './complaints/complaints.tsx';
 import { useDeskRecords, useReview, workTrouble } from './desk-state.ts';
 import { InTolerance } from './in-tolerance.tsx';
+import { FindingsBoard } from './findings/findings.tsx';
 import { Group } from './group.tsx';
 import { Overview } from './overview.tsx';
 import { Pairs } from './pairs.tsx';
 import { Plan } from './plan/plan.tsx';
 import { ProjectForm } from './project-form.tsx';
+import { ReportPage } from './report/report-page.tsx';
 import { Rounds } from './rounds.tsx';
 import { Testers } from './testers.tsx';
 import { Verdict } from './verdict.tsx';
 import type { DeskRecords } from './worker/desk-work.ts';
+import '../parts/charts/charts.css';
+import '../parts/foot-map/foot-map.css';
 import './desk.css';
 
 const tabs = {
@@ -30,6 +34,8 @@ const tabs = {
   bench: Bench,
   verdict: Verdict,
   changes: Changes,
+  findings: FindingsBoard,
+  report: ReportPage,
   rounds: Rounds,
   testers: Testers,
 } as const;

@@ -1,9 +1,11 @@
 /**
- * `npm run review -- FILE`: reads a bundle and prints its review.
- * Exit code 0: printed; 1: wrong use; 2: something in the file is bad (each said by line and field).
+ * `npm run review -- FILE`: reads a bundle and prints its review, or writes it as a report and as data.
+ * Exit code 0: printed or written; 1: wrong use; 2: something in the file is bad (each said by line and field).
  */
-import { readFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { parseArgs } from 'node:util';
+import { trades } from '../../core/foot/index.ts';
 import {
   addRevisions,
   bundleJsonSchema,
@@ -16,17 +18,18 @@ import {
 } from '../../core/records/index.ts';
 import {
   checkPanel,
-  compareRounds,
   lookAtFeet,
-  lookAtLayers,
-  lookCloser,
+  findingsOf,
   openProject,
-  recurring,
+  reportRound,
   reviewProject,
-  verdictOf,
+  type RoundReport,
   withoutPairsOutOfTolerance,
 } from '../../core/review/index.ts';
+import { isTrade } from '../report/document.tsx';
+import { csvOf, jsonOf, tablesOf, type Written } from '../report/tables.ts';
 import { printReview } from './print-review.ts';
+import { reportText } from './write-report.ts';
 import { languages, languageFile } from './languages.ts';
 import type { TerminalWords } from '../words/types.ts';
 
@@ -39,18 +42,35 @@ class Stop extends Error {
 }
 
 const options = {
-  json: { type: 'boolean' },
+  json: { type: 'string' },
+  csv: { type: 'string' },
+  report: { type: 'string' },
+  round: { type: 'string' },
+  trade: { type: 'string' },
   schema: { type: 'boolean' },
   project: { type: 'string' },
   lang: { type: 'string' },
   'without-out-of-tolerance': { type: 'boolean' },
+  language: { type: 'string' },
 } as const;
 
-const usage = (words: TerminalWords): string => words.usage(languages.join('|'));
+/** Where JSON goes that no file is named for. */
+const STANDARD_OUTPUT = '-';
+
+/** `--json` without a file prints; the parser knows no option whose value may be left out. */
+const withJsonTarget = (args: readonly string[]): string[] =>
+  args.flatMap((arg, at) => {
+    const next = args[at + 1];
+    return arg === '--json' && (next === undefined || next.startsWith('--'))
+      ? ['--json', STANDARD_OUTPUT]
+      : [arg];
+  });
+
+const usage = (words: TerminalWords): string => words.usage(languages.join('|'), trades.join('|'));
 
 const parse = (args: readonly string[]) => {
   try {
-    return parseArgs({ args: [...args], options, allowPositionals: true });
+    return parseArgs({ args: withJsonTarget(args), options, allowPositionals: true });
   } catch {
     throw new Stop(1, usage(languageFile('en').terminal));
   }
@@ -62,6 +82,24 @@ const readFile = (file: string, words: TerminalWords): Uint8Array => {
   } catch (error) {
     throw new Stop(2, words.cannotRead(file, (error as Error).message));
   }
+};
+
+/** Tries the file system; what it refuses ends the command with its own words. */
+const trying = (path: string, words: TerminalWords, work: () => void): void => {
+  try {
+    work();
+  } catch (error) {
+    throw new Stop(1, words.cannotRead(path, (error as Error).message));
+  }
+};
+
+const makeFolder = (folder: string, words: TerminalWords): void =>
+  trying(folder, words, () => mkdirSync(folder, { recursive: true }));
+
+/** Writes a file and says so. */
+const write = (file: string, text: string, words: TerminalWords): string => {
+  trying(file, words, () => writeFileSync(file, text));
+  return words.wrote(file);
 };
 
 /** Everything that is wrong with the bundle, a line each. */
@@ -76,17 +114,26 @@ const complaintsAbout = (bundle: ReadBundle, words: TerminalWords): string[] => 
   }),
 ];
 
-/** The text to print for these arguments. Throws {@link Stop}. */
-const review = (args: readonly string[]): string => {
+/** What was asked for, checked. */
+const readOptions = (args: readonly string[]) => {
   const { values, positionals } = parse(args);
-  if (values.schema) return JSON.stringify(bundleJsonSchema(), null, 2);
-  const language = values.lang ?? 'en';
-  if (!languages.includes(language)) throw new Stop(1, usage(languageFile('en').terminal));
-  const spoken = languageFile(language);
-  const words = spoken.terminal;
-  const [file] = positionals;
-  if (file === undefined || positionals.length > 1) throw new Stop(1, usage(words));
+  const named = (values.language ?? values.lang ?? 'en').split('+');
+  const [language = ''] = named;
+  const trade = values.trade ?? null;
+  const two = named.length === 2 && named[0] !== named[1] && values.report !== undefined;
+  if (
+    (named.length !== 1 && !two) ||
+    !named.every((one) => languages.includes(one)) ||
+    (trade !== null && !isTrade(trade))
+  )
+    throw new Stop(1, usage(languageFile('en').terminal));
+  return { values, positionals, named, trade, spoken: languageFile(language) };
+};
 
+type Options = ReturnType<typeof readOptions>;
+
+/** The project's log as of the file's own date, so that the same file gives the same review on any day. */
+const open = (file: string, { values, spoken: { terminal: words } }: Options) => {
   const unpacked = unpackBundle(readFile(file, words));
   if (!unpacked.ok) throw new Stop(2, words.cannotRead(file, words.unpack[unpacked.why]));
   const bundle = readBundle(unpacked.text);
@@ -107,26 +154,80 @@ const review = (args: readonly string[]): string => {
         records.project.map(({ body }) => body.name),
       ),
     );
-  // The file's own date, so that the same file gives the same review on any day.
   const asOf = Date.parse(bundle.header?.madeAt ?? '');
   const whole = openProject(records, project.revision.id, asOf);
   if (!whole) throw new Error('the project was just found in the records');
   const log = values['without-out-of-tolerance'] ? withoutPairsOutOfTolerance(whole) : whole;
+  return { log, attachments: unpacked.attachments };
+};
+
+/** The round that is asked for by its number, else the last that was worn. */
+const chosenRound = (
+  reports: readonly RoundReport[],
+  { values, spoken: { terminal: words } }: Options,
+): RoundReport => {
+  const report =
+    values.round === undefined
+      ? (reports.findLast(({ round }) => round.size.runs > 0) ?? reports.at(-1))
+      : reports.find(({ round }) => String(round.order) === values.round);
+  if (report) return report;
+  const all = reports.map(({ round }) => `${round.order} ${round.name}`);
+  throw new Stop(1, words.noRound(values.round, all));
+};
+
+/** Writes what was asked for as files, and says which. */
+const writeFiles = (
+  written: Written,
+  { log, attachments }: ReturnType<typeof open>,
+  chosen: Options,
+): string[] => {
+  const { values, named, trade, spoken } = chosen;
+  const words = spoken.terminal;
+  const done: string[] = [];
+  if (values.report !== undefined) {
+    const report = chosenRound(written.reports, chosen);
+    const text = reportText(report, named, trade, log.records, attachments);
+    done.push(write(values.report, text, words));
+  }
+  if (values.csv !== undefined) {
+    makeFolder(values.csv, words);
+    for (const table of tablesOf(written))
+      done.push(write(join(values.csv, `${table.name}.csv`), csvOf(table), words));
+  }
+  if (values.json !== undefined && values.json !== STANDARD_OUTPUT)
+    done.push(write(values.json, `${jsonOf(written)}\n`, words));
+  return done;
+};
+
+/** The text to print for these arguments. Throws {@link Stop}. */
+const review = (args: readonly string[]): string => {
+  const chosen = readOptions(args);
+  const { values, positionals, spoken } = chosen;
+  if (values.schema) return JSON.stringify(bundleJsonSchema(), null, 2);
+  const [file] = positionals;
+  if (file === undefined || positionals.length > 1) throw new Stop(1, usage(spoken.terminal));
+  const opened = open(file, chosen);
+  const { log } = opened;
   const answer = reviewProject(log);
-  const looks = answer.rounds.map((round, at) => {
-    const before = answer.rounds[at - 1];
-    return {
-      cells: lookCloser(log, round.id, recurring(round)),
-      verdict: verdictOf(log, round),
-      against: before ? compareRounds(log, before, round) : null,
-      layers: lookAtLayers(log, round.id),
-    };
-  });
+  const reports = answer.rounds.flatMap(({ id }) => reportRound(log, answer, id) ?? []);
   const feet = lookAtFeet(log);
   const panel = checkPanel(log);
-  if (!values.json) return printReview(answer, looks, feet, panel, spoken);
-  const rounds = answer.rounds.map((round, at) => ({ ...round, ...looks[at] }));
-  return JSON.stringify({ ...answer, rounds, feet, panel }, null, 2);
+  if ([values.report, values.csv, values.json].every((one) => one === undefined))
+    return printReview(
+      answer,
+      reports.map(({ looks: cells, verdict, against, layers }) => ({
+        cells,
+        verdict,
+        against,
+        layers,
+      })),
+      feet,
+      panel,
+      spoken,
+    );
+  const written = { review: answer, reports, findings: findingsOf(log), feet, panel };
+  const done = writeFiles(written, opened, chosen);
+  return values.json === STANDARD_OUTPUT ? jsonOf(written) : done.join('\n');
 };
 
 try {

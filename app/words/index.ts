@@ -67,6 +67,14 @@ export const speak = async (language: Language): Promise<void> => {
   current.value = { language, words };
 };
 
+/** The words of any language, for a document that is not written in the page's own. */
+export const wordsOf = async (
+  language: Language,
+): Promise<Parts & { readonly about: LanguageName }> => ({
+  about: nameOf(language),
+  ...((await load(language, new Set(['phone', 'glossary', 'desk']))) as Parts),
+});
+
 /** Fetches what the language will need, before it is known that it is the one. */
 export const fetchAhead = (language: Language): void => void load(language, needed);
 

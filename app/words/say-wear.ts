@@ -103,11 +103,10 @@ const crossingLine = (
   ];
 };
 
-/** All that one look says of wear, most wanted first. */
-export const wearLines = (look: WearLook, briefM: Metres, speaker: Speaker): string[] => {
+/** What a finding rests on: how it changes by the brief's distance, and whether each limit holds. */
+export const wearOutlook = (look: WearLook, briefM: Metres, speaker: Speaker): string[] => {
   const words = speaker.desk.wear;
   const { glossary, number } = speaker;
-  const percent = (share: number) => percentOf(share, number);
   const { dose } = look;
   const brief = doseInWords(briefM, dose, speaker);
   const lines: string[] = [];
@@ -148,6 +147,16 @@ export const wearLines = (look: WearLook, briefM: Metres, speaker: Speaker): str
       );
     lines.push(...crossingLine(distance, dose, speaker));
   }
+  return lines;
+};
+
+/** All that one look says of wear, most wanted first. */
+export const wearLines = (look: WearLook, briefM: Metres, speaker: Speaker): string[] => {
+  const words = speaker.desk.wear;
+  const { glossary, number } = speaker;
+  const percent = (share: number) => percentOf(share, number);
+  const { dose } = look;
+  const lines = wearOutlook(look, briefM, speaker);
   if (look.basis === 'checks')
     lines.push(
       look.toldApart

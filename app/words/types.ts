@@ -5,6 +5,7 @@ import type {
   FoamId,
   PartId,
   RollUpId,
+  Trade,
   ZoneCode,
 } from '../../core/foot/index.ts';
 import type {
@@ -56,6 +57,8 @@ export interface Glossary {
   readonly attributes: Named<ComfortAttributeId, 'name' | 'low' | 'high'>;
   /** `role`: who can act on the part. */
   readonly parts: Named<PartId, 'name' | 'role'>;
+  /** Who can act on a finding. */
+  readonly trades: Terms<Trade>;
   readonly surfaces: Terms<Surface>;
   readonly grounds: Terms<NonNullable<Run['ground']>>;
   readonly socks: Terms<NonNullable<Run['sock']>>;
@@ -89,13 +92,16 @@ export type PhoneWords = typeof phone;
 export type DeskWords = typeof desk;
 
 export interface TerminalWords {
-  /** `languages`: the ids that --lang takes, such as `en|zh`. */
-  readonly usage: (languages: string) => string;
+  /** The ids that --language and --trade take, such as `en|zh`. */
+  readonly usage: (languages: string, trades: string) => string;
   readonly cannotRead: (file: string, why: string) => string;
   readonly unpack: Readonly<Record<UnpackProblem, string>>;
   readonly problem: (problem: BundleProblem) => string;
   readonly unreadable: (line: number, kind: string, field: string, expected: string) => string;
   readonly noProject: (name: string | undefined, names: readonly string[]) => string;
+  readonly wrote: (file: string) => string;
+  /** `order`: the number that was asked for; absent: the project has no round at all. */
+  readonly noRound: (order: string | undefined, rounds: readonly string[]) => string;
   readonly evidence: (pairs: number, testers: number, runs: number, km: string) => string;
   readonly brief: (km: string) => string;
   readonly pairs: string;

@@ -61,20 +61,36 @@ module.exports = {
     {
       name: 'phone-and-desk-apart',
       severity: 'error',
-      from: { path: '^app/(phone|desk)/' },
-      to: { path: '^app/(phone|desk|hub|terminal)/', pathNot: '^app/$1/' },
+      from: { path: '^app/(phone|desk|reader)/' },
+      to: { path: '^app/(phone|desk|reader|hub|terminal)/', pathNot: '^app/$1/' },
     },
     {
       name: 'parts-and-store-below-screens',
       severity: 'error',
       from: { path: '^app/(parts|store)/' },
-      to: { path: '^app/(phone|desk|hub|terminal)/' },
+      to: { path: '^app/(phone|desk|reader|report|hub|terminal)/' },
+    },
+    {
+      name: 'report-needs-no-page',
+      severity: 'error',
+      comment: 'the desk and the terminal make the same document: drawings and sentences only',
+      from: { path: '^app/report/' },
+      to: {
+        path: '^app/',
+        pathNot: '^app/(report/|parts/(charts|foot-map)/|words/(types|languages/|say-|figures))',
+      },
     },
     {
       name: 'hub-and-terminal-know-no-screen',
       severity: 'error',
       from: { path: '^app/(hub|terminal)/' },
-      to: { path: '^app/', pathNot: '^app/($1/|words/(types|languages/|say-|figures))' },
+      to: { path: '^app/', pathNot: '^app/($1/|report/|words/(types|languages/|say-|figures))' },
+    },
+    {
+      name: 'hub-writes-no-report',
+      severity: 'error',
+      from: { path: '^app/hub/' },
+      to: { path: '^app/report/' },
     },
     {
       name: 'words-know-no-screen',

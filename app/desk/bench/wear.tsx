@@ -11,6 +11,7 @@ import {
 } from '../../../core/review/index.ts';
 import { fromMetres, metres, type Metres } from '../../../core/units/index.ts';
 import { DistanceChart } from '../../parts/charts/distance-chart.tsx';
+import { WearChart } from '../../parts/charts/wear-chart.tsx';
 import { distanceFigure, formatNumber } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
 import { signed } from '../../words/figures.ts';
@@ -102,7 +103,7 @@ export const Wear = (props: TabProps) => {
       {look && (
         <div class="two-columns">
           <section class="stack">
-            <WearChart {...props} look={look} />
+            <LookChart {...props} look={look} />
             <p class="soft small">{words.key}</p>
             <WearTable {...props} look={look} />
           </section>
@@ -124,74 +125,29 @@ export const Wear = (props: TabProps) => {
   );
 };
 
-const WearChart = (props: TabProps & { look: WearLook }) => {
+const LookChart = (props: TabProps & { look: WearLook }) => {
   const { look } = props;
-  const words = d().wear;
   const speaker = speakerOf(props);
-  const { dose, points, curve, greatest } = look;
-  const x = (at: Metres) => onAxis(at, dose);
-  const named = new Map<string, (typeof points)[number][]>();
-  for (const point of points) named.set(point.pair, [...(named.get(point.pair) ?? []), point]);
-  const line = (part: readonly NonNullable<typeof curve>[number][]) =>
-    part.map((one) => ({ x: x(one.x), y: one.median, label: '' }));
-  const within = curve?.filter((one) => one.x <= greatest) ?? [];
-  const last = within.at(-1);
-  const beyond = curve?.filter((one) => one.x > greatest) ?? [];
-  const start = curve?.[0]?.median;
+  const title = placeTitle(look, speaker);
   return (
-    <DistanceChart
-      title={placeTitle(look, speaker)}
-      xTitle={axisTitle(dose)}
-      yTitle={`${placeTitle(look, speaker)}, ${unitName(look, speaker)}`}
-      series={[
-        ...[...named].map(([pair, own]) => ({
-          name: speaker.pair(pair),
-          points: own
-            .map((point) => ({
-              x: x(point.x),
-              y: point.value,
-              label: d().bench.point(
-                speaker.pair(pair),
-                valueOf(point.value, look, speaker),
-                doseInWords(point.x, dose, speaker),
-              ),
-            }))
-            .sort((a, b) => a.x - b.x),
-        })),
-        ...(curve && within.length > 1
-          ? [{ name: words.curve, curve: 'fitted' as const, points: line(within) }]
-          : []),
-        ...(beyond.length > 0
-          ? [
-              {
-                name: words.beyond,
-                curve: 'extrapolated' as const,
-                points: line(last ? [last, ...beyond] : beyond),
-              },
-            ]
-          : []),
-      ]}
-      bands={
-        curve
-          ? [
-              {
-                name: words.band,
-                points: curve.map((one) => ({ x: x(one.x), lo: one.lower, hi: one.upper })),
-              },
-            ]
-          : []
-      }
-      limits={look.limits.flatMap(({ limit }) => {
-        const y =
-          limit.basis === 'reading'
-            ? limit.value
-            : start === undefined
-              ? null
-              : limit.value * start;
-        return y === null ? [] : [{ y, label: limitTitle(limit, look, speaker) }];
-      })}
-      formatX={(value) => formatNumber(value, 1)}
-      formatY={(value) => formatNumber(value, 2)}
+    <WearChart
+      look={look}
+      onAxis={(x) => onAxis(x, look.dose)}
+      title={title}
+      xTitle={axisTitle(look.dose)}
+      yTitle={`${title}, ${unitName(look, speaker)}`}
+      words={{
+        ...d().wear,
+        pair: speaker.pair,
+        point: ({ pair, value, x }) =>
+          d().bench.point(
+            speaker.pair(pair),
+            valueOf(value, look, speaker),
+            doseInWords(x, look.dose, speaker),
+          ),
+        limit: (limit) => limitTitle(limit, look, speaker),
+      }}
+      number={formatNumber}
     />
   );
 };

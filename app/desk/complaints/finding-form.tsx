@@ -42,6 +42,7 @@ export const FindingForm = (
                 ...(wanted.trim() !== '' && { wanted: wanted.trim() }),
                 ...(size !== null && { wantedMm: millimetres(size) }),
                 ...(carriedBy !== 'undecided' && { carriedBy }),
+                source: 'complaint',
                 evidence: {
                   until: toInstant(review.nowMs),
                   lines: [...lines],

@@ -2,19 +2,17 @@
 import { useRef, useState } from 'preact/hooks';
 import {
   complaintKinds,
-  zonesOfView,
   type ComplaintKind,
   type FootView,
   type ZoneCode,
 } from '../../../core/foot/index.ts';
-import type { ZoneCount } from '../../../core/complaints/index.ts';
 import type { Foot } from '../../../core/records/index.ts';
 import type { RoundSummary } from '../../../core/review/index.ts';
 import { Button, Choice } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
-import { FootMap, zoneKey, type ZoneHeat } from '../../parts/foot-map/foot-map.tsx';
+import { FootMap, zoneKey } from '../../parts/foot-map/foot-map.tsx';
 import { HeatLegend } from '../../parts/foot-map/heat-legend.tsx';
-import { heatLevel } from '../../parts/foot-map/heat.ts';
+import { heatOfZones } from '../../parts/foot-map/heat.ts';
 import { formatDate, formatPercent } from '../../parts/format.ts';
 import { pictureOf, pngFile, svgFile } from '../../parts/picture.ts';
 import { sendFile } from '../../parts/send-file.ts';
@@ -23,38 +21,6 @@ import { useWork, type TabProps } from '../desk-state.ts';
 import { SelectField } from '../form-parts.tsx';
 
 type Times = 'once' | 'twice';
-
-/** Up to so many testers a zone can hold "3/98"; beyond, the share is written and the number said above. */
-const MOST_WRITTEN = 99;
-
-/** Heat by zone and foot: testers who reported something there, of those asked. */
-const heatOf = (
-  zones: Readonly<Record<Foot, readonly ZoneCount[]>>,
-  testers: number,
-  view: FootView,
-  times: Times,
-): ReadonlyMap<string, ZoneHeat> => {
-  const heat = new Map<string, ZoneHeat>();
-  if (testers === 0) return heat;
-  for (const foot of ['left', 'right'] as const) {
-    const counts = new Map(zones[foot].map((one) => [one.zone, one]));
-    for (const zone of zonesOfView(view)) {
-      const count = counts.get(zone);
-      const reported = count ? (times === 'once' ? count.testers : count.testersTwice) : 0;
-      const share = reported / testers;
-      heat.set(zoneKey(foot, zone), {
-        share,
-        level: heatLevel(share),
-        label: !count
-          ? ''
-          : testers <= MOST_WRITTEN
-            ? `${reported}/${testers}`
-            : formatPercent(share),
-      });
-    }
-  }
-  return heat;
-};
 
 export const ComplaintMaps = (
   props: TabProps & {
@@ -146,11 +112,12 @@ export const ComplaintMaps = (
             <FootMap
               view={view}
               mode="heat"
-              heat={heatOf(
+              heat={heatOfZones(
                 zones?.[at] ?? { left: [], right: [] },
                 zones ? round.complaints.asked.testers : 0,
                 view,
                 times,
+                formatPercent,
               )}
               {...(open && at === 0 && { selected: new Set([zoneKey(open.foot, open.zone)]) })}
               {...(at === 0 && { onPick: props.onPick })}

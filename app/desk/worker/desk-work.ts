@@ -22,12 +22,14 @@ import {
   feltCushioning,
   lookAtFeet,
   lookAtLayers,
+  findingsOf,
   lookAtWear,
   lookCloser,
   openProject,
   overviewOf,
   proposeOutcome,
   recurring,
+  reportRound,
   reviewProject,
   summarise,
   verdictOf,
@@ -46,11 +48,13 @@ import {
   type Review,
   type ReviewSummary,
   type RoundComparison,
+  type RoundReport,
   type Verdict,
   type WearLook,
   type WearPlace,
   type WearPlaceSize,
 } from '../../../core/review/index.ts';
+import { csvOf, jsonOf, tablesOf } from '../../report/tables.ts';
 
 /** Every readable record but the runs, which are many and asked for in other ways. */
 export type DeskRecords = Omit<Records, 'run' | 'leftOut'>;
@@ -111,6 +115,13 @@ export interface DeskAnswers {
     wanted: Wanted,
     most: number,
   ): { readonly runs: readonly RunBehind[]; readonly all: number };
+  /** What stands in the report of a round; null where there is no such round. */
+  report(project: RecordId, round: RecordId): RoundReport | null;
+  /** The figures of the whole project as files: tables by their name, and JSON. */
+  figures(project: RecordId): {
+    readonly tables: Readonly<Record<string, string>>;
+    readonly json: string;
+  };
   /** When, where and with whom the recurring complaints of a round come. */
   closerLooks(project: RecordId, round: RecordId): readonly CloserLook[];
   /** Layers of material against heat and wet; null where none were counted. */
@@ -224,6 +235,25 @@ const answersFrom = (find: (project: RecordId) => Opened | null): DeskAnswers =>
             distanceM,
             complaints,
           })),
+      };
+    },
+    report(project, round) {
+      const { log, review } = get(project);
+      return reportRound(log, review, round);
+    },
+    figures(project) {
+      const { log, review } = get(project);
+      const reports = review.rounds.flatMap(({ id }) => reportRound(log, review, id) ?? []);
+      const written = {
+        review,
+        reports,
+        findings: findingsOf(log),
+        feet: lookAtFeet(log),
+        panel: checkPanel(log),
+      };
+      return {
+        tables: Object.fromEntries(tablesOf(written).map((table) => [table.name, csvOf(table)])),
+        json: jsonOf(written),
       };
     },
     closerLooks(project, round) {

@@ -5,7 +5,6 @@
  */
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { linear, niceTicks } from './ticks.ts';
-import './charts.css';
 
 export interface ChartPoint {
   readonly x: number;

@@ -19,7 +19,6 @@ import {
   type ZoneShape,
 } from '../../../core/foot/index.ts';
 import { Hatching, hatchId } from './hatching.tsx';
-import './foot-map.css';
 
 export type MapFoot = 'left' | 'right';
 export type ZoneKey = `${MapFoot}:${ZoneCode}`;

@@ -14,6 +14,7 @@ import { t, terms } from '../../words/index.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { useReveal } from '../../parts/reveal.ts';
 import { openComplaint, type ComplaintForm, type OpenComplaint } from './run-form.ts';
+import '../../parts/foot-map/foot-map.css';
 
 const zoneName = (zone: ZoneCode): string => terms().zones[zone].name;
 

@@ -162,6 +162,13 @@ export const glossary: Glossary = {
     lacing: { name: 'lacing', role: 'pattern and trims engineer' },
     tooling: { name: 'tooling', role: 'mould engineer' },
   },
+  trades: {
+    last: 'last',
+    upper: 'upper',
+    materials: 'materials',
+    foam: 'foam',
+    tooling: 'tooling',
+  },
   surfaces: {
     road: 'road',
     track: 'running track',
@@ -721,6 +728,8 @@ export const desk = {
     rounds: 'Rounds',
     verdict: 'Verdict',
     changes: 'Changes',
+    findings: 'Findings',
+    report: 'Report',
     testers: 'Testers',
   },
 
@@ -1224,6 +1233,150 @@ export const desk = {
       'too-few-changed':
         'Fewer than five testers changed at all, and fewer can prove nothing, however often they ran.',
       'not-decided': 'The interval leaves room both for a change that matters and for none.',
+    },
+  },
+
+  /** Findings board, report of a round, and what the specialists see of both. */
+  report: {
+    title: (project: string, round: string) => `${project}, ${round}: report of the round`,
+    sheetTitle: (project: string, round: string, trade: string) =>
+      `${project}, ${round}: sheet for ${trade}`,
+    asOf: (date: string) => `Data up to ${date}.`,
+    sections: {
+      brief: 'Brief',
+      sample: 'Sample',
+      changes: 'What changed in this round',
+      verdict: 'Verdict',
+      findings: 'Findings and wanted changes',
+      carried: 'Earlier findings whose change this round carries',
+      maps: 'Where it bothered',
+      recurring: 'Complaints that recur',
+      comfort: 'Comfort',
+      wear: 'Wear',
+      deviations: 'Arrival against the blueprint',
+      damages: 'Pairs that came apart',
+      methods: 'Methods and limits',
+    },
+    briefOf: (runner: string, use: string, surfaces: string) =>
+      `Runner: ${runner}. Use: ${use}. Surfaces: ${surfaces}.`,
+    briefDistance: (distance: string) => `A pair must carry ${distance}.`,
+    briefAllowed: (complaint: string, pain: string) =>
+      `A complaint is accepted in ${complaint} of the asked runs, pain in ${pain}.`,
+    stage: (stage: string) => `Stage: ${stage}.`,
+    sample: (p: number, t: number, r: number, distance: string) =>
+      `${pairs(p)}, ${testers(t)}, ${runs(r)}, ${distance} in this round.`,
+    mapOf: (what: string, t: number, r: number) =>
+      `${what}, reported at least twice: testers of ${t} asked, ${runs(r)}`,
+    nobodyScored: 'Nobody has scored the comfort of this round yet.',
+    thisRound: (round: string) => `${round}, mean (95 % interval)`,
+    change: (earlier: string) => `Against ${earlier} (95 % interval)`,
+    noEarlier: 'no scores to compare with',
+    deviation: (pair: string, what: string, value: string, deviation: string, limits: string) =>
+      `Pair ${pair}, ${what}: ${value}, that is ${deviation} from nominal (allowed ${limits})`,
+    noCheck: 'No bench check yet: nothing is known of wear.',
+    noFinding: 'No finding is written down for this round.',
+    noFindingFor: (trade: string) => `No finding of this round is for ${trade}.`,
+    suspects:
+      'Which part is usually looked at for a complaint is common practice, not a measured cause.',
+    silence: 'Where nobody was asked nothing is known; that is not the same as no complaint.',
+    leftOut: (count: number) =>
+      `${count} ${count === 1 ? 'record' : 'records'} could not be read and count in no figure.`,
+    photo: (title: string, at: number) => `Photo ${at}: ${title}`,
+    photosLeftOut: (count: number) =>
+      count === 1 ? '1 photo is not in this file.' : `${count} photos are not in this file.`,
+
+    mark: 'Draft of the makers: for those who build this shoe, nobody else.',
+    part: (part: string, trade: string) => `Part: ${part}. Trade: ${trade}.`,
+    urgency: (priority: string, state: string) => `Priority: ${priority}. State: ${state}.`,
+    wanted: (what: string) => `Wanted: ${what}`,
+    carriedBy: (round: string) => `To be carried by ${round}.`,
+    shownBy: (round: string) => `Shown by ${round}.`,
+    frozenTesters: (twice: number, once: number, of: number) =>
+      `${twice} of ${testers(of)} reported it at least twice, ${once} at least once.`,
+    frozenRuns: (count: number, of: number) => `It came in ${count} of ${of} asked runs.`,
+    asWritten: 'As the lead wrote it:',
+    noEvidence: 'No evidence was frozen with it.',
+    outcome: (round: string | null, verdict: string, date: string) =>
+      `Outcome in ${round ?? 'the round that carried it'}: ${verdict} (data up to ${date}).`,
+    sources: {
+      complaint: 'from a complaint',
+      wear: 'from wear',
+      blueprint: 'from the blueprint',
+      comfort: 'from comfort',
+      other: 'in the lead’s own words',
+    },
+
+    page: {
+      trade: 'For',
+      whole: 'the whole round',
+      language: 'Language',
+      print: 'Print or save as PDF',
+      html: 'Save as one file (HTML)',
+      csv: 'Figures as tables (CSV)',
+      json: 'Figures as JSON',
+      send: 'Send to the specialists',
+      sent: 'Sent. Specialists receive it with their next sync.',
+      tooLarge: 'The report is too large to send, even without its photos. Save it as a file.',
+      withoutPhotos: 'Sent without its photos, which would make it too large.',
+      earlier: 'Sent so far',
+      noneSent: 'Nothing was sent yet.',
+    },
+
+    board: {
+      title: 'Findings',
+      groupBy: 'By',
+      byPart: 'part',
+      byTrade: 'trade',
+      trade: 'Trade',
+      state: 'State',
+      any: 'all',
+      none: 'No finding yet. Make one from a complaint, from wear, from the blueprint, from comfort, or here.',
+      noneShown: 'No finding fits this choice.',
+      shown: (count: number, all: number) => `${count} of ${all} findings`,
+      edit: 'Change',
+      history: 'History',
+      photos: 'Photos',
+      erase: 'Erase',
+      you: 'you',
+      otherLead: 'another lead',
+      saved: (date: string, who: string) => `${date}, ${who}`,
+      written: 'Written down.',
+      erased: 'Erased.',
+      restored: 'Brought back.',
+      same: 'Saved without a change.',
+      change: (field: string, from: string, to: string) => `${field}: ${from} → ${to}`,
+      beside: 'Saved elsewhere at the same time, and not in the current state:',
+      nothing: 'nothing',
+      evidence: 'Evidence',
+      outcome: 'Outcome',
+      titleField: 'Title',
+      add: 'New finding',
+      from: 'What shows it',
+      reading: 'Reading out of tolerance',
+      place: 'Measure and site',
+      attribute: 'Attribute',
+      lines: 'Evidence in your own words, a line each',
+      nothingToShow: 'The log has nothing of the kind in this round.',
+      evidenceIs: 'This is frozen with it:',
+      writeOutcome: 'Write down the outcome',
+      outcomeRound: 'Round that was compared',
+      verdict: 'What the change did',
+      outcomeLines: 'What shows it, a line each',
+      missing: 'Write what shows it.',
+    },
+
+    reader: {
+      findings: 'Findings',
+      reports: 'Reports',
+      noFindings: 'No finding has reached you yet.',
+      noReports: 'No report has reached you yet.',
+      mine: 'Trade',
+      open: 'Open',
+      save: 'Save as a file',
+      missing: 'The report is not on this device yet. Open this page once with a network.',
+      unreadable: 'This file is not a report that Pairlog can show. Save it and open it by itself.',
+      sentAt: (date: string, languages: string) => `Sent ${date}, ${languages}`,
+      sheetFor: (trade: string) => `sheet for ${trade}`,
     },
   },
 
@@ -1808,9 +1961,12 @@ export const desk = {
 export const terminal: TerminalWords = {
   usage: (
     languages,
-  ) => `Usage: npm run review -- FILE [--json] [--project NAME] [--lang ${languages}] [--without-out-of-tolerance]
+    trades,
+  ) => `Usage: npm run review -- FILE [--json] [--project NAME] [--language ${languages}] [--without-out-of-tolerance]
+       npm run review -- FILE --report OUT.html [--round N] [--trade ${trades}] [--language en+zh]
+       npm run review -- FILE [--csv FOLDER] [--json OUT.json]
        npm run review -- --schema
-Reads a bundle (.pairlog) and prints the review of its project.`,
+Reads a bundle (.pairlog) and prints the review of its project, or writes it as a report or as data.`,
   cannotRead: (file, why) => `${file}: ${why}`,
   unpack: {
     damaged: 'The file is damaged and cannot be unpacked. Ask for it again.',
@@ -1849,6 +2005,11 @@ Reads a bundle (.pairlog) and prints the review of its project.`,
         ? 'The bundle holds no project.'
         : `The bundle holds several projects; choose one with --project: ${names.join(', ')}`
       : `There is no project "${name}". There are: ${names.join(', ') || 'none'}`,
+  wrote: (file) => `Written: ${file}`,
+  noRound: (order, rounds) =>
+    order === undefined
+      ? 'The project has no round yet.'
+      : `There is no round ${order}. There are: ${rounds.join(', ')}.`,
   evidence: (pairs, testers, runs, km) =>
     `${pairs} pairs, ${testers} testers, ${runs} runs, ${km} km`,
   brief: (km) => `The brief asks ${km} km of a pair.`,

@@ -87,6 +87,10 @@ export const findingSchema = z.looseObject({
           eValue: z.number(),
         }),
       ),
+      /** Of which readings the evidence speaks, so that their curve can be found again. */
+      place: z.optional(
+        z.looseObject({ measure: measureField, site: siteField, unit: measureUnitField }),
+      ),
     }),
   ),
   state: z.enum(findingStates),

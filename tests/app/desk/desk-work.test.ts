@@ -145,4 +145,18 @@ describe('the desk’s worker', () => {
       work.drawPlan({ seed: 1, rounds: [], periods: 1, testers: [], pairs: [], allowedMm: 4 }),
     ).toEqual({ ok: false, why: 'no-round' });
   });
+
+  it('puts together the report of a round, and the figures as files that read back', async () => {
+    const { work } = await opened();
+    const round = review.rounds[0]?.id as never;
+    const report = work.report(project, round);
+    expect(report?.round.size).toEqual(review.rounds[0]?.size);
+    // What goes from the worker to the page must be plain.
+    expect(structuredClone(report)).toEqual(report);
+    const { tables, json } = work.figures(project);
+    expect(Object.keys(tables)).toEqual(
+      expect.arrayContaining(['findings', 'complaints', 'pairs']),
+    );
+    expect(JSON.parse(json)).toMatchObject({ format: 'pairlog-review', v: 1 });
+  });
 });

@@ -208,3 +208,48 @@ describe('files', () => {
     expect(await open().importFile(bytes)).toEqual({ ok: false, why: 'for-nobody' });
   });
 });
+
+describe('a report that is sent', () => {
+  const page = new TextEncoder().encode('<!doctype html><p>report</p>');
+
+  it('takes its file along as an attachment that names it, in one transaction', async () => {
+    const sha256 = value(await lead.putAttachment(page, 'text/html'));
+    const saved = value(
+      await lead.save('report', {
+        project: lead.newId(),
+        round: lead.newId(),
+        title: 'Round 1: report of the round',
+        at: '2026-05-01T07:30:00+02:00',
+        languages: ['en', 'zh'],
+        sha256,
+      }),
+    );
+    const [named] = await lead.list('attachment');
+    expect(named?.body).toMatchObject({
+      record: saved.revision.id,
+      sha256,
+      mediaType: 'text/html',
+      bytes: page.length,
+    });
+    expect(await lead.unsent()).toMatchObject({ revisions: 2, attachments: 1 });
+    expect((await lead.attachment(sha256))?.bytes).toEqual(page);
+  });
+
+  it('is taken back with its file', async () => {
+    const sha256 = value(await lead.putAttachment(page, 'text/html'));
+    const { revision } = value(
+      await lead.save('report', {
+        project: lead.newId(),
+        round: lead.newId(),
+        title: 'Sheet for foam',
+        at: '2026-05-01T07:30:00+02:00',
+        languages: ['zh'],
+        trade: 'foam',
+        sha256,
+      }),
+    );
+    value(await lead.eraseForGood(revision.id));
+    expect(await lead.list('report')).toEqual([]);
+    expect(await lead.list('attachment')).toEqual([]);
+  });
+});

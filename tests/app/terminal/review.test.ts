@@ -1,6 +1,6 @@
 /** `npm run review` on the demo, its sums against SQL over the same lines, and its errors. */
 import { execFile } from 'node:child_process';
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -82,6 +82,43 @@ describe('the review without pairs out of tolerance', () => {
     expect(less.out).toContain('Read without the 1 pair out of tolerance: 229.');
     expect(less.out).toContain('23 pairs, ');
     expect(less.out).not.toMatch(/^229 /m);
+  });
+});
+
+describe('files instead of text', () => {
+  const at = (name: string) => join(scratch, name);
+
+  it('writes the report of a round in two languages, the figures as tables, and JSON', async () => {
+    const { code, out } = await review(
+      ...[demo, '--report', at('r.html'), '--language', 'en+zh', '--round', '1'],
+      ...['--trade', 'upper', '--csv', at('csv'), '--json', at('r.json')],
+    );
+    expect(code).toBe(0);
+    expect(out).toContain(`Written: ${at('r.html')}`);
+    const html = readFileSync(at('r.html'), 'utf8');
+    expect(html).toContain('Round 1: sheet for upper');
+    expect(html).toContain('帮面工种单');
+    expect(html).toContain('Heel slips in the heel cup');
+    for (const name of readdirSync(at('csv')))
+      expect(out).toContain(`Written: ${at(`csv/${name}`)}`);
+    expect(readFileSync(at('csv/findings.csv'), 'utf8')).toContain('Heel slips in the heel cup');
+    expect(JSON.parse(readFileSync(at('r.json'), 'utf8'))).toMatchObject({
+      format: 'pairlog-review',
+      v: 1,
+    });
+  });
+
+  it('refuses a round, a trade, languages or a place that are not there, and writes nothing', async () => {
+    const wrong = [
+      ['--report', at('no.html'), '--round', '9'],
+      ['--report', at('no.html'), '--trade', 'sales'],
+      ['--report', at('no.html'), '--language', 'en+xx'],
+    ];
+    const answers = await Promise.all(wrong.map((args) => review(demo, ...args)));
+    expect(answers.map(({ code }) => code)).toEqual(wrong.map(() => 1));
+    expect(existsSync(at('no.html'))).toBe(false);
+    // The bundle itself is never taken for the file to write.
+    expect(await review('--json', demo)).toMatchObject({ code: 1 });
   });
 });
 

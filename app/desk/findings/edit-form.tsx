@@ -1,0 +1,101 @@
+/** A finding is changed: title, part, urgency, what is wanted, who carries it, how far it is, its photos. */
+import { useState } from 'preact/hooks';
+import { partIds, type PartId } from '../../../core/foot/index.ts';
+import { findingStates, type Finding, type RecordId } from '../../../core/records/index.ts';
+import { millimetres, parseDecimal } from '../../../core/units/index.ts';
+import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
+import { formatNumber } from '../../parts/format.ts';
+import { d, terms } from '../../words/index.ts';
+import { saveRecord, SelectField, SmallForm, TextField } from '../form-parts.tsx';
+import type { FindingProps } from './finding-props.ts';
+
+/** @param props.close what to do once it is saved */
+export const EditForm = (props: FindingProps & { readonly close: () => void }) => {
+  const { review, finding, close } = props;
+  const { body, revision } = finding;
+  const words = d().finding;
+  const board = d().report.board;
+  const [title, setTitle] = useState(body.title);
+  const [part, setPart] = useState<PartId>(body.part);
+  const [priority, setPriority] = useState<Finding['priority']>(body.priority);
+  const [state, setState] = useState<Finding['state']>(body.state);
+  const [wanted, setWanted] = useState(body.wanted ?? '');
+  const [mm, setMm] = useState(body.wantedMm === undefined ? '' : formatNumber(body.wantedMm, 3));
+  const [carriedBy, setCarriedBy] = useState<RecordId | 'undecided'>(body.carriedBy ?? 'undecided');
+  const [photos, setPhotos] = useState<readonly string[]>(body.photos ?? []);
+  const shownBy = review.rounds.find(({ id }) => id === body.round);
+  const later = review.rounds.filter(
+    ({ id, order }) => id === body.carriedBy || order > (shownBy?.order ?? 0),
+  );
+  const save = async () => {
+    const size = mm.trim() === '' ? null : parseDecimal(mm);
+    if (mm.trim() !== '' && size === null) return `${words.wantedMm}: ${d().wrongNumber}`;
+    if (title.trim() === '') return `${board.titleField}: ${d().missing}`;
+    // The rest of the body, and what this version does not know of it, stays as it is.
+    const {
+      wanted: _wanted,
+      wantedMm: _mm,
+      carriedBy: _carriedBy,
+      photos: _photos,
+      ...rest
+    } = body;
+    const saved = await saveRecord(
+      'finding',
+      {
+        ...rest,
+        title: title.trim(),
+        part,
+        priority,
+        state,
+        ...(wanted.trim() !== '' && { wanted: wanted.trim() }),
+        ...(size !== null && { wantedMm: millimetres(size) }),
+        ...(carriedBy !== 'undecided' && { carriedBy }),
+        ...(photos.length > 0 && { photos: [...photos] }),
+      },
+      revision.id,
+    );
+    if (!saved) return d().trouble;
+    close();
+    return null;
+  };
+  return (
+    <SmallForm save={save}>
+      <TextField label={board.titleField} value={title} onInput={setTitle} />
+      <div class="field-row">
+        <SelectField
+          label={words.part}
+          value={part}
+          options={partIds.map((value) => ({ value, label: terms().parts[value].name }))}
+          onChange={setPart}
+        />
+        <SelectField
+          label={words.priority}
+          value={priority}
+          options={(['high', 'medium', 'low'] as const).map((value) => ({
+            value,
+            label: words.priorities[value],
+          }))}
+          onChange={setPriority}
+        />
+        <SelectField
+          label={board.state}
+          value={state}
+          options={findingStates.map((value) => ({ value, label: words.states[value] }))}
+          onChange={setState}
+        />
+        <SelectField<RecordId | 'undecided'>
+          label={words.carriedBy}
+          value={carriedBy}
+          options={[
+            { value: 'undecided', label: words.undecided },
+            ...later.map(({ id, name }) => ({ value: id, label: name })),
+          ]}
+          onChange={setCarriedBy}
+        />
+      </div>
+      <TextField label={words.wanted} value={wanted} onInput={setWanted} />
+      <TextField label={words.wantedMm} value={mm} onInput={setMm} numeric />
+      <PhotoPicker label={title} photos={photos} onChange={setPhotos} />
+    </SmallForm>
+  );
+};

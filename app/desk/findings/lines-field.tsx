@@ -1,0 +1,27 @@
+/** Several lines that a person writes, one statement each. */
+import { Field } from '../../parts/controls/controls.tsx';
+
+/** The lines of a text, trimmed, without empty ones. */
+export const linesOf = (text: string): string[] =>
+  text
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '');
+
+export const LinesField = (props: {
+  readonly label: string;
+  readonly value: string;
+  readonly onInput: (value: string) => void;
+}) => (
+  <Field label={props.label}>
+    {(ids) => (
+      <textarea
+        class="input"
+        rows={4}
+        {...ids}
+        value={props.value}
+        onInput={(event) => props.onInput(event.currentTarget.value)}
+      />
+    )}
+  </Field>
+);

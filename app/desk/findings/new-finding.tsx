@@ -1,0 +1,262 @@
+/**
+ * A finding from wear, from the blueprint, from comfort, or in the lead's own words. What the data said is
+ * frozen with it. One from a complaint is made where the complaint is shown.
+ */
+import { useState } from 'preact/hooks';
+import { partIds, type PartId } from '../../../core/foot/index.ts';
+import type { Finding, MeasureUnit, Measure, RecordId } from '../../../core/records/index.ts';
+import type { WearLook, WearPlaceSize } from '../../../core/review/index.ts';
+import { millimetres, parseDecimal } from '../../../core/units/index.ts';
+import { deviationInWords } from '../../report/wear-part.tsx';
+import { toInstant } from '../../parts/instant.ts';
+import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
+import { d, t, terms } from '../../words/index.ts';
+import { comfortChangeInWords, scoreInWords } from '../../words/say-comfort.ts';
+import { placeTitle, wearOutlook } from '../../words/say-wear.ts';
+import { useWork, type TabProps } from '../desk-state.ts';
+import { saveRecord, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
+import { speakerOf } from '../speaker.ts';
+import { LinesField, linesOf } from './lines-field.tsx';
+
+type Source = Exclude<NonNullable<Finding['source']>, 'complaint'>;
+type Place = NonNullable<NonNullable<Finding['evidence']>['place']>;
+
+/** One thing that a finding can be made of. */
+interface Choosable {
+  readonly key: string;
+  readonly title: string;
+  readonly lines: readonly string[];
+  /** Whose part it usually is: common practice, no source. */
+  readonly part: PartId;
+  readonly place?: Place;
+}
+
+const sources = ['wear', 'blueprint', 'comfort', 'other'] as const satisfies readonly Source[];
+
+/** Which part a measure is of (common practice, no source). */
+const partOf: Readonly<Record<Measure, PartId>> = {
+  'stack-height': 'midsole-foam',
+  hardness: 'midsole-foam',
+  mass: 'midsole-geometry',
+  'tread-depth': 'outsole',
+  'impact-peak': 'midsole-foam',
+  'energy-absorbed': 'midsole-foam',
+  'energy-returned': 'midsole-foam',
+  dimension: 'last',
+};
+
+const placeOf = ({ kind, site }: Pick<WearLook, 'kind' | 'site'>): Place => {
+  const [measure, unit] = kind.split(' ') as [Measure, MeasureUnit];
+  return { measure, unit, site };
+};
+
+export const NewFinding = (props: TabProps) => (
+  <div class="no-print">
+    <Unfold label={d().report.board.add}>{(close) => <Fields {...props} close={close} />}</Unfold>
+  </div>
+);
+
+/** What of one source the log has in a round; null while it is asked for. */
+const useChoosable = (
+  props: TabProps,
+  source: Source,
+  round: RecordId,
+): readonly Choosable[] | null => {
+  const { review, records } = props;
+  const speaker = speakerOf(props);
+  const project = review.project.id;
+  const looks = useWork(
+    async (desk): Promise<readonly WearLook[]> => {
+      if (source !== 'wear') return [];
+      const places = await desk.wearPlaces(project);
+      const own = places.filter((place: WearPlaceSize) => place.round === round);
+      const found = await Promise.all(
+        own.map((place) => desk.wear(project, place, 'distance', null)),
+      );
+      return found.flatMap((look) => look ?? []);
+    },
+    records,
+    [source, round],
+  );
+  switch (source) {
+    case 'wear':
+      return (
+        looks &&
+        looks.map((look) => ({
+          key: `${look.kind} ${look.site}`,
+          title: placeTitle(look, speaker),
+          lines: wearOutlook(look, review.project.brief.distanceM, speaker),
+          part: partOf[placeOf(look).measure],
+          place: placeOf(look),
+        }))
+      );
+    case 'blueprint':
+      return review.deviations
+        .filter((one) => one.round === round && !one.inside)
+        .map((one) => {
+          const { pair, measure, site, foot, unit } = one;
+          const line = deviationInWords(one, { words: d().report, phone: t(), speaker });
+          return {
+            key: `${pair} ${measure} ${site} ${foot}`,
+            title: `${terms().measures[measure]}, ${site}`,
+            lines: [`${line}.`],
+            part: partOf[measure],
+            place: { measure, unit, site },
+          };
+        });
+    case 'comfort': {
+      const at = review.rounds.findIndex(({ id }) => id === round);
+      const [before, own] = [review.rounds[at - 1], review.rounds[at]];
+      return (own?.comfort ?? []).flatMap(({ attribute, wear }) => {
+        if (!wear) return [];
+        const title = terms().attributes[attribute].name;
+        const change = own?.comfortChanges.find((one) => one.attribute === attribute);
+        return [
+          {
+            key: attribute,
+            title,
+            lines: [
+              `${title}: ${scoreInWords(wear, speaker)}.`,
+              ...(change
+                ? [
+                    `${d().comfort.changes(before?.name ?? '', own?.name ?? '')}: ${comfortChangeInWords(change, speaker)}.`,
+                  ]
+                : []),
+            ],
+            part: attribute.includes('cushioning') ? ('midsole-foam' as const) : ('last' as const),
+          },
+        ];
+      });
+    }
+    case 'other':
+      return [];
+  }
+};
+
+const Fields = (props: TabProps & { readonly close: () => void }) => {
+  const { review, close } = props;
+  const words = d().finding;
+  const { board, sources: sourceNames } = d().report;
+  const withRuns = review.rounds.filter(({ size }) => size.runs > 0);
+  const [round, setRound] = useState<RecordId>(
+    (withRuns.at(-1) ?? review.rounds.at(-1))?.id ?? ('' as RecordId),
+  );
+  const [source, setSource] = useState<Source>('wear');
+  const [key, setKey] = useState<string>('');
+  /** Null: as what it is made of. */
+  const [title, setTitle] = useState<string | null>(null);
+  const [part, setPart] = useState<PartId | ''>('');
+  const [priority, setPriority] = useState<Finding['priority']>('medium');
+  const [wanted, setWanted] = useState('');
+  const [mm, setMm] = useState('');
+  const [lines, setLines] = useState('');
+  const [photos, setPhotos] = useState<readonly string[]>([]);
+  const choosable = useChoosable(props, source, round);
+  const chosen = choosable?.find((one) => one.key === key) ?? choosable?.[0] ?? null;
+  const shownTitle = title ?? chosen?.title ?? '';
+  const named = shownTitle.trim();
+  const own = part || chosen?.part || 'last';
+  const frozen = [...(chosen?.lines ?? []), ...linesOf(lines)];
+
+  const save = async () => {
+    const size = mm.trim() === '' ? null : parseDecimal(mm);
+    if (mm.trim() !== '' && size === null) return `${words.wantedMm}: ${d().wrongNumber}`;
+    if (named === '') return `${board.titleField}: ${d().missing}`;
+    if (source !== 'other' && !chosen) return board.nothingToShow;
+    const saved = await saveRecord('finding', {
+      project: review.project.id,
+      round,
+      title: named.slice(0, 200),
+      part: own,
+      priority,
+      source,
+      ...(wanted.trim() !== '' && { wanted: wanted.trim() }),
+      ...(size !== null && { wantedMm: millimetres(size) }),
+      ...(frozen.length > 0 && {
+        evidence: {
+          until: toInstant(review.nowMs),
+          lines: frozen,
+          ...(chosen?.place && { place: chosen.place }),
+        },
+      }),
+      ...(photos.length > 0 && { photos: [...photos] }),
+      state: 'open',
+    });
+    if (!saved) return d().trouble;
+    close();
+    return null;
+  };
+
+  return (
+    <SmallForm save={save}>
+      <div class="field-row">
+        <SelectField
+          label={board.from}
+          value={source}
+          options={sources.map((value) => ({ value, label: sourceNames[value] }))}
+          onChange={setSource}
+        />
+        <SelectField
+          label={d().complaints.round}
+          value={round}
+          options={review.rounds.map(({ id, name }) => ({ value: id, label: name }))}
+          onChange={setRound}
+        />
+        {chosen && source !== 'other' && (
+          <SelectField
+            label={
+              source === 'wear'
+                ? board.place
+                : source === 'blueprint'
+                  ? board.reading
+                  : board.attribute
+            }
+            value={chosen.key}
+            options={(choosable ?? []).map((one) => ({
+              value: one.key,
+              label: source === 'blueprint' ? (one.lines[0] ?? one.title) : one.title,
+            }))}
+            onChange={setKey}
+          />
+        )}
+      </div>
+      {choosable === null ? (
+        <p class="soft">{t().loading}</p>
+      ) : source !== 'other' && !chosen ? (
+        <p>{board.nothingToShow}</p>
+      ) : null}
+      {chosen && (
+        <div>
+          <p class="soft small">{board.evidenceIs}</p>
+          <ul class="small">
+            {chosen.lines.map((line, at) => (
+              <li key={at}>{line}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+      <LinesField label={board.lines} value={lines} onInput={setLines} />
+      <TextField label={board.titleField} value={shownTitle} onInput={setTitle} />
+      <div class="field-row">
+        <SelectField
+          label={words.part}
+          value={own}
+          options={partIds.map((value) => ({ value, label: terms().parts[value].name }))}
+          onChange={setPart}
+        />
+        <SelectField
+          label={words.priority}
+          value={priority}
+          options={(['high', 'medium', 'low'] as const).map((value) => ({
+            value,
+            label: words.priorities[value],
+          }))}
+          onChange={setPriority}
+        />
+      </div>
+      <TextField label={words.wanted} value={wanted} onInput={setWanted} />
+      <TextField label={words.wantedMm} value={mm} onInput={setMm} numeric />
+      <PhotoPicker label={named} photos={photos} onChange={setPhotos} />
+    </SmallForm>
+  );
+};

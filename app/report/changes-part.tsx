@@ -1,0 +1,122 @@
+/** What was changed in the round, and what came of it against the round before. */
+import type { RoundComparison } from '../../core/review/index.ts';
+import {
+  benchTexts,
+  changeTitle,
+  comparisonLines,
+  feltTitle,
+  knewLine,
+  riseLine,
+} from '../words/say-change.ts';
+import type { PartProps } from './document-props.ts';
+import { Lines, Say, type Languages, type Spoken } from './spoken.tsx';
+
+export const ChangesPart = ({ report, languages }: PartProps) => {
+  const { against, round } = report;
+  return (
+    <section>
+      <h2>
+        <Say in={languages} of={({ words }) => words.sections.changes} />
+      </h2>
+      {round.changes.length === 0 && (
+        <p>
+          <Say in={languages} of={({ speaker }) => speaker.desk.rounds.noChanges} />
+        </p>
+      )}
+      {against ? (
+        <Compared against={against} languages={languages} />
+      ) : (
+        <Lines
+          in={languages}
+          of={({ speaker: { glossary } }) =>
+            round.changes.map(({ part, what }) => `${glossary.parts[part].name}: ${what}`)
+          }
+        />
+      )}
+    </section>
+  );
+};
+
+const Compared = ({
+  against,
+  languages,
+}: {
+  readonly against: RoundComparison;
+  readonly languages: Languages;
+}) => {
+  const { both, onlyEarlier, onlyLater } = against.testers;
+  return (
+    <>
+      <Lines
+        in={languages}
+        as="p"
+        of={({ speaker }) => [
+          speaker.desk.changes.worn(
+            both,
+            speaker.round(against.earlier),
+            onlyEarlier,
+            speaker.round(against.later),
+            onlyLater,
+          ),
+          ...(knewLine(against, speaker) ? [knewLine(against, speaker) as string] : []),
+        ]}
+      />
+      {against.changes.map((change) => (
+        <section class="item" key={`${change.part} ${change.what}`}>
+          <h3>
+            <Say
+              in={languages}
+              of={({ speaker }) =>
+                [
+                  changeTitle(change, speaker),
+                  ...(change.found
+                    ? [speaker.glossary.changeVerdicts[change.found.verdict].name]
+                    : []),
+                ].join(': ')
+              }
+            />
+          </h3>
+          <Lines
+            in={languages}
+            of={({ speaker }) =>
+              change.found && change.mends
+                ? [
+                    speaker.desk.changes.mends(feltTitle(change.mends, speaker)),
+                    ...comparisonLines(change.found, against, speaker),
+                  ]
+                : [speaker.desk.changes.mendsNothing]
+            }
+          />
+        </section>
+      ))}
+      <h3>
+        <Say in={languages} of={({ speaker }) => speaker.desk.changes.newTitle} />
+      </h3>
+      <Lines in={languages} of={(spoken) => risesOf(against, spoken)} />
+      {against.bench.length > 0 && (
+        <>
+          <h3>
+            <Say in={languages} of={({ speaker }) => speaker.desk.changes.bench} />
+          </h3>
+          <Lines
+            in={languages}
+            of={({ speaker }) =>
+              against.bench.map((change) => {
+                const { place, earlier, later, difference, word } = benchTexts(change, speaker);
+                return `${place}: ${earlier} → ${later}, ${difference}, ${word}`;
+              })
+            }
+          />
+        </>
+      )}
+    </>
+  );
+};
+
+const risesOf = ({ cells }: RoundComparison, { speaker }: Spoken): string[] => {
+  const words = speaker.desk.changes;
+  const rises = cells.flatMap((cell) =>
+    cell.word === null ? [] : [`${words.newWords[cell.word]}: ${riseLine(cell, speaker)}`],
+  );
+  return rises.length > 0 ? rises : [words.nothingNew];
+};

@@ -1,0 +1,182 @@
+/** Findings with their evidence and the change that is wanted; on a trade's sheet also what belongs to each. */
+import { zones } from '../../core/foot/index.ts';
+import { isAt, type ReportedFinding } from '../../core/review/index.ts';
+import { findingInWords, type SaidFinding } from '../words/say-finding.ts';
+import { MapTitle, ReportLegend, ReportMap } from './complaints-part.tsx';
+import type { DocumentProps } from './document-props.ts';
+import { Lines, Say, type Spoken } from './spoken.tsx';
+import { Curve } from './wear-part.tsx';
+
+interface FindingsProps extends DocumentProps {
+  readonly findings: readonly ReportedFinding[];
+  readonly heading: 'findings' | 'carried';
+  /** With the map or the curve that belongs to each. */
+  readonly drawn: boolean;
+}
+
+export const Findings = (props: FindingsProps) => {
+  const { languages, findings, heading, trade } = props;
+  return (
+    <section>
+      <h2>
+        <Say in={languages} of={({ words }) => words.sections[heading]} />
+      </h2>
+      {findings.length === 0 && (
+        <p>
+          <Say
+            in={languages}
+            of={({ words, speaker }) =>
+              trade === null ? words.noFinding : words.noFindingFor(speaker.glossary.trades[trade])
+            }
+          />
+        </p>
+      )}
+      {findings.map((finding) => (
+        <OneFinding {...props} finding={finding} key={finding.id} />
+      ))}
+    </section>
+  );
+};
+
+const OneFinding = (props: FindingsProps & { readonly finding: ReportedFinding }) => {
+  const { report, languages, finding, drawn, heading } = props;
+  const { body } = finding;
+  const said = new Map(
+    languages.map((spoken) => [
+      spoken,
+      findingInWords(body, spoken.speaker, (id) => report.names.rounds[id] ?? null, spoken.date),
+    ]),
+  );
+  const of = (pick: (one: SaidFinding) => string | null) => (spoken: Spoken) => {
+    const one = said.get(spoken);
+    return (one && pick(one)) ?? '';
+  };
+  const [lead] = languages;
+  const first = said.get(lead);
+  const look = report.wear.find((one) => isAt(one, body));
+  const kindZones = body.kind && report.zonesByKind[body.kind];
+  if (!first) return null;
+  return (
+    <section class="item finding">
+      <h3>{body.title}</h3>
+      {first.about !== null && (
+        <p>
+          <Say in={languages} of={of(({ about }) => about)} />
+        </p>
+      )}
+      <p>
+        <Say
+          in={languages}
+          of={(spoken) =>
+            [
+              of(({ part }) => part)(spoken),
+              of(({ urgency }) => urgency)(spoken),
+              heading === 'carried'
+                ? spoken.words.shownBy(spoken.speaker.round(body.round))
+                : of(({ carriedBy }) => carriedBy)(spoken),
+            ]
+              .filter((one) => one !== '')
+              .join(' ')
+          }
+        />
+      </p>
+      {first.wanted !== null && (
+        <p class="wanted">
+          <Say in={languages} of={of(({ wanted }) => wanted)} />
+        </p>
+      )}
+      <p class="soft">
+        <Say
+          in={languages}
+          of={(spoken) =>
+            [
+              of(({ frozen }) => frozen)(spoken) || spoken.words.noEvidence,
+              of(({ source }) => source)(spoken),
+            ]
+              .filter((one) => one !== '')
+              .join(' · ')
+          }
+        />
+      </p>
+      <Lines in={languages} of={(spoken) => said.get(spoken)?.counted ?? []} />
+      {first.written.length > 0 && (
+        <>
+          {first.counted.length > 0 && (
+            <p class="soft">
+              <Say in={languages} of={({ words }) => words.asWritten} />
+            </p>
+          )}
+          <ul>
+            {first.written.map((line, at) => (
+              <li key={at}>{line}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      {first.outcome && (
+        <>
+          <p class="wanted">
+            <Say in={languages} of={of(({ outcome }) => outcome?.title ?? null)} />
+          </p>
+          <ul>
+            {first.outcome.lines.map((line, at) => (
+              <li key={at}>{line}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      {drawn && kindZones && (
+        <div class="whole">
+          <p class="soft">
+            <MapTitle report={report} languages={languages} kind={body.kind ?? null} />
+          </p>
+          <div class="maps maps-one">
+            <ReportMap
+              report={report}
+              languages={languages}
+              view={body.zone ? zones[body.zone].view : 'upper'}
+              zones={kindZones}
+              {...(body.zone && { marked: body.zone })}
+            />
+            <ReportLegend languages={languages} />
+          </div>
+        </div>
+      )}
+      {drawn && look && (
+        <div class="whole">
+          <Curve look={look} languages={languages} />
+        </div>
+      )}
+      <Photos {...props} />
+    </section>
+  );
+};
+
+const Photos = ({
+  finding: { body },
+  photos,
+  languages,
+}: FindingsProps & { readonly finding: ReportedFinding }) => {
+  const named = body.photos ?? [];
+  const [{ words }] = languages;
+  const missing = named.filter((sha256) => !photos.has(sha256)).length;
+  return (
+    <>
+      {missing < named.length && (
+        <div class="pictures">
+          {named.flatMap((sha256, at) => {
+            const source = photos.get(sha256);
+            return source === undefined
+              ? []
+              : [<img key={sha256} src={source} alt={words.photo(body.title, at + 1)} />];
+          })}
+        </div>
+      )}
+      {missing > 0 && (
+        <p class="soft">
+          <Say in={languages} of={(spoken) => spoken.words.photosLeftOut(missing)} />
+        </p>
+      )}
+    </>
+  );
+};

@@ -1,0 +1,180 @@
+/** Verdict, wear curves and arrival readings of a round. */
+import type { Metres } from '../../core/units/index.ts';
+import { fromMetres } from '../../core/units/index.ts';
+import type { Deviation, WearLook } from '../../core/review/index.ts';
+import { WearChart } from '../parts/charts/wear-chart.tsx';
+import { isOut } from '../../core/rounds/index.ts';
+import { setPercentOf, signed } from '../words/figures.ts';
+import { decisionInWords, summaryLine } from '../words/say-blueprint.ts';
+import {
+  doseInWords,
+  itemInWords,
+  placeTitle,
+  unitName,
+  valueOf,
+  verdictTitle,
+  wearLines,
+} from '../words/say-wear.ts';
+import type { PartProps } from './document-props.ts';
+import { joined, Lines, Say, type Languages, type Spoken } from './spoken.tsx';
+
+/** Every item of the verdict with its evidence, and what would settle what is open. */
+export const VerdictPart = ({ report, languages }: PartProps) => {
+  const { verdict, project } = report;
+  const said = new Map(
+    languages.map((spoken) => [
+      spoken,
+      verdict.items.map((item) => itemInWords(item, project.brief.distanceM, spoken.speaker)),
+    ]),
+  );
+  return (
+    <section>
+      <h2>
+        <Say in={languages} of={({ words }) => words.sections.verdict} />
+      </h2>
+      <p class={`word word-${verdict.word}`}>
+        <Say in={languages} of={({ speaker }) => verdictTitle(verdict, speaker)} />
+      </p>
+      {project.brief.limits.length === 0 && (
+        <p>
+          <Say in={languages} of={({ speaker }) => speaker.desk.verdict.noLimits} />
+        </p>
+      )}
+      {verdict.items.map(({ word }, at) => (
+        <section class="item" key={at}>
+          <h3>
+            <Say
+              in={languages}
+              of={(spoken) =>
+                `${said.get(spoken)?.[at]?.title ?? ''}: ${spoken.speaker.glossary.holds[word]}`
+              }
+            />
+          </h3>
+          <Lines in={languages} of={(spoken) => said.get(spoken)?.[at]?.lines ?? []} />
+          {(said.get(languages[0])?.[at]?.settle.length ?? 0) > 0 && (
+            <>
+              <p>
+                <Say in={languages} of={({ speaker }) => speaker.desk.verdict.settle} />
+              </p>
+              <Lines in={languages} of={(spoken) => said.get(spoken)?.[at]?.settle ?? []} />
+            </>
+          )}
+        </section>
+      ))}
+    </section>
+  );
+};
+
+/** Readings, estimate and limits at one place. */
+export const Curve = ({
+  look,
+  languages,
+}: {
+  readonly look: WearLook;
+  readonly languages: Languages;
+}) => {
+  const [{ unit, speaker }] = languages;
+  return (
+    <WearChart
+      look={look}
+      onAxis={(x: Metres) => fromMetres(x, unit)}
+      title={joined(languages, (spoken) => placeTitle(look, spoken.speaker))}
+      xTitle={joined(languages, (spoken) => spoken.speaker.desk.bench.xTitle(unit))}
+      yTitle={joined(languages, (spoken) => unitName(look, spoken.speaker))}
+      words={{
+        curve: joined(languages, (spoken) => spoken.speaker.desk.wear.curve),
+        beyond: joined(languages, (spoken) => spoken.speaker.desk.wear.beyond),
+        band: joined(languages, (spoken) => spoken.speaker.desk.wear.band),
+        pair: speaker.pair,
+        point: ({ pair, value, x }) =>
+          joined(languages, (spoken) =>
+            spoken.speaker.desk.bench.point(
+              speaker.pair(pair),
+              valueOf(value, look, spoken.speaker),
+              doseInWords(x, look.dose, spoken.speaker),
+            ),
+          ),
+        limit: ({ bound, basis, value }) =>
+          joined(languages, (spoken) =>
+            [
+              spoken.speaker.desk.brief.bounds[bound],
+              basis === 'reading'
+                ? valueOf(value, look, spoken.speaker)
+                : spoken.speaker.desk.wear.ofNew(setPercentOf(value, spoken.speaker.number)),
+            ].join(' '),
+          ),
+      }}
+      number={speaker.number}
+    />
+  );
+};
+
+export const WearPart = ({ report, languages }: PartProps) => (
+  <section>
+    <h2>
+      <Say in={languages} of={({ words }) => words.sections.wear} />
+    </h2>
+    {report.wear.length === 0 ? (
+      <p>
+        <Say in={languages} of={({ words }) => words.noCheck} />
+      </p>
+    ) : (
+      report.wear.map((look) => (
+        <section class="item" key={`${look.kind} ${look.site}`}>
+          <div class="whole">
+            <Curve look={look} languages={languages} />
+          </div>
+          <Lines
+            in={languages}
+            of={({ speaker }) => wearLines(look, report.project.brief.distanceM, speaker)}
+          />
+        </section>
+      ))
+    )}
+  </section>
+);
+
+/** A reading out of tolerance in one sentence. */
+export const deviationInWords = (
+  { pair, measure, site, foot, unit, value, deviation, lower, upper }: Deviation,
+  { words, phone, speaker }: Pick<Spoken, 'words' | 'phone' | 'speaker'>,
+): string => {
+  const { glossary, number } = speaker;
+  const write = (one: number) => signed(one, (size) => number(size, 2));
+  return words.deviation(
+    speaker.pair(pair),
+    `${glossary.measures[measure]}, ${site}, ${phone.foot[foot]}`,
+    `${number(value, 2)} ${glossary.units[unit]}`,
+    `${write(deviation)} ${glossary.units[unit]}`,
+    `${write(lower)} … ${write(upper)}`,
+  );
+};
+
+export const DeviationsPart = ({ report, languages }: PartProps) => {
+  const shown = report.deviations.filter(({ word }) => isOut(word) || word === 'undecided');
+  return (
+    <section>
+      <h2>
+        <Say in={languages} of={({ words }) => words.sections.deviations} />
+      </h2>
+      <p>
+        <Say
+          in={languages}
+          of={({ speaker }) =>
+            report.deviations.length === 0
+              ? speaker.desk.bench.noBlueprint
+              : summaryLine(report.deviations, speaker)
+          }
+        />
+      </p>
+      <Lines
+        in={languages}
+        of={(spoken) =>
+          shown.map(
+            (one) => `${deviationInWords(one, spoken)}: ${decisionInWords(one, spoken.speaker)}.`,
+          )
+        }
+      />
+    </section>
+  );
+};

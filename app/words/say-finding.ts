@@ -1,0 +1,84 @@
+/** What does a finding ask for, and on what evidence, in a reader's language? The same for board, report and specialist. */
+import { tradeOf } from '../../core/foot/index.ts';
+import type { Finding, RecordId } from '../../core/records/index.ts';
+import { cellTitle, type Speaker } from './say-complaint.ts';
+
+export interface SaidFinding {
+  /** Zone and kind in the reader's language; null where the finding names none, or its title says the same. */
+  readonly about: string | null;
+  readonly part: string;
+  readonly urgency: string;
+  readonly source: string | null;
+  readonly wanted: string | null;
+  readonly carriedBy: string | null;
+  /** Until when its evidence goes; null where none was frozen. */
+  readonly frozen: string | null;
+  /** The counts behind a complaint. */
+  readonly counted: readonly string[];
+  /** In the language of whoever wrote it. */
+  readonly written: readonly string[];
+  readonly outcome: { readonly title: string; readonly lines: readonly string[] } | null;
+}
+
+/** Words and size in one: "raise the collar, +3 mm". */
+const wantedOf = ({ wanted, wantedMm }: Finding, { number }: Speaker): string =>
+  [wanted ?? '', wantedMm === undefined ? '' : `${number(wantedMm, 1)}\u00a0mm`]
+    .filter((one) => one !== '')
+    .join(', ');
+
+const countedOf = ({ evidence }: Finding, { desk, glossary }: Speaker): SaidFinding['counted'] => {
+  const counts = evidence?.complaint;
+  if (!counts) return [];
+  const names: Readonly<Partial<Record<string, { readonly name: string }>>> = glossary.evidence;
+  const word = names[counts.word];
+  return [
+    ...(word ? [word.name] : []),
+    desk.report.frozenTesters(counts.testersTwice, counts.testersOnce, counts.askedTesters),
+    desk.report.frozenRuns(counts.runs, counts.askedRuns),
+    desk.proof.feet(counts.left, counts.right),
+  ];
+};
+
+/**
+ * A finding in words.
+ * @param roundName null where the reader does not know the rounds
+ * @param date writes an instant as a day
+ */
+export const findingInWords = (
+  finding: Finding,
+  speaker: Speaker,
+  roundName: (id: RecordId) => string | null,
+  date: (instant: string) => string,
+): SaidFinding => {
+  const { desk, glossary } = speaker;
+  const words = desk.report;
+  const { kind, zone, part, source, evidence, outcome } = finding;
+  const about = kind && zone ? cellTitle({ kind, zone }, speaker) : null;
+  const wanted = wantedOf(finding, speaker);
+  const carrier = finding.carriedBy === undefined ? null : roundName(finding.carriedBy);
+  const known = source ?? (evidence?.complaint ? 'complaint' : undefined);
+  return {
+    about: about === finding.title ? null : about,
+    part: words.part(glossary.parts[part].name, glossary.trades[tradeOf[part]]),
+    urgency: words.urgency(
+      desk.finding.priorities[finding.priority],
+      desk.finding.states[finding.state],
+    ),
+    source: known === undefined ? null : words.sources[known],
+    wanted: wanted === '' ? null : words.wanted(wanted),
+    carriedBy: carrier === null ? null : words.carriedBy(carrier),
+    frozen: evidence ? desk.finding.frozen(date(evidence.until)) : null,
+    counted: countedOf(finding, speaker),
+    written: evidence?.lines ?? [],
+    outcome: outcome
+      ? {
+          title: words.outcome(
+            roundName(outcome.round),
+            glossary.changeVerdicts[outcome.verdict].name,
+            date(outcome.until),
+          ),
+          lines: outcome.lines,
+        }
+      : null,
+  };
+};

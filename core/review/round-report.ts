@@ -1,0 +1,171 @@
+/**
+ * What stands in the report of one round? Everything that its sections draw or say, as plain values, so that
+ * the desk's worker and the terminal hand the same to the same document.
+ */
+import { countZones, type ZoneCount } from '../complaints/index.ts';
+import type { ComplaintKind } from '../foot/index.ts';
+import type { Finding, Foot, RecordId } from '../records/index.ts';
+import type { WearKind } from '../wear/index.ts';
+import type { LayersAndHeat } from '../rounds/index.ts';
+import { isProven, lookCloser, recurring, type CloserLook } from './closer-look.ts';
+import { compareRounds, type RoundComparison } from './compare-rounds.ts';
+import { lookAtLayers } from './layers-look.ts';
+import { ownRecords, type ProjectLog } from './project-log.ts';
+import type { Deviation, Review } from './review-types.ts';
+import { feetAnswers } from './round-review.ts';
+import { summarise, type ReviewSummary, type RoundSummary } from './summary.ts';
+import { verdictOf, type Verdict } from './verdict.ts';
+import { lookAtWear, wearPlaces, type WearLook } from './wear-look.ts';
+
+export type ZonesOfFeet = Readonly<Record<Foot, readonly ZoneCount[]>>;
+
+export interface ReportedFinding {
+  readonly id: RecordId;
+  readonly body: Finding;
+}
+
+export interface RoundReport {
+  readonly project: ReviewSummary['project'];
+  /** Until when the data go, milliseconds since 1970. */
+  readonly nowMs: number;
+  readonly round: RoundSummary;
+  /** The round before it; null for the first. */
+  readonly before: RoundSummary | null;
+  /** Names of all rounds, codes of all pairs and testers of the project, by id. */
+  readonly names: Readonly<
+    Record<'rounds' | 'pairs' | 'testers', Readonly<Record<string, string>>>
+  >;
+  /** Reports by zone over all kinds. */
+  readonly zones: ZonesOfFeet;
+  /** The same of each kind that is proven or that a finding is about. */
+  readonly zonesByKind: Readonly<Partial<Record<ComplaintKind, ZonesOfFeet>>>;
+  /** Of what recurs. */
+  readonly looks: readonly CloserLook[];
+  /** Every place that a limit of the brief or a finding names; else the one that was checked most. */
+  readonly wear: readonly WearLook[];
+  readonly verdict: Verdict;
+  /** What its changes did, against the round before; null for the first. */
+  readonly against: RoundComparison | null;
+  /** Layers of material against heat and wet; null where none were counted. */
+  readonly layers: LayersAndHeat | null;
+  /** Arrival readings of the round's pairs that are on the blueprint. */
+  readonly deviations: readonly Deviation[];
+  readonly damages: Review['damages'];
+  /** Which rounds testers prefer, as far as this round is one of them. */
+  readonly preferences: Review['preferences'];
+  /** What the round showed, most urgent first. */
+  readonly findings: readonly ReportedFinding[];
+  /** Findings of other rounds whose change this round carries. */
+  readonly carried: readonly ReportedFinding[];
+  /** Records that this version cannot read: they count in no figure. */
+  readonly leftOut: number;
+}
+
+const urgency = ['high', 'medium', 'low'] as const;
+
+/** Most urgent first; of equal ones, by part and then as they were written. */
+export const byUrgency = (a: ReportedFinding, b: ReportedFinding): number =>
+  urgency.indexOf(a.body.priority) - urgency.indexOf(b.body.priority) ||
+  (a.body.part < b.body.part ? -1 : a.body.part > b.body.part ? 1 : 0) ||
+  (a.id < b.id ? -1 : 1);
+
+/** All findings of a project, most urgent first. */
+export const findingsOf = ({ id, records }: Pick<ProjectLog, 'id' | 'records'>) =>
+  ownRecords(records.finding, id)
+    .map(({ body, revision }): ReportedFinding => ({ id: revision.id, body }))
+    .sort(byUrgency);
+
+/** The looks that the report shows: limits of the brief, places of findings, else the most checked one. */
+const looksAtWear = (
+  log: ProjectLog,
+  round: RecordId,
+  { items }: Verdict,
+  findings: readonly ReportedFinding[],
+): WearLook[] => {
+  const places = wearPlaces(log).filter((place) => place.round === round);
+  const wanted = new Set<string>();
+  for (const item of items) if (item.what === 'wear') wanted.add(`${item.kind} ${item.site}`);
+  for (const { body } of findings) {
+    const place = body.evidence?.place;
+    if (place) wanted.add(`${place.measure} ${place.unit} ${place.site}`);
+  }
+  const named = places.filter(({ kind, site }) => wanted.has(`${kind} ${site}`));
+  const most = places.reduce<(typeof places)[number] | null>(
+    (best, place) => (best === null || place.checks > best.checks ? place : best),
+    null,
+  );
+  return (named.length > 0 ? named : most ? [most] : []).flatMap(
+    (place) => lookAtWear(log, place, 'distance', null) ?? [],
+  );
+};
+
+/** Kind of wear and site of the place that a finding names. */
+export const isAt = (
+  { kind, site }: { readonly kind: WearKind; readonly site: string },
+  { evidence }: Pick<Finding, 'evidence'>,
+): boolean =>
+  evidence?.place !== undefined &&
+  site === evidence.place.site &&
+  kind === `${evidence.place.measure} ${evidence.place.unit}`;
+
+/**
+ * Puts the report of one round together.
+ * @param review of the same log
+ * @returns null where the project has no such round
+ */
+export const reportRound = (
+  log: ProjectLog,
+  review: Review,
+  roundId: RecordId,
+): RoundReport | null => {
+  const { rounds, project, nowMs } = summarise(review);
+  const at = rounds.findIndex(({ id }) => id === roundId);
+  const [round, reviewed] = [rounds[at], review.rounds[at]];
+  if (!round || !reviewed) return null;
+  const pairs = log.pairs.filter((pair) => pair.round === roundId);
+  const own = new Set(pairs.map(({ id }) => id));
+  const runs = pairs.flatMap((pair) => pair.runs);
+  const zonesOf = (kind: ComplaintKind | null): ZonesOfFeet => {
+    const answers = feetAnswers(runs, kind);
+    return {
+      left: [...countZones(answers, 'left').values()],
+      right: [...countZones(answers, 'right').values()],
+    };
+  };
+  const all = findingsOf(log);
+  const findings = all.filter(({ body }) => body.round === roundId);
+  const kinds = new Set<ComplaintKind>([
+    ...round.complaints.cells.filter(isProven).map(({ kind }) => kind),
+    ...findings.flatMap(({ body }) => body.kind ?? []),
+  ]);
+  const verdict = verdictOf(log, reviewed);
+  const earlier = review.rounds[at - 1];
+  return {
+    project,
+    nowMs,
+    round,
+    before: rounds[at - 1] ?? null,
+    names: {
+      rounds: Object.fromEntries(rounds.map(({ id, name }) => [id, name])),
+      pairs: Object.fromEntries(review.pairs.map(({ id, code }) => [id, code])),
+      testers: Object.fromEntries(
+        log.records.tester.map(({ body, revision }) => [revision.id, body.code]),
+      ),
+    },
+    zones: zonesOf(null),
+    zonesByKind: Object.fromEntries([...kinds].map((kind) => [kind, zonesOf(kind)])),
+    looks: lookCloser(log, roundId, recurring(reviewed)),
+    wear: looksAtWear(log, roundId, verdict, findings),
+    verdict,
+    against: earlier ? compareRounds(log, earlier, reviewed) : null,
+    layers: lookAtLayers(log, roundId),
+    deviations: pairs.flatMap(({ deviations }) => deviations),
+    damages: review.damages.filter(({ pair }) => own.has(pair)),
+    preferences: review.preferences.filter(
+      ({ first, second }) => first === roundId || second === roundId,
+    ),
+    findings,
+    carried: all.filter(({ body }) => body.carriedBy === roundId && body.round !== roundId),
+    leftOut: review.leftOut.length,
+  };
+};

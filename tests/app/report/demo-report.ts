@@ -1,0 +1,36 @@
+/** The demo's log, its review and the report of each of its rounds, as the terminal makes them. */
+import { readFileSync } from 'node:fs';
+import {
+  addRevisions,
+  emptyLog,
+  readBundle,
+  unpackBundle,
+  viewOfLog,
+} from '../../../core/records/index.ts';
+import {
+  findingsOf,
+  openProject,
+  reportRound,
+  reviewProject,
+  type RoundReport,
+} from '../../../core/review/index.ts';
+
+const file = new URL('../../../demo-data/wear-test.pairlog', import.meta.url);
+
+export const readDemo = () => {
+  const unpacked = unpackBundle(readFileSync(file));
+  if (!unpacked.ok) throw new Error(unpacked.why);
+  const bundle = readBundle(unpacked.text);
+  const records = viewOfLog(
+    addRevisions(
+      emptyLog,
+      bundle.revisions.map(({ revision }) => revision),
+    ),
+  );
+  const project = records.project[0]?.revision.id;
+  const log = project && openProject(records, project, Date.parse(bundle.header?.madeAt ?? ''));
+  if (!log) throw new Error('the demo has no project');
+  const review = reviewProject(log);
+  const reports = review.rounds.map(({ id }) => reportRound(log, review, id) as RoundReport);
+  return { log, review, reports, findings: findingsOf(log) };
+};

@@ -1,0 +1,120 @@
+/** The figures as tables and as JSON: nothing is lost, nothing runs in a spreadsheet, and the sums are the review's. */
+import fc from 'fast-check';
+import Papa from 'papaparse';
+import { describe, expect, it } from 'vitest';
+import { csvOf, jsonOf, tablesOf } from '../../../app/report/tables.ts';
+import { readDemo } from './demo-report.ts';
+
+const parse = (text: string): string[][] =>
+  Papa.parse<string[]>(text.trimEnd(), { newline: '\r\n' }).data;
+
+describe('a table as CSV', () => {
+  const cell = fc.oneof(
+    fc.string({ unit: 'binary', maxLength: 12 }),
+    fc.constantFrom(
+      '=1+1',
+      '+A1',
+      '-2',
+      '@sum',
+      '\tx',
+      '\rx',
+      'a "b"',
+      'a,b',
+      'a\r\nb',
+      '鞋楦，"一"',
+    ),
+    fc.double({ noNaN: true, noDefaultInfinity: true }),
+    fc.integer(),
+    fc.boolean(),
+  );
+
+  it('reads back cell by cell; only a text that would be a formula has an apostrophe before it', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 2, max: 5 }).chain((columns) =>
+          fc.array(fc.array(cell, { minLength: columns, maxLength: columns }), {
+            minLength: 1,
+            maxLength: 6,
+          }),
+        ),
+        (rows) => {
+          const columns = (rows[0] ?? []).map((_, at) => `c${at}`);
+          // The end line is of the file, not of the last cell.
+          const text = csvOf({ columns, rows: [...rows, columns.map(() => 'end')] });
+          const [head, ...body] = parse(text);
+          expect(head?.map((name) => name.replace('\ufeff', ''))).toEqual(columns);
+          expect(body).toHaveLength(rows.length + 1);
+          for (const [at, row] of rows.entries())
+            for (const [column, value] of row.entries()) {
+              const read = body[at]?.[column];
+              if (typeof value !== 'string') expect(read).toBe(String(value));
+              else if (/^[=+\-@\t\r]/.test(value)) expect(read).toBe(`'${value}`);
+              else expect(read).toBe(value);
+            }
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  it('leaves no cell that a spreadsheet would run, whatever was typed', () => {
+    const text = csvOf({
+      columns: ['a', 'b'],
+      rows: [
+        ['=HYPERLINK("x")', '@x'],
+        ['+1', '-1'],
+      ],
+    });
+    for (const row of parse(text).slice(1))
+      for (const one of row) expect(one).not.toMatch(/^[=+@-]/);
+  });
+
+  it('ends every line as RFC 4180 says and begins with a byte order mark', () => {
+    const text = csvOf({ columns: ['a', 'b'], rows: [[1, 'x']] });
+    expect(text).toBe('\ufeffa,b\r\n1,x\r\n');
+  });
+
+  it('keeps a negative number a number', () => {
+    expect(csvOf({ columns: ['a', 'b'], rows: [[-1.5, 0]] })).toContain('\r\n-1.5,0\r\n');
+  });
+});
+
+describe('the tables of the demo', () => {
+  const demo = readDemo();
+  const tables = tablesOf(demo);
+
+  it('have in every row as many cells as columns, and no column twice', () => {
+    for (const { name, columns, rows } of tables) {
+      expect(new Set(columns).size, name).toBe(columns.length);
+      for (const row of rows) expect(row.length, name).toBe(columns.length);
+    }
+  });
+
+  it('say the kilometres and the runs of the review', () => {
+    const pairs = tables.find(({ name }) => name === 'pairs');
+    const at = (column: string) => pairs?.columns.indexOf(column) ?? -1;
+    const sum = (column: string) =>
+      (pairs?.rows ?? []).reduce((total, row) => total + Number(row[at(column)]), 0);
+    expect(sum('runs')).toBe(demo.review.size.runs);
+    expect(sum('total_km') - sum('carried_in_km')).toBeCloseTo(
+      demo.review.size.distanceM / 1000,
+      1,
+    );
+  });
+
+  it('name every finding with its trade', () => {
+    const table = tables.find(({ name }) => name === 'findings');
+    expect(table?.rows).toHaveLength(demo.findings.length);
+    expect(table?.rows.flat()).toContain('upper');
+  });
+
+  it('come as JSON too, with a version, the review, and the findings', () => {
+    const read = JSON.parse(jsonOf(demo)) as Record<string, unknown>;
+    expect(read).toMatchObject({ format: 'pairlog-review', v: 1 });
+    expect(read['findings']).toHaveLength(demo.findings.length);
+    expect(read['rounds']).toHaveLength(demo.review.rounds.length);
+    expect((read['pairs'] as unknown[]).length).toBe(demo.review.pairs.length);
+    for (const round of read['rounds'] as Record<string, unknown>[])
+      expect(Object.keys(round)).toEqual(expect.arrayContaining(['cells', 'wear', 'verdict']));
+  });
+});

@@ -1,0 +1,109 @@
+/** A finding from wear, its history and its outcome on the board; the report of a round leaves as a file that stands alone. */
+import { readFileSync } from 'node:fs';
+import { expect, test, type Page } from '@playwright/test';
+import { startHubProcess, type HubProcess } from './hub-process.ts';
+
+let hub: HubProcess;
+test.beforeEach(async () => {
+  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+});
+test.afterEach(() => hub.stop());
+
+const openProject = async (page: Page) => {
+  await page.goto(`${hub.url}/join#${hub.codes.lead}`);
+  await page.getByRole('button', { name: 'Join' }).click();
+  await page.getByRole('link', { name: /Demo trainer/ }).click();
+  await page.locator('.tabs').waitFor();
+  return hub.url + new URL(page.url()).pathname;
+};
+
+test('a finding is made from wear, changed, looked at again, and its history says all of it', async ({
+  page,
+}) => {
+  const project = await openProject(page);
+  await page.goto(`${project}/findings`);
+  await page.getByRole('button', { name: 'New finding' }).click();
+  const form = page.getByRole('region', { name: 'New finding' });
+  await form.getByLabel('Round').selectOption({ label: 'Round 1' });
+  await form.getByLabel('Measure and site').selectOption({ label: 'Tread depth, heel-lateral' });
+  await expect(form.getByText(/^Tread depth, heel-lateral: falls with distance/)).toBeVisible();
+  await form.getByLabel('Title').fill('The heel wears through');
+  await form.getByLabel('in mm, if it has a size').fill('0.5');
+  await form.getByRole('button', { name: 'Save' }).click();
+
+  const card = page.getByRole('article').filter({ hasText: 'The heel wears through' });
+  await expect(card.getByText(/^Part: outsole\. Trade: tooling\. .*State: open/)).toBeVisible();
+  await card.getByText(/^Evidence as of .* from wear$/).click();
+  await expect(card.getByText(/^Tread depth, heel-lateral: falls with distance/)).toBeVisible();
+
+  await card.getByRole('button', { name: /^Change/ }).click();
+  await card.getByLabel('State').selectOption('asked-for');
+  await card.getByLabel('Round that shall carry it').selectOption({ label: 'Round 2' });
+  await card.getByRole('button', { name: 'Save' }).click();
+  await expect(card.getByText(/State: asked for.*To be carried by Round 2/)).toBeVisible();
+
+  await card.getByRole('button', { name: /^Write down the outcome/ }).click();
+  await card.getByRole('button', { name: 'Save' }).click();
+  await expect(card.getByRole('alert')).toHaveText('Write what shows it.');
+  await card.getByLabel('What the change did').selectOption('no-different');
+  await card.getByLabel('What shows it, a line each').fill('As deep as before.\n\nNo slower.');
+  await card.getByRole('button', { name: 'Save' }).click();
+  await expect(card.getByText(/^Outcome in Round 2: no different/)).toBeVisible();
+  await expect(card.getByText('No slower.')).toBeVisible();
+
+  await card.getByRole('button', { name: /^History/ }).click();
+  const history = card.getByRole('region', { name: /^History/ });
+  await expect(history.getByText('State: open → asked for')).toBeVisible();
+  await expect(history.getByText('Outcome: nothing → no different')).toBeVisible();
+  await expect(history.getByText('Written down.')).toBeVisible();
+
+  await page.getByLabel('Trade', { exact: true }).selectOption({ label: 'foam' });
+  await expect(card).toHaveCount(0);
+});
+
+test('the report of a round leaves as a file that needs no network, in two languages', async ({
+  page,
+  browser,
+}) => {
+  const project = await openProject(page);
+  await page.goto(`${project}/report`);
+  await page.getByLabel('Round').selectOption({ label: 'Round 1' });
+  await page.getByLabel('Language').selectOption({ label: 'English + 简体中文' });
+  const sheet = page.getByRole('article');
+  await expect(sheet.getByRole('heading', { name: /Verdict.*结论/ })).toBeVisible();
+  const saved = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save as one file (HTML)' }).click();
+  const file = await (await saved).path();
+
+  const apart = await browser.newContext({ offline: true });
+  const reader = await apart.newPage();
+  const asked: string[] = [];
+  reader.on('request', (request) => asked.push(request.url()));
+  const troubles: string[] = [];
+  reader.on('console', (message) => troubles.push(message.text()));
+  await reader.setContent(readFileSync(file, 'utf8'));
+  await expect(reader.getByRole('heading', { name: /Findings and wanted changes/ })).toBeVisible();
+  await expect(reader.getByText('Heel slips in the heel cup')).toBeVisible();
+  // Its own policy lets its own styles and drawings through, and nothing else was asked for.
+  const ground = await reader
+    .locator('.foot-map-zone[data-level="4"] .foot-map-area')
+    .first()
+    .evaluate((area) => getComputedStyle(area).fill);
+  expect(ground).toBe('rgb(150, 47, 16)');
+  expect(asked).toEqual([]);
+  expect(troubles).toEqual([]);
+  await apart.close();
+
+  for (const [button, name] of [
+    ['Figures as tables (CSV)', /\.csv\.zip$/],
+    ['Figures as JSON', /\.json$/],
+  ] as const) {
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: button }).click();
+    expect((await download).suggestedFilename()).toMatch(name);
+  }
+  await page.getByRole('button', { name: 'Send to the specialists' }).click();
+  await expect(page.getByText(/^Sent\. Specialists receive it/)).toBeVisible();
+  await page.getByText(/^Sent so far \(1\)$/).click();
+  await expect(page.getByText(/Round 1: report of the round/).last()).toBeVisible();
+});
