@@ -4,13 +4,16 @@ import {
   packBundle,
   sha256OfBytes,
   writeBundle,
+  type Body,
   type Complaint,
   type Reading,
   type RecordId,
   type Revision,
+  type Round,
   type Run,
   type Sha256,
 } from '../core/records/index.ts';
+import { writeMeasuring } from './measuring.ts';
 import { celsius, kilograms, metres, millimetres, seconds } from '../core/units/index.ts';
 import { writeFindings } from './findings.ts';
 import { seededDice, type Dice } from './random.ts';
@@ -29,6 +32,7 @@ import {
   wideFeet,
 } from './scenario.ts';
 import { oceanTrack } from './track.ts';
+import { markUnblinded, UNBLINDED } from './unblinded.ts';
 import { newScribe, type Writer } from './writer.ts';
 
 export interface DemoFiles {
@@ -78,24 +82,21 @@ export const buildDemo = (seed = SEED): DemoFiles => {
   const attachments = new Map<Sha256, Uint8Array>();
 
   const project = lead.write('project', { name: 'Demo trainer K1 (invented)', brief }, start);
-  const roundIds = rounds.map((plan, at) =>
-    lead.write(
-      'round',
-      {
-        project,
-        name: plan.name,
-        order: at + 1,
-        stage: plan.stage,
-        changes: plan.changes,
-        foam: plan.foam,
-        blueprint,
-        layers: [
-          { zone: 'U4', count: at === 0 ? 3 : 2 },
-          { zone: 'U3', count: at === 1 ? 3 : 2 },
-        ],
-      },
-      start + at * 23 * DAY_MS,
-    ),
+  const roundBodies = rounds.map((plan, at): Round => ({
+    project,
+    name: plan.name,
+    order: at + 1,
+    stage: plan.stage,
+    changes: [...plan.changes],
+    foam: plan.foam,
+    blueprint: [...blueprint],
+    layers: [
+      { zone: 'U4', count: at === 0 ? 3 : 2 },
+      { zone: 'U3', count: at === 1 ? 3 : 2 },
+    ],
+  }));
+  const roundIds = roundBodies.map((body, at) =>
+    lead.write('round', body, start + at * 23 * DAY_MS),
   );
   const testers = Array.from({ length: TESTERS }, (_, at) => writeTester(at));
   const codes = labelCodes(dice, rounds.length * PAIRS_PER_ROUND);
@@ -318,6 +319,7 @@ export const buildDemo = (seed = SEED): DemoFiles => {
     return id;
   }
 
+  let unblinded: [RecordId, Body] | null = null;
   const checkpoints = [50, 150, 300];
   const tracked = new Set<number>();
   for (const [periodAt, period] of periods.entries()) {
@@ -333,7 +335,9 @@ export const buildDemo = (seed = SEED): DemoFiles => {
         blind: true,
         ...(!last && { until: instant(FIRST_DAY + (period.toDay + 1) * DAY_MS - 1000) }),
       };
-      lead.write('hand-out', handOut, from - 6 * 3600_000);
+      const handOutId = lead.write('hand-out', handOut, from - 6 * 3600_000);
+      if (tester === UNBLINDED.tester && round === UNBLINDED.round)
+        unblinded = [handOutId, handOut];
       for (let day = period.fromDay; day <= period.toDay; day++) {
         if (!dice.chance(0.69)) continue;
         const startMs = FIRST_DAY + day * DAY_MS + Math.round(dice.between(4, 17) * 60) * MINUTE;
@@ -350,6 +354,13 @@ export const buildDemo = (seed = SEED): DemoFiles => {
   }
 
   writeIncidents();
+  writeMeasuring(
+    lead,
+    project,
+    roundBodies.map((body, at) => ({ id: roundIds[at] as RecordId, body })),
+    FIRST_DAY + (WEEKS * 7 - 1) * DAY_MS + 8 * 3600_000,
+    instant,
+  );
 
   function writeIncidents(): void {
     const end = FIRST_DAY + (WEEKS * 7 - 1) * DAY_MS;
@@ -417,6 +428,7 @@ export const buildDemo = (seed = SEED): DemoFiles => {
   }
 
   writeFindings(lead, project, roundIds, codes[PAIRS_PER_ROUND + 5] as string, instant);
+  if (unblinded) markUnblinded(lead, ...unblinded, FIRST_DAY + WEEKS * 7 * DAY_MS);
 
   const late = testers[LATE_TESTER] as TesterPlan;
   const lastWeek = FIRST_DAY + 63 * DAY_MS;

@@ -76,7 +76,14 @@ const Scores = (props: { rounds: readonly RoundSummary[]; part: 'wear' | 'firstI
   );
 };
 
-const Changes = ({ title, changes }: { title: string; changes: readonly ComfortChange[] }) => {
+/** Changes of the comfort scores between two rounds, as a table. */
+export const ComfortChanges = ({
+  title,
+  changes,
+}: {
+  title: string;
+  changes: readonly ComfortChange[];
+}) => {
   const words = d().comfort;
   return (
     <section class="stack">
@@ -119,7 +126,7 @@ export const Comfort = ({ records, review }: TabProps) => {
       <Scores rounds={rounds} part="wear" />
       {review.rounds.map(({ id, name, comfortChanges }, at) =>
         comfortChanges.length === 0 ? null : (
-          <Changes
+          <ComfortChanges
             key={id}
             title={words.changes(review.rounds[at - 1]?.name ?? '', name)}
             changes={comfortChanges}

@@ -3,9 +3,10 @@ import { signal } from '@preact/signals';
 import { wrap, type Remote } from 'comlink';
 import { useEffect, useState } from 'preact/hooks';
 import { kinds, type RecordId } from '../../core/records/index.ts';
-import type { ReviewSummary } from '../../core/review/index.ts';
+import { isOutOfTolerance, type ReviewSummary } from '../../core/review/index.ts';
 import { useStored } from '../parts/state.ts';
-import type { DeskRecords, DeskWork } from './worker/desk-work.ts';
+import { d } from '../words/index.ts';
+import type { DeskAnswers, DeskRecords, DeskWork } from './worker/desk-work.ts';
 
 let worker: Remote<DeskWork> | null = null;
 /** Why the worker does not answer, if it does not. */
@@ -18,6 +19,9 @@ const work = (): Remote<DeskWork> => {
   made.addEventListener('error', ({ message }) => (broken.value = message));
   return (worker = wrap<DeskWork>(made));
 };
+
+/** The project that is read without its pairs out of tolerance; null: all pairs are read. */
+export const readInTolerance = signal<RecordId | null>(null);
 
 /** What went wrong with the worker; null while all is well. */
 export const workTrouble = (): unknown => broken.value;
@@ -36,19 +40,20 @@ export const useDeskRecords = (): DeskRecords | null =>
   );
 
 /**
- * The worker's answer to one question. While only the log has changed the last answer stays until the next
- * is there; to another question nothing is answered until it is.
+ * The worker's answer to one question. While only the log has changed, or which pairs are read, the last answer
+ * stays until the next is there; to another question nothing is answered until it is.
  * @param about what the question is about, other than the log
  */
 export const useWork = <T>(
-  ask: (work: Remote<DeskWork>) => Promise<T>,
+  ask: (work: Remote<DeskAnswers>) => Promise<T>,
   records: DeskRecords,
   about: readonly unknown[],
 ): T | null => {
+  const only = readInTolerance.value !== null;
   const [answer, setAnswer] = useState<{ value: T; about: readonly unknown[] } | null>(null);
   useEffect(() => {
     let current = true;
-    ask(work()).then(
+    ask(answers(only)).then(
       (value) => current && setAnswer({ value, about }),
       (error: unknown) => (broken.value = error),
     );
@@ -57,13 +62,16 @@ export const useWork = <T>(
     };
     // `ask` is a new function at each drawing; what it depends on is named by the caller.
     // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, [records, ...about]);
+  }, [records, only, ...about]);
   const fits = answer?.about.every((one, at) => one === about[at]);
   return answer && fits ? answer.value : null;
 };
 
 /** The worker's answer to something that is asked only when a person wants it. */
 export const askWork = <T>(ask: (work: Remote<DeskWork>) => Promise<T>): Promise<T> => ask(work());
+/** Comlink reaches into the worker's object by name, which its types take for a copy. */
+const answers = (only: boolean): Remote<DeskAnswers> =>
+  only ? (work().inTolerance as unknown as Remote<DeskAnswers>) : work();
 
 /** The review of a project as of now; `review` is null where it is not in the records. */
 export const useReview = (records: DeskRecords, project: RecordId) =>
@@ -81,13 +89,23 @@ export interface TabProps {
   readonly review: ReviewSummary;
 }
 
-/** Codes of pairs and testers and names of rounds, by id. */
+/** Codes of pairs and testers and names of rounds, by id; a pair out of tolerance is marked wherever it is named. */
 export const namesIn = (review: ReviewSummary, records: DeskRecords) => {
-  const pairs = new Map(review.pairs.map(({ id, code }) => [id, code]));
+  const out = new Set([
+    ...review.pairs.flatMap(({ id, outOfTolerance }) =>
+      isOutOfTolerance(outOfTolerance) ? [id] : [],
+    ),
+    ...(review.without ?? []).map(({ id }) => id),
+  ]);
+  const pairs = new Map(records.pair.map(({ revision, body }) => [revision.id, body.code]));
+  const code = (id: string) => pairs.get(id as RecordId) ?? '?';
   const testers = new Map(records.tester.map(({ revision, body }) => [revision.id, body.code]));
   const rounds = new Map(review.rounds.map(({ id, name }) => [id, name]));
   return {
-    pair: (id: string) => pairs.get(id as RecordId) ?? '?',
+    /** Without the mark: where it is said beside it. */
+    code,
+    pair: (id: string) =>
+      out.has(id as RecordId) ? `${code(id)} (${d().blueprint.mark})` : code(id),
     tester: (id: RecordId | null) => (id === null ? '' : (testers.get(id) ?? '?')),
     round: (id: RecordId) => rounds.get(id) ?? '?',
   };

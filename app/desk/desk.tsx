@@ -6,11 +6,14 @@ import { formatDistance } from '../parts/format.ts';
 import { session } from '../parts/state.ts';
 import { d, t } from '../words/index.ts';
 import { Bench } from './bench/bench.tsx';
+import { Changes } from './changes/changes.tsx';
 import { Comfort } from './comfort.tsx';
 import { Complaints } from './complaints/complaints.tsx';
 import { useDeskRecords, useReview, workTrouble } from './desk-state.ts';
 import { FindingsBoard } from './findings/findings.tsx';
+import { InTolerance } from './in-tolerance.tsx';
 import { Group } from './group.tsx';
+import { Overview } from './overview.tsx';
 import { Pairs } from './pairs.tsx';
 import { ProjectForm } from './project-form.tsx';
 import { ReportPage } from './report/report-page.tsx';
@@ -23,11 +26,13 @@ import '../parts/foot-map/foot-map.css';
 import './desk.css';
 
 const tabs = {
+  overview: Overview,
   pairs: Pairs,
   complaints: Complaints,
   comfort: Comfort,
   bench: Bench,
   verdict: Verdict,
+  changes: Changes,
   findings: FindingsBoard,
   report: ReportPage,
   rounds: Rounds,
@@ -83,6 +88,7 @@ const ProjectDesk = (props: { records: DeskRecords; project: RecordId; tab: Tab 
           </a>
         ))}
       </nav>
+      <InTolerance records={props.records} review={review} />
       <Screen records={props.records} review={review} />
     </>
   );
@@ -133,7 +139,7 @@ export const Desk = () => {
           key={place}
           records={records}
           project={place as RecordId}
-          tab={isTab(tab) ? tab : 'pairs'}
+          tab={isTab(tab) ? tab : 'overview'}
         />
       )}
     </Page>

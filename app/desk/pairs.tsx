@@ -1,7 +1,7 @@
 /** Where each pair is and how far it has gone; what to ask about; hand out, take back, withdraw. */
 import { useState } from 'preact/hooks';
 import type { RecordId, RecordOf, Surface } from '../../core/records/index.ts';
-import type { PairSummary } from '../../core/review/index.ts';
+import { isOutOfTolerance, type PairSummary } from '../../core/review/index.ts';
 import { Bars } from '../parts/charts/bars.tsx';
 import { Button } from '../parts/controls/controls.tsx';
 import {
@@ -13,6 +13,7 @@ import {
 } from '../parts/format.ts';
 import { toInstant } from '../parts/instant.ts';
 import { d, terms } from '../words/index.ts';
+import { toleranceInWords } from '../words/say-blueprint.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
 import { saveRecord, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
 import { OverTime } from './over-time.tsx';
@@ -33,10 +34,9 @@ const surfacesInWords = (pair: PairSummary): string =>
     .join(', ');
 
 const notesOf = (pair: PairSummary): string =>
-  [
-    ...(pair.stopUse ? [d().pairs.stopUse] : []),
-    ...(pair.outOfTolerance > 0 ? [d().pairs.outOfTolerance(pair.outOfTolerance)] : []),
-  ].join('; ');
+  [...(pair.stopUse ? [d().pairs.stopUse] : []), toleranceInWords(pair.outOfTolerance, d())]
+    .filter(Boolean)
+    .join('; ');
 
 export const Pairs = ({ records, review }: TabProps) => {
   const words = d().pairs;
@@ -106,7 +106,11 @@ export const Pairs = ({ records, review }: TabProps) => {
                   </td>
                   <td>{names.tester(pair.holder)}</td>
                   <td>{pair.lastRunMs === null ? d().none : formatDate(pair.lastRunMs)}</td>
-                  <td class={notesOf(pair) ? 'outside' : ''}>{notesOf(pair)}</td>
+                  <td
+                    class={pair.stopUse || isOutOfTolerance(pair.outOfTolerance) ? 'outside' : ''}
+                  >
+                    {notesOf(pair)}
+                  </td>
                 </tr>
               )}
             </Some>

@@ -12,7 +12,7 @@ import {
   type RecordOf,
   type Surface,
 } from '../../core/records/index.ts';
-import { fromMetres, parseDecimal, toMetres } from '../../core/units/index.ts';
+import { fromMetres, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
 import { Button, Choice, Choices } from '../parts/controls/controls.tsx';
 import { d, t, terms } from '../words/index.ts';
 import { saveRecord, SelectField, SmallForm, TextField } from './form-parts.tsx';
@@ -73,6 +73,33 @@ const typedLimit = (old: Limit): LimitForm => {
   };
 };
 
+/** From and to of the feet that the shoe is for, as typed. */
+interface FeetForm {
+  readonly lengthFrom: string;
+  readonly lengthTo: string;
+  readonly widthFrom: string;
+  readonly widthTo: string;
+}
+const feetFields = ['lengthFrom', 'lengthTo', 'widthFrom', 'widthTo'] as const;
+
+const typedFeet = (feet: Brief['feet']): FeetForm => {
+  const [lengthFrom = '', lengthTo = ''] = feet?.lengthMm?.map(String) ?? [];
+  const [widthFrom = '', widthTo = ''] = feet?.widthMm?.map(String) ?? [];
+  return { lengthFrom, lengthTo, widthFrom, widthTo };
+};
+
+/** Undefined: not said; null: no range. */
+const rangeOf = (from: string, to: string) => {
+  if (from.trim() === '' && to.trim() === '') return undefined;
+  const [least, most] = [parseDecimal(from), parseDecimal(to)];
+  return least === null || most === null || !(least > 0) || most <= least
+    ? null
+    : ([millimetres(least), millimetres(most)] as [
+        ReturnType<typeof millimetres>,
+        ReturnType<typeof millimetres>,
+      ]);
+};
+
 export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'> }) => {
   const words = d().brief;
   const { route } = useLocation();
@@ -86,6 +113,7 @@ export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'
   );
   const [allowed, setAllowed] = useState(String(tidy(100 * (old?.allowedRate.complaint ?? 0.05))));
   const [pain, setPain] = useState(String(tidy(100 * (old?.allowedRate.pain ?? 0.01))));
+  const [feet, setFeet] = useState(() => typedFeet(old?.feet));
   const [limits, setLimits] = useState<readonly LimitForm[]>(old?.limits.map(typedLimit) ?? []);
   const [asked, setAsked] = useState<ReadonlySet<ComfortAttributeId>>(
     new Set(old?.attributes ?? usual),
@@ -119,6 +147,12 @@ export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'
     if (rate === null || rate < 0 || rate > 100) return `${words.allowed}: ${d().wrongNumber}`;
     if (painRate === null || painRate < 0 || painRate > 100)
       return `${words.allowedPain}: ${d().wrongNumber}`;
+    const lengthMm = rangeOf(feet.lengthFrom, feet.lengthTo);
+    const widthMm = rangeOf(feet.widthFrom, feet.widthTo);
+    if (lengthMm === null || widthMm === null)
+      return `${d().blueprint.briefFeet}: ${d().wrongNumber}`;
+    const { lengthMm: _length, widthMm: _width, ...keptFeet } = old?.feet ?? {};
+    const { feet: _feet, ...kept } = old ?? {};
     const read = readLimits();
     if (typeof read === 'string') return read;
     const saved = await saveRecord(
@@ -127,7 +161,7 @@ export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'
         ...project?.body,
         name: name.trim(),
         brief: {
-          ...old,
+          ...kept,
           runner,
           use,
           surfaces: surfaces.filter((surface) => on.has(surface)),
@@ -138,6 +172,9 @@ export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'
             pain: tidy(painRate / 100),
           },
           limits: read,
+          ...((old?.feet ?? lengthMm ?? widthMm) !== undefined && {
+            feet: { ...keptFeet, ...(lengthMm && { lengthMm }), ...(widthMm && { widthMm }) },
+          }),
           attributes: [
             'overall',
             ...comfortAttributeIds.filter((one) => one !== 'overall' && asked.has(one)),
@@ -172,6 +209,18 @@ export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'
         <TextField label={words.distance} value={distance} onInput={setDistance} numeric />
         <TextField label={words.allowed} value={allowed} onInput={setAllowed} numeric />
         <TextField label={words.allowedPain} value={pain} onInput={setPain} numeric />
+      </div>
+      <h2>{d().blueprint.briefFeet}</h2>
+      <div class="field-row">
+        {feetFields.map((field) => (
+          <TextField
+            key={field}
+            label={d().blueprint[field]}
+            value={feet[field]}
+            onInput={(value) => setFeet({ ...feet, [field]: value })}
+            numeric
+          />
+        ))}
       </div>
       <h2>{words.limits}</h2>
       {limits.map((limit, index) => (

@@ -1,28 +1,14 @@
 /** The rounds of a project: what changed in each, its blueprint, and its pairs. */
 import { useState } from 'preact/hooks';
-import {
-  complaintKinds,
-  foamIds,
-  partIds,
-  type ComplaintKind,
-  type FoamId,
-  type PartId,
-} from '../../core/foot/index.ts';
-import {
-  measures,
-  roundStages,
-  unitsOf,
-  type Change,
-  type Dimension,
-  type Measure,
-  type RecordId,
-  type Round,
-} from '../../core/records/index.ts';
+import type { RecordId } from '../../core/records/index.ts';
 import { footLengthOf, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
-import { Button, LinkButton } from '../parts/controls/controls.tsx';
+import { LinkButton } from '../parts/controls/controls.tsx';
 import { d, terms } from '../words/index.ts';
+import { lastLine } from '../words/say-blueprint.ts';
 import type { TabProps } from './desk-state.ts';
-import { saveRecord, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
+import { saveRecord, SmallForm, TextField, Unfold } from './form-parts.tsx';
+import { RoundForm } from './round-form.tsx';
+import { speakerOf } from './speaker.ts';
 
 export const Rounds = (props: TabProps) => {
   const words = d().rounds;
@@ -60,12 +46,44 @@ export const Rounds = (props: TabProps) => {
               .map(({ code }) => code)
               .join(', ')}
           </p>
-          <PairForm project={props.review.project.id} round={round.id} />
+          <Drawn {...props} round={round.id} />
+          <div class="stack">
+            <PairForm project={props.review.project.id} round={round.id} />
+            <EditRound {...props} round={round.id} />
+          </div>
         </section>
       ))}
       <RoundForm {...props} />
     </>
   );
+};
+
+/** The round's record, which holds what the review does not. */
+const recordOf = ({ records, round }: TabProps & { round: RecordId }) =>
+  records.round.find(({ revision }) => revision.id === round);
+
+/** How much of a blueprint there is, and the last. */
+const Drawn = (props: TabProps & { round: RecordId }) => {
+  const body = recordOf(props)?.body;
+  if (!body) return null;
+  return (
+    <ul>
+      <li>{d().blueprint.blueprintLine(body.blueprint.length)}</li>
+      {body.last && <li>{lastLine(body.last, speakerOf(props))}</li>}
+      {body.layers && (
+        <li>
+          {`${d().blueprint.layers}: ${body.layers
+            .map(({ zone, count }) => `${zone} ${terms().zones[zone].name} ${count}`)
+            .join(', ')}`}
+        </li>
+      )}
+    </ul>
+  );
+};
+
+const EditRound = (props: TabProps & { round: RecordId }) => {
+  const record = recordOf(props);
+  return record ? <RoundForm {...props} of={record} /> : null;
 };
 
 const PairForm = ({ project, round }: { project: RecordId; round: RecordId }) => {
@@ -100,161 +118,6 @@ const PairForm = ({ project, round }: { project: RecordId; round: RecordId }) =>
             <TextField label={words.size} value={size} onInput={setSize} numeric />
             <TextField label={words.carriedIn} value={carried} onInput={setCarried} numeric />
           </div>
-        </SmallForm>
-      )}
-    </Unfold>
-  );
-};
-
-interface ChangeForm {
-  readonly part: PartId;
-  readonly what: string;
-  readonly mends: ComplaintKind | '';
-}
-
-interface DimensionForm {
-  readonly measure: Measure;
-  readonly site: string;
-  readonly nominal: string;
-  readonly lower: string;
-  readonly upper: string;
-}
-
-const emptyDimension: DimensionForm = {
-  measure: 'stack-height',
-  site: 'heel-centre',
-  nominal: '',
-  lower: '-1',
-  upper: '1',
-};
-
-const replaced = <T,>(list: readonly T[], index: number, part: Partial<T>): readonly T[] =>
-  list.map((one, other) => (other === index ? { ...one, ...part } : one));
-
-const RoundForm = ({ review }: TabProps) => {
-  const words = d().rounds;
-  const [name, setName] = useState('');
-  const [stage, setStage] = useState<Round['stage']>('first-samples');
-  const [foam, setFoam] = useState<FoamId | 'unsaid'>('unsaid');
-  const [changes, setChanges] = useState<readonly ChangeForm[]>([]);
-  const [dimensions, setDimensions] = useState<readonly DimensionForm[]>([]);
-
-  const save = async (close: () => void) => {
-    if (name.trim() === '') return `${words.name}: ${d().missing}`;
-    const blueprint: Dimension[] = [];
-    for (const { measure, site, ...typed } of dimensions) {
-      const nominal = parseDecimal(typed.nominal);
-      const lower = parseDecimal(typed.lower);
-      const upper = parseDecimal(typed.upper);
-      if (nominal === null || lower === null || upper === null || lower > upper)
-        return `${words.blueprint}: ${d().wrongNumber}`;
-      blueprint.push({ measure, site, unit: unitsOf[measure][0], nominal, lower, upper });
-    }
-    const saved = await saveRecord('round', {
-      project: review.project.id,
-      name: name.trim(),
-      order: Math.max(0, ...review.rounds.map(({ order }) => order)) + 1,
-      stage,
-      changes: changes
-        .filter(({ what }) => what.trim() !== '')
-        .map(({ part, what, mends }): Change => ({
-          part,
-          what: what.trim(),
-          ...(mends !== '' && { mends: { kind: mends } }),
-        })),
-      ...(foam !== 'unsaid' && { foam }),
-      blueprint,
-    });
-    if (!saved) return d().trouble;
-    setName('');
-    setChanges([]);
-    close();
-    return null;
-  };
-
-  return (
-    <Unfold label={words.add}>
-      {(close) => (
-        <SmallForm save={() => save(close)}>
-          <div class="field-row">
-            <TextField label={words.name} value={name} onInput={setName} />
-            <SelectField
-              label={words.stage}
-              value={stage}
-              options={roundStages.map((value) => ({ value, label: terms().stages[value] }))}
-              onChange={setStage}
-            />
-            <SelectField<FoamId | 'unsaid'>
-              label={words.foam}
-              value={foam}
-              options={[
-                { value: 'unsaid', label: words.foamUnsaid },
-                ...foamIds.map((value) => ({ value, label: terms().foams[value] })),
-              ]}
-              onChange={setFoam}
-            />
-          </div>
-          <h3>{words.changes}</h3>
-          {changes.map((change, index) => (
-            <div class="field-row" key={index}>
-              <SelectField
-                label={words.part}
-                value={change.part}
-                options={partIds.map((value) => ({ value, label: terms().parts[value].name }))}
-                onChange={(part) => setChanges(replaced(changes, index, { part }))}
-              />
-              <TextField
-                label={words.what}
-                value={change.what}
-                onInput={(what) => setChanges(replaced(changes, index, { what }))}
-              />
-              <SelectField
-                label={words.mends}
-                value={change.mends}
-                options={complaintKinds.map((value) => ({
-                  value,
-                  label: terms().kinds[value].name,
-                }))}
-                onChange={(mends) => setChanges(replaced(changes, index, { mends }))}
-              />
-            </div>
-          ))}
-          <Button
-            kind="quiet"
-            onClick={() => setChanges([...changes, { part: 'upper-pattern', what: '', mends: '' }])}
-          >
-            {words.addChange}
-          </Button>
-          <h3>{words.blueprint}</h3>
-          {dimensions.map((dimension, index) => (
-            <div class="field-row" key={index}>
-              <SelectField
-                label={d().bench.reading}
-                value={dimension.measure}
-                options={measures.map((value) => ({ value, label: terms().measures[value] }))}
-                onChange={(measure) => setDimensions(replaced(dimensions, index, { measure }))}
-              />
-              <TextField
-                label={d().bench.site}
-                value={dimension.site}
-                onInput={(site) => setDimensions(replaced(dimensions, index, { site }))}
-              />
-              {(['nominal', 'lower', 'upper'] as const).map((field) => (
-                <TextField
-                  key={field}
-                  label={`${field === 'nominal' ? d().bench.nominal : words[field]}, ${terms().units[unitsOf[dimension.measure][0]]}`}
-                  value={dimension[field]}
-                  onInput={(value) =>
-                    setDimensions(replaced(dimensions, index, { [field]: value }))
-                  }
-                  numeric
-                />
-              ))}
-            </div>
-          ))}
-          <Button kind="quiet" onClick={() => setDimensions([...dimensions, emptyDimension])}>
-            {words.addDimension}
-          </Button>
         </SmallForm>
       )}
     </Unfold>

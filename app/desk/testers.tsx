@@ -9,6 +9,7 @@ import { sendFile } from '../parts/send-file.ts';
 import { session, store } from '../parts/state.ts';
 import { showToast } from '../parts/controls/toast.tsx';
 import type { TabProps } from './desk-state.ts';
+import { Feet } from './feet.tsx';
 import { saveRecord, SmallForm, TextField, Unfold } from './form-parts.tsx';
 import { Some } from './some.tsx';
 import { InviteCard, type Invite } from './invite-card.tsx';
@@ -108,8 +109,21 @@ export const Testers = ({ records, review }: TabProps) => {
         </div>
       )}
       <TesterForm />
+      <Feet records={records} review={review} />
     </>
   );
+};
+
+/** Left and right as typed, one figure for both where they are alike. Undefined: not said; null: no number. */
+const bothFeet = (typed: string) => {
+  if (typed.trim() === '') return undefined;
+  const [left, right = left, ...more] = typed
+    .trim()
+    .split(/\s*\/\s*|\s+/)
+    .map(parseDecimal);
+  return left === null || left === undefined || right === null || right === undefined || more.length
+    ? null
+    : { left: millimetres(left), right: millimetres(right) };
 };
 
 const TesterForm = () => {
@@ -117,23 +131,29 @@ const TesterForm = () => {
   const [code, setCode] = useState('');
   const [name, setName] = useState('');
   const [length, setLength] = useState('');
+  const [width, setWidth] = useState('');
+  const [girth, setGirth] = useState('');
   const [mass, setMass] = useState('');
   const [height, setHeight] = useState('');
   const save = async (close: () => void) => {
     if (code.trim() === '') return `${words.code}: ${d().missing}`;
-    const feet = length.trim() === '' ? [] : length.split(/[/\s]+/).map(parseDecimal);
-    const [left, right = left] = feet;
+    const [lengths, widths, girths] = [length, width, girth].map(bothFeet);
     const massKg = mass.trim() === '' ? undefined : parseDecimal(mass);
     const heightCm = height.trim() === '' ? undefined : parseDecimal(height);
-    if (left === null || right === null || massKg === null || heightCm === null)
+    if (
+      lengths === null ||
+      widths === null ||
+      girths === null ||
+      massKg === null ||
+      heightCm === null
+    )
       return d().wrongNumber;
     const saved = await saveRecord('tester', {
       code: code.trim().toUpperCase(),
       ...(name.trim() !== '' && { name: name.trim() }),
-      ...(left !== undefined &&
-        right !== undefined && {
-          footLengthMm: { left: millimetres(left), right: millimetres(right) },
-        }),
+      ...(lengths && { footLengthMm: lengths }),
+      ...(widths && { footWidthMm: widths }),
+      ...(girths && { ballGirthMm: girths }),
       ...(massKg !== undefined && { massKg: kilograms(massKg) }),
       ...(heightCm !== undefined && { heightM: metres(heightCm / 100) }),
     });
@@ -151,6 +171,8 @@ const TesterForm = () => {
             <TextField label={words.code} value={code} onInput={setCode} />
             <TextField label={words.name} value={name} onInput={setName} />
             <TextField label={words.length} value={length} onInput={setLength} />
+            <TextField label={d().blueprint.widthField} value={width} onInput={setWidth} />
+            <TextField label={d().blueprint.girthField} value={girth} onInput={setGirth} />
             <TextField label={words.mass} value={mass} onInput={setMass} numeric />
             <TextField label={words.height} value={height} onInput={setHeight} numeric />
           </div>

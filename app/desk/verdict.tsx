@@ -3,7 +3,7 @@ import { Button } from '../parts/controls/controls.tsx';
 import { SurvivalChart } from '../parts/charts/survival-chart.tsx';
 import { formatDistance } from '../parts/format.ts';
 import { settings } from '../parts/settings.ts';
-import type { Verdict as RoundVerdict } from '../../core/review/index.ts';
+import { isOutOfTolerance, type Verdict as RoundVerdict } from '../../core/review/index.ts';
 import { d, t, terms } from '../words/index.ts';
 import { itemInWords } from '../words/say-wear.ts';
 import { useWork, type TabProps } from './desk-state.ts';
@@ -49,12 +49,18 @@ const OfRound = (props: TabProps & { verdict: RoundVerdict }) => {
     ...itemInWords(item, review.project.brief.distanceM, speaker),
     steps: item.what === 'structure' ? item.steps : [],
   }));
+  const out = review.pairs.filter(
+    ({ round, outOfTolerance }) => round === verdict.round && isOutOfTolerance(outOfTolerance),
+  );
   return (
     <section class="sheet">
       <div class="row row-apart">
         <h2>{speaker.round(verdict.round)}</h2>
         <Word word={verdict.word} />
       </div>
+      {out.length > 0 && (
+        <p class="outside">{d().blueprint.outPairs(out.map(({ code }) => code).join(', '))}</p>
+      )}
       <dl class="verdict">
         {items.map(({ title, word, lines, settle, steps }) => (
           <div key={title}>

@@ -41,7 +41,10 @@ const pairs = ({ pairs: list }: Review, round: (id: string) => string): Table =>
     'share_of_brief',
     'steps_per_shoe',
     'withdrawn',
-    'readings_out_of_tolerance',
+    'dimensions_judged',
+    'dimensions_proved_out',
+    'dimensions_read_out',
+    'dimensions_undecided',
   ],
   rows: list.map((pair) => [
     pair.code,
@@ -53,7 +56,10 @@ const pairs = ({ pairs: list }: Review, round: (id: string) => string): Table =>
     pair.shareOfBrief,
     pair.course.at(-1)?.stepsPerShoe,
     pair.stopUse !== null,
-    pair.outOfTolerance,
+    pair.outOfTolerance.judged,
+    pair.outOfTolerance.proved,
+    pair.outOfTolerance.outside,
+    pair.outOfTolerance.undecided,
   ]),
 });
 
@@ -208,6 +214,7 @@ const deviations = (
     'value',
     'deviation',
     'inside',
+    'decision',
   ],
   rows: list.map((one) => [
     round(one.round),
@@ -222,6 +229,7 @@ const deviations = (
     one.value,
     Number(one.deviation.toPrecision(12)),
     one.inside,
+    one.word,
   ]),
 });
 
@@ -290,6 +298,9 @@ export interface Written {
   /** One for each round, in their order. */
   readonly reports: readonly RoundReport[];
   readonly findings: readonly ReportedFinding[];
+  /** What else was looked at, for the JSON: one for each round, in their order, and of the whole project. */
+  readonly rounds?: readonly object[];
+  readonly feet?: unknown;
 }
 
 /** Every table of a project. */
@@ -317,7 +328,7 @@ const DATA_VERSION = 1;
  * The whole review as JSON, with what each round was looked at for and the findings.
  * `{ format: "pairlog-review", v, asOf, …review, rounds: [{ …round, cells, wear, verdict }], findings }`
  */
-export const jsonOf = ({ review, reports, findings: list }: Written): string =>
+export const jsonOf = ({ review, reports, findings: list, rounds, feet }: Written): string =>
   JSON.stringify(
     {
       format: 'pairlog-review',
@@ -326,10 +337,12 @@ export const jsonOf = ({ review, reports, findings: list }: Written): string =>
       ...review,
       rounds: review.rounds.map((round, at) => ({
         ...round,
+        ...rounds?.[at],
         cells: reports[at]?.looks,
         wear: reports[at]?.wear,
         verdict: reports[at]?.verdict,
       })),
+      ...(feet !== undefined && { feet }),
       findings: list.map(({ id, body }) => ({ id, ...body })),
     },
     null,

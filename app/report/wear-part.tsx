@@ -4,6 +4,7 @@ import { fromMetres } from '../../core/units/index.ts';
 import type { Deviation, WearLook } from '../../core/review/index.ts';
 import { WearChart } from '../parts/charts/wear-chart.tsx';
 import { setPercentOf, signed } from '../words/figures.ts';
+import { decisionInWords, summaryLine } from '../words/say-blueprint.ts';
 import {
   doseInWords,
   itemInWords,
@@ -148,8 +149,9 @@ export const deviationInWords = (
   );
 };
 
+/** What is out, or too near a limit for its gauge to tell, with the decision on each. */
 export const DeviationsPart = ({ report, languages }: PartProps) => {
-  const outside = report.deviations.filter(({ inside }) => !inside);
+  const listed = report.deviations.filter(({ word }) => word !== 'conforming' && word !== 'inside');
   return (
     <section>
       <h2>
@@ -158,19 +160,26 @@ export const DeviationsPart = ({ report, languages }: PartProps) => {
       <p>
         <Say
           in={languages}
-          of={({ words, speaker }) =>
+          of={({ speaker }) =>
             report.deviations.length === 0
               ? speaker.desk.bench.noBlueprint
-              : outside.length === 0
-                ? speaker.desk.bench.allInside(report.deviations.length)
-                : words.outside(outside.length, report.deviations.length)
+              : summaryLine(report.deviations, speaker)
           }
         />
       </p>
       <Lines
         in={languages}
-        of={(spoken) => outside.map((one) => `${deviationInWords(one, spoken)}.`)}
+        of={(spoken) =>
+          listed.map(
+            (one) => `${deviationInWords(one, spoken)}: ${decisionInWords(one, spoken.speaker)}.`,
+          )
+        }
       />
+      {report.deviations.length > 0 && (
+        <p class="soft">
+          <Say in={languages} of={({ speaker }) => speaker.desk.blueprint.how} />
+        </p>
+      )}
     </section>
   );
 };

@@ -1,6 +1,15 @@
 /** The review of a project as text: the same figures as the desk's, in tables. */
 import type { Reading, RecordId, Surface } from '../../core/records/index.ts';
-import type { CloserLook, Review, RoundReview, Verdict } from '../../core/review/index.ts';
+import {
+  isOutOfTolerance,
+  type CloserLook,
+  type FeetLook,
+  type Review,
+  type RoundComparison,
+  type RoundReview,
+  type Verdict,
+} from '../../core/review/index.ts';
+import { isOut, type LayersAndHeat } from '../../core/rounds/index.ts';
 import {
   cellLines,
   cellTitle,
@@ -8,7 +17,23 @@ import {
   suspectLine,
   type Speaker,
 } from '../words/say-complaint.ts';
-import { signed } from '../words/figures.ts';
+import {
+  benchTexts,
+  changeTitle,
+  comparisonLines,
+  feltTitle,
+  knewLine,
+  riseLine,
+} from '../words/say-change.ts';
+import { chanceOf, percentOf, signed } from '../words/figures.ts';
+import {
+  decisionInWords,
+  feetLines,
+  gaugeLines,
+  layersLine,
+  summaryLine,
+  toleranceInWords,
+} from '../words/say-blueprint.ts';
 import { itemInWords, verdictTitle } from '../words/say-wear.ts';
 import { table } from './table.ts';
 import type { LanguageFile } from '../words/types.ts';
@@ -16,10 +41,14 @@ import type { LanguageFile } from '../words/types.ts';
 const fixed = (value: number): string => value.toFixed(2);
 const km = (metres: number): string => (metres / 1000).toFixed(1);
 
-/** What is said of one round beside its counts: of its recurring cells, and the verdict. */
+/** What is said of one round beside its counts: of its recurring cells, the verdict, and what changed. */
 export interface RoundLook {
   readonly cells: readonly CloserLook[];
   readonly verdict: Verdict;
+  /** Against the round before; null for the first. */
+  readonly against: RoundComparison | null;
+  /** Null: no layers were counted. */
+  readonly layers: LayersAndHeat | null;
 }
 
 /**
@@ -29,10 +58,18 @@ export interface RoundLook {
 export const printReview = (
   review: Review,
   looks: readonly RoundLook[],
+  feet: FeetLook,
   spoken: LanguageFile,
 ): string => {
   const { terminal: words, glossary } = spoken;
-  const code = new Map(review.pairs.map((pair) => [pair.id, pair.code]));
+  const said = spoken.desk.blueprint;
+  // A pair out of tolerance is marked wherever it is named.
+  const code = new Map(
+    review.pairs.map((pair) => [
+      pair.id,
+      isOutOfTolerance(pair.outOfTolerance) ? `${pair.code} (${said.mark})` : pair.code,
+    ]),
+  );
   const tester = new Map(review.testers.map((one) => [one.id, one.code]));
   const round = new Map(review.rounds.map((one) => [one.id, one.name]));
   const { size } = review;
@@ -50,6 +87,16 @@ export const printReview = (
       review.project.name,
       words.evidence(size.pairs, size.testers, size.runs, km(size.distanceM)),
       words.brief(km(review.project.brief.distanceM)),
+      ...(review.without === null
+        ? []
+        : [
+            review.without.length === 0
+              ? said.withoutNone
+              : said.without(
+                  review.without.length,
+                  review.without.map((pair) => pair.code).join(', '),
+                ),
+          ]),
     ].join('\n'),
     heading(words.pairs),
     table(
@@ -79,10 +126,9 @@ export const printReview = (
           )
           .join(', '),
         (pair.holder && tester.get(pair.holder)) ?? '',
-        [
-          ...(pair.stopUse ? [words.stopUse] : []),
-          ...(pair.outOfTolerance > 0 ? [words.outOfTolerance(pair.outOfTolerance)] : []),
-        ].join('; '),
+        [pair.stopUse ? words.stopUse : '', toleranceInWords(pair.outOfTolerance, spoken.desk)]
+          .filter(Boolean)
+          .join('; '),
       ]),
     ),
     ...review.rounds.map((one, at) =>
@@ -91,8 +137,15 @@ export const printReview = (
       ),
     ),
     ...looks.map(({ verdict }) => verdictOf(verdict, review, speaker)),
+    ...looks.flatMap(({ against }) => (against ? [changesOf(against, speaker)] : [])),
     benchOf(review, code, spoken),
-    deviationsOf(review, code, spoken),
+    deviationsOf(review, spoken, speaker),
+    sidesOf(review, spoken, speaker),
+    gaugesOf(review, speaker),
+    ...looks.flatMap(({ layers }, at) =>
+      layers ? [layersOf(layers, review.rounds[at]?.name ?? '', speaker)] : [],
+    ),
+    [heading(said.feet), ...feetLines(feet, speaker)].join('\n'),
   ];
   if (review.damages.length > 0)
     blocks.push(
@@ -203,6 +256,59 @@ const verdictOf = (verdict: Verdict, review: Review, speaker: Speaker): string =
     }),
   ].join('\n');
 
+/** What the changes from one round to the next did. */
+const changesOf = (found: RoundComparison, speaker: Speaker): string => {
+  const { changes: words, comfort } = speaker.desk;
+  const { glossary } = speaker;
+  const [earlier, later] = [speaker.round(found.earlier), speaker.round(found.later)];
+  const { both, onlyEarlier, onlyLater } = found.testers;
+  const knew = knewLine(found, speaker);
+  const whole = (value: number) => signed(value, (size) => size.toFixed(0));
+  const comfortLines = (
+    [
+      ['same', words.comfortSame],
+      ['onlyOne', words.comfortOne],
+    ] as const
+  ).flatMap(([who, title]) => {
+    const lines = found.comfort[who].map(
+      ({ attribute, difference, interval, word, by, testers }) =>
+        `  ${glossary.attributes[attribute].name}: ${whole(difference)}${
+          interval ? ` (${whole(interval.lower)} … ${whole(interval.upper)})` : ''
+        }, ${glossary.comfortChanges[word]} (n ${testers}, ${comfort.by[by]})`,
+    );
+    return lines.length > 0 ? [title, ...lines] : [];
+  });
+  const rises = found.cells.flatMap((cell) =>
+    cell.word === null ? [] : [`  ${words.newWords[cell.word]}: ${riseLine(cell, speaker)}`],
+  );
+  const bench = found.bench.map((change) => {
+    const { place, earlier: from, later: to, difference, word } = benchTexts(change, speaker);
+    return `  ${place}: ${from} → ${to}, ${difference}, ${word}`;
+  });
+  return [
+    heading(words.against(later, earlier)),
+    words.worn(both, earlier, onlyEarlier, later, onlyLater),
+    ...(knew ? [knew] : []),
+    ...(found.changes.length === 0 ? [words.noChanges] : []),
+    ...found.changes.flatMap((change) => {
+      const title = changeTitle(change, speaker);
+      if (!change.found || !change.mends) return [title, `  ${words.mendsNothing}`];
+      return [
+        `${title}: ${glossary.changeVerdicts[change.found.verdict].name}`,
+        ...[
+          words.mends(feltTitle(change.mends, speaker)),
+          ...comparisonLines(change.found, found, speaker),
+        ].map((line) => `  ${line}`),
+      ];
+    }),
+    words.newTitle,
+    ...(rises.length > 0 ? rises : [`  ${words.nothingNew}`]),
+    ...(comfortLines.length > 0 ? comfortLines : [words.noComfort]),
+    ...(bench.length > 0 ? [words.bench, ...bench] : [words.noBench]),
+    ...(found.measuredLate > 0 ? [`  ${words.measuredLate(found.measuredLate)}`] : []),
+  ].join('\n');
+};
+
 const benchOf = (
   review: Review,
   code: ReadonlyMap<string, string>,
@@ -224,32 +330,113 @@ const benchOf = (
   ].join('\n');
 };
 
-const deviationsOf = (
-  review: Review,
-  code: ReadonlyMap<string, string>,
-  spoken: LanguageFile,
-): string => {
+/** What is out or undecided on arrival; the rest is counted. */
+const deviationsOf = (review: Review, spoken: LanguageFile, speaker: Speaker): string => {
   const words = spoken.terminal;
-  const outside = review.deviations.filter(({ inside }) => !inside);
-  if (outside.length === 0)
-    return `${heading(words.deviations)}\n${words.allInside(review.deviations.length)}`;
+  const said = spoken.desk.blueprint;
+  const code = new Map(review.pairs.map((pair) => [pair.id, pair.code]));
+  if (review.deviations.length === 0)
+    return `${heading(words.deviations)}\n${spoken.desk.bench.noBlueprint}`;
+  const wanted = review.deviations.filter(({ word }) => isOut(word) || word === 'undecided');
   return [
     heading(words.deviations),
+    summaryLine(review.deviations, speaker),
+    ...(wanted.length === 0
+      ? []
+      : [
+          table(
+            [
+              { title: words.pair },
+              { title: words.measure },
+              { title: words.nominal, right: true },
+              { title: words.reading, right: true },
+              { title: words.deviation, right: true },
+              { title: said.guard, right: true },
+              { title: said.chance, right: true },
+              { title: said.decision },
+            ],
+            wanted.map((one) => [
+              code.get(one.pair) ?? '',
+              placeOf(one, spoken),
+              `${one.nominal} ${one.unit} (${signed(one.lower, fixed)} … ${signed(one.upper, fixed)})`,
+              `${fixed(one.value)} ${one.unit}`,
+              signed(one.deviation, fixed),
+              one.guard === null ? '–' : fixed(one.guard),
+              one.chance === null ? '–' : chanceOf(one.chance, speaker.number),
+              decisionInWords(one, speaker),
+            ]),
+          ),
+        ]),
+  ].join('\n');
+};
+
+/** Left against right on arrival, where it is out or undecided. */
+const sidesOf = (review: Review, spoken: LanguageFile, speaker: Speaker): string => {
+  const said = spoken.desk.blueprint;
+  const code = new Map(review.pairs.map((pair) => [pair.id, pair.code]));
+  if (review.sides.length === 0) return `${heading(said.sides)}\n${said.noSides}`;
+  const wanted = review.sides.filter(({ word }) => isOut(word) || word === 'undecided');
+  if (wanted.length === 0) return `${heading(said.sides)}\n${said.sidesFine(review.sides.length)}`;
+  return [
+    heading(said.sides),
     table(
       [
-        { title: words.pair },
-        { title: words.measure },
-        { title: words.nominal, right: true },
-        { title: words.reading, right: true },
-        { title: words.deviation, right: true },
+        { title: spoken.terminal.pair },
+        { title: spoken.terminal.measure },
+        { title: said.difference, right: true },
+        { title: said.allowed, right: true },
+        { title: said.decision },
       ],
-      outside.map((one) => [
+      wanted.map((one) => [
         code.get(one.pair) ?? '',
-        placeOf(one, spoken),
-        `${one.nominal} ${one.unit} (${signed(one.lower, fixed)} … ${signed(one.upper, fixed)})`,
-        `${one.value} ${one.unit}`,
-        signed(one.deviation, fixed),
+        `${spoken.glossary.measures[one.measure]}, ${one.site}`,
+        `${signed(one.difference, fixed)} ${one.unit}`,
+        `± ${fixed(one.allowed)} (${said.allowedFrom[one.allowedFrom]})`,
+        decisionInWords(one, speaker),
       ]),
     ),
+  ].join('\n');
+};
+
+const gaugesOf = (review: Review, speaker: Speaker): string => {
+  const said = speaker.desk.blueprint;
+  return [
+    heading(said.gauges),
+    ...(review.gauges.length === 0 ? [said.gaugesNone] : []),
+    ...review.gauges.flatMap((one) => [
+      said.gaugeOf(
+        one.gauge,
+        `${speaker.glossary.measures[one.measure]}, ${one.site ?? said.anySite}`,
+        one.at.slice(0, 10),
+      ),
+      ...gaugeLines(one, speaker).map((line) => `  ${line}`),
+    ]),
+  ].join('\n');
+};
+
+const layersOf = (layers: LayersAndHeat, round: string, speaker: Speaker): string => {
+  const said = speaker.desk.blueprint;
+  const percent = (share: number) => percentOf(share, speaker.number);
+  return [
+    heading(`${said.layersTitle}, ${round}`),
+    layersLine(layers, speaker),
+    ...(layers.askedRuns === 0
+      ? []
+      : [
+          table(
+            [
+              { title: said.layersZone },
+              { title: said.layersCount, right: true },
+              { title: said.layersRuns, right: true },
+              { title: said.layersTesters, right: true },
+            ],
+            layers.zones.map(({ zone, layers: count, runs, runShare, testers, testerShare }) => [
+              `${zone} ${speaker.glossary.zones[zone].name}`,
+              String(count),
+              `${runs}/${layers.askedRuns} (${percent(runShare?.lower ?? 0)} … ${percent(runShare?.upper ?? 1)})`,
+              `${testers}/${layers.askedTesters} (${percent(testerShare?.lower ?? 0)} … ${percent(testerShare?.upper ?? 1)})`,
+            ]),
+          ),
+        ]),
   ].join('\n');
 };

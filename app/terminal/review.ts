@@ -18,6 +18,9 @@ import {
 } from '../../core/records/index.ts';
 import {
   findingsOf,
+  compareRounds,
+  lookAtFeet,
+  lookAtLayers,
   lookCloser,
   openProject,
   recurring,
@@ -25,6 +28,7 @@ import {
   reviewProject,
   verdictOf,
   type RoundReport,
+  withoutPairsOutOfTolerance,
 } from '../../core/review/index.ts';
 import { isTrade } from '../report/document.tsx';
 import { csvOf, jsonOf, tablesOf, type Written } from '../report/tables.ts';
@@ -51,6 +55,7 @@ const options = {
   project: { type: 'string' },
   lang: { type: 'string' },
   language: { type: 'string' },
+  'without-out-of-tolerance': { type: 'boolean' },
 } as const;
 
 /** Where JSON goes that no file is named for. */
@@ -154,8 +159,9 @@ const open = (file: string, { values, spoken: { terminal: words } }: Options) =>
       ),
     );
   const asOf = Date.parse(bundle.header?.madeAt ?? '');
-  const log = openProject(records, project.revision.id, asOf);
-  if (!log) throw new Error('the project was just found in the records');
+  const whole = openProject(records, project.revision.id, asOf);
+  if (!whole) throw new Error('the project was just found in the records');
+  const log = values['without-out-of-tolerance'] ? withoutPairsOutOfTolerance(whole) : whole;
   return { log, attachments: unpacked.attachments };
 };
 
@@ -207,17 +213,20 @@ const review = (args: readonly string[]): string => {
   const opened = open(file, chosen);
   const { log } = opened;
   const answer = reviewProject(log);
+  const feet = lookAtFeet(log);
+  const looks = answer.rounds.map((round, at) => {
+    const before = answer.rounds[at - 1];
+    return {
+      cells: lookCloser(log, round.id, recurring(round)),
+      verdict: verdictOf(log, round),
+      against: before ? compareRounds(log, before, round) : null,
+      layers: lookAtLayers(log, round.id),
+    };
+  });
   if ([values.report, values.csv, values.json].every((one) => one === undefined))
-    return printReview(
-      answer,
-      answer.rounds.map((round) => ({
-        cells: lookCloser(log, round.id, recurring(round)),
-        verdict: verdictOf(log, round),
-      })),
-      spoken,
-    );
+    return printReview(answer, looks, feet, spoken);
   const reports = answer.rounds.flatMap(({ id }) => reportRound(log, answer, id) ?? []);
-  const written = { review: answer, reports, findings: findingsOf(log) };
+  const written = { review: answer, reports, findings: findingsOf(log), rounds: looks, feet };
   const done = writeFiles(written, opened, chosen);
   return values.json === STANDARD_OUTPUT ? jsonOf(written) : done.join('\n');
 };

@@ -18,6 +18,7 @@ import type { RunOddity } from '../../core/mileage/index.ts';
 import type {
   Brief,
   BundleProblem,
+  ChangeVerdict,
   DamageReport,
   LeftOut,
   Measure,
@@ -75,6 +76,8 @@ export interface Glossary {
   /** With what a complaint goes together: more of it, or less. */
   readonly factors: Named<AssociationFactor, 'more' | 'less'>;
   readonly comfortChanges: Terms<ComfortChange['word']>;
+  /** What a change did to what it was meant to mend. */
+  readonly changeVerdicts: Named<ChangeVerdict, 'name' | 'meaning'>;
   readonly foams: Terms<FoamId>;
   readonly holds: Terms<HoldWord>;
   /** Where a reading goes with distance. */
@@ -112,7 +115,6 @@ export interface TerminalWords {
   readonly holder: string;
   readonly note: string;
   readonly stopUse: string;
-  readonly outOfTolerance: (readings: number) => string;
   readonly complaints: (round: string) => string;
   readonly asked: (runs: number, testers: number) => string;
   readonly nobodyAsked: string;
@@ -131,7 +133,6 @@ export interface TerminalWords {
   readonly readings: string;
   readonly deviations: string;
   readonly deviation: string;
-  readonly allInside: (readings: number) => string;
   readonly nominal: string;
   readonly reading: string;
   readonly damages: string;

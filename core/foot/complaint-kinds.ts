@@ -133,6 +133,9 @@ export const kindsOfComplaint: Readonly<Record<ComplaintKind, KindOfComplaint>> 
   pain: /* @__PURE__ */ kind('pain', [], 'all', true),
 };
 
+/** Complaints of heat and wet; sweat has no kind of its own, and a hot spot is friction. */
+export const heatKinds: readonly ComplaintKind[] = ['overheating'];
+
 /**
  * The kinds to offer for a zone: those that belong there first, then the plausible ones. Each list is
  * in the order of `complaintKinds`. `first` is empty for no zone.

@@ -1,17 +1,7 @@
 /** What did the bench say of each pair, over its distance? */
-import { mileageAt, type MileageCurve } from '../mileage/index.ts';
-import type { BenchCheck } from '../records/index.ts';
-import type { Metres } from '../units/index.ts';
+import { distanceOf } from './check-distance.ts';
 import type { LoggedPair } from './project-log.ts';
 import type { BenchSeries } from './review-types.ts';
-
-const distanceOf = (
-  check: BenchCheck,
-  curve: MileageCurve,
-): { distanceM: Metres; distanceFrom: 'shop' | 'runs' } =>
-  check.distanceM === undefined
-    ? { distanceM: mileageAt(curve, Date.parse(check.at)), distanceFrom: 'runs' }
-    : { distanceM: check.distanceM, distanceFrom: 'shop' };
 
 /** One series per measure, site, foot and unit; points by distance, then time. */
 export const benchSeries = ({

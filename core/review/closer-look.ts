@@ -18,6 +18,7 @@ import type { RecordId, Run, Surface } from '../records/index.ts';
 import { metres } from '../units/index.ts';
 import type { LoggedPair, ProjectLog } from './project-log.ts';
 import type { RoundReview } from './review-types.ts';
+import { wasOutOfTolerance } from './tolerance.ts';
 
 export interface CloserLook {
   readonly cell: CellName;
@@ -75,7 +76,6 @@ const traitsOf = (pairs: readonly LoggedPair[], { records }: ProjectLog): Tester
     const sizeMm = own[0]?.record.body.sizeMm;
     if (sizeMm === undefined) return [];
     const { footLengthMm: length, footWidthMm: width, footStrike } = body;
-    const measured = own.flatMap(({ deviations }) => deviations);
     return [
       {
         tester: revision.id,
@@ -83,7 +83,7 @@ const traitsOf = (pairs: readonly LoggedPair[], { records }: ProjectLog): Tester
         lengthOverMm: length ? Math.max(length.left, length.right) - sizeMm : null,
         widthMm: width ? Math.max(width.left, width.right) : null,
         forefootStrike: footStrike === undefined ? null : footStrike !== 'rearfoot',
-        outOfTolerance: measured.length > 0 ? measured.some(({ inside }) => !inside) : null,
+        outOfTolerance: wasOutOfTolerance(own.flatMap(({ deviations }) => deviations)),
       },
     ];
   });

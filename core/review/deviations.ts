@@ -1,47 +1,129 @@
-/** Which readings of a new pair are outside of the blueprint's tolerance? */
-import type { RecordId, RecordOf, Round } from '../records/index.ts';
-import type { Deviation } from './review-types.ts';
+/** Is a new pair as its round's blueprint draws it, dimension by dimension and left against right? */
+import type { MileageCurve } from '../mileage/index.ts';
+import type { Dimension, Reading, RecordId, RecordOf, Round } from '../records/index.ts';
+import { combine, decide, leftAgainstRightShoe } from '../rounds/index.ts';
+import { groupBy } from '../statistics/index.ts';
+import { distanceOf } from './check-distance.ts';
+import { uncertaintyOf, type GaugeReview } from './gauges.ts';
+import type { Deviation, SideDifference } from './review-types.ts';
 
 type Check = RecordOf<'bench-check'>;
 
-/** The readings of a pair's first check against its round's blueprint; sites not on it are left out. */
+const DAY_MS = 86_400_000;
+
+/**
+ * The checks of a pair on arrival: the first, and what was read again within a day of it, before the pair was worn
+ * on (judgement, no source).
+ */
+const arrivalChecks = (checks: readonly Check[], curve: MileageCurve): readonly Check[] => {
+  const [first] = checks;
+  if (!first) return [];
+  const at = (check: Check) => Date.parse(check.body.at);
+  const { distanceM } = distanceOf(first.body, curve);
+  return checks.filter(
+    (check) =>
+      at(check) - at(first) <= DAY_MS && distanceOf(check.body, curve).distanceM === distanceM,
+  );
+};
+
+const dimensionOf = (
+  { measure, site, unit, foot }: Reading,
+  blueprint: Round['blueprint'],
+): Dimension | undefined => {
+  const own = blueprint.filter(
+    (one) => one.measure === measure && one.site === site && one.unit === unit,
+  );
+  // A dimension of one foot goes before one of both.
+  return own.find((one) => one.foot === foot) ?? own.find((one) => one.foot === undefined);
+};
+
+/**
+ * The readings of a pair on arrival against its round's blueprint, those of one dimension and foot put together;
+ * sites that are not on it are left out.
+ */
 export const deviationsOf = (
   pair: RecordId,
   round: RecordId,
-  checks: readonly Check[],
+  { checks, curve }: { readonly checks: readonly Check[]; readonly curve: MileageCurve },
   blueprint: Round['blueprint'],
+  gauges: readonly GaugeReview[],
 ): Deviation[] => {
-  const [first] = checks;
-  if (!first) return [];
-  return first.body.readings.flatMap(({ measure, site, foot, unit, value }) => {
-    const dimension = blueprint.find(
-      (d) =>
-        d.measure === measure &&
-        d.site === site &&
-        d.unit === unit &&
-        (d.foot === undefined || d.foot === foot),
+  const read = arrivalChecks(checks, curve).flatMap(({ body, revision }) =>
+    body.readings.map((reading) => ({
+      reading,
+      check: revision.id,
+      operator: body.operator ?? '',
+    })),
+  );
+  const byPlace = groupBy(
+    read,
+    ({ reading: { measure, site, foot, unit } }) => `${measure} ${site} ${foot} ${unit}`,
+  );
+  return [...byPlace.values()].flatMap((own): Deviation[] => {
+    const [one] = own;
+    const dimension = one && dimensionOf(one.reading, blueprint);
+    const together = combine(
+      own.map(({ reading, operator }) => ({
+        value: reading.value,
+        gauge: reading.gauge ?? '',
+        operator,
+        uncertainty: uncertaintyOf(reading, gauges),
+      })),
     );
-    if (!dimension) return [];
+    if (!one || !dimension || !together) return [];
     const { nominal, lower, upper } = dimension;
-    const deviation = value - nominal;
-    // A reading that sits on a limit is inside; the slack is for the decimals of the subtraction.
-    const inside = deviation >= lower - 1e-9 && deviation <= upper + 1e-9;
+    const decided = decide(
+      together.value,
+      { low: nominal + lower, high: nominal + upper },
+      together.uncertainty,
+    );
     return [
       {
         pair,
         round,
-        check: first.revision.id,
-        measure,
-        site,
-        unit,
+        check: one.check,
+        measure: one.reading.measure,
+        site: one.reading.site,
+        unit: one.reading.unit,
+        foot: one.reading.foot,
         nominal,
         lower,
         upper,
-        foot,
-        value,
-        deviation,
-        inside,
+        leftRight: dimension.leftRight ?? null,
+        deviation: together.value - nominal,
+        ...together,
+        ...decided,
+        // Readings that contradict each other decide nothing.
+        ...(together.disagree && { word: 'undecided' as const, risk: null }),
       },
     ];
   });
 };
+
+/** Left against right, wherever both shoes were read on the same dimension. */
+export const sidesOf = (deviations: readonly Deviation[]): SideDifference[] =>
+  deviations.flatMap((left): SideDifference[] => {
+    if (left.foot !== 'left') return [];
+    const { pair, round, measure, site, unit } = left;
+    const right = deviations.find(
+      (one) =>
+        one.foot === 'right' &&
+        one.pair === pair &&
+        one.measure === measure &&
+        one.site === site &&
+        one.unit === unit,
+    );
+    if (!right) return [];
+    const contradicted = left.disagree || right.disagree;
+    return [
+      {
+        pair,
+        round,
+        measure,
+        site,
+        unit,
+        ...leftAgainstRightShoe(left, right, left, left.leftRight ?? right.leftRight),
+        ...(contradicted && { word: 'undecided' as const, risk: null }),
+      },
+    ];
+  });

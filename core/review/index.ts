@@ -5,9 +5,16 @@ export { isProven, lookCloser, recurring, type CloserLook } from './closer-look.
 export * from './dose.ts';
 export * from './wear-look.ts';
 export * from './verdict.ts';
+export { overviewOf, SILENT_DAYS, type NextStep, type Overview } from './overview.ts';
 export * from './felt.ts';
+export * from './compare-rounds.ts';
 export * from './summary.ts';
 export * from './round-report.ts';
+export { isOutOfTolerance, type PairTolerance } from './tolerance.ts';
+export { withoutPairsOutOfTolerance } from './without-pairs.ts';
+export type { GaugeReview } from './gauges.ts';
+export * from './layers-look.ts';
+export * from './feet-look.ts';
 export { feetAnswers } from './round-review.ts';
 export { byCode } from './by-code.ts';
 export type { Preference } from './preferences.ts';

@@ -18,7 +18,7 @@ import type { PairReview } from './review-types.ts';
  * @param testers bodies by id, for the load of each run
  */
 export const reviewPair = (
-  { id, round, record: { body }, runs, spans, deviations }: LoggedPair,
+  { id, round, record: { body }, runs, spans, tolerance }: LoggedPair,
   { project, nowMs }: ProjectLog,
   stops: readonly RecordOf<'stop-use'>[],
   testers: ReadonlyMap<RecordId, Tester>,
@@ -54,7 +54,7 @@ export const reviewPair = (
     holder: spans.find((span) => isWithin(span, nowMs))?.tester ?? null,
     lastRunMs: mileage.lastRunMs,
     stopUse: stop ? { id: stop.revision.id, reason: stop.body.reason } : null,
-    outOfTolerance: deviations.filter(({ inside }) => !inside).length,
+    outOfTolerance: tolerance,
   };
 };
 

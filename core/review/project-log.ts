@@ -18,8 +18,10 @@ import {
 } from '../records/index.ts';
 import { groupBy } from '../statistics/index.ts';
 import { metres } from '../units/index.ts';
-import { deviationsOf } from './deviations.ts';
-import type { Deviation } from './review-types.ts';
+import { deviationsOf, sidesOf } from './deviations.ts';
+import { reviewGauges, type GaugeReview } from './gauges.ts';
+import type { Deviation, SideDifference } from './review-types.ts';
+import { toleranceOf, type PairTolerance } from './tolerance.ts';
 
 /** A pair with everything that was logged of it. */
 export interface LoggedPair {
@@ -32,7 +34,10 @@ export interface LoggedPair {
   /** Bench checks, earliest first. */
   readonly checks: readonly RecordOf<'bench-check'>[];
   readonly curve: MileageCurve;
+  /** The readings on arrival against the blueprint, and left against right. */
   readonly deviations: readonly Deviation[];
+  readonly sides: readonly SideDifference[];
+  readonly tolerance: PairTolerance;
 }
 
 export interface ProjectLog {
@@ -46,6 +51,9 @@ export interface ProjectLog {
   readonly counted: readonly LoggedRun[];
   readonly oddities: readonly RunOddity[];
   readonly spans: readonly HandOutSpan[];
+  readonly gauges: readonly GaugeReview[];
+  /** The pairs that were left out because they are out of tolerance; null: none was to be left out. */
+  readonly without: readonly RecordOf<'pair'>[] | null;
   /** All records, for the kinds that belong to no project or need no checking. */
   readonly records: Records;
 }
@@ -92,6 +100,7 @@ export const openProject = (
   const spansOf = groupBy(spans, ({ pair }) => pair);
   const checksOf = groupBy(ownRecords(records['bench-check'], projectId), ({ body }) => body.pair);
   const blueprints = new Map(rounds.map(({ body, revision }) => [revision.id, body.blueprint]));
+  const gauges = reviewGauges(ownRecords(records['gauge-study'], projectId));
   return {
     id: projectId,
     project: project.body,
@@ -103,6 +112,15 @@ export const openProject = (
       const checks = (checksOf.get(revision.id) ?? []).sort(
         (a, b) => Date.parse(a.body.at) - Date.parse(b.body.at),
       );
+      const curve = mileageCurve(runs, body.carriedInM ?? metres(0));
+      const deviations = deviationsOf(
+        revision.id,
+        body.round,
+        { checks, curve },
+        blueprints.get(body.round) ?? [],
+        gauges,
+      );
+      const sides = sidesOf(deviations);
       return {
         id: revision.id,
         round: body.round,
@@ -110,13 +128,17 @@ export const openProject = (
         runs,
         spans: spansOf.get(revision.id) ?? [],
         checks,
-        curve: mileageCurve(runs, body.carriedInM ?? metres(0)),
-        deviations: deviationsOf(revision.id, body.round, checks, blueprints.get(body.round) ?? []),
+        curve,
+        deviations,
+        sides,
+        tolerance: toleranceOf(deviations, sides),
       };
     }),
     counted,
     oddities,
     spans,
+    gauges,
+    without: null,
     records,
   };
 };

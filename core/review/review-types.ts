@@ -20,7 +20,10 @@ import type {
   Run,
 } from '../records/index.ts';
 import type { Metres, Millimetres } from '../units/index.ts';
+import type { Combined, Conformity, LeftRight } from '../rounds/index.ts';
+import type { GaugeReview } from './gauges.ts';
 import type { Preference } from './preferences.ts';
+import type { PairTolerance } from './tolerance.ts';
 
 /** How much evidence stands behind a figure. */
 export interface EvidenceSize {
@@ -79,8 +82,8 @@ export interface PairReview {
   readonly lastRunMs: number | null;
   /** The stop-use notice that stands. */
   readonly stopUse: { readonly id: RecordId; readonly reason: string } | null;
-  /** Arrival readings outside of the blueprint's tolerance. */
-  readonly outOfTolerance: number;
+  /** Its dimensions on arrival: proved or read out of the blueprint's tolerance, or undecided. */
+  readonly outOfTolerance: PairTolerance;
 }
 
 export interface TesterReview {
@@ -110,19 +113,26 @@ export interface BenchSeries {
   }[];
 }
 
-/** A reading of the first bench check against the blueprint. */
-export interface Deviation extends Pick<
-  Dimension,
-  'measure' | 'site' | 'unit' | 'nominal' | 'lower' | 'upper'
-> {
+/** The readings of one dimension of one shoe on arrival, put together, against the blueprint. */
+export interface Deviation
+  extends
+    Pick<Dimension, 'measure' | 'site' | 'unit' | 'nominal' | 'lower' | 'upper'>,
+    Combined,
+    Conformity {
   readonly pair: RecordId;
   readonly round: RecordId;
   readonly check: RecordId;
   readonly foot: Foot;
-  readonly value: number;
   /** value − nominal, in the reading's unit. */
   readonly deviation: number;
-  readonly inside: boolean;
+  /** Greatest difference of left and right that the blueprint allows; null: it names none. */
+  readonly leftRight: number | null;
+}
+
+/** Left against right of one dimension of a pair on arrival. */
+export interface SideDifference extends Pick<Dimension, 'measure' | 'site' | 'unit'>, LeftRight {
+  readonly pair: RecordId;
+  readonly round: RecordId;
 }
 
 export interface Review {
@@ -140,6 +150,11 @@ export interface Review {
   readonly preferences: readonly Preference[];
   readonly bench: readonly BenchSeries[];
   readonly deviations: readonly Deviation[];
+  readonly sides: readonly SideDifference[];
+  /** Latest first. */
+  readonly gauges: readonly GaugeReview[];
+  /** Null: all pairs are read. Else the pairs out of tolerance that were left out. */
+  readonly without: readonly { readonly id: RecordId; readonly code: string }[] | null;
   readonly damages: readonly (Pick<DamageReport, 'pair' | 'tester' | 'what' | 'at'> & {
     readonly id: RecordId;
     readonly words: string | null;

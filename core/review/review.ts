@@ -45,6 +45,12 @@ export const reviewProject = (log: ProjectLog): Review => {
     ),
     bench: pairs.flatMap(benchSeries),
     deviations: pairs.flatMap(({ deviations }) => deviations),
+    sides: pairs.flatMap(({ sides }) => sides),
+    gauges: log.gauges,
+    without:
+      log.without
+        ?.map(({ body, revision }) => ({ id: revision.id, code: body.code }))
+        .sort(byCode) ?? null,
     damages: ownRecords(records['damage-report'], id).map(({ body, revision }) => ({
       id: revision.id,
       pair: body.pair,

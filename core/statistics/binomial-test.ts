@@ -30,3 +30,12 @@ export const binomialTest = (x: number, n: number, p = 0.5, side: Side = 'two-si
   }
   return Math.min(1, sum);
 };
+
+/**
+ * Exact test of McNemar: of the units that changed, did as many change one way as the other? Two-sided
+ * (McNemar Q, Psychometrika 1947;12:153-157; exact as in Agresti A, Categorical Data Analysis, 2002, 10.1).
+ * @param first units with the feature the first time only
+ * @param second the second time only
+ */
+export const exactMcNemar = (first: number, second: number): number =>
+  first + second === 0 ? 1 : binomialTest(first, first + second);

@@ -96,7 +96,7 @@ const logFactor = (w: number, logL: number): number =>
     ? Math.log(w) + logL + Math.log1p(((1 - w) / w) * Math.exp(-logL))
     : Math.log1p(w * Math.expm1(logL));
 
-/** Units with at least one success: how often, in how many trials. */
+/** One unit: how many successes, in how many trials, 1 or more. */
 export interface UnitCount {
   readonly x: number;
   readonly n: number;

@@ -39,3 +39,17 @@ export const footLengthOf = (size: number, system: SizeSystem): Millimetres => {
       return millimetres(((size + 22) * MM_PER_INCH) / 3);
   }
 };
+
+/** The systems that count the last: Paris points of 2/3 cm, and thirds of an inch. */
+export type LastSizeSystem = 'eu' | 'uk';
+
+/**
+ * Length of a last in millimetres as a size, not rounded: EU 1.5 a centimetre, UK adult 3 an inch less 25 (public
+ * size-system pages). Two Paris points over {@link sizeOf} are the toe's room in the EU system.
+ */
+export const sizeOfLast = (lastLength: Millimetres, system: LastSizeSystem): number =>
+  system === 'eu' ? 0.15 * lastLength : (3 * lastLength) / MM_PER_INCH - 25;
+
+/** Length of the last of a size: the inverse of {@link sizeOfLast}. */
+export const lastLengthOf = (size: number, system: LastSizeSystem): Millimetres =>
+  millimetres(system === 'eu' ? size / 0.15 : ((size + 25) * MM_PER_INCH) / 3);

@@ -180,7 +180,17 @@ test('the lead’s screens', async ({ page }) => {
   await page.getByRole('link', { name: /Demo trainer/ }).click();
   await page.locator('.bars').waitFor();
   const project = new URL(page.url()).pathname;
-  const tabs = ['pairs', 'complaints', 'comfort', 'bench', 'verdict', 'rounds', 'testers', 'brief'];
+  const tabs = [
+    'pairs',
+    'complaints',
+    'comfort',
+    'bench',
+    'verdict',
+    'changes',
+    'rounds',
+    'testers',
+    'brief',
+  ];
   await walk(
     page,
     ['/', '/desk', '/desk/new', '/desk/group', ...tabs.map((tab) => `${project}/${tab}`)],
@@ -188,6 +198,7 @@ test('the lead’s screens', async ({ page }) => {
       if (path.endsWith('brief')) await at.locator('.reading').first().waitFor();
       else if (path.startsWith(project)) await at.locator('.tabs').waitFor();
       if (path.endsWith('verdict')) await at.locator('.verdict').first().waitFor();
+      if (path.endsWith('changes')) await at.locator('article summary').first().click();
       if (path.endsWith('complaints')) {
         // The round in which most recurs, with a zone and a form open.
         await at.locator('main select').first().selectOption({ index: 1 });

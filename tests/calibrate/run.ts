@@ -1,7 +1,9 @@
 /**
- * `npm run calibrate`: the rules for complaints side by side, and the intervals of wear against known truth,
- * over a grid of simulated wear tests, as Markdown tables. `-- --quick` for a first look.
+ * `npm run calibrate`: the rules for complaints side by side, the intervals of wear against known truth, and
+ * the verdicts on changes between rounds, over a grid of simulated wear tests, as Markdown tables.
+ * `-- --quick` for a first look, `-- --only changes` (or `complaints`, `wear`) for one of the three.
  */
+import { changeRows, newRows, NEW_HEADER, CHANGE_HEADER } from './changes-table.ts';
 import { simulate, type RuleFigures, type Scenario } from './simulate.ts';
 import {
   designs,
@@ -61,6 +63,9 @@ const quick = process.argv.includes('--quick');
 const POWER_TESTS = quick ? 2000 : 10_000;
 const NULL_TESTS = quick ? 60 : 400;
 const SEED = 20_260_501;
+const onlyAt = process.argv.indexOf('--only');
+const only = onlyAt < 0 ? null : process.argv[onlyAt + 1];
+const wants = (part: string): boolean => only === null || only === part;
 
 const nulls = [
   nothing(8, 12),
@@ -97,51 +102,71 @@ const powers = [
 const cell = ({ detectedEver, medianRun }: RuleFigures): string =>
   `${shown(detectedEver)}${medianRun === null ? '' : ` (run ${medianRun})`}`;
 
-console.log(
-  `Seed ${SEED}; ${POWER_TESTS} tests a line for detection, ${NULL_TESTS} for false alarms; read after every run.\n`,
-);
-console.log(
-  '| share of tests with any false "recurs across testers" | evidence | eyeball | classical, read daily | classical, read once |',
-);
-console.log('| --- | --- | --- | --- | --- |');
-for (const scenario of nulls) {
-  const { evidence, eyeball, classicalDaily, classicalOnce } = simulate(scenario, NULL_TESTS, SEED);
+if (wants('complaints')) {
   console.log(
-    `| ${scenario.name} | ${[evidence, eyeball, classicalDaily, classicalOnce].map(({ falseEver }) => shown(falseEver)).join(' | ')} |`,
-  );
-}
-console.log(
-  '\n| called "recurs across testers" by the last run (median run) | evidence | still so at the end | named one tester | eyeball | classical, read daily | classical, read once |',
-);
-console.log('| --- | --- | --- | --- | --- | --- | --- |');
-for (const scenario of powers) {
-  const { evidence, eyeball, classicalDaily, classicalOnce } = simulate(
-    scenario,
-    POWER_TESTS,
-    SEED,
+    `Seed ${SEED}; ${POWER_TESTS} tests a line for detection, ${NULL_TESTS} for false alarms; read after every run.\n`,
   );
   console.log(
-    `| ${scenario.name} | ${cell(evidence)} | ${shown(evidence.detectedAtEnd)} | ${scenario.affected === 1 ? shown(evidence.oneTester) : ''} | ${cell(eyeball)} | ${cell(classicalDaily)} | ${shown(classicalOnce.detectedEver)} |`,
+    '| share of tests with any false "recurs across testers" | evidence | eyeball | classical, read daily | classical, read once |',
   );
-}
-
-const WEAR_ROUNDS = quick ? 100 : 1000;
-console.log(
-  `\nWear: 90 % intervals against known truth, ${WEAR_ROUNDS} rounds a line; the goal is 500 km.\n`,
-);
-console.log(
-  '| truth | checks | value of a new pair | distance to the limit | "holds" said wrongly | pairs named wrongly | outlying pair named |',
-);
-console.log('| --- | --- | --- | --- | --- | --- | --- |');
-for (const design of Object.keys(designs) as Design[])
-  for (const scenario of Object.keys(scenarios) as WearScenario[]) {
-    const { value, distance, wrongHolds, wronglyNamed, named } = simulateWear(
+  console.log('| --- | --- | --- | --- | --- |');
+  for (const scenario of nulls) {
+    const { evidence, eyeball, classicalDaily, classicalOnce } = simulate(
       scenario,
-      design,
-      WEAR_ROUNDS,
+      NULL_TESTS,
       SEED,
     );
     console.log(
-      `| ${scenario} | ${design} | ${[value, distance, wrongHolds, wronglyNamed].map(shown).join(' | ')} | ${named === null ? '' : shown(named)} |`,
+      `| ${scenario.name} | ${[evidence, eyeball, classicalDaily, classicalOnce].map(({ falseEver }) => shown(falseEver)).join(' | ')} |`,
     );
   }
+  console.log(
+    '\n| called "recurs across testers" by the last run (median run) | evidence | still so at the end | named one tester | eyeball | classical, read daily | classical, read once |',
+  );
+  console.log('| --- | --- | --- | --- | --- | --- | --- |');
+  for (const scenario of powers) {
+    const { evidence, eyeball, classicalDaily, classicalOnce } = simulate(
+      scenario,
+      POWER_TESTS,
+      SEED,
+    );
+    console.log(
+      `| ${scenario.name} | ${cell(evidence)} | ${shown(evidence.detectedAtEnd)} | ${scenario.affected === 1 ? shown(evidence.oneTester) : ''} | ${cell(eyeball)} | ${cell(classicalDaily)} | ${shown(classicalOnce.detectedEver)} |`,
+    );
+  }
+}
+
+if (wants('wear')) {
+  const WEAR_ROUNDS = quick ? 100 : 1000;
+  console.log(
+    `\nWear: 90 % intervals against known truth, ${WEAR_ROUNDS} rounds a line; the goal is 500 km.\n`,
+  );
+  console.log(
+    '| truth | checks | value of a new pair | distance to the limit | "holds" said wrongly | pairs named wrongly | outlying pair named |',
+  );
+  console.log('| --- | --- | --- | --- | --- | --- | --- |');
+  for (const design of Object.keys(designs) as Design[])
+    for (const scenario of Object.keys(scenarios) as WearScenario[]) {
+      const { value, distance, wrongHolds, wronglyNamed, named } = simulateWear(
+        scenario,
+        design,
+        WEAR_ROUNDS,
+        SEED,
+      );
+      console.log(
+        `| ${scenario} | ${design} | ${[value, distance, wrongHolds, wronglyNamed].map(shown).join(' | ')} | ${named === null ? '' : shown(named)} |`,
+      );
+    }
+}
+
+if (wants('changes')) {
+  const CHANGE_TESTS = quick ? 300 : 2000;
+  console.log(
+    `\nChanges: ${CHANGE_TESTS} pairs of rounds a line; the brief allows 5 %; seed ${SEED}.\n`,
+  );
+  for (const line of CHANGE_HEADER) console.log(line);
+  for (const row of changeRows(CHANGE_TESTS, SEED)) console.log(row);
+  console.log();
+  for (const line of NEW_HEADER) console.log(line);
+  for (const row of newRows(quick ? 100 : 1000, SEED)) console.log(row);
+}

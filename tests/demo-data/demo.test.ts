@@ -10,7 +10,7 @@ import {
   unpackBundle,
   viewOfLog,
 } from '../../core/records/index.ts';
-import { openProject, reviewProject } from '../../core/review/index.ts';
+import { isOutOfTolerance, openProject, reviewProject } from '../../core/review/index.ts';
 import { buildDemo } from '../../demo-data/wear-test.ts';
 
 const file = (name: string) =>
@@ -41,7 +41,9 @@ describe('the demo', () => {
     expect(review?.rounds).toHaveLength(3);
     expect(review?.size).toMatchObject({ pairs: 24, testers: 12 });
     expect(review?.size.runs).toBeGreaterThan(450);
-    expect(review?.pairs.filter(({ outOfTolerance }) => outOfTolerance > 0)).toHaveLength(1);
+    expect(review?.pairs.filter(({ outOfTolerance: out }) => isOutOfTolerance(out))).toHaveLength(
+      1,
+    );
     expect(review?.pairs.filter(({ stopUse }) => stopUse !== null)).toHaveLength(1);
     expect(review?.leftOut).toMatchObject([{ kind: 'lab-booking', why: 'unknown-kind' }]);
   });

@@ -3,6 +3,7 @@ import type { TabProps } from '../desk-state.ts';
 import { BenchFile } from './bench-file.tsx';
 import { BenchForm } from './bench-form.tsx';
 import { Deviations } from './deviations.tsx';
+import { Gauges } from './gauges.tsx';
 import { Wear } from './wear.tsx';
 
 export const Bench = (props: TabProps) => (
@@ -13,5 +14,6 @@ export const Bench = (props: TabProps) => (
       <BenchForm {...props} />
       <BenchFile {...props} />
     </div>
+    <Gauges {...props} />
   </>
 );

@@ -94,7 +94,7 @@ export const Wear = (props: TabProps) => {
           value={of ?? 'new'}
           options={[
             { value: 'new', label: words.newPair },
-            ...pairs.map(({ id, code }) => ({ value: id, label: words.pairName(code) })),
+            ...pairs.map(({ id }) => ({ value: id, label: words.pairName(speaker.pair(id)) })),
           ]}
           onChange={setPair}
         />

@@ -9,6 +9,7 @@ import type { TabProps } from '../desk-state.ts';
 import { SelectField } from '../form-parts.tsx';
 import { CellTable } from './cell-table.tsx';
 import { Findings } from './findings.tsx';
+import { LayersAgainstHeat } from './layers.tsx';
 import { ComplaintMaps } from './maps.tsx';
 import { Recurring } from './recurring.tsx';
 import { RunsBehind } from './runs-behind.tsx';
@@ -82,6 +83,7 @@ export const Complaints = (props: TabProps) => {
           <p class="soft small">{words.how(formatSetPercent(complaint), formatSetPercent(pain))}</p>
         </>
       )}
+      <LayersAgainstHeat {...props} round={round} />
       <Findings {...props} round={round} />
     </>
   );

@@ -4,6 +4,7 @@
  */
 import { countZones, type ZoneCount } from '../../../core/complaints/index.ts';
 import type { ComplaintKind, ZoneCode } from '../../../core/foot/index.ts';
+import type { LayersAndHeat } from '../../../core/rounds/index.ts';
 import {
   viewOfHeads,
   type Complaint,
@@ -14,26 +15,37 @@ import {
   type Run,
 } from '../../../core/records/index.ts';
 import {
+  compareRounds,
   feetAnswers,
   feltCushioning,
   findingsOf,
+  lookAtFeet,
+  lookAtLayers,
   lookAtWear,
   lookCloser,
   openProject,
+  overviewOf,
+  proposeOutcome,
   recurring,
   reportRound,
   reviewProject,
   summarise,
   verdictOf,
   wearPlaces,
+  withoutPairsOutOfTolerance,
   type CloserLook,
   type Dose,
+  type FeetLook,
   type Felt,
+  type Overview,
+  type Hands,
   type PairReview,
   type ProjectLog,
+  type ProposedOutcome,
   type Review,
   type ReviewSummary,
   type RoundReport,
+  type RoundComparison,
   type Verdict,
   type WearLook,
   type WearPlace,
@@ -60,9 +72,8 @@ export interface Wanted {
   readonly kind: ComplaintKind | null;
 }
 
-export interface DeskWork {
-  /** Reads the log anew; every other answer is of the log as it was read last. */
-  read(): Promise<DeskRecords>;
+/** What is answered of one project, of the log as it was read last. */
+export interface DeskAnswers {
   /** Null where the project is not in the records. */
   review(project: RecordId): ReviewSummary | null;
   /** What was on the pairs of a round that went farthest, thinned to what a chart can show. */
@@ -76,8 +87,19 @@ export interface DeskWork {
   /** Of one pair, or of a new one where it is null; null where there are no such readings. */
   wear(project: RecordId, place: WearPlace, dose: Dose, pair: RecordId | null): WearLook | null;
   felt(project: RecordId, round: RecordId): readonly Felt[];
+  /** How the project stands, and what to do next. */
+  overview(project: RecordId): Overview;
   /** One for each round, in their order. */
   verdicts(project: RecordId): readonly Verdict[];
+  /** Two rounds against each other, the earlier first; null where one of them is not in the project. */
+  compareRounds(
+    project: RecordId,
+    earlier: RecordId,
+    later: RecordId,
+    hands: Hands,
+  ): RoundComparison | null;
+  /** What came of a finding; null where it names no complaint, or no later round that carries it. */
+  proposeOutcome(project: RecordId, finding: RecordId): ProposedOutcome | null;
   /** Reports by zone of each foot, of one kind or of all. */
   zones(
     project: RecordId,
@@ -99,6 +121,16 @@ export interface DeskWork {
   };
   /** When, where and with whom the recurring complaints of a round come. */
   closerLooks(project: RecordId, round: RecordId): readonly CloserLook[];
+  /** Layers of material against heat and wet; null where none were counted. */
+  layers(project: RecordId, round: RecordId): LayersAndHeat | null;
+  feet(project: RecordId): FeetLook;
+}
+
+export interface DeskWork extends DeskAnswers {
+  /** Reads the log anew; every answer is of the log as it was read last. */
+  read(): Promise<DeskRecords>;
+  /** The same answers without the pairs that are out of tolerance. */
+  readonly inTolerance: DeskAnswers;
 }
 
 /** More points than this on a line are not seen as points. */
@@ -113,26 +145,15 @@ const thinned = <T>(list: readonly T[], most: number): readonly T[] =>
         (_, at) => list[Math.round((at * (list.length - 1)) / (most - 1))] as T,
       );
 
-/**
- * @param readHeads the current revision of each record
- * @param now milliseconds since 1970
- */
-export const deskWork = (
-  readHeads: () => Promise<readonly Revision[]>,
-  now: () => number,
-): DeskWork => {
-  let records: Records | null = null;
-  const opened = new Map<RecordId, { log: ProjectLog; review: Review }>();
+interface Opened {
+  readonly log: ProjectLog;
+  readonly review: Review;
+  /** Worked out when first asked for. */
+  verdicts?: readonly Verdict[];
+}
 
-  const find = (project: RecordId) => {
-    const known = opened.get(project);
-    if (known) return known;
-    const log = records && openProject(records, project, now());
-    if (!log) return null;
-    const one = { log, review: reviewProject(log) };
-    opened.set(project, one);
-    return one;
-  };
+/** The answers from what `find` opens; it gives null where the project is not in the log. */
+const answersFrom = (find: (project: RecordId) => Opened | null): DeskAnswers => {
   const get = (project: RecordId) => {
     const one = find(project);
     if (!one) throw new Error('the project is not in the log');
@@ -141,13 +162,13 @@ export const deskWork = (
   const runsOf = (project: RecordId, round: RecordId) =>
     get(project).log.pairs.flatMap((pair) => (pair.round === round ? pair.runs : []));
 
+  const verdictsOf = (project: RecordId) => {
+    const one = get(project);
+    one.verdicts ??= one.review.rounds.map((round) => verdictOf(one.log, round));
+    return one.verdicts;
+  };
+
   return {
-    async read() {
-      records = viewOfHeads(await readHeads());
-      opened.clear();
-      const { run: _run, leftOut: _leftOut, ...rest } = records;
-      return rest;
-    },
     review(project) {
       const one = find(project);
       return one && summarise(one.review);
@@ -164,9 +185,20 @@ export const deskWork = (
     wearPlaces: (project) => wearPlaces(get(project).log),
     wear: (project, place, dose, pair) => lookAtWear(get(project).log, place, dose, pair),
     felt: (project, round) => feltCushioning(get(project).log, round),
-    verdicts(project) {
+    verdicts: verdictsOf,
+    overview(project) {
       const { log, review } = get(project);
-      return review.rounds.map((round) => verdictOf(log, round));
+      return overviewOf(log, review, verdictsOf(project));
+    },
+    compareRounds(project, earlier, later, hands) {
+      const { log, review } = get(project);
+      const [from, to] = [earlier, later].map((id) => review.rounds.find((one) => one.id === id));
+      return from && to ? compareRounds(log, from, to, hands) : null;
+    },
+    proposeOutcome(project, finding) {
+      const { log } = get(project);
+      const one = log.records.finding.find(({ revision }) => revision.id === finding);
+      return one ? proposeOutcome(log, one.body) : null;
     },
     zones(project, round, kind) {
       const answers = feetAnswers(runsOf(project, round), kind);
@@ -216,5 +248,53 @@ export const deskWork = (
       const reviewed = review.rounds.find(({ id }) => id === round);
       return reviewed ? lookCloser(log, round, recurring(reviewed)) : [];
     },
+    layers: (project, round) => lookAtLayers(get(project).log, round),
+    feet: (project) => lookAtFeet(get(project).log),
+  };
+};
+
+/**
+ * @param readHeads the current revision of each record
+ * @param now milliseconds since 1970
+ */
+export const deskWork = (
+  readHeads: () => Promise<readonly Revision[]>,
+  now: () => number,
+): DeskWork => {
+  let records: Records | null = null;
+  const opened = new Map<RecordId, ProjectLog>();
+  const open = (project: RecordId): ProjectLog | null => {
+    const log = opened.get(project) ?? (records && openProject(records, project, now()));
+    if (log) opened.set(project, log);
+    return log;
+  };
+  /** Reviews each project once, of the part of its log that `part` keeps. */
+  const reviewed = (part: (log: ProjectLog) => ProjectLog) => {
+    const known = new Map<RecordId, Opened>();
+    const find = (project: RecordId): Opened | null => {
+      const before = known.get(project);
+      if (before) return before;
+      const whole = open(project);
+      if (!whole) return null;
+      const log = part(whole);
+      const one = { log, review: reviewProject(log) };
+      known.set(project, one);
+      return one;
+    };
+    return { find, forget: () => known.clear() };
+  };
+  const all = reviewed((log) => log);
+  const inTolerance = reviewed(withoutPairsOutOfTolerance);
+  return {
+    async read() {
+      records = viewOfHeads(await readHeads());
+      opened.clear();
+      all.forget();
+      inTolerance.forget();
+      const { run: _run, leftOut: _leftOut, ...rest } = records;
+      return rest;
+    },
+    ...answersFrom(all.find),
+    inTolerance: answersFrom(inTolerance.find),
   };
 };

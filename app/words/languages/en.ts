@@ -285,6 +285,25 @@ export const glossary: Glossary = {
     'no-relevant': 'no difference that matters',
     open: 'too little to say',
   },
+  changeVerdicts: {
+    mended: {
+      name: 'mended',
+      meaning: 'proved to be rarer, and shown to come no more often than the brief allows',
+    },
+    better: {
+      name: 'better',
+      meaning: 'proved to be rarer; that it is within what the brief allows is not shown',
+    },
+    'no-different': {
+      name: 'no different',
+      meaning: 'shown: a change that would matter is ruled out',
+    },
+    worse: { name: 'worse', meaning: 'proved to be more frequent' },
+    'too-little': {
+      name: 'too little to say',
+      meaning: 'the answers so far leave open whether it changed',
+    },
+  },
   foams: {
     eva: 'EVA',
     pu: 'PU (polyurethane)',
@@ -701,6 +720,7 @@ export const desk = {
     next === left ? `Show the other ${left}` : `Show ${next} more of ${left}`,
 
   tabs: {
+    overview: 'Overview',
     pairs: 'Pairs',
     comfort: 'Comfort',
     complaints: 'Complaints',
@@ -709,6 +729,7 @@ export const desk = {
     verdict: 'Verdict',
     findings: 'Findings',
     report: 'Report',
+    changes: 'Changes',
     testers: 'Testers',
   },
 
@@ -761,8 +782,6 @@ export const desk = {
     lastRun: 'Last run',
     notes: 'Note',
     stopUse: 'withdrawn',
-    outOfTolerance: (count: number) =>
-      `${count} ${count === 1 ? 'reading' : 'readings'} out of tolerance`,
     handOut: 'Hand out',
     handOutTo: 'Hand out to',
     blind: 'The tester does not know what was changed',
@@ -979,7 +998,6 @@ export const desk = {
     reading: 'Measure',
     addReading: 'One more reading',
     deviations: 'Arrival against the blueprint',
-    allInside: (count: number) => `All ${count} readings are within tolerance.`,
     noBlueprint: 'No blueprint or no arrival check yet.',
     nominal: 'Nominal',
     deviation: 'Deviation',
@@ -1142,7 +1160,6 @@ export const desk = {
     noEarlier: 'no scores to compare with',
     deviation: (pair: string, what: string, value: string, deviation: string, limits: string) =>
       `Pair ${pair}, ${what}: ${value}, that is ${deviation} from nominal (allowed ${limits})`,
-    outside: (count: number, all: number) => `${count} of ${all} readings are out of tolerance.`,
     noCheck: 'No bench check yet: nothing is known of wear.',
     noFinding: 'No finding is written down for this round.',
     noFindingFor: (trade: string) => `No finding of this round is for ${trade}.`,
@@ -1257,6 +1274,119 @@ export const desk = {
     },
   },
 
+  changes: {
+    earlier: 'Earlier round',
+    later: 'Later round',
+    hands: 'Hand-outs',
+    allHands: 'all',
+    blindHands: 'blind ones only',
+    oneRound: 'Comparing takes two rounds, and there are not two yet.',
+    against: (later: string, earlier: string) => `${later} against ${earlier}`,
+    worn: (both: number, earlier: string, onlyEarlier: number, later: string, onlyLater: number) =>
+      `${testers(both)} wore both. Only ${earlier}: ${onlyEarlier}. Only ${later}: ${onlyLater}.`,
+    knew: (earlier: string, whoEarlier: string, later: string, whoLater: string) =>
+      `Not blind: some knew what was changed (${[whoEarlier && `${earlier}: ${whoEarlier}`, whoLater && `${later}: ${whoLater}`].filter(Boolean).join('; ')}). A description alone has moved comfort by 15 of 100: identical shoes gained 14.6 ± 15.0 (24 runners; Hébert-Losier 2025; see also Chan 2020). What is better here may be that.`,
+    blindRead: 'Read with blind hand-outs only.',
+    list: 'What was changed, and what came of it',
+    noChanges: 'No change is noted for this round.',
+    mends: (what: string) => `Meant to mend: ${what}`,
+    mendsNothing:
+      'The list does not say what it was meant to mend, so there is nothing to compare.',
+    anywhere: (kind: string) => `${kind}, in any zone`,
+    since: (round: string) => `since ${round}`,
+    slopes: (earlier: string, later: string) =>
+      `Share of each tester’s runs with it, ${earlier} to ${later}, %`,
+    byTester: 'Tester by tester',
+    tester: 'Tester',
+    firstRuns: 'Of as many first runs',
+    allRuns: (round: string) => `${round}, all asked runs`,
+    notAsked: 'not asked',
+    ofRuns: (reported: number, of: number) => `${reported} of ${of}`,
+    notCompared: 'too few to compare',
+    newTitle: 'What came with the round',
+    nothingNew: 'No complaint is proved to have come with this round, and none is worth a look.',
+    newWords: { proved: 'proved', look: 'worth a look' },
+    newLine: (cell: string, before: string, now: string, p: string | null) =>
+      `${cell}: ${before} before, ${now} now${p === null ? '' : ` (adjusted p ${p})`}.`,
+    newHow:
+      'Proved: the rise over the same testers by flipped signs, or over all testers; of what is called proved at most 10 % is false on average (Benjamini & Hochberg 1995). Worth a look: it recurs now and did not before, or two testers have it at least twice and nobody had it, or its rise would be rare by itself. That proves nothing.',
+    comfortSame: 'Comfort, those who wore both',
+    comfortOne: 'Comfort, those who wore only one',
+    noComfort: 'Nobody has scored the comfort of both rounds.',
+    bench: 'Stack height, hardness and mass of new pairs',
+    noBench: 'The rounds have no first bench check in common.',
+    measuredLate: (count: number) =>
+      `${pairs(count)} had been run in by more than 20 km at the first bench check and ${count === 1 ? 'is' : 'are'} left out.`,
+    benchWords: {
+      differs: 'differs',
+      open: 'no difference is shown',
+      single: 'one pair alone: no interval',
+    },
+    difference: 'Difference (95 %)',
+    meanOfPairs: (round: string) => `${round}, mean`,
+    allCells: 'Every complaint of both rounds',
+    noCells: 'Neither round has a complaint.',
+    testersOf: (round: string) => `${round}: testers`,
+    runsOf: (round: string) => `${round}: runs`,
+    rise: 'Change, points (95 %)',
+    how: 'The tester is the unit. Of those who wore both rounds the first asked runs are compared, as many of one as of the other, so that break-in meets break-in. Their changes are tested by flipping signs (Fisher 1935), with the interval that this test leaves (Hartigan 1969), never narrower than that of as many independent runs. A false “better” comes in at most 1 of 32 comparisons, a false “worse” in 1 of 64, whatever testers are prone to and however long a complaint lingers. With fewer than five who wore both, all testers are taken as two panels (Zou & Donner 2008; Donner & Klar 2000). “No different” needs the interval within half of the earlier share, at most 15 points (judgement, no source). Changes are in points of 100 of the share of runs; each interval holds by itself.',
+  },
+
+  /** Sentences on a change, the same at the desk, in the terminal and in a finding. */
+  changed: {
+    count: (
+      round: string,
+      reporters: number,
+      of: number,
+      reported: number,
+      asked: number,
+      share: string,
+    ) => `${round}: ${reporters} of ${testers(of)}, ${reported} of ${asked} asked runs (${share}).`,
+    nobodyAsked: (round: string) => `${round}: nobody was asked.`,
+    same: (count: number, runsEach: number, change: string, interval: string) =>
+      `${testers(count)} wore both; over their first runs, ${runsEach} of each round: change of the share of runs ${change} (${interval}).`,
+    flips: (changed: number, p: string, falls: boolean) =>
+      `${testers(changed)} changed; such a ${falls ? 'fall' : 'rise'} comes by chance with p ${p}.`,
+    reporters: (gone: number, come: number, p: string) =>
+      `Testers who had it before only: ${gone}; now only: ${come} (exact McNemar p ${p}).`,
+    panels: (change: string, interval: string) =>
+      `Fewer than five wore both, so all testers of the one are set against all of the other: change of the share of runs ${change} (${interval}). That trusts both panels to be alike.`,
+    onlyOne: (earlier: string, before: string, later: string, now: string, change: string | null) =>
+      `Those who wore only one: ${earlier}: ${before}; ${later}: ${now}${change === null ? '' : `; change ${change}`}.`,
+    nobody: 'nobody',
+    onlyCount: (count: number, reported: number, asked: number) =>
+      `${testers(count)}, ${reported} of ${asked} runs`,
+    points: (value: string) => `${value} points`,
+    withInterval: (change: string, interval: string) => `${change} (${interval})`,
+    interval: (lower: string, upper: string) => `95 % interval ${lower} to ${upper}`,
+    allowed: (upTo: string, allowed: string) =>
+      `The later round may still have it in up to ${upTo} of runs (95 %); the brief allows ${allowed}.`,
+    settle: (moreRuns: number | null, moreTesters: number | null) =>
+      moreRuns === null && moreTesters === null
+        ? 'Clean runs of this panel will not show that it is mended: too much hangs on who wears it.'
+        : `To show that it is mended, if nobody reports it any more: ${[
+            moreRuns === null ? '' : `${runs(moreRuns)} more of each tester`,
+            moreTesters === null
+              ? ''
+              : `${moreTesters} more ${moreTesters === 1 ? 'tester' : 'testers'} with as many runs`,
+          ]
+            .filter(Boolean)
+            .join(', or ')}.`,
+    margin: (points: string) => `A change below ${points} counts as none.`,
+    why: {
+      'nobody-asked-earlier':
+        'Nobody was asked in the earlier round. That is not the same as no complaint.',
+      'nobody-asked-later':
+        'Nobody was asked in the later round yet. That is not the same as no complaint.',
+      'never-reported': 'Nobody reported it before either, so there is nothing to mend.',
+      'too-few-testers':
+        'Too few testers: five who wore both are needed, or four in each round, with two asked runs each.',
+      'too-few-changed':
+        'Fewer than five testers changed at all, and fewer can prove nothing, however often they ran.',
+      'not-decided': 'The interval leaves room both for a change that matters and for none.',
+    },
+  },
+
   rounds: {
     foam: 'Foam of the midsole',
     foamUnsaid: 'not said',
@@ -1301,6 +1431,259 @@ export const desk = {
     silent: (days: number) => `silent for ${days} days`,
   },
 
+  blueprint: {
+    /** Of a reading, a mean of readings, or a difference. */
+    conformity: {
+      conforming: 'conforms (proved)',
+      undecided: 'undecided: too near the limit for this gauge',
+      'not-conforming': 'does not conform (proved)',
+      inside: 'read inside; the gauge’s uncertainty is not known',
+      outside: 'read outside; the gauge’s uncertainty is not known',
+    },
+    disagree: 'the readings contradict each other: read again',
+    mark: 'out of tolerance',
+    counted: {
+      conforming: (count: number) => `${count} proved in`,
+      inside: (count: number) => `${count} read inside, gauge’s uncertainty not known`,
+    },
+    counts: (proved: number, outside: number, undecided: number) =>
+      [
+        proved > 0 ? `${proved} ${proved === 1 ? 'dimension' : 'dimensions'} proved out` : '',
+        outside > 0
+          ? `${outside} ${outside === 1 ? 'dimension' : 'dimensions'} read out (gauge’s uncertainty not known)`
+          : '',
+        undecided > 0 ? `${undecided} undecided` : '',
+      ]
+        .filter(Boolean)
+        .join(', '),
+    summary: (judged: number, counts: string) =>
+      `${judged} ${judged === 1 ? 'dimension was' : 'dimensions were'} read on arrival: ${counts}.`,
+    nothingOut: 'Nothing was read out of tolerance, and nothing is undecided.',
+    showAll: 'Show all dimensions',
+    how: 'Conformity is proved from a probability of 95 % on that the true value lies within the limits (JCGM 106:2012), which is a guard band of 1.65 standard uncertainties inside each limit (ISO 14253-1:2017); out of tolerance is proved beyond a limit and its guard band. Of several readings the mean counts; repeating makes only the repeatable part of the uncertainty smaller.',
+    reading: 'Read',
+    readings: (count: number) => `mean of ${count}`,
+    uncertainty: 'Standard uncertainty',
+    from: { reading: 'as stated', 'gauge-study': 'from the gauge study' },
+    notKnown: 'not known',
+    guard: 'Guard band',
+    chance: 'Probability to conform',
+    decision: 'Decision',
+    risk: (risk: string) => `risk of error ${risk}`,
+    sides: 'Left against right on arrival',
+    difference: 'Left less right',
+    allowed: 'Allowed',
+    allowedFrom: {
+      blueprint: 'by the blueprint',
+      practice: 'half of the tolerance’s width (common practice, no source)',
+    },
+    noSides: 'No dimension was read on both shoes.',
+    sidesFine: (count: number) =>
+      `${count} ${count === 1 ? 'difference' : 'differences'} of left and right: none is out or undecided.`,
+    sidesHow:
+      'The uncertainty of a difference is √2 of one reading’s. A pair is marked only for differences that its blueprint limits.',
+    only: 'Only pairs in tolerance',
+    without: (count: number, codes: string) =>
+      `Read without the ${pairs(count)} out of tolerance: ${codes}.`,
+    withoutNone: 'Read without pairs out of tolerance; there is none.',
+    stays: (count: number) =>
+      `${pairs(count)} ${count === 1 ? 'was' : 'were'} not measured against a blueprint and ${count === 1 ? 'stays' : 'stay'}.`,
+    isOn: 'All figures of this project are read so, until this is switched off.',
+    outPairs: (codes: string) => `Out of tolerance on arrival: ${codes}.`,
+
+    editRound: 'Change this round',
+    dimension: (at: number) => `Dimension ${at}`,
+    forFoot: 'Foot',
+    both: 'both',
+    leftRight: 'Left to right, at most',
+    usual: 'Add a usual dimension',
+    usualHint: 'Tolerances of common practice, no source: change them as your drawing says.',
+    percentHint:
+      'Lower and upper are deviations from nominal, in the unit or in percent of nominal such as 5%.',
+    sites: {
+      'internal-length': 'inner length of the shoe',
+      'back-height': 'back height',
+      'collar-height-medial': 'collar height, medial',
+      'collar-height-lateral': 'collar height, lateral',
+      'heel-cup-width': 'width of the heel cup',
+      'toe-cap-length': 'toe cap length',
+      'vamp-length': 'vamp length',
+      'eyestay-length': 'eyestay length',
+      'eyelet-pitch': 'eyelet pitch',
+      'tongue-length': 'tongue length',
+      'stitch-margin': 'stitch margin',
+      'heel-centre': 'centre of the heel',
+      'forefoot-centre': 'centre of the forefoot',
+      'sockliner-thickness': 'sockliner thickness',
+      'outsole-length': 'outsole length',
+      'outsole-width': 'outsole width',
+      'last-stick-length': 'stick length of the last',
+      'last-ball-girth': 'ball girth of the last',
+      'last-instep-girth': 'instep girth of the last',
+      'last-bottom-width': 'bottom width of the last',
+      shoe: 'one shoe',
+    } as Readonly<Record<string, string>>,
+    last: 'Last',
+    lastName: 'Name of the last',
+    lastSize: 'Measured at size, mm of foot length',
+    lastLength: 'Length of the last, mm',
+    lastWidth: 'Width at the ball, mm',
+    lastGirth: 'Girth at the ball, mm',
+    widthStep: 'Width more per 5 mm, mm',
+    girthStep: 'Girth more per 5 mm, mm',
+    lastLine: (name: string, size: string, parts: string) => `Last ${name} at ${size} mm: ${parts}`,
+    lastParts: {
+      length: (mm: string, eu: string, uk: string) =>
+        `length ${mm} mm (EU ${eu}, UK ${uk} by last length)`,
+      width: (mm: string) => `width ${mm} mm`,
+      girth: (mm: string) => `girth ${mm} mm`,
+    },
+    blueprintLine: (count: number) =>
+      `Blueprint with ${count} ${count === 1 ? 'dimension' : 'dimensions'}`,
+    layers: 'Layers of material',
+    layersHint: 'Counted on the sample, zone by zone; empty: not counted.',
+
+    layersTitle: 'Layers of material against heat and wet',
+    layersNone: 'No layers are counted for this round: note them with the round.',
+    layersZone: 'Zone',
+    layersCount: 'Layers',
+    layersRuns: 'Hot or wet, of asked runs',
+    layersTesters: 'Testers',
+    layersAsked: (askedRuns: number, askedTesters: number) =>
+      `${runs(askedRuns)} of ${testers(askedTesters)} were asked about all zones.`,
+    layersNobody: 'Nobody was asked.',
+    layersFound: {
+      more: 'Zones with more layers were called hot or wet more often',
+      less: 'Zones with more layers were called hot or wet less often',
+      neither: 'That layers and hot or wet runs go together is not shown',
+    },
+    layersFigures: (found: string, tau: string, p: string, zones: number) =>
+      `${found}: Kendall’s τ ${tau} over ${zones} zones (p ${p}, normal approximation). At best a hint where to look: zones of one foot are not independent, and the air’s warmth is not in it.`,
+    layersWhy: {
+      'nobody-asked': () => 'Nobody was asked, so nothing can be said of heat and wet.',
+      'too-few-zones': (zones: number) =>
+        `Layers are counted in ${zones} ${zones === 1 ? 'zone' : 'zones'}: at least five are needed before their order tells anything.`,
+      'same-layers': (zones: number) => `All ${zones} zones have as many layers.`,
+      'same-shares': (zones: number) =>
+        `All ${zones} zones were called hot or wet equally often, so there is no order to compare.`,
+    },
+
+    gauges: 'Gauge studies',
+    gaugesNone:
+      'No gauge study yet. Without one, or an uncertainty stated with the reading, no dimension is proved in or out.',
+    gaugeAdd: 'Add a gauge study',
+    gaugeOf: (gauge: string, what: string, date: string) => `${gauge}: ${what}, ${date}`,
+    anySite: 'every site',
+    gaugeSite: 'Site (empty: every site of the measure)',
+    toleranceWidth: 'Width of the tolerance to decide',
+    parts: 'Parts',
+    operators: 'Operators',
+    trials: 'Trials',
+    part: (at: number) => `Part ${at}`,
+    operator: (at: number) => `Operator ${at}`,
+    trial: (at: number) => `trial ${at}`,
+    cell: (operator: string, trial: number, part: string) => `${operator}, trial ${trial}, ${part}`,
+    operatorName: (at: number) => `Name of operator ${at}`,
+    sameName: 'Two operators have the same name.',
+    typeIn: 'Type the readings',
+    grid: 'Readings by operator, trial and part',
+    paste: 'Or paste a table: part, operator, value; one reading a line, with a heading',
+    gaugeFile: 'Or choose a table (CSV)',
+    gaugeRead: (readings: number, parts: number, operators: number) =>
+      `${readings} readings of ${parts} parts by ${operators} operators.`,
+    gaugeTroubles: {
+      'missing-column': (line: number, column: string) =>
+        `Line ${line}: the column ${column} is missing.`,
+      'no-number': (line: number, column: string) => `Line ${line}, ${column}: not a number.`,
+      'no-name': (line: number, column: string) => `Line ${line}, ${column}: this is missing.`,
+      'too-many': (line: number) => `Line ${line}: more than 1000 readings.`,
+    },
+    gaugeTemplate: 'Save an empty table',
+    gaugeWord: {
+      good: 'good',
+      conditional: 'conditional',
+      'not-good-enough': 'not good enough',
+    },
+    gaugeVerdict: (word: string, share: string, of: string) =>
+      `The gauge is ${word}: ${share} ${of}.`,
+    gaugeOfWhat: {
+      tolerance: 'of the tolerance',
+      total: 'of the study’s spread',
+    },
+    gaugeRule:
+      'Below 10 % is good, to 30 % conditional (AIAG, Measurement Systems Analysis, 4th ed. 2010). By the tolerance where its width is given: six standard deviations of the gauge against it.',
+    gaugeUncertainty: (sd: string, lower: string, upper: string, unit: string) =>
+      `Its standard uncertainty is ${sd} ${unit} (95 % interval ${lower} to ${upper}), and it is used for readings of this kind with this gauge that state none.`,
+    gaugeDesign: (parts: number, operators: number, trials: number) =>
+      `${parts} parts, ${operators} operators, ${trials} trials each.`,
+    pooled: (p: string) =>
+      `Operators and parts do not interact noticeably (p ${p}, above 0.25): pooled with repeatability.`,
+    notPooled: (p: string) =>
+      `Operators read some parts unlike each other (interaction p ${p}): counted with the operators.`,
+    categories: (count: number) =>
+      `Distinct categories of parts that it tells apart: ${count}${count < 5 ? '; five are asked for' : ''}.`,
+    above: (list: string) => `Unlike the rest (range above its limit): ${list}.`,
+    noRanges: 'Average and range is left out: beyond the handbook’s constants.',
+    method: 'Method',
+    methods: { anova: 'Analysis of variance', ranges: 'Average and range' },
+    repeatability: 'Repeatability',
+    reproducibility: 'Reproducibility',
+    gaugeTotal: 'Gauge',
+    partSpread: 'Parts',
+    shareOfTotal: 'Of the spread',
+    shareOfTolerance: 'Of the tolerance',
+    gaugeWhy: {
+      'too-few-parts': 'At least two parts are needed, better ten.',
+      'too-few-operators': 'At least two operators are needed, better three.',
+      'too-few-trials': 'Every operator must read every part at least twice.',
+      'nothing-varies': 'All readings are the same: the gauge shows no difference at all.',
+    },
+    gaugeUnbalanced: (operator: string, part: string, have: number, need: number) =>
+      `${operator} read ${part} ${have} ${have === 1 ? 'time' : 'times'}, others ${need}: every operator must read every part equally often.`,
+
+    feet: 'Feet, lasts and sizes',
+    feetNone: 'No tester of this project yet.',
+    foot: 'Foot length, mm',
+    footWidth: 'Width, mm',
+    footGirth: 'Ball girth, mm',
+    widthField: 'Foot width at the ball, mm (left / right)',
+    girthField: 'Ball girth, mm (left / right)',
+    asymmetry: 'Left less right, mm',
+    size: 'Size of the longer foot',
+    between: (step: string) => `between two sizes of ${step} mm`,
+    nearest: (mm: string, step: string) => `${mm} (steps of ${step} mm)`,
+    inLast: 'Feet in the lasts they wear',
+    pair: 'In pair',
+    toe: 'Toe allowance, mm',
+    widthOver: 'Last less foot, width, mm',
+    girthOver: 'Last less foot, girth, mm',
+    toes: { short: 'short', usual: 'usual', long: 'long' },
+    noLast: 'no last noted',
+    leftThenRight: 'left / right',
+    notMeasured: 'not measured',
+    betweenCount: (between: number, measured: number, step: string) =>
+      `${between} of ${measured} measured testers lie between two sizes of ${step} mm.`,
+    coverage: {
+      length: 'foot length',
+      width: 'foot width',
+    },
+    coverageLine: (what: string, from: string, to: string, inside: number, measured: number) =>
+      `The brief is for a ${what} of ${from} to ${to} mm; ${inside} of ${measured} measured testers lie in it.`,
+    coverageEmpty: (list: string) => `Nobody between ${list}.`,
+    coverageFull: 'Every step of 5 mm has a tester.',
+    coverageNot: (count: number, what: string) =>
+      `The ${what} of ${testers(count)} was not measured.`,
+    stretch: (from: string, to: string) => `${from} and ${to} mm`,
+    noRange: (what: string) => `The brief names no range of ${what}.`,
+    feetHow:
+      'Sizes by ISO 9407 (steps of 5 or of 7.5 mm); EU and UK by the open arithmetic, makers differ by half a size. The last is graded by 5 mm of length a size. A toe allowance of 10 to 15 mm is usual in running shoes (common practice, no source). A foot counts as between sizes when it is nearer to the middle than to either (judgement).',
+    briefFeet: 'Feet that the shoe is for',
+    lengthFrom: 'Foot length from, mm',
+    lengthTo: 'Foot length to, mm',
+    widthFrom: 'Foot width from, mm',
+    widthTo: 'Foot width to, mm',
+  },
+
   group: {
     devices: 'Devices',
     device: 'Device',
@@ -1317,6 +1700,57 @@ export const desk = {
     open: 'Open a file',
     noHub: 'This group works by files: no hub.',
     sync: 'Sync now',
+  },
+
+  overview: {
+    next: 'What to do next',
+    nothing: 'Nothing waits for you.',
+    more: (count: number) => `and ${count} more`,
+    steps: {
+      'ask-about-pain': (count: number) =>
+        count === 1 ? 'Ask about one report of pain' : `Ask about ${count} reports of pain`,
+      'look-at-damage': (count: number) =>
+        count === 1 ? 'Look at one damaged pair' : `Look at ${count} reports of damage`,
+      'reach-about-stop-use': (count: number) =>
+        count === 1
+          ? 'Reach one tester who has not read a stop-use notice'
+          : `Reach ${count} testers who have not read a stop-use notice`,
+      'add-round': () => 'Add the first round: what it is, its blueprint, its last',
+      'add-pairs': () => 'Add the pairs of this round',
+      'add-testers': () => 'Add the testers',
+      'measure-on-arrival': (count: number) =>
+        `Measure ${count} ${count === 1 ? 'pair' : 'pairs'} before anybody runs in ${count === 1 ? 'it' : 'them'}`,
+      'hand-out': (count: number) => `Hand out ${count} ${count === 1 ? 'pair' : 'pairs'}`,
+      'ask-the-silent': (count: number) =>
+        `Ask ${count} ${count === 1 ? 'tester' : 'testers'} how it goes: no run for a week or more`,
+      'write-findings': (count: number) =>
+        count === 1
+          ? 'Write a finding for one proven complaint'
+          : `Write findings for ${count} proven complaints`,
+      'assign-findings': (count: number) =>
+        `Say which round carries the change of ${count} ${count === 1 ? 'finding' : 'findings'}`,
+      'judge-findings': (count: number) =>
+        `Judge what came of ${count} ${count === 1 ? 'finding' : 'findings'}`,
+      'set-limits': () => 'Say in the brief which limits count as failure',
+      'settle-verdict': (count: number) =>
+        `See what would settle ${count} open ${count === 1 ? 'point' : 'points'} of the verdict`,
+    },
+    rounds: 'Rounds',
+    round: 'Round',
+    pairs: 'Pairs',
+    out: 'Out now',
+    runs: 'Runs',
+    distance: 'Distance',
+    farthest: 'Farthest pair',
+    recurs: 'Recurs',
+    verdict: 'Verdict',
+    nobodyRan: 'nobody has run yet',
+    nothingProven: 'nothing proven',
+    inHands: 'In whose hands',
+    nobodyHolds: 'No pair is out.',
+    silent: 'Silent for a week or more',
+    nobodySilent: 'Nobody who holds a pair is silent.',
+    days: (days: number) => `${days} ${days === 1 ? 'day' : 'days'}`,
   },
 
   audit: {
@@ -1341,7 +1775,7 @@ export const terminal: TerminalWords = {
   usage: (
     languages,
     trades,
-  ) => `Usage: npm run review -- FILE [--json] [--project NAME] [--language ${languages}]
+  ) => `Usage: npm run review -- FILE [--json] [--project NAME] [--language ${languages}] [--without-out-of-tolerance]
        npm run review -- FILE --report OUT.html [--round N] [--trade ${trades}] [--language en+zh]
        npm run review -- FILE [--csv FOLDER] [--json OUT.json]
        npm run review -- --schema
@@ -1403,8 +1837,6 @@ Reads a bundle (.pairlog) and prints the review of its project, or writes it as 
   holder: 'Held by',
   note: 'Note',
   stopUse: 'STOP USE',
-  outOfTolerance: (readings) =>
-    `${readings} ${readings === 1 ? 'reading' : 'readings'} out of tolerance`,
   complaints: (round) => `Complaints, ${round}`,
   asked: (runs, testers) => `${runs} runs of ${testers} testers were asked.`,
   nobodyAsked: 'Nobody was asked.',
@@ -1421,9 +1853,8 @@ Reads a bundle (.pairlog) and prints the review of its project, or writes it as 
   noBench: 'No pair was measured.',
   measure: 'Measure, site, foot',
   readings: 'Reading at km',
-  deviations: 'Out of tolerance on arrival',
+  deviations: 'Arrival against the blueprint',
   deviation: 'Deviation',
-  allInside: (readings) => `All ${readings} readings are within tolerance.`,
   nominal: 'Nominal',
   reading: 'Reading',
   damages: 'Samples that came apart',

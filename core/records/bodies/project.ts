@@ -84,6 +84,8 @@ const dimensionSchema = z.looseObject({
   upper: z.number(),
   /** Absent: the same for both feet. */
   foot: z.optional(footField),
+  /** Greatest allowed difference of left and right; absent: not named. */
+  leftRight: z.optional(z.number().check(z.minimum(0))),
 });
 
 /** The last that a round is built on, measured at one size, with its steps to the next sizes. */

@@ -82,6 +82,47 @@ describe('the desk’s worker', () => {
     expect(looks[0]?.firstRepeat).toMatchObject({ testers: 8, repeated: 5 });
   });
 
+  it('sets two rounds against each other, and none that is not in the project', async () => {
+    const { work } = await opened();
+    const [first, , third] = review.rounds.map(({ id }) => id);
+    const found = work.compareRounds(project, first as never, third as never, 'all');
+    expect(found?.testers).toEqual({ both: 8, onlyEarlier: 0, onlyLater: 0 });
+    expect(found?.changes.map(({ found: own }) => own?.verdict)).toEqual([
+      'better',
+      undefined,
+      'too-little',
+      undefined,
+    ]);
+    expect(structuredClone(found)).toEqual(found);
+    expect(work.compareRounds(project, first as never, project, 'all')).toBeNull();
+  });
+
+  it('proposes what came of the finding on the heel', async () => {
+    const { work, read } = await opened();
+    const finding = read.finding[0]?.revision.id as never;
+    expect(work.proposeOutcome(project, finding)).toMatchObject({
+      round: review.rounds[1]?.id,
+      verdict: 'better',
+      untilMs: NOW,
+    });
+    expect(work.proposeOutcome(project, project)).toBeNull();
+  });
+
+  it('answers the same without the pairs out of tolerance, when asked so', async () => {
+    const { work } = await opened();
+    const some = work.inTolerance.review(project);
+    expect(work.review(project)?.without).toBeNull();
+    expect(some?.without?.map(({ code }) => code)).toEqual(['229']);
+    expect(some?.size.pairs).toBe(23);
+    expect(some?.size.runs).toBeLessThan(review.size.runs);
+    const round = review.rounds[1]?.id as never;
+    const runs = (answers: Pick<typeof work, 'layers'>) =>
+      answers.layers(project, round)?.askedRuns ?? 0;
+    expect(runs(work.inTolerance)).toBeLessThan(runs(work));
+    expect(work.feet(project).testers).toHaveLength(12);
+    expect(structuredClone(some)).toEqual(some);
+  });
+
   it('knows no project that is not in the log', async () => {
     const { work } = await opened();
     expect(work.review('00000000-0000-7000-8000-000000000000' as never)).toBeNull();

@@ -307,12 +307,12 @@ describe('sync', () => {
     let loseAnswer = false;
     const { id, phone } = await newTester('T01', {
       now: () => clock.ms,
-      fetch: (async (input: RequestInfo | URL, init?: RequestInit) => {
+      fetch: async (input: RequestInfo | URL, init?: RequestInit) => {
         const answer = await hub.fetch(input, init);
         const isRenewal = String(input instanceof Request ? input.url : input).endsWith('/renew');
         if (isRenewal && loseAnswer) throw new TypeError('network');
         return answer;
-      }),
+      },
     });
     const hashes = () =>
       hub.db
@@ -341,7 +341,7 @@ describe('sync', () => {
     const seen = new Set<string>();
     const { id, phone } = await newTester('T01', {
       now: () => Date.now() + 40 * 86_400_000,
-      fetch: (async (input: RequestInfo | URL, init?: RequestInit) => {
+      fetch: async (input: RequestInfo | URL, init?: RequestInit) => {
         const path = new URL(String(input instanceof Request ? input.url : input)).pathname;
         if (new Headers(init?.headers).get('content-encoding') !== null) seen.add('packed');
         if (path === '/v1/renew') {
@@ -352,7 +352,7 @@ describe('sync', () => {
         if (path !== '/v1/hello') return answer;
         const { protocols, hubNow, limits } = (await answer.json()) as Record<string, unknown>;
         return Response.json({ protocols, hubNow, limits });
-      }),
+      },
     });
     for (let n = 0; n < 30; n++) value(await phone.save('run', runOf(id, 1000 + n)));
     expect(await phone.sync()).toMatchObject({ what: 'done', pushed: 30 });
@@ -364,14 +364,14 @@ describe('sync', () => {
   it('packs what it sends once the hub has said that it reads it', async () => {
     const sizes: { packed: boolean; bytes: number }[] = [];
     const { id, phone } = await newTester('T01', {
-      fetch: (async (input: RequestInfo | URL, init?: RequestInit) => {
+      fetch: async (input: RequestInfo | URL, init?: RequestInit) => {
         if (new Request(input).url.endsWith('/push'))
           sizes.push({
             packed: new Headers(init?.headers).get('content-encoding') === 'gzip',
             bytes: (await new Response(init?.body).arrayBuffer()).byteLength,
           });
         return hub.fetch(input, init);
-      }),
+      },
     });
     for (let n = 0; n < 40; n++) value(await phone.save('run', runOf(id, 1000 + n)));
     expect(await phone.sync()).toMatchObject({ what: 'done', pushed: 40 });

@@ -65,9 +65,23 @@ describe('the review of the demo', () => {
     const english = await review(demo);
     expect(english.out).toContain('24 pairs, 12 testers');
     expect(english.out).toContain('U10 heel cup');
+    expect(english.out).toContain('── Round 3 against Round 2 ──');
+    expect(english.out).toContain('Round 2: 6 of 8 testers, 50 of 183 asked runs');
     const chinese = await review(demo, '--lang', 'zh');
     expect(chinese.out).toContain('24 双，12 名试穿员');
     expect(chinese.out).toContain('后跟杯');
+    expect(chinese.out).toContain('── Round 3 对比 Round 2 ──');
+  });
+});
+
+describe('the review without pairs out of tolerance', () => {
+  it('leaves out the one pair that is, and says so', async () => {
+    const all = await review(demo);
+    expect(all.out).toMatch(/^229 .*2 dimensions (proved|read) out/m);
+    const less = await review(demo, '--without-out-of-tolerance');
+    expect(less.out).toContain('Read without the 1 pair out of tolerance: 229.');
+    expect(less.out).toContain('23 pairs, ');
+    expect(less.out).not.toMatch(/^229 /m);
   });
 });
 

@@ -127,11 +127,11 @@ describe('the review of a project', () => {
       check(1, '2026-05-01T12:00:00Z', 37),
       check(2, '2026-05-09T12:00:00Z', 33),
     );
-    expect(inside.deviations).toMatchObject([{ value: 37, deviation: 1, inside: true }]);
-    expect(inside.pairs[0]?.outOfTolerance).toBe(0);
+    expect(inside.deviations).toMatchObject([{ value: 37, deviation: 1, word: 'inside' }]);
+    expect(inside.pairs[0]?.outOfTolerance).toMatchObject({ judged: 1, outside: 0 });
     const outside = review(check(1, '2026-05-01T12:00:00Z', 37.01));
-    expect(outside.deviations).toMatchObject([{ inside: false }]);
-    expect(outside.pairs[0]?.outOfTolerance).toBe(1);
+    expect(outside.deviations).toMatchObject([{ word: 'outside', chance: null }]);
+    expect(outside.pairs[0]?.outOfTolerance).toMatchObject({ outside: 1, proved: 0 });
   });
 
   it('marks a pair whose stop-use notice stands, and no longer when it was lifted', () => {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   footLengthOf,
+  lastLengthOf,
   formatDuration,
   fromCelsius,
   fromMetres,
@@ -12,6 +13,7 @@ import {
   parseDuration,
   seconds,
   sizeOf,
+  sizeOfLast,
   toCelsius,
   toMetres,
   celsius,
@@ -82,5 +84,29 @@ describe('shoe sizes', () => {
   it.each(sizes.checks)('$footMm mm is $system $size', ({ footMm, system, size }) => {
     expect(sizeOf(millimetres(footMm), system as SizeSystem)).toBeCloseTo(size, 9);
     expect(footLengthOf(size, system as SizeSystem)).toBeCloseTo(footMm, 9);
+  });
+
+  // Lasts by the open arithmetic: Paris points of 20/3 mm, UK sizes of 25.4/3 mm.
+  it.each([
+    ['eu', 42, 280, 266.67],
+    ['eu', 43, 286.67, 273.33],
+    ['eu', 44, 293.33, 280],
+    ['uk', 8, 279.4, 262.47],
+    ['uk', 9, 287.87, 270.93],
+    ['uk', 10, 296.33, 279.4],
+  ] as const)('%s %d is a last of %d mm for a foot of %d mm', (system, size, lastMm, footMm) => {
+    expect(lastLengthOf(size, system)).toBeCloseTo(lastMm, 2);
+    expect(sizeOfLast(lastLengthOf(size, system), system)).toBeCloseTo(size, 9);
+    expect(footLengthOf(size, system)).toBeCloseTo(footMm, 2);
+  });
+
+  it.each([
+    [270, 42.5, 8.89],
+    [265, 41.75, 8.3],
+    [280, 44, 10.07],
+    [240, 38, 5.35],
+  ])('a foot of %d mm is EU %d and UK %d', (footMm, eu, uk) => {
+    expect(sizeOf(millimetres(footMm), 'eu')).toBeCloseTo(eu, 2);
+    expect(sizeOf(millimetres(footMm), 'uk')).toBeCloseTo(uk, 2);
   });
 });

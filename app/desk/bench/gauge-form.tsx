@@ -1,0 +1,291 @@
+/** A new gauge study: its readings typed into a grid of operators, trials and parts, pasted, or read from a table. */
+import { useId, useState } from 'preact/hooks';
+import {
+  measures,
+  unitsOf,
+  type GaugeStudy,
+  type Measure,
+  type MeasureUnit,
+} from '../../../core/records/index.ts';
+import { parseDecimal } from '../../../core/units/index.ts';
+import { Button, Field, Notice } from '../../parts/controls/controls.tsx';
+import { toInstant } from '../../parts/instant.ts';
+import { sendFile } from '../../parts/send-file.ts';
+import { d, terms } from '../../words/index.ts';
+import type { TabProps } from '../desk-state.ts';
+import { saveRecord, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
+import { Some } from '../some.tsx';
+import type { GaugeTableTrouble, ReadGaugeTable } from './gauge-csv.ts';
+
+/** The handbook's usual design, and the most that a grid holds. */
+const usual = { parts: 10, operators: 3, trials: 3 } as const;
+const most = { parts: 20, operators: 6, trials: 5 } as const;
+type Size = Record<keyof typeof usual, number>;
+
+const upTo = (least: number, greatest: number) =>
+  Array.from({ length: greatest - least + 1 }, (_, at) => String(least + at)).map((value) => ({
+    value,
+    label: value,
+  }));
+
+const count = (many: number) => Array.from({ length: many }, (_, at) => at);
+const keyOf = (operator: number, trial: number, part: number) => `${operator} ${trial} ${part}`;
+
+export const GaugeForm = (props: TabProps) => (
+  <Unfold label={d().blueprint.gaugeAdd}>
+    {(close) => <StudyForm {...props} close={close} />}
+  </Unfold>
+);
+
+const StudyForm = ({ review, close }: TabProps & { readonly close: () => void }) => {
+  const words = d().blueprint;
+  const [gauge, setGauge] = useState('');
+  const [measure, setMeasure] = useState<Measure>('dimension');
+  const [unit, setUnit] = useState<MeasureUnit>('mm');
+  const [site, setSite] = useState('');
+  const [width, setWidth] = useState('');
+  const [size, setSize] = useState<Size>(usual);
+  const [names, setNames] = useState<Readonly<Record<number, string>>>({});
+  const [cells, setCells] = useState<Readonly<Record<string, string>>>({});
+  const [table, setTable] = useState<ReadGaugeTable | null>(null);
+
+  const operatorName = (at: number) => names[at]?.trim() || words.operator(at + 1);
+  const typed = (): GaugeStudy['readings'] | null => {
+    const readings: GaugeStudy['readings'] = [];
+    for (const operator of count(size.operators))
+      for (const trial of count(size.trials))
+        for (const part of count(size.parts)) {
+          const said = (cells[keyOf(operator, trial, part)] ?? '').trim();
+          const value = parseDecimal(said);
+          if (value === null && said !== '') return null;
+          if (value !== null)
+            readings.push({ part: words.part(part + 1), operator: operatorName(operator), value });
+        }
+    return readings;
+  };
+  const save = async () => {
+    const toleranceWidth = width.trim() === '' ? undefined : parseDecimal(width);
+    if (gauge.trim() === '') return `${d().bench.gauge}: ${d().missing}`;
+    if (toleranceWidth === null || (toleranceWidth !== undefined && toleranceWidth <= 0))
+      return `${words.toleranceWidth}: ${d().wrongNumber}`;
+    const fromTable = table && table.readings.length > 0 ? table.readings : null;
+    const operators = new Set(count(size.operators).map(operatorName));
+    if (!fromTable && operators.size < size.operators) return words.sameName;
+    const readings = fromTable ?? typed();
+    if (readings === null) return `${words.grid}: ${d().wrongNumber}`;
+    if (readings.length < 4) return `${words.grid}: ${d().missing}`;
+    const saved = await saveRecord('gauge-study', {
+      project: review.project.id,
+      at: toInstant(Date.now()),
+      gauge: gauge.trim(),
+      measure,
+      unit,
+      ...(site.trim() !== '' && { site: site.trim() }),
+      ...(toleranceWidth !== undefined && { toleranceWidth }),
+      readings,
+    });
+    if (!saved) return d().trouble;
+    close();
+    return null;
+  };
+  return (
+    <SmallForm save={save}>
+      <div class="field-row">
+        <TextField label={d().bench.gauge} value={gauge} onInput={setGauge} />
+        <SelectField
+          label={d().bench.reading}
+          value={measure}
+          options={measures.map((value) => ({ value, label: terms().measures[value] }))}
+          onChange={(value) => {
+            setMeasure(value);
+            setUnit(unitsOf[value][0]);
+          }}
+        />
+        <SelectField
+          label={d().rounds.unit}
+          value={unit}
+          options={unitsOf[measure].map((value) => ({ value, label: terms().units[value] }))}
+          onChange={setUnit}
+        />
+        <TextField label={words.gaugeSite} value={site} onInput={setSite} />
+        <TextField
+          label={`${words.toleranceWidth}, ${terms().units[unit]}`}
+          value={width}
+          onInput={setWidth}
+          numeric
+        />
+      </div>
+      {(table === null || table.readings.length === 0) && (
+        <>
+          <h3>{words.typeIn}</h3>
+          <div class="field-row">
+            {(['parts', 'operators', 'trials'] as const).map((field) => (
+              <SelectField
+                key={field}
+                label={words[field]}
+                value={String(size[field])}
+                options={upTo(2, most[field])}
+                onChange={(value) => setSize({ ...size, [field]: Number(value) })}
+              />
+            ))}
+          </div>
+          <div class="table-wrap" tabIndex={0} role="region" aria-label={words.grid}>
+            <table class="grid">
+              <thead>
+                <tr>
+                  <th scope="col">{words.operators}</th>
+                  <th scope="col">{words.trials}</th>
+                  {count(size.parts).map((part) => (
+                    <th scope="col" key={part}>
+                      {words.part(part + 1)}
+                    </th>
+                  ))}
+                </tr>
+              </thead>
+              <tbody>
+                {count(size.operators).flatMap((operator) =>
+                  count(size.trials).map((trial) => (
+                    <tr key={`${operator} ${trial}`}>
+                      <td>
+                        {trial === 0 ? (
+                          <input
+                            class="input"
+                            aria-label={words.operatorName(operator + 1)}
+                            placeholder={words.operator(operator + 1)}
+                            value={names[operator] ?? ''}
+                            onInput={(event) =>
+                              setNames({ ...names, [operator]: event.currentTarget.value })
+                            }
+                          />
+                        ) : (
+                          <span class="soft">{operatorName(operator)}</span>
+                        )}
+                      </td>
+                      <th scope="row">{words.trial(trial + 1)}</th>
+                      {count(size.parts).map((part) => (
+                        <td key={part}>
+                          <input
+                            class="input"
+                            inputMode="decimal"
+                            autocomplete="off"
+                            aria-label={words.cell(
+                              operatorName(operator),
+                              trial + 1,
+                              words.part(part + 1),
+                            )}
+                            value={cells[keyOf(operator, trial, part)] ?? ''}
+                            onInput={(event) =>
+                              setCells({
+                                ...cells,
+                                [keyOf(operator, trial, part)]: event.currentTarget.value,
+                              })
+                            }
+                          />
+                        </td>
+                      ))}
+                    </tr>
+                  )),
+                )}
+              </tbody>
+            </table>
+          </div>
+        </>
+      )}
+      <FromTable table={table} onRead={setTable} />
+    </SmallForm>
+  );
+};
+
+const troubleInWords = ({ why, line, column }: GaugeTableTrouble): string =>
+  d().blueprint.gaugeTroubles[why](line, column);
+
+const FromTable = (props: {
+  readonly table: ReadGaugeTable | null;
+  readonly onRead: (table: ReadGaugeTable | null) => void;
+}) => {
+  const words = d().blueprint;
+  const id = useId();
+  const { table, onRead } = props;
+  const [pasted, setPasted] = useState('');
+  const [failed, setFailed] = useState(false);
+  const doing = (work: () => Promise<void>) => {
+    setFailed(false);
+    work().catch(() => setFailed(true));
+  };
+  const read = async (text: string) => {
+    // The reader of tables is fetched with the first table.
+    const { readGaugeTable } = await import('./gauge-csv.ts');
+    onRead(text.trim() === '' ? null : readGaugeTable(text));
+  };
+  const readFile = async (file: File | undefined) => {
+    if (!file) return;
+    const { tableText } = await import('./bench-csv.ts');
+    await read(tableText(await file.arrayBuffer()));
+  };
+  const saveTemplate = async () => {
+    const { emptyGaugeTable } = await import('./gauge-csv.ts');
+    await sendFile('gauge-study.csv', new TextEncoder().encode(emptyGaugeTable()));
+  };
+  return (
+    <>
+      <Field label={words.paste}>
+        {(ids) => (
+          <textarea
+            class="input"
+            rows={3}
+            {...ids}
+            value={pasted}
+            onInput={(event) => {
+              const { value } = event.currentTarget;
+              setPasted(value);
+              doing(() => read(value));
+            }}
+          />
+        )}
+      </Field>
+      <div class="options">
+        <div class="field">
+          <label class="label" for={id}>
+            {words.gaugeFile}
+          </label>
+          <input
+            id={id}
+            class="input"
+            type="file"
+            accept=".csv,.tsv,.txt,text/csv"
+            onChange={(event) => {
+              const [file] = event.currentTarget.files ?? [];
+              doing(() => readFile(file));
+            }}
+          />
+        </div>
+        <Button kind="quiet" onClick={() => doing(saveTemplate)}>
+          {words.gaugeTemplate}
+        </Button>
+      </div>
+      {failed && (
+        <Notice tone="danger" live>
+          {d().trouble}
+        </Notice>
+      )}
+      {table && table.troubles.length > 0 && (
+        <Notice tone="danger" live>
+          <ul>
+            <Some of={table.troubles} step={20}>
+              {(one) => <li key={`${one.line} ${one.column}`}>{troubleInWords(one)}</li>}
+            </Some>
+          </ul>
+        </Notice>
+      )}
+      {table && table.readings.length > 0 && (
+        <p>
+          {words.gaugeRead(
+            table.readings.length,
+            new Set(table.readings.map(({ part }) => part)).size,
+            new Set(table.readings.map(({ operator }) => operator)).size,
+          )}
+        </p>
+      )}
+    </>
+  );
+};

@@ -1,0 +1,278 @@
+/** A round as it stands in its form: everything as typed, read back into a record, or why it cannot be. */
+import { practiceDimensions, type PracticeDimension } from '../../core/rounds/index.ts';
+import type { ComplaintKind, FoamId, PartId, ZoneCode } from '../../core/foot/index.ts';
+import {
+  unitsOf,
+  type Change,
+  type Dimension,
+  type Foot,
+  type Last,
+  type Measure,
+  type MeasureUnit,
+  type Round,
+} from '../../core/records/index.ts';
+import { millimetres, parseDecimal } from '../../core/units/index.ts';
+
+/** `kept`: what it was before, with any field of a newer app. */
+export interface ChangeDraft {
+  readonly part: PartId;
+  readonly what: string;
+  readonly mends: ComplaintKind | '';
+  readonly kept?: Change;
+}
+
+export interface DimensionDraft {
+  readonly measure: Measure;
+  readonly site: string;
+  readonly foot: Foot | 'both';
+  readonly unit: MeasureUnit;
+  readonly nominal: string;
+  /** In the unit, or a share of nominal such as `5%`. */
+  readonly lower: string;
+  readonly upper: string;
+  /** Empty: not named. */
+  readonly leftRight: string;
+  readonly kept?: Dimension;
+}
+
+/** The figures of a last, as typed; all empty: no last is noted. */
+export const lastFields = [
+  'sizeMm',
+  'lengthMm',
+  'ballWidthMm',
+  'ballGirthMm',
+  'widthPerStepMm',
+  'girthPerStepMm',
+] as const;
+export type LastField = (typeof lastFields)[number];
+
+export interface RoundDraft {
+  readonly name: string;
+  readonly stage: Round['stage'];
+  readonly foam: FoamId | 'unsaid';
+  readonly changes: readonly ChangeDraft[];
+  readonly dimensions: readonly DimensionDraft[];
+  readonly last: Readonly<Record<'name' | LastField, string>>;
+  /** Empty: not counted. */
+  readonly layers: Readonly<Partial<Record<ZoneCode, string>>>;
+}
+
+export type ReadDraft =
+  | { readonly ok: true; readonly body: Round }
+  | {
+      readonly ok: false;
+      readonly part: 'name' | 'blueprint' | 'last' | 'layers';
+      readonly why: 'missing' | 'wrong-number';
+      /** Of the dimension, from 0. */
+      readonly at?: number;
+    };
+
+export const emptyChange: ChangeDraft = { part: 'upper-pattern', what: '', mends: '' };
+
+const written = (value: number | undefined): string => (value === undefined ? '' : String(value));
+
+const emptyLast = {
+  name: '',
+  sizeMm: '',
+  lengthMm: '',
+  ballWidthMm: '',
+  ballGirthMm: '',
+  widthPerStepMm: '',
+  girthPerStepMm: '',
+};
+
+/** A usual dimension, to be given its nominal. */
+export const draftOfPractice = ({
+  measure,
+  site,
+  unit,
+  tolerance,
+  leftRight,
+}: PracticeDimension): DimensionDraft => {
+  const either = tolerance.by === 'share' ? `${100 * tolerance.value}%` : String(tolerance.value);
+  return {
+    measure,
+    site,
+    foot: 'both',
+    unit,
+    nominal: '',
+    lower: `-${either}`,
+    upper: either,
+    leftRight: written(leftRight),
+  };
+};
+
+/** A dimension that is none of the usual ones. */
+export const emptyDimension: DimensionDraft = {
+  measure: 'stack-height',
+  site: 'heel-centre',
+  foot: 'both',
+  unit: 'mm',
+  nominal: '',
+  lower: '-1',
+  upper: '1',
+  leftRight: '',
+};
+
+/** The usual dimensions that are not in the draft yet, by their place in the list. */
+export const usualLeft = (draft: RoundDraft): readonly number[] =>
+  practiceDimensions.flatMap((one, at) =>
+    draft.dimensions.some(({ measure, site }) => measure === one.measure && site === one.site)
+      ? []
+      : [at],
+  );
+
+/** The draft of a round, or of a new one. */
+export const draftOfRound = (round: Round | null): RoundDraft => ({
+  name: round?.name ?? '',
+  stage: round?.stage ?? 'first-samples',
+  foam: round?.foam ?? 'unsaid',
+  changes: (round?.changes ?? []).map((kept) => ({
+    part: kept.part,
+    what: kept.what,
+    mends: kept.mends?.kind ?? '',
+    kept,
+  })),
+  dimensions: (round?.blueprint ?? []).map((kept) => ({
+    measure: kept.measure,
+    site: kept.site,
+    foot: kept.foot ?? 'both',
+    unit: kept.unit,
+    nominal: String(kept.nominal),
+    lower: String(kept.lower),
+    upper: String(kept.upper),
+    leftRight: written(kept.leftRight),
+    kept,
+  })),
+  last: round?.last
+    ? {
+        name: round.last.name,
+        sizeMm: written(round.last.sizeMm),
+        lengthMm: written(round.last.lengthMm),
+        ballWidthMm: written(round.last.ballWidthMm),
+        ballGirthMm: written(round.last.ballGirthMm),
+        widthPerStepMm: written(round.last.widthPerStepMm),
+        girthPerStepMm: written(round.last.girthPerStepMm),
+      }
+    : emptyLast,
+  layers: Object.fromEntries((round?.layers ?? []).map(({ zone, count }) => [zone, String(count)])),
+});
+
+/** Binary fractions of percent do not come back as they were typed. */
+const tidy = (value: number): number => Number(value.toPrecision(12));
+
+/** A tolerance as typed, against its nominal; null where it is none. */
+const toleranceOf = (typed: string, nominal: number): number | null => {
+  const plain = typed.trim().replace('−', '-');
+  if (!plain.endsWith('%')) return parseDecimal(plain);
+  const percent = parseDecimal(plain.slice(0, -1));
+  return percent === null ? null : tidy((percent * nominal) / 100);
+};
+
+const readDimension = (draft: DimensionDraft): Dimension | null => {
+  const { measure, unit, foot } = draft;
+  const site = draft.site.trim();
+  const nominal = parseDecimal(draft.nominal);
+  if (nominal === null || !unitsOf[measure].includes(unit)) return null;
+  const [lower, upper] = [toleranceOf(draft.lower, nominal), toleranceOf(draft.upper, nominal)];
+  const named = draft.leftRight.trim() !== '';
+  const leftRight = named ? toleranceOf(draft.leftRight, nominal) : undefined;
+  if (lower === null || upper === null || leftRight === null || lower > upper) return null;
+  if (leftRight !== undefined && leftRight < 0) return null;
+  const { foot: _foot, leftRight: _leftRight, ...kept } = draft.kept ?? {};
+  return {
+    ...kept,
+    measure,
+    site,
+    unit,
+    nominal,
+    lower,
+    upper,
+    ...(foot !== 'both' && { foot }),
+    ...(leftRight !== undefined && { leftRight }),
+  };
+};
+
+const readChange = ({ part, what, mends, kept }: ChangeDraft): Change => {
+  const { mends: before, ...rest } = kept ?? {};
+  return {
+    ...rest,
+    part,
+    what: what.trim(),
+    // The zone belongs to the kind that it was noted with.
+    ...(mends !== '' && { mends: before?.kind === mends ? before : { kind: mends } }),
+  };
+};
+
+/** Undefined: no last is noted; null: a number or the name is missing. */
+const readLast = (typed: RoundDraft['last'], kept: Last | undefined): Last | null | undefined => {
+  if (Object.values(typed).every((one) => one.trim() === '')) return undefined;
+  const read: Partial<Record<LastField, number>> = {};
+  for (const field of lastFields) {
+    if (typed[field].trim() === '') continue;
+    const value = parseDecimal(typed[field]);
+    if (value === null || value < 0) return null;
+    read[field] = value;
+  }
+  const { sizeMm, lengthMm, ballWidthMm, ballGirthMm, widthPerStepMm, girthPerStepMm } = read;
+  if (typed.name.trim() === '' || sizeMm === undefined) return null;
+  const cleared = Object.fromEntries(
+    Object.entries(kept ?? {}).filter(([key]) => !(lastFields as readonly string[]).includes(key)),
+  );
+  return {
+    ...cleared,
+    name: typed.name.trim(),
+    sizeMm: millimetres(sizeMm),
+    ...(lengthMm !== undefined && { lengthMm: millimetres(lengthMm) }),
+    ...(ballWidthMm !== undefined && { ballWidthMm: millimetres(ballWidthMm) }),
+    ...(ballGirthMm !== undefined && { ballGirthMm: millimetres(ballGirthMm) }),
+    ...(widthPerStepMm !== undefined && { widthPerStepMm: millimetres(widthPerStepMm) }),
+    ...(girthPerStepMm !== undefined && { girthPerStepMm: millimetres(girthPerStepMm) }),
+  };
+};
+
+/**
+ * Reads a draft.
+ * @param old the round as it was; its fields that no form knows are kept
+ * @param place the project, and which of its rounds it is
+ */
+export const readDraft = (
+  draft: RoundDraft,
+  old: Round | null,
+  place: Readonly<Pick<Round, 'project' | 'order'>>,
+): ReadDraft => {
+  if (draft.name.trim() === '') return { ok: false, part: 'name', why: 'missing' };
+  const blueprint: Dimension[] = [];
+  for (const [at, one] of draft.dimensions.entries()) {
+    if (!/^[a-z0-9][a-z0-9-]{0,39}$/.test(one.site.trim()))
+      return { ok: false, part: 'blueprint', why: 'missing', at };
+    const read = readDimension(one);
+    if (read === null) return { ok: false, part: 'blueprint', why: 'wrong-number', at };
+    blueprint.push(read);
+  }
+  const last = readLast(draft.last, old?.last);
+  if (last === null) return { ok: false, part: 'last', why: 'wrong-number' };
+  const layers: NonNullable<Round['layers']> = [];
+  for (const [zone, typed] of Object.entries(draft.layers)) {
+    if (typed.trim() === '') continue;
+    const count = parseDecimal(typed);
+    if (count === null || count < 0 || !Number.isInteger(count))
+      return { ok: false, part: 'layers', why: 'wrong-number' };
+    layers.push({ zone: zone as ZoneCode, count });
+  }
+  const { foam: _foam, last: _last, layers: _layers, ...kept } = old ?? {};
+  return {
+    ok: true,
+    body: {
+      ...kept,
+      ...place,
+      name: draft.name.trim(),
+      stage: draft.stage,
+      changes: draft.changes.filter(({ what }) => what.trim() !== '').map(readChange),
+      ...(draft.foam !== 'unsaid' && { foam: draft.foam }),
+      blueprint,
+      ...(last !== undefined && { last }),
+      ...(layers.length > 0 && { layers }),
+    },
+  };
+};

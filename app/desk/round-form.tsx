@@ -1,0 +1,307 @@
+/** A round, new or changed: what is different, its blueprint with tolerances, its last, and its layers. */
+import { useState } from 'preact/hooks';
+import { complaintKinds, foamIds, partIds, type FoamId } from '../../core/foot/index.ts';
+import { measures, roundStages, unitsOf, type RecordOf } from '../../core/records/index.ts';
+import { layeredZones } from '../../core/review/index.ts';
+import { practiceDimensions } from '../../core/rounds/index.ts';
+import { Button, Field } from '../parts/controls/controls.tsx';
+import { d, t, terms } from '../words/index.ts';
+import type { TabProps } from './desk-state.ts';
+import { saveRecord, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
+import {
+  draftOfPractice,
+  draftOfRound,
+  emptyChange,
+  emptyDimension,
+  lastFields,
+  readDraft,
+  usualLeft,
+  type DimensionDraft,
+  type LastField,
+  type ReadDraft,
+  type RoundDraft,
+} from './round-draft.ts';
+
+export const RoundForm = (props: TabProps & { readonly of?: RecordOf<'round'> }) => (
+  <Unfold label={props.of ? d().blueprint.editRound : d().rounds.add}>
+    {(close) => <Fields {...props} close={close} />}
+  </Unfold>
+);
+
+interface PartProps {
+  readonly draft: RoundDraft;
+  readonly change: (part: Partial<RoundDraft>) => void;
+}
+
+const replaced = <T,>(list: readonly T[], index: number, part: Partial<T>): readonly T[] =>
+  list.map((one, other) => (other === index ? { ...one, ...part } : one));
+const without = <T,>(list: readonly T[], index: number): readonly T[] =>
+  list.filter((_, other) => other !== index);
+
+const troubleInWords = (read: Exclude<ReadDraft, { ok: true }>): string => {
+  const part = {
+    name: d().rounds.name,
+    blueprint: d().rounds.blueprint,
+    last: d().blueprint.last,
+    layers: d().blueprint.layers,
+  }[read.part];
+  return [
+    read.at === undefined ? part : `${part}, ${d().blueprint.dimension(read.at + 1)}`,
+    read.why === 'missing' && read.part === 'name'
+      ? d().missing
+      : read.why === 'missing'
+        ? d().bench.siteHint
+        : d().wrongNumber,
+  ].join(': ');
+};
+
+const Fields = ({
+  review,
+  of,
+  close,
+}: TabProps & { readonly of?: RecordOf<'round'>; readonly close: () => void }) => {
+  const words = d().rounds;
+  const [draft, setDraft] = useState(() => draftOfRound(of?.body ?? null));
+  const change = (part: Partial<RoundDraft>) => setDraft((now) => ({ ...now, ...part }));
+  const save = async () => {
+    const read = readDraft(draft, of?.body ?? null, {
+      project: review.project.id,
+      order: of?.body.order ?? Math.max(0, ...review.rounds.map(({ order }) => order)) + 1,
+    });
+    if (!read.ok) return troubleInWords(read);
+    const saved = await saveRecord('round', read.body, of?.revision.id);
+    if (!saved) return d().trouble;
+    close();
+    return null;
+  };
+  return (
+    <SmallForm save={save}>
+      <div class="field-row">
+        <TextField label={words.name} value={draft.name} onInput={(name) => change({ name })} />
+        <SelectField
+          label={words.stage}
+          value={draft.stage}
+          options={roundStages.map((value) => ({ value, label: terms().stages[value] }))}
+          onChange={(stage) => change({ stage })}
+        />
+        <SelectField<FoamId | 'unsaid'>
+          label={words.foam}
+          value={draft.foam}
+          options={[
+            { value: 'unsaid', label: words.foamUnsaid },
+            ...foamIds.map((value) => ({ value, label: terms().foams[value] })),
+          ]}
+          onChange={(foam) => change({ foam })}
+        />
+      </div>
+      <Changes draft={draft} change={change} />
+      <Blueprint draft={draft} change={change} />
+      <LastPart draft={draft} change={change} />
+      <Layers draft={draft} change={change} />
+    </SmallForm>
+  );
+};
+
+const Changes = ({ draft: { changes }, change }: PartProps) => {
+  const words = d().rounds;
+  const set = (index: number, part: Partial<RoundDraft['changes'][number]>) =>
+    change({ changes: replaced(changes, index, part) });
+  return (
+    <>
+      <h3>{words.changes}</h3>
+      {changes.map((one, index) => (
+        <fieldset class="field-row reading" key={index}>
+          <legend class="hidden-words">{`${words.changes} ${index + 1}`}</legend>
+          <SelectField
+            label={words.part}
+            value={one.part}
+            options={partIds.map((value) => ({ value, label: terms().parts[value].name }))}
+            onChange={(part) => set(index, { part })}
+          />
+          <TextField label={words.what} value={one.what} onInput={(what) => set(index, { what })} />
+          <SelectField
+            label={words.mends}
+            value={one.mends}
+            options={complaintKinds.map((value) => ({ value, label: terms().kinds[value].name }))}
+            onChange={(mends) => set(index, { mends })}
+          />
+          <Button kind="quiet" onClick={() => change({ changes: without(changes, index) })}>
+            {t().remove}
+          </Button>
+        </fieldset>
+      ))}
+      <Button kind="quiet" onClick={() => change({ changes: [...changes, emptyChange] })}>
+        {words.addChange}
+      </Button>
+    </>
+  );
+};
+
+const Blueprint = ({ draft, change }: PartProps) => {
+  const words = d().blueprint;
+  const { dimensions } = draft;
+  const add = (one: DimensionDraft) => change({ dimensions: [...dimensions, one] });
+  const named = (at: number): string => {
+    const one = practiceDimensions[at];
+    if (!one) return '';
+    const { tolerance } = one;
+    const size =
+      tolerance.by === 'share'
+        ? `${100 * tolerance.value} %`
+        : `${tolerance.value} ${terms().units[one.unit]}`;
+    return `${terms().measures[one.measure]}: ${words.sites[one.site] ?? one.site} (± ${size})`;
+  };
+  return (
+    <>
+      <h3>{d().rounds.blueprint}</h3>
+      {dimensions.length > 0 && <p class="soft small">{words.percentHint}</p>}
+      {dimensions.map((one, index) => (
+        <DimensionRow
+          key={index}
+          at={index}
+          one={one}
+          onChange={(part) => change({ dimensions: replaced(dimensions, index, part) })}
+          onRemove={() => change({ dimensions: without(dimensions, index) })}
+        />
+      ))}
+      <Field label={words.usual} hint={words.usualHint}>
+        {(ids) => (
+          <select
+            class="input"
+            {...ids}
+            value=""
+            onChange={(event) => {
+              const one = practiceDimensions[Number(event.currentTarget.value)];
+              if (event.currentTarget.value !== '' && one) add(draftOfPractice(one));
+              event.currentTarget.value = '';
+            }}
+          >
+            <option value="">{d().none}</option>
+            {usualLeft(draft).map((at) => (
+              <option key={at} value={at}>
+                {named(at)}
+              </option>
+            ))}
+          </select>
+        )}
+      </Field>
+      <Button kind="quiet" onClick={() => add(emptyDimension)}>
+        {d().rounds.addDimension}
+      </Button>
+    </>
+  );
+};
+
+const DimensionRow = (props: {
+  readonly at: number;
+  readonly one: DimensionDraft;
+  readonly onChange: (part: Partial<DimensionDraft>) => void;
+  readonly onRemove: () => void;
+}) => {
+  const words = d().blueprint;
+  const { one, onChange } = props;
+  const unit = terms().units[one.unit];
+  const figures = [
+    ['nominal', d().bench.nominal],
+    ['lower', d().rounds.lower],
+    ['upper', d().rounds.upper],
+    ['leftRight', words.leftRight],
+  ] as const;
+  return (
+    <fieldset class="field-row reading">
+      <legend class="small soft">
+        {`${words.dimension(props.at + 1)}${words.sites[one.site] === undefined ? '' : `: ${words.sites[one.site]}`}`}
+      </legend>
+      <SelectField
+        label={d().bench.reading}
+        value={one.measure}
+        options={measures.map((value) => ({ value, label: terms().measures[value] }))}
+        onChange={(measure) => onChange({ measure, unit: unitsOf[measure][0] })}
+      />
+      <TextField label={d().bench.site} value={one.site} onInput={(site) => onChange({ site })} />
+      <SelectField
+        label={words.forFoot}
+        value={one.foot}
+        options={[
+          { value: 'both', label: words.both },
+          { value: 'left', label: t().left },
+          { value: 'right', label: t().right },
+        ]}
+        onChange={(foot) => onChange({ foot })}
+      />
+      {unitsOf[one.measure].length > 1 && (
+        <SelectField
+          label={d().rounds.unit}
+          value={one.unit}
+          options={unitsOf[one.measure].map((value) => ({ value, label: terms().units[value] }))}
+          onChange={(chosen) => onChange({ unit: chosen })}
+        />
+      )}
+      {figures.map(([field, label]) => (
+        <TextField
+          key={field}
+          label={`${label}, ${unit}`}
+          value={one[field]}
+          onInput={(value) => onChange({ [field]: value })}
+        />
+      ))}
+      <Button kind="quiet" onClick={props.onRemove}>
+        {t().remove}
+      </Button>
+    </fieldset>
+  );
+};
+
+const LastPart = ({ draft: { last }, change }: PartProps) => {
+  const words = d().blueprint;
+  const labels: Readonly<Record<LastField, string>> = {
+    sizeMm: words.lastSize,
+    lengthMm: words.lastLength,
+    ballWidthMm: words.lastWidth,
+    ballGirthMm: words.lastGirth,
+    widthPerStepMm: words.widthStep,
+    girthPerStepMm: words.girthStep,
+  };
+  return (
+    <>
+      <h3>{words.last}</h3>
+      <div class="field-row">
+        <TextField
+          label={words.lastName}
+          value={last.name}
+          onInput={(name) => change({ last: { ...last, name } })}
+        />
+        {lastFields.map((field) => (
+          <TextField
+            key={field}
+            label={labels[field]}
+            value={last[field]}
+            onInput={(value) => change({ last: { ...last, [field]: value } })}
+            numeric
+          />
+        ))}
+      </div>
+    </>
+  );
+};
+
+const Layers = ({ draft: { layers }, change }: PartProps) => {
+  const words = d().blueprint;
+  return (
+    <>
+      <h3>{words.layers}</h3>
+      <p class="soft small">{words.layersHint}</p>
+      <div class="field-row">
+        {layeredZones.map((zone) => (
+          <TextField
+            key={zone}
+            label={`${zone} ${terms().zones[zone].name}`}
+            value={layers[zone] ?? ''}
+            onInput={(value) => change({ layers: { ...layers, [zone]: value } })}
+            numeric
+          />
+        ))}
+      </div>
+    </>
+  );
+};

@@ -1,0 +1,225 @@
+/**
+ * How does a project stand, and what should its lead do next? Every step follows from what is in the log;
+ * the order is: who may be hurt, what stops the test, what decides the shoe, what keeps the log whole.
+ * The days and counts below are judgement, no source.
+ */
+import type { CellName } from '../complaints/index.ts';
+import type { RecordId } from '../records/index.ts';
+import type { HoldWord } from '../wear/index.ts';
+import type { Metres } from '../units/index.ts';
+import { isProven } from './closer-look.ts';
+import { ownRecords, type ProjectLog } from './project-log.ts';
+import type { Review, RoundReview } from './review-types.ts';
+import type { Verdict } from './verdict.ts';
+
+/** A pair in somebody's hands without a run for so many days is asked about. */
+export const SILENT_DAYS = 7;
+/** Pain and damage of so many days stand among the steps. */
+const RECENT_DAYS = 14;
+/** Asked runs of the carrying round before its finding is asked about. */
+const RUNS_FOR_OUTCOME = 8;
+const DAY_MS = 86_400_000;
+
+/** What to do; `count` says how many things it is about. */
+export type NextStep =
+  | {
+      readonly step: 'ask-about-pain';
+      readonly testers: readonly RecordId[];
+      readonly count: number;
+    }
+  | { readonly step: 'look-at-damage'; readonly pairs: readonly RecordId[]; readonly count: number }
+  /** Testers who hold a withdrawn pair and have not read the notice. */
+  | {
+      readonly step: 'reach-about-stop-use';
+      readonly testers: readonly RecordId[];
+      readonly count: number;
+    }
+  | { readonly step: 'add-round' | 'add-pairs' | 'add-testers'; readonly count: number }
+  | { readonly step: 'hand-out'; readonly pairs: readonly RecordId[]; readonly count: number }
+  /** Pairs of the latest round that nobody measured before they were worn. */
+  | {
+      readonly step: 'measure-on-arrival';
+      readonly pairs: readonly RecordId[];
+      readonly count: number;
+    }
+  | {
+      readonly step: 'ask-the-silent';
+      readonly testers: readonly RecordId[];
+      readonly count: number;
+    }
+  /** Proven complaints of the latest round without a finding. */
+  | { readonly step: 'write-findings'; readonly cells: readonly CellName[]; readonly count: number }
+  /** Open findings that no round shall carry yet. */
+  | { readonly step: 'assign-findings'; readonly count: number }
+  /** Findings whose round has been run in, without an outcome. */
+  | { readonly step: 'judge-findings'; readonly count: number }
+  | { readonly step: 'set-limits'; readonly count: number }
+  /** What the verdict does not know yet, in the latest round. */
+  | { readonly step: 'settle-verdict'; readonly count: number };
+
+export interface RoundState extends Pick<RoundReview, 'id' | 'name' | 'order' | 'stage'> {
+  readonly pairs: number;
+  /** Pairs that somebody has now. */
+  readonly out: number;
+  readonly runs: number;
+  readonly distanceM: Metres;
+  /** Farthest pair. */
+  readonly farthestM: Metres;
+  /** Proven complaints. */
+  readonly recurs: readonly CellName[];
+  readonly word: HoldWord;
+}
+
+export interface Silent {
+  readonly tester: RecordId;
+  readonly pairs: readonly RecordId[];
+  /** Since the last run, or the hand-out where there was none. */
+  readonly days: number;
+}
+
+export interface Overview {
+  /** Latest first. */
+  readonly rounds: readonly RoundState[];
+  /** Longest silent first. */
+  readonly silent: readonly Silent[];
+  /** Most urgent first. */
+  readonly next: readonly NextStep[];
+}
+
+const silentOf = ({ pairs, spans, nowMs }: ProjectLog): Silent[] => {
+  const byTester = new Map<RecordId, { pairs: RecordId[]; lastMs: number }>();
+  const lastRun = new Map<string, number>();
+  for (const { id, runs } of pairs)
+    for (const { run, endMs } of runs) {
+      const key = `${id} ${run.tester}`;
+      lastRun.set(key, Math.max(lastRun.get(key) ?? -Infinity, endMs));
+    }
+  for (const span of spans) {
+    if (span.fromMs > nowMs || span.untilMs <= nowMs) continue;
+    const heard = lastRun.get(`${span.pair} ${span.tester}`) ?? span.fromMs;
+    const held = byTester.get(span.tester) ?? { pairs: [], lastMs: -Infinity };
+    held.pairs.push(span.pair);
+    held.lastMs = Math.max(held.lastMs, heard, span.fromMs);
+    byTester.set(span.tester, held);
+  }
+  return [...byTester]
+    .map(([tester, { pairs: held, lastMs }]) => ({
+      tester,
+      pairs: held,
+      days: Math.floor((nowMs - lastMs) / DAY_MS),
+    }))
+    .filter(({ days }) => days >= SILENT_DAYS)
+    .sort((a, b) => b.days - a.days);
+};
+
+const roundState = (log: ProjectLog, review: Review, round: RoundReview, word: HoldWord) => {
+  const own = review.pairs.filter((pair) => pair.round === round.id);
+  return {
+    id: round.id,
+    name: round.name,
+    order: round.order,
+    stage: round.stage,
+    pairs: log.pairs.filter((pair) => pair.round === round.id).length,
+    out: own.filter(({ holder }) => holder !== null).length,
+    runs: round.size.runs,
+    distanceM: round.size.distanceM,
+    farthestM: own.reduce<Metres>(
+      (most, { totalM }) => (totalM > most ? totalM : most),
+      0 as Metres,
+    ),
+    recurs: round.complaints.cells.filter(isProven).map(({ zone, kind }) => ({ zone, kind })),
+    word,
+  };
+};
+
+const uniqueOf = <T>(list: readonly T[]): T[] => [...new Set(list)];
+
+/**
+ * How the project stands at `log.nowMs`.
+ * @param verdicts one for each round of the review
+ */
+export const overviewOf = (
+  log: ProjectLog,
+  review: Review,
+  verdicts: readonly Verdict[],
+): Overview => {
+  const { records, nowMs } = log;
+  const latest = review.rounds.at(-1);
+  const ofLatest = review.pairs.filter(({ round }) => round === latest?.id);
+  const words = new Map(verdicts.map(({ round, word }) => [round, word]));
+  const isRecent = (at: string) => nowMs - Date.parse(at) <= RECENT_DAYS * DAY_MS;
+  const findings = ownRecords(records.finding, log.id);
+  const silent = silentOf(log);
+  const asked = new Map(review.rounds.map(({ id, complaints }) => [id, complaints.asked.runs]));
+
+  const pains = review.pains.filter(({ at }) => isRecent(at));
+  const damages = review.damages.filter(
+    ({ at, pair }) => isRecent(at) && !review.pairs.find(({ id }) => id === pair)?.stopUse,
+  );
+  const read = new Set(records.acknowledgement.map(({ body }) => `${body.stopUse} ${body.tester}`));
+  const unread = review.pairs.flatMap(({ holder, stopUse }) =>
+    holder !== null && stopUse && !read.has(`${stopUse.id} ${holder}`) ? [holder] : [],
+  );
+  const everOut = new Set(log.spans.map(({ pair }) => pair));
+  const waiting = ofLatest.filter(({ id, stopUse }) => !everOut.has(id) && !stopUse);
+  const unmeasured = log.pairs.filter(
+    ({ round, checks, runs }) => round === latest?.id && checks.length === 0 && runs.length === 0,
+  );
+  const proven = latest?.complaints.cells.filter(isProven) ?? [];
+  const unwritten = proven.filter(
+    ({ zone, kind }) => !findings.some(({ body }) => body.zone === zone && body.kind === kind),
+  );
+  const unassigned = findings.filter(
+    ({ body }) => body.state === 'open' && body.carriedBy === undefined,
+  );
+  const unjudged = findings.filter(
+    ({ body }) =>
+      body.state !== 'closed' &&
+      body.outcome === undefined &&
+      body.carriedBy !== undefined &&
+      (asked.get(body.carriedBy) ?? 0) >= RUNS_FOR_OUTCOME,
+  );
+  const open = verdicts
+    .find(({ round }) => round === latest?.id)
+    ?.items.filter(({ word }) => word === 'not-known-yet').length;
+
+  const steps: readonly NextStep[] = [
+    {
+      step: 'ask-about-pain',
+      testers: uniqueOf(pains.map(({ tester }) => tester)),
+      count: pains.length,
+    },
+    {
+      step: 'look-at-damage',
+      pairs: uniqueOf(damages.map(({ pair }) => pair)),
+      count: damages.length,
+    },
+    { step: 'reach-about-stop-use', testers: uniqueOf(unread), count: uniqueOf(unread).length },
+    { step: 'add-round', count: latest ? 0 : 1 },
+    { step: 'add-pairs', count: latest && ofLatest.length === 0 ? 1 : 0 },
+    { step: 'add-testers', count: records.tester.length === 0 ? 1 : 0 },
+    { step: 'measure-on-arrival', pairs: unmeasured.map(({ id }) => id), count: unmeasured.length },
+    { step: 'hand-out', pairs: waiting.map(({ id }) => id), count: waiting.length },
+    {
+      step: 'ask-the-silent',
+      testers: silent.map(({ tester }) => tester),
+      count: silent.length,
+    },
+    {
+      step: 'write-findings',
+      cells: unwritten.map(({ zone, kind }) => ({ zone, kind })),
+      count: unwritten.length,
+    },
+    { step: 'assign-findings', count: unassigned.length },
+    { step: 'judge-findings', count: unjudged.length },
+    { step: 'set-limits', count: log.project.brief.limits.length === 0 ? 1 : 0 },
+    { step: 'settle-verdict', count: review.size.runs > 0 ? (open ?? 0) : 0 },
+  ];
+  return {
+    rounds: review.rounds
+      .map((round) => roundState(log, review, round, words.get(round.id) ?? 'not-known-yet'))
+      .reverse(),
+    silent,
+    next: steps.filter(({ count }) => count > 0),
+  };
+};

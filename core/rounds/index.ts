@@ -1,0 +1,11 @@
+export * from './answers.ts';
+export type { Basis, BothRounds, RoundCount } from './sides.ts';
+export * from './compare.ts';
+export * from './new-complaints.ts';
+export * from './bench-change.ts';
+export * from './conformity.ts';
+export * from './same-dimension.ts';
+export * from './left-right.ts';
+export * from './practice.ts';
+export * from './last.ts';
+export * from './layers.ts';

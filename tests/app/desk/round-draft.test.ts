@@ -1,0 +1,126 @@
+/** A round in its form comes back as it was, and what cannot be is told with its place. */
+import { describe, expect, it } from 'vitest';
+import {
+  draftOfPractice,
+  draftOfRound,
+  emptyDimension,
+  readDraft,
+  usualLeft,
+} from '../../../app/desk/round-draft.ts';
+import { practiceDimensions } from '../../../core/rounds/index.ts';
+import { readBody, type Round } from '../../../core/records/index.ts';
+import { millimetres as mm } from '../../../core/units/index.ts';
+import { languageFile, languages } from '../../../app/terminal/languages.ts';
+import { idOf } from '../../core/records/make.ts';
+
+const place = { project: idOf(1), order: 2 };
+const round: Round = {
+  ...place,
+  name: 'Round 2',
+  stage: 'wear-test-samples',
+  changes: [
+    { part: 'upper-pattern', what: 'Collar higher', mends: { kind: 'heel-slip', zone: 'U10' } },
+  ],
+  foam: 'eva',
+  blueprint: [
+    {
+      measure: 'dimension',
+      site: 'back-height',
+      unit: 'mm',
+      nominal: 70,
+      lower: -2,
+      upper: 1.5,
+      foot: 'left',
+      leftRight: 2,
+      ofANewerApp: true,
+    },
+  ],
+  last: { name: 'L8', sizeMm: mm(270), lengthMm: mm(283), widthPerStepMm: mm(1.5), maker: 'x' },
+  layers: [{ zone: 'U4', count: 3 }],
+  words: 'kept',
+};
+
+describe('a round’s draft', () => {
+  it('reads back to the same round, with what no form knows', () => {
+    const read = readDraft(draftOfRound(round), round, place);
+    expect(read).toEqual({ ok: true, body: round });
+    expect(read.ok && readBody('round', read.body).ok).toBe(true);
+  });
+
+  it('lets go of what is cleared', () => {
+    const draft = draftOfRound(round);
+    const [dimension] = draft.dimensions;
+    const read = readDraft(
+      {
+        ...draft,
+        foam: 'unsaid',
+        dimensions: dimension ? [{ ...dimension, foot: 'both', leftRight: ' ' }] : [],
+        last: { ...draft.last, lengthMm: '' },
+        layers: { U4: '' },
+      },
+      round,
+      place,
+    );
+    if (!read.ok) throw new Error(read.why);
+    expect(read.body).not.toHaveProperty('foam');
+    expect(read.body).not.toHaveProperty('layers');
+    expect(read.body.blueprint[0]).not.toHaveProperty('foot');
+    expect(read.body.blueprint[0]).not.toHaveProperty('leftRight');
+    expect(read.body.blueprint[0]).toHaveProperty('ofANewerApp');
+    expect(read.body.last).toEqual({ name: 'L8', sizeMm: 270, widthPerStepMm: 1.5, maker: 'x' });
+  });
+
+  it('keeps the zone of a mended complaint only with its kind', () => {
+    const draft = draftOfRound(round);
+    const other = draft.changes.map((one) => ({ ...one, mends: 'rubbing' as const }));
+    const read = readDraft({ ...draft, changes: other }, round, place);
+    expect(read.ok && read.body.changes[0]?.mends).toEqual({ kind: 'rubbing' });
+  });
+
+  it('takes tolerances in percent of nominal', () => {
+    const mass = practiceDimensions.find(({ measure }) => measure === 'mass');
+    if (!mass) throw new Error('no mass');
+    const draft = { ...draftOfPractice(mass), nominal: '252' };
+    const read = readDraft({ ...draftOfRound(round), dimensions: [draft] }, null, place);
+    expect(read.ok && read.body.blueprint[0]).toMatchObject({
+      lower: -12.6,
+      upper: 12.6,
+      unit: 'g',
+    });
+  });
+
+  it('names the part and the dimension that cannot be read', () => {
+    const draft = draftOfRound(round);
+    const of = (part: object) => readDraft({ ...draft, ...part }, round, place);
+    expect(of({ name: ' ' })).toEqual({ ok: false, part: 'name', why: 'missing' });
+    const [good] = draft.dimensions;
+    for (const [wrong, why] of [
+      [{ ...emptyDimension }, 'wrong-number'],
+      [{ ...emptyDimension, nominal: '36', lower: '1', upper: '-1' }, 'wrong-number'],
+      [{ ...emptyDimension, nominal: '36', leftRight: '-1' }, 'wrong-number'],
+      [{ ...emptyDimension, nominal: '36', site: 'Heel Centre' }, 'missing'],
+    ] as const)
+      expect(of({ dimensions: [good, wrong] })).toEqual({
+        ok: false,
+        part: 'blueprint',
+        why,
+        at: 1,
+      });
+    expect(of({ last: { ...draft.last, name: '' } })).toMatchObject({ part: 'last' });
+    expect(of({ last: { ...draft.last, sizeMm: 'x' } })).toMatchObject({ part: 'last' });
+    expect(of({ layers: { U4: '1.5' } })).toMatchObject({ part: 'layers' });
+  });
+
+  it('offers each usual dimension once, and every one has a name in every language', () => {
+    const draft = draftOfRound(round);
+    const left = usualLeft(draft).map((at) => practiceDimensions[at]?.site);
+    expect(left).not.toContain('back-height');
+    expect(left).toHaveLength(practiceDimensions.length - 1);
+    for (const language of languages)
+      for (const { site } of practiceDimensions)
+        expect(
+          languageFile(language).desk.blueprint.sites[site],
+          `${language} ${site}`,
+        ).toBeTruthy();
+  });
+});

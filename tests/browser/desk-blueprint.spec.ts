@@ -1,0 +1,86 @@
+/** A gauge study typed at the desk decides arrivals, a new round gets its tolerances, and pairs out of tolerance step aside. */
+import { expect, test, type Page } from '@playwright/test';
+import { startHubProcess, type HubProcess } from './hub-process.ts';
+
+let hub: HubProcess;
+test.beforeEach(async () => {
+  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+});
+test.afterEach(() => hub.stop());
+
+const join = async (page: Page) => {
+  await page.goto(`${hub.url}/join#${hub.codes.lead}`);
+  await page.getByRole('button', { name: 'Join' }).click();
+  await page.getByRole('link', { name: /Demo trainer/ }).click();
+  await page.locator('.tabs').waitFor();
+  return `${hub.url}${new URL(page.url()).pathname}`;
+};
+
+test('a coarse gauge leaves arrivals undecided, and a pair that is proved out can be left out', async ({
+  page,
+}) => {
+  const project = await join(page);
+  await page.goto(`${project}/bench`);
+  await expect(page.getByText(/2 dimensions proved out; /)).toBeVisible();
+  await page.getByRole('button', { name: 'Add a gauge study' }).click();
+  await page.getByLabel('Gauge', { exact: true }).fill('Calliper C2');
+  await page.getByLabel('Site (empty: every site of the measure)').fill('collar-height-lateral');
+  await page.getByLabel('Width of the tolerance to decide, mm').fill('4');
+  const lines = ['A', 'B'].flatMap((operator) =>
+    [60, 61, 62, 63].flatMap((value, part) =>
+      [-1, 1].map((error) => `S${part},${operator},${value + error}`),
+    ),
+  );
+  await page
+    .getByLabel(/^Or paste a table/)
+    .fill(['part,operator,value', ...lines, 'S9,,1'].join('\n'));
+  await expect(page.getByText('Line 18, operator: this is missing.')).toBeVisible();
+  await expect(page.getByText('16 readings of 4 parts by 2 operators.')).toBeVisible();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await expect(
+    page.getByText(/^The gauge is not good enough: \d+\s% of the tolerance/),
+  ).toBeVisible();
+  await expect(page.getByText(/2 dimensions proved out, \d+ undecided; /)).toBeVisible();
+
+  await page.getByRole('link', { name: 'Pairs' }).click();
+  await expect(page.getByText('24 pairs, 12 testers')).toBeVisible();
+  await page.getByLabel('Only pairs in tolerance').check();
+  await expect(page.getByText(/^Read without the 1 pair out of tolerance: 229\./)).toBeVisible();
+  await expect(page.getByText('23 pairs, 11 testers')).toBeVisible();
+  await expect(page.getByText('229 (out of tolerance) → T10')).toBeVisible();
+  await page.getByRole('link', { name: 'Complaints' }).click();
+  await page.getByLabel('Round', { exact: true }).selectOption({ label: 'Round 2' });
+  await expect(
+    page.getByText(/^1[0-7]\d runs of 7 testers were asked about their feet/),
+  ).toBeVisible();
+  await page.getByLabel('Only pairs in tolerance').uncheck();
+  await expect(page.getByText('183 runs of 8 testers were asked about their feet.')).toBeVisible();
+});
+
+test('a round gets its usual dimensions, its last and its layers, and keeps them', async ({
+  page,
+}) => {
+  const project = await join(page);
+  await page.goto(`${project}/rounds`);
+  await page.getByRole('button', { name: 'Add a round' }).click();
+  await page.getByLabel('Name', { exact: true }).fill('Round 4');
+  await page.getByLabel('Add a usual dimension').selectOption({ label: 'Mass: one shoe (± 5 %)' });
+  await page.getByLabel('Nominal, g').fill('250');
+  await page.getByLabel('Name of the last').fill('L09');
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await expect(page.getByText('Last: A number is missing or wrong.')).toBeVisible();
+  await page.getByLabel('Measured at size, mm of foot length').fill('270');
+  await page.getByLabel('Length of the last, mm').fill('280');
+  await page.getByLabel('U1 toe tip').fill('3');
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  const round = page
+    .locator('.sheet')
+    .filter({ has: page.getByRole('heading', { name: 'Round 4', exact: true }) });
+  await expect(round.getByText('Blueprint with 1 dimension')).toBeVisible();
+  await expect(
+    round.getByText('Last L09 at 270 mm: length 280 mm (EU 42, UK 8.1 by last length)'),
+  ).toBeVisible();
+  await round.getByRole('button', { name: 'Change this round' }).click();
+  await expect(round.getByLabel('Lower, g')).toHaveValue('-12.5');
+  await expect(round.getByLabel('U1 toe tip')).toHaveValue('3');
+});
