@@ -74,7 +74,7 @@ export const findingInWords = (
       ? {
           title: words.outcome(
             roundName(outcome.round),
-            words.outcomes[outcome.verdict],
+            glossary.changeVerdicts[outcome.verdict].name,
             date(outcome.until),
           ),
           lines: outcome.lines,

@@ -31,7 +31,7 @@ const plain = (value: unknown): string =>
 /** A value of a field as a person reads it; what a newer app wrote there is shown as it is. */
 const inWords = (field: ToldField, value: unknown, round: (id: RecordId) => string): string => {
   if (value === undefined || value === '') return d().report.board.nothing;
-  const { finding, report } = d();
+  const { finding } = d();
   const of = value as NonNullable<Finding[ToldField]>;
   switch (field) {
     case 'part':
@@ -49,7 +49,7 @@ const inWords = (field: ToldField, value: unknown, round: (id: RecordId) => stri
     case 'evidence':
       return finding.frozen(formatDate((of as NonNullable<Finding['evidence']>).until));
     case 'outcome':
-      return report.outcomes[(of as NonNullable<Finding['outcome']>).verdict] ?? '?';
+      return terms().changeVerdicts[(of as NonNullable<Finding['outcome']>).verdict]?.name ?? '?';
     case 'title':
     case 'wanted':
       return plain(value);

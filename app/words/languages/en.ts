@@ -1185,13 +1185,6 @@ export const desk = {
     noEvidence: 'No evidence was frozen with it.',
     outcome: (round: string | null, verdict: string, date: string) =>
       `Outcome in ${round ?? 'the round that carried it'}: ${verdict} (data up to ${date}).`,
-    outcomes: {
-      mended: 'mended',
-      better: 'better',
-      'no-different': 'no different',
-      worse: 'worse',
-      'too-little': 'too little data to say',
-    },
     sources: {
       complaint: 'from a complaint',
       wear: 'from wear',

@@ -983,13 +983,6 @@ export const desk: DeskWords = {
     noEvidence: '没有随之冻结的证据。',
     outcome: (round, verdict, date) =>
       `${round ?? '落实轮次'}的结果：${verdict}（数据截至 ${date}）。`,
-    outcomes: {
-      mended: '已解决',
-      better: '有改善',
-      'no-different': '没有差别',
-      worse: '变差',
-      'too-little': '数据太少，无法判断',
-    },
     sources: {
       complaint: '来自不适反馈',
       wear: '来自磨损数据',
