@@ -150,6 +150,7 @@ export const deviationInWords = (
   );
 };
 
+/** What is out, or too near a limit for its gauge to tell, with the decision on each. */
 export const DeviationsPart = ({ report, languages }: PartProps) => {
   const shown = report.deviations.filter(({ word }) => isOut(word) || word === 'undecided');
   return (
@@ -175,6 +176,11 @@ export const DeviationsPart = ({ report, languages }: PartProps) => {
           )
         }
       />
+      {report.deviations.length > 0 && (
+        <p class="soft">
+          <Say in={languages} of={({ speaker }) => speaker.desk.blueprint.how} />
+        </p>
+      )}
     </section>
   );
 };

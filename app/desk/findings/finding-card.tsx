@@ -11,8 +11,7 @@ import { speakerOf } from '../speaker.ts';
 import { EditForm } from './edit-form.tsx';
 import type { FindingProps } from './finding-props.ts';
 import { FindingHistory } from './history.tsx';
-import { laterRounds } from './outcome-form.tsx';
-import { ProposedOutcome } from './proposed-outcome.tsx';
+import { laterRounds, OutcomeForm } from './outcome-form.tsx';
 
 const erase = async (finding: FindingProps['finding']) => {
   const { id } = finding.revision;
@@ -109,7 +108,7 @@ export const FindingCard = (props: FindingProps) => {
         </Button>
       </div>
       {open === 'edit' && <EditForm {...props} close={close} />}
-      {open === 'outcome' && <ProposedOutcome {...props} later={later} close={close} />}
+      {open === 'outcome' && <OutcomeForm {...props} later={later} close={close} />}
       {open === 'history' && <FindingHistory {...props} />}
     </article>
   );

@@ -11,6 +11,7 @@ import { deviationInWords } from '../../report/wear-part.tsx';
 import { toInstant } from '../../parts/instant.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { d, t, terms } from '../../words/index.ts';
+import { decisionInWords } from '../../words/say-blueprint.ts';
 import { comfortChangeInWords, scoreInWords } from '../../words/say-comfort.ts';
 import { placeTitle, wearOutlook } from '../../words/say-wear.ts';
 import { useWork, type TabProps } from '../desk-state.ts';
@@ -92,14 +93,17 @@ const useChoosable = (
       );
     case 'blueprint':
       return review.deviations
-        .filter((one) => one.round === round && !one.inside)
+        .filter(
+          ({ round: of, word }) =>
+            of === round && (word === 'not-conforming' || word === 'outside'),
+        )
         .map((one) => {
           const { pair, measure, site, foot, unit } = one;
           const line = deviationInWords(one, { words: d().report, phone: t(), speaker });
           return {
             key: `${pair} ${measure} ${site} ${foot}`,
             title: `${terms().measures[measure]}, ${site}`,
-            lines: [`${line}.`],
+            lines: [`${line}: ${decisionInWords(one, speaker)}.`],
             part: partOf[measure],
             place: { measure, unit, site },
           };

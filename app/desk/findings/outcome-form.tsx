@@ -7,17 +7,13 @@ import {
   type RecordId,
 } from '../../../core/records/index.ts';
 import { toInstant } from '../../parts/instant.ts';
-import { d, terms } from '../../words/index.ts';
+import { d, t, terms } from '../../words/index.ts';
+import { outcomeOf } from '../../words/say-change.ts';
+import { useWork } from '../desk-state.ts';
 import { saveRecord, SelectField, SmallForm } from '../form-parts.tsx';
+import { speakerOf } from '../speaker.ts';
 import type { FindingProps } from './finding-props.ts';
 import { LinesField, linesOf } from './lines-field.tsx';
-
-/** What a comparison of rounds says of the change; the lead may write otherwise. */
-export interface ProposedOutcome {
-  readonly round: RecordId;
-  readonly verdict: ChangeVerdict;
-  readonly lines: readonly string[];
-}
 
 /** The rounds that can show what came of a finding. */
 export const laterRounds = ({ rounds }: FindingProps['review'], finding: Finding) => {
@@ -25,26 +21,38 @@ export const laterRounds = ({ rounds }: FindingProps['review'], finding: Finding
   return rounds.filter(({ order }) => order > (shownBy?.order ?? 0));
 };
 
-/**
- * @param props.proposed what the form begins with, where something was compared
- * @param props.later the rounds to choose from
- */
-export const OutcomeForm = (
-  props: FindingProps & {
-    readonly proposed?: ProposedOutcome;
-    readonly later: ReturnType<typeof laterRounds>;
-    readonly close: () => void;
-  },
-) => {
-  const { review, finding, proposed, later, close } = props;
+interface FormProps extends FindingProps {
+  /** The rounds to choose from. */
+  readonly later: ReturnType<typeof laterRounds>;
+  readonly close: () => void;
+}
+
+/** Begins with what was written before, else with what the comparison of the two rounds proposes. */
+export const OutcomeForm = (props: FormProps) => {
+  const { review, records, finding } = props;
+  const { id } = finding.revision;
+  const answer = useWork(
+    async (desk) => ({ proposed: await desk.proposeOutcome(review.project.id, id) }),
+    records,
+    [id],
+  );
+  if (!answer) return <p class="soft">{t().loading}</p>;
+  const { proposed } = answer;
+  const begin =
+    finding.body.outcome ??
+    (proposed && outcomeOf(proposed, finding.body, toInstant(proposed.untilMs), speakerOf(props)));
+  return <Fields {...props} begin={begin} />;
+};
+
+const Fields = (props: FormProps & { readonly begin: Finding['outcome'] | null }) => {
+  const { review, finding, begin, later, close } = props;
   const { body, revision } = finding;
   const words = d().report;
-  const before = proposed ?? body.outcome;
   const [round, setRound] = useState<RecordId | ''>(
-    before?.round ?? body.carriedBy ?? later[0]?.id ?? '',
+    begin?.round ?? body.carriedBy ?? later[0]?.id ?? '',
   );
-  const [verdict, setVerdict] = useState<ChangeVerdict>(before?.verdict ?? 'too-little');
-  const [lines, setLines] = useState((before?.lines ?? []).join('\n'));
+  const [verdict, setVerdict] = useState<ChangeVerdict>(begin?.verdict ?? 'too-little');
+  const [lines, setLines] = useState((begin?.lines ?? []).join('\n'));
   return (
     <SmallForm
       save={async () => {

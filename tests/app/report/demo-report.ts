@@ -8,7 +8,9 @@ import {
   viewOfLog,
 } from '../../../core/records/index.ts';
 import {
+  checkPanel,
   findingsOf,
+  lookAtFeet,
   openProject,
   reportRound,
   reviewProject,
@@ -32,5 +34,6 @@ export const readDemo = () => {
   if (!log) throw new Error('the demo has no project');
   const review = reviewProject(log);
   const reports = review.rounds.map(({ id }) => reportRound(log, review, id) as RoundReport);
-  return { log, review, reports, findings: findingsOf(log) };
+  const [feet, panel] = [lookAtFeet(log), checkPanel(log)];
+  return { log, review, reports, findings: findingsOf(log), feet, panel };
 };
