@@ -20,8 +20,11 @@ export const sendFile = async (name: string, bytes: Uint8Array): Promise<void> =
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 };
 
-/** Hands the member's own log out as a file. */
-export const sendOwnLog = async (from: Pick<Store, 'exportFile'>): Promise<void> => {
-  const { name, bytes } = await from.exportFile('mine');
+/** Hands the member's own part of the log out as a file. */
+export const sendOwnLog = async (
+  from: Pick<Store, 'exportFile'>,
+  what: 'mine' | 'about-me',
+): Promise<void> => {
+  const { name, bytes } = await from.exportFile(what);
   await sendFile(name, bytes);
 };

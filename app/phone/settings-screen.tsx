@@ -135,7 +135,9 @@ export const SettingsScreen = () => {
           <p>{words.settings.member(session.value.groupName)}</p>
           {session.value.hub && <OwnDevices />}
           <h3>{words.settings.exportMine}</h3>
-          <Button onClick={() => void sendOwnLog(store)}>{words.settings.exportMine}</Button>
+          <Button onClick={() => void sendOwnLog(store, 'about-me')}>
+            {words.settings.exportMine}
+          </Button>
           <h3>{words.settings.takeBackAll}</h3>
           <p class="soft">{words.settings.takeBackAllHint}</p>
           {takenBack && (

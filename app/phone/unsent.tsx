@@ -47,7 +47,7 @@ export const UnsentScreen = () => {
       )}
       <section class="stack">
         <p class="soft">{words.unsent.asFileHint}</p>
-        <Button onClick={() => void sendOwnLog(store)}>{words.unsent.asFile}</Button>
+        <Button onClick={() => void sendOwnLog(store, 'mine')}>{words.unsent.asFile}</Button>
       </section>
       {now && now.refused.length > 0 && (
         <Notice tone="warn">

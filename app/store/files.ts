@@ -50,12 +50,12 @@ export type FileProblem =
 
 export interface FileStore {
   /**
-   * The log as a file. `mine`: this member's own records, what the group noted of them, and all of
-   * their attachments; `all`: everything held here;
-   * a tester: what sets up that tester's phone without a hub.
+   * The log as a file. `mine`: this member's own records and attachments, to be sent to the group;
+   * `about-me`: the same with what the group noted of the member, and with attachments that only the hub
+   * has by now; `all`: everything held here; a tester: what sets up that tester's phone without a hub.
    */
   exportFile(
-    what: 'mine' | 'all' | { readonly tester: RecordId },
+    what: 'mine' | 'about-me' | 'all' | { readonly tester: RecordId },
   ): Promise<{ name: string; bytes: Uint8Array }>;
   previewFile(file: Uint8Array): Promise<Outcome<FilePreview, FileProblem>>;
   importFile(file: Uint8Array): Promise<Outcome<FileImport, FileProblem>>;
@@ -131,12 +131,15 @@ export const fileStore = (
       const session = await sessionOf();
       if (!session) throw new Error('only a member of a group has a log to export');
       const all = await allRevisions();
+      const isOwn = ({ author }: Revision) => author === session.member;
       const revisions =
         what === 'all'
           ? all
           : what === 'mine'
-            ? all.filter(({ author, id }) => author === session.member || id === session.member)
-            : all.filter((revision) => mayReceive(what.tester, revision));
+            ? all.filter(isOwn)
+            : what === 'about-me'
+              ? all.filter((revision) => isOwn(revision) || revision.id === session.member)
+              : all.filter((revision) => mayReceive(what.tester, revision));
       const madeAt = new Date(now()).toISOString();
       const origin = {
         madeAt,
@@ -147,7 +150,7 @@ export const fileStore = (
       };
       const name = `pairlog-${madeAt.slice(0, 10)}${typeof what === 'object' ? '-hand-out' : ''}.pairlog`;
       const text = writeBundle(origin, revisions);
-      return { name, bytes: packBundle(text, await attachmentsOf(revisions, what === 'mine')) };
+      return { name, bytes: packBundle(text, await attachmentsOf(revisions, what === 'about-me')) };
     },
 
     async previewFile(file) {

@@ -403,7 +403,7 @@ describe('sync', () => {
     await phone.sync();
     const fresh = await hub.joined('tester', id);
     await fresh.sync();
-    const { bytes } = await fresh.exportFile('mine');
+    const { bytes } = await fresh.exportFile('about-me');
     const unpacked = unpackBundle(bytes);
     if (!unpacked.ok) throw new Error(unpacked.why);
     expect(unpacked.attachments.get(sha256)).toEqual(photo);
