@@ -5,7 +5,7 @@ export { isProven, lookCloser, recurring, type CloserLook } from './closer-look.
 export * from './dose.ts';
 export * from './wear-look.ts';
 export * from './verdict.ts';
-export { overviewOf, SILENT_DAYS, type NextStep, type Overview } from './overview.ts';
+export { overviewOf, type NextStep, type Overview } from './overview.ts';
 export * from './felt.ts';
 export * from './compare-rounds.ts';
 export * from './summary.ts';

@@ -13,7 +13,7 @@ import type { Review, RoundReview } from './review-types.ts';
 import type { Verdict } from './verdict.ts';
 
 /** A pair in somebody's hands without a run for so many days is asked about. */
-export const SILENT_DAYS = 7;
+const SILENT_DAYS = 7;
 /** Pain and damage of so many days stand among the steps. */
 const RECENT_DAYS = 14;
 /** Asked runs of the carrying round before its finding is asked about. */

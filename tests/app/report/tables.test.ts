@@ -115,6 +115,8 @@ describe('the tables of the demo', () => {
     expect(read['rounds']).toHaveLength(demo.review.rounds.length);
     expect((read['pairs'] as unknown[]).length).toBe(demo.review.pairs.length);
     for (const round of read['rounds'] as Record<string, unknown>[])
-      expect(Object.keys(round)).toEqual(expect.arrayContaining(['cells', 'wear', 'verdict', 'against', 'layers']));
+      expect(Object.keys(round)).toEqual(
+        expect.arrayContaining(['cells', 'wear', 'verdict', 'against', 'layers']),
+      );
   });
 });

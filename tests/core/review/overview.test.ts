@@ -1,0 +1,239 @@
+/** How a project stands, and what its lead is told to do next, from an empty project to a pair that hurts. */
+import { describe, expect, it } from 'vitest';
+import {
+  sealRevision,
+  viewOfHeads,
+  type RecordId,
+  type Revision,
+} from '../../../core/records/index.ts';
+import {
+  openProject,
+  overviewOf,
+  reviewProject,
+  verdictOf,
+  type Overview,
+} from '../../../core/review/index.ts';
+import { idOf, stampAt } from '../records/make.ts';
+
+const PROJECT = idOf(1);
+const [FIRST, SECOND] = [idOf(2), idOf(3)];
+const DAY_MS = 86_400_000;
+const NOW = Date.UTC(2026, 5, 30);
+const daysAgo = (days: number) => new Date(NOW - days * DAY_MS).toISOString();
+
+const record = (id: RecordId, kind: string, body: Record<string, unknown>): Revision =>
+  sealRevision({ id, kind, author: idOf(9), sv: 1, body }, stampAt(1), null);
+const own = (id: RecordId, kind: string, body: Record<string, unknown>) =>
+  record(id, kind, { project: PROJECT, ...body });
+
+const project = (limits: readonly unknown[] = []) =>
+  record(PROJECT, 'project', {
+    name: 'Test',
+    brief: {
+      runner: 'neutral',
+      use: 'tempo',
+      surfaces: ['road'],
+      distanceM: 300_000,
+      allowedRate: { complaint: 0.05, pain: 0.01 },
+      limits,
+      attributes: ['overall'],
+    },
+  });
+const round = (id: RecordId, order: number) =>
+  own(id, 'round', {
+    name: `R${order}`,
+    order,
+    stage: 'first-samples',
+    changes: [],
+    blueprint: [],
+  });
+const pair = (n: number, of: RecordId = FIRST) =>
+  own(idOf(100 + n), 'pair', { round: of, code: String(100 + n), sizeMm: 270 });
+const tester = (n: number) => record(idOf(200 + n), 'tester', { code: `T0${n}` });
+const handOut = (n: number, days: number, until?: number) =>
+  own(idOf(300 + n), 'hand-out', {
+    pair: idOf(100 + n),
+    tester: idOf(200 + n),
+    from: daysAgo(days),
+    blind: true,
+    ...(until !== undefined && { until: daysAgo(until) }),
+  });
+const run = (id: number, n: number, days: number, more: Record<string, unknown> = {}) =>
+  own(idOf(1000 + id), 'run', {
+    pair: idOf(100 + n),
+    tester: idOf(200 + n),
+    startedAt: daysAgo(days),
+    distanceM: 10_000,
+    distanceFrom: 'typed',
+    durationS: 3600,
+    feet: { answer: 'nothing' },
+    ...more,
+  });
+const slip = {
+  feet: {
+    answer: 'complaints',
+    complaints: [{ foot: 'left', zone: 'U9', kind: 'heel-slip' }],
+  },
+};
+
+const overview = (...revisions: readonly Revision[]): Overview => {
+  const log = openProject(viewOfHeads(revisions), PROJECT, NOW);
+  if (!log) throw new Error('no project');
+  const review = reviewProject(log);
+  return overviewOf(
+    log,
+    review,
+    review.rounds.map((one) => verdictOf(log, one)),
+  );
+};
+const steps = ({ next }: Overview) => next.map(({ step, count }) => [step, count]);
+
+describe('what to do next', () => {
+  it('leads from an empty project to the first hand-out', () => {
+    expect(steps(overview(project()))).toEqual([
+      ['add-round', 1],
+      ['add-testers', 1],
+      ['set-limits', 1],
+    ]);
+    expect(steps(overview(project(), round(FIRST, 1), tester(1)))).toEqual([
+      ['add-pairs', 1],
+      ['set-limits', 1],
+    ]);
+    expect(steps(overview(project(), round(FIRST, 1), tester(1), pair(1), pair(2)))).toEqual([
+      ['measure-on-arrival', 2],
+      ['hand-out', 2],
+      ['set-limits', 1],
+    ]);
+  });
+
+  it('asks for hand-outs and measures of the latest round only', () => {
+    const found = overview(
+      project(),
+      round(FIRST, 1),
+      round(SECOND, 2),
+      tester(1),
+      pair(1),
+      pair(2, SECOND),
+    );
+    expect(found.next.find(({ step }) => step === 'hand-out')).toMatchObject({
+      pairs: [idOf(102)],
+    });
+    expect(found.rounds.map(({ name }) => name)).toEqual(['R2', 'R1']);
+  });
+
+  it('puts who may be hurt first', () => {
+    const found = overview(
+      project(),
+      round(FIRST, 1),
+      tester(1),
+      pair(1),
+      handOut(1, 20),
+      run(1, 1, 2, { pain: { score: 7, isNew: true } }),
+      own(idOf(400), 'damage-report', {
+        pair: idOf(101),
+        tester: idOf(201),
+        at: daysAgo(1),
+        what: 'sole-peeling',
+      }),
+    );
+    expect(steps(found).slice(0, 2)).toEqual([
+      ['ask-about-pain', 1],
+      ['look-at-damage', 1],
+    ]);
+  });
+
+  it('names who holds a withdrawn pair and has not read of it, until they have', () => {
+    const log = [
+      project(),
+      round(FIRST, 1),
+      tester(1),
+      pair(1),
+      handOut(1, 3),
+      own(idOf(401), 'stop-use', { pairs: [idOf(101)], reason: 'plate', from: daysAgo(1) }),
+    ];
+    expect(overview(...log).next[0]).toEqual({
+      step: 'reach-about-stop-use',
+      testers: [idOf(201)],
+      count: 1,
+    });
+    const read = own(idOf(402), 'acknowledgement', {
+      tester: idOf(201),
+      stopUse: idOf(401),
+      at: daysAgo(0.5),
+    });
+    expect(steps(overview(...log, read)).map(([step]) => step)).not.toContain(
+      'reach-about-stop-use',
+    );
+  });
+
+  it('follows a complaint from its finding to its outcome', () => {
+    const runs = [1, 2, 3, 4].flatMap((n) =>
+      Array.from({ length: 10 }, (_, at) => run(100 * n + at, n, 60 - at, slip)),
+    );
+    const base = [
+      project(),
+      round(FIRST, 1),
+      ...[1, 2, 3, 4].flatMap((n) => [tester(n), pair(n), handOut(n, 90, 30)]),
+      ...runs,
+    ];
+    const first = overview(...base);
+    expect(first.rounds[0]?.recurs).toEqual([{ zone: 'U9', kind: 'heel-slip' }]);
+    expect(steps(first)).toContainEqual(['write-findings', 1]);
+    const finding = (more: Record<string, unknown>) =>
+      own(idOf(500), 'finding', {
+        round: FIRST,
+        title: 'Heel slips',
+        part: 'upper-pattern',
+        zone: 'U9',
+        kind: 'heel-slip',
+        priority: 'high',
+        state: 'open',
+        ...more,
+      });
+    const written = steps(overview(...base, finding({})));
+    expect(written).not.toContainEqual(['write-findings', 1]);
+    expect(written).toContainEqual(['assign-findings', 1]);
+    const later = [
+      round(SECOND, 2),
+      pair(5, SECOND),
+      tester(5),
+      handOut(5, 20),
+      ...Array.from({ length: 8 }, (_, at) => run(900 + at, 5, 19 - at)),
+    ];
+    expect(steps(overview(...base, ...later, finding({ carriedBy: SECOND })))).toContainEqual([
+      'judge-findings',
+      1,
+    ]);
+    const outcome = { round: SECOND, verdict: 'better', until: daysAgo(0), lines: [] };
+    expect(
+      steps(overview(...base, ...later, finding({ carriedBy: SECOND, outcome }))).map(
+        ([step]) => step,
+      ),
+    ).not.toContain('judge-findings');
+  });
+});
+
+describe('who is silent', () => {
+  it('is counted from the last run in the pair, or from the hand-out, and only while it is out', () => {
+    const base = [project(), round(FIRST, 1)];
+    const of = (n: number) => [tester(n), pair(n)];
+    const found = overview(
+      ...base,
+      ...of(1),
+      handOut(1, 30),
+      run(1, 1, 12),
+      ...of(2),
+      handOut(2, 9),
+      ...of(3),
+      handOut(3, 30),
+      run(2, 3, 3),
+      ...of(4),
+      handOut(4, 60, 30),
+    );
+    expect(found.silent.map(({ tester: who, days }) => [who, days])).toEqual([
+      [idOf(201), 11],
+      [idOf(202), 9],
+    ]);
+    expect(found.rounds[0]).toMatchObject({ pairs: 4, out: 3, runs: 2 });
+  });
+});
