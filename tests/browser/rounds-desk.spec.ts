@@ -1,0 +1,133 @@
+/**
+ * The lead's way over two rounds: from the blueprint to what a change did, the finding's outcome, the sheet of
+ * the trade that acts, on paper and on the specialist's phone, where nothing else arrives.
+ */
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, test, type Page } from '@playwright/test';
+import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { programs } from './programs.ts';
+
+let hub: HubProcess;
+test.beforeEach(async () => {
+  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+});
+test.afterEach(() => hub.stop());
+
+/** The words of the page as it would be printed, and on how many sheets. */
+const printed = async (page: Page, format: 'A4' | 'Letter') => {
+  const folder = mkdtempSync(join(tmpdir(), 'pairlog-print-'));
+  try {
+    const file = join(folder, 'page.pdf');
+    writeFileSync(file, await page.pdf({ format }));
+    const text = execFileSync(programs.pdftotext as string, ['-layout', file, '-'], {
+      encoding: 'utf8',
+    });
+    return { text, sheets: text.split('\f').length - 1 };
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+};
+
+test('a change goes from the blueprint to its outcome, and the sheet to who can act', async ({
+  page: lead,
+  browser,
+}) => {
+  await lead.goto(`${hub.url}/join#${hub.codes.lead}`);
+  await lead.getByRole('button', { name: 'Join' }).click();
+  await lead.getByRole('link', { name: /Demo trainer/ }).click();
+  await expect(lead.getByRole('heading', { name: 'What to do next' })).toBeVisible();
+  const project = hub.url + new URL(lead.url()).pathname;
+  await expect(lead.getByRole('row', { name: /^Round 2/ })).toContainText('does not hold');
+
+  await lead.getByRole('link', { name: 'Bench checks', exact: true }).click();
+  await expect(lead.getByText(/2 dimensions proved out; /)).toBeVisible();
+
+  await lead.getByRole('link', { name: 'Findings', exact: true }).click();
+  await lead.getByRole('button', { name: 'New finding' }).click();
+  const form = lead.getByRole('region', { name: 'New finding' });
+  await form.getByLabel('Round').selectOption({ label: 'Round 2' });
+  await form.getByLabel('What shows it').selectOption('blueprint');
+  await expect(
+    form.getByRole('listitem').filter({ hasText: /^Pair 229 \(out of tolerance\), / }),
+  ).toBeVisible();
+  await form.getByLabel('Title').fill('The heel cup is too wide');
+  await form.getByRole('button', { name: 'Save' }).click();
+  const low = lead.getByRole('article').filter({ hasText: 'The heel cup is too wide' });
+  await expect(low.getByText(/from the blueprint$/)).toBeVisible();
+
+  await lead.getByRole('link', { name: 'Changes', exact: true }).click();
+  await lead.getByLabel('Earlier round').selectOption({ label: 'Round 1' });
+  await lead.getByLabel('Later round').selectOption({ label: 'Round 2' });
+  await expect(lead.getByText(/wore both/).first()).toBeVisible();
+  await expect(lead.getByText('better', { exact: true }).first()).toBeVisible();
+
+  await lead.getByRole('link', { name: 'Findings', exact: true }).click();
+  const heel = lead.getByRole('article').filter({ hasText: 'Heel slips in the heel cup' });
+  await heel.getByRole('button', { name: /^Write down the outcome/ }).click();
+  await expect(heel.getByLabel('What the change did')).toHaveValue('better');
+  await expect(heel.getByLabel('What shows it, a line each')).toHaveValue(/Round 2: /);
+  await heel.getByRole('button', { name: 'Save' }).click();
+  await expect(heel.getByText(/^Outcome in Round 2: better/)).toBeVisible();
+
+  await lead.goto(`${project}/report?trade=upper`);
+  await lead.getByLabel('Round').selectOption({ label: 'Round 1' });
+  await lead.getByLabel('Language').selectOption({ label: 'English + 简体中文' });
+  const sheet = lead.getByRole('article');
+  await expect(sheet.getByRole('heading', { name: /Round 1: sheet for upper/ })).toBeVisible();
+  await expect(sheet.getByRole('heading', { name: /Round 1：帮面工种单/ })).toBeVisible();
+  if (programs.pdftotext)
+    for (const format of ['A4', 'Letter'] as const) {
+      const { text, sheets } = await printed(lead, format);
+      for (const words of ['sheet for upper', '帮面工种单', 'Outcome in Round 2', 'Wanted:'])
+        expect(text, format).toContain(words);
+      // The tabs and buttons of the screen stay on it.
+      expect(text).not.toContain('Send to the specialists');
+      expect(sheets).toBeLessThanOrEqual(4);
+    }
+  await lead.getByRole('button', { name: 'Send to the specialists' }).click();
+  await lead.getByText(/^Sent\. Specialists receive it/).waitFor();
+  await lead.goto(`${hub.url}/desk/group`);
+  await lead.getByRole('button', { name: 'Sync now' }).click();
+  await lead.getByRole('button', { name: 'Invite a specialist' }).click();
+  const code = await lead.locator('.code').textContent();
+  await lead.goto(`${hub.url}/unsent`);
+  await lead.getByText('Everything is with your group.').waitFor();
+
+  const context = await browser.newContext({
+    locale: 'zh-CN',
+    viewport: { width: 360, height: 760 },
+  });
+  const page = await context.newPage();
+  const troubles: string[] = [];
+  page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()));
+  const file = page.waitForResponse(
+    (answer) => answer.url().includes('/v1/attachment/') && answer.status() === 200,
+  );
+  await page.goto(`${hub.url}/join#${code}`);
+  await page.getByRole('button', { name: '加入' }).click();
+  await expect(page.getByRole('heading', { name: '帮面版型 · 帮面' })).toBeVisible();
+  const finding = page.getByRole('article').filter({ hasText: 'Heel slips in the heel cup' });
+  await expect(finding.getByText(/^部件：帮面版型。工种：帮面。/)).toBeVisible();
+  await expect(finding.getByText(/3\s*mm$/)).toBeVisible();
+  await page.getByRole('radio', { name: '发泡' }).check({ force: true });
+  await expect(finding).toHaveCount(0);
+  await page.getByRole('radio', { name: '全部' }).check({ force: true });
+
+  // Nothing else is theirs, whatever the address.
+  await page.goto(`${hub.url}/desk`);
+  await expect(page.getByRole('heading', { name: '报告' })).toBeVisible();
+  await (await file).finished();
+  await page.evaluate(() => navigator.serviceWorker.ready);
+
+  await hub.pause();
+  await page.getByRole('link', { name: /打开/ }).click();
+  await expect(page.getByRole('heading', { name: /Round 1：帮面工种单/ })).toBeVisible();
+  await expect(page.locator('.foot-map-picked').first()).toBeAttached();
+  // Its own styles hold inside the app's policy, which allows none inline.
+  expect(troubles.filter((text) => text.includes('Content Security Policy'))).toEqual([]);
+  await context.close();
+  await hub.resume();
+});
