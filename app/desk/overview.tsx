@@ -164,10 +164,10 @@ const Hands = ({ review, records }: TabProps) => {
         <p>{words.nobodyHolds}</p>
       ) : (
         <ul class="plain-list">
-          {out.slice(0, 2 * MOST_NAMES).map(({ id, code, holder, totalM, round, stopUse }) => (
+          {out.slice(0, 2 * MOST_NAMES).map(({ id, holder, totalM, round, stopUse }) => (
             <li key={id} class="row row-apart">
               <span>
-                <strong>{code}</strong> {names.tester(holder as RecordId)}{' '}
+                <strong>{names.pair(id)}</strong> {names.tester(holder as RecordId)}{' '}
                 <span class="soft small">{names.round(round)}</span>
                 {stopUse && <span class="outside"> {d().pairs.stopUse}</span>}
               </span>
