@@ -4,6 +4,7 @@ export interface BenchRow {
   readonly peerName: string;
   /** Makes the data, seeded; not measured. */
   setUp(): Promise<{
+    /** Either may answer with a promise. */
     ours(): unknown;
     peer(): unknown;
     /** Throws where the two answers differ: a faster wrong answer fails. */

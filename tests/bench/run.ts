@@ -11,9 +11,9 @@ import { trackRow } from './track.ts';
 
 const ROUNDS = 9;
 
-const timed = (work: () => unknown): { ms: number; value: unknown } => {
+const timed = async (work: () => unknown): Promise<{ ms: number; value: unknown }> => {
   const began = performance.now();
-  const value = work();
+  const value = await work();
   return { ms: performance.now() - began, value };
 };
 
@@ -28,12 +28,12 @@ const ms = (values: readonly number[]) =>
 
 const measure = async (row: BenchRow): Promise<string> => {
   const { ours, peer, check } = await row.setUp();
-  check(ours(), peer());
+  check(await ours(), await peer());
   const [our, their, ratios]: [number[], number[], number[]] = [[], [], []];
   for (let round = 0; round < ROUNDS; round++) {
     const first = round % 2 === 0;
-    const a = timed(first ? ours : peer);
-    const b = timed(first ? peer : ours);
+    const a = await timed(first ? ours : peer);
+    const b = await timed(first ? peer : ours);
     const [o, p] = first ? [a, b] : [b, a];
     our.push(o.ms);
     their.push(p.ms);

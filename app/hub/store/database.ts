@@ -5,6 +5,7 @@ import SQLite from 'better-sqlite3';
 import { Kysely, Migrator, PostgresDialect, sql, SqliteDialect } from 'kysely';
 import pg from 'pg';
 import { migrationsFor, type Dialect } from './migrations.ts';
+import { preparing } from './prepared.ts';
 import type { Tables } from './schema.ts';
 
 export type HubDatabase = Kysely<Tables>;
@@ -31,7 +32,7 @@ const openSqlite = (file: string): HubDatabase => {
   sqlite.pragma('synchronous = FULL');
   sqlite.pragma('foreign_keys = ON');
   sqlite.pragma('busy_timeout = 5000');
-  return new Kysely<Tables>({ dialect: new SqliteDialect({ database: sqlite }) });
+  return new Kysely<Tables>({ dialect: new SqliteDialect({ database: preparing(sqlite) }) });
 };
 
 /** Eight-byte whole numbers as numbers: none of the hub's passes 2^53. */

@@ -1,10 +1,10 @@
 /** How does a group's feed grow, and what of it does a member receive? */
-import type { Transaction } from 'kysely';
+import { sql, type Transaction } from 'kysely';
 import {
   FIRST_CHAIN,
   isKind,
   nextChain,
-  parseRevision,
+  parseRevisionJson,
   readBody,
   SCHEMA_VERSION,
   type Cursor,
@@ -23,9 +23,11 @@ import {
 } from '../policy.ts';
 import { dropAttachment } from './attachments.ts';
 import type { HubDatabase } from './database.ts';
+import { dialectOf } from './dialect.ts';
 import { NO_QUOTA, useQuota, type Quota } from './quota.ts';
 import { insertRevisions } from './insert-revisions.ts';
 import type { Tables } from './schema.ts';
+import { sha256 } from './sha256.ts';
 
 type Verdict = PushAnswer['verdicts'][number];
 
@@ -81,7 +83,12 @@ const heldOf = async (
     .selectFrom('revisions')
     .select(['id', 'stamp', 'hash', 'seq', 'author', 'kind', 'audience', 'erased'])
     .where('group_id', '=', group)
-    .where('id', 'in', ids)
+    // One value for all of them, so that a batch of any size is the same statement.
+    .where(
+      dialectOf(tx) === 'sqlite'
+        ? sql<boolean>`id in (select value from json_each(${JSON.stringify(ids)}))`
+        : sql<boolean>`id = any(${ids})`,
+    )
     .execute();
   for (const { erased, ...row } of rows) {
     held.known.set(keyOf(row as never), row.seq);
@@ -104,9 +111,15 @@ const takeFeed = async (tx: Transaction<Tables>, group: string): Promise<Cursor>
   return { seq: row.last_seq, chain: row.last_chain };
 };
 
+interface ReadRevision {
+  readonly revision: Revision;
+  /** Its canonical JSON: what is kept, and goes out again. */
+  readonly json: string;
+}
+
 /** A value as a revision, checked as far as this hub can: newer and unknown bodies are kept as they are. */
-const readRevision = (value: unknown): { revision: Revision } | { verdict: Verdict } => {
-  const parsed = parseRevision(value);
+const readRevision = (value: unknown): ReadRevision | { verdict: Verdict } => {
+  const parsed = parseRevisionJson(value, sha256);
   if (!parsed.ok) {
     const { problem } = parsed;
     return {
@@ -118,7 +131,7 @@ const readRevision = (value: unknown): { revision: Revision } | { verdict: Verdi
     const read = readBody(kind, body);
     if (!read.ok) return { verdict: refused('unreadable', `${kind}.${read.problems[0]?.field}`) };
   }
-  return { revision: parsed.revision };
+  return { revision: parsed.revision, json: parsed.json };
 };
 
 export type PushOutcome =
@@ -145,13 +158,13 @@ export const pushRevisions = async (
     const rows: RevisionRow[] = [];
     const verdicts = read.map((one): Verdict => {
       if ('verdict' in one) return one.verdict;
-      const { revision } = one;
+      const { revision, json } = one;
       const verdict = judge(held, caller, revision);
       if (verdict.verdict !== 'stored') return verdict;
       const before = held.heads.get(revision.id);
       const audience = audienceOfRevision(revision, before ?? null);
-      cursor = { seq: cursor.seq + 1, chain: nextChain(cursor.chain, revision.hash) };
-      rows.push(rowOf(group, cursor, revision, audience));
+      cursor = { seq: cursor.seq + 1, chain: nextChain(cursor.chain, revision.hash, sha256) };
+      rows.push(rowOf(group, cursor, revision, json, audience));
       held.known.set(keyOf(revision), cursor.seq);
       const now = { ...revision, audience, erased: revision.erased === true };
       held.heads.set(revision.id, headOf(before, now));
@@ -186,6 +199,7 @@ const rowOf = (
   group: string,
   { seq, chain }: Cursor,
   revision: Revision,
+  json: string,
   audience: string,
 ): RevisionRow => {
   const { id, kind, author, stamp, hash, body, erased } = revision;
@@ -202,7 +216,7 @@ const rowOf = (
     erased: erased ? 1 : 0,
     attachment: named ? String(body['sha256']) : null,
     about: named ? String(body['record']) : null,
-    json: JSON.stringify(revision),
+    json,
     chain,
   };
 };

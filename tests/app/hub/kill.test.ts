@@ -1,7 +1,7 @@
 /**
  * What is acknowledged is kept, whenever the power fails: a hub in a process of its own, under load from
  * several members, is killed by SIGKILL at random moments, and PostgreSQL now and then with it.
- * `PAIRLOG_KILLS=500` kills as often per database.
+ * `PAIRLOG_KILLS=500` kills as often per database, `PAIRLOG_MINUTES` stops each after so long.
  */
 import { randomBytes } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -14,7 +14,8 @@ import { startHubProcess } from './hub-process.ts';
 import { joinAs, type Member } from './member-for-tests.ts';
 import { postgresPrograms, startPostgres, type TestPostgres } from './postgres.ts';
 
-const KILLS = Number(process.env['PAIRLOG_KILLS'] ?? 6);
+const KILLS = Number(process.env['PAIRLOG_KILLS'] ?? 5);
+const MINUTES = Number(process.env['PAIRLOG_MINUTES'] ?? 60);
 const SEED = Number(process.env['PAIRLOG_SEED'] ?? 1);
 const pause = (ms: number) => new Promise((soon) => setTimeout(soon, ms));
 const programs = postgresPrograms();
@@ -26,7 +27,12 @@ beforeAll(async () => {
 afterAll(() => postgres?.stop());
 
 /** What one member does at random until the end: adds, changes, attaches, takes back, repeats. */
-const load = async (member: Member, random: () => number, goesOn: () => boolean) => {
+const load = async (
+  member: Member,
+  random: () => number,
+  goesOn: () => boolean,
+  answered: () => void,
+) => {
   const records: RecordId[] = [];
   let unanswered: Revision[] = [];
   let half: { bytes: Uint8Array; about: RecordId } | null = null;
@@ -40,7 +46,7 @@ const load = async (member: Member, random: () => number, goesOn: () => boolean)
         member.revision(random() < 0.3 ? any() : undefined),
       );
       // What got no answer is sent again, as a phone does: the hub may have it already.
-      const batch = [...unanswered, ...fresh].slice(-500);
+      const batch = [...unanswered, ...fresh].slice(-60);
       outcome = await member.push(batch);
       unanswered = outcome === 'no-answer' ? batch : [];
       for (const { id } of fresh) records.push(id);
@@ -52,8 +58,10 @@ const load = async (member: Member, random: () => number, goesOn: () => boolean)
       outcome = await member.push([member.revision(any() as RecordId, { erased: true })]);
     }
     if (outcome === 'no-answer') tally.unanswered++;
-    else if (Array.isArray(outcome) || outcome === 200) tally.answered++;
-    else tally.errors++;
+    else if (Array.isArray(outcome) || outcome === 200) {
+      tally.answered++;
+      answered();
+    } else tally.errors++;
     await pause(outcome === 'no-answer' ? 40 : 2);
   }
   // In peace at last, what was begun is ended.
@@ -126,11 +134,24 @@ describe.each([
         await lead.invite('tester'),
       ];
       let goesOn = true;
-      const loads = members.map((member, at) => load(member, seeded(SEED * 10 + at), () => goesOn));
-      for (let kill = 0; kill < KILLS; kill++) {
-        await pause(30 + random() * 300);
+      let answers = 0;
+      const loads = members.map((member, at) =>
+        load(
+          member,
+          seeded(SEED * 10 + at),
+          () => goesOn,
+          () => answers++,
+        ),
+      );
+      let kills = 0;
+      const until = performance.now() + MINUTES * 60_000;
+      for (; kills < KILLS && performance.now() < until; kills++) {
+        // After some answers, in the middle of whatever comes next.
+        const enough = answers + 2 + Math.floor(random() * 8);
+        for (let waited = 0; answers < enough && waited < 5000; waited += 10) await pause(10);
+        await pause(random() * 40);
         // The hub dies, or its PostgreSQL under it, or both.
-        const who = onPostgres ? kill % 3 : 0;
+        const who = onPostgres ? kills % 3 : 0;
         if (who !== 1) await hub.kill();
         if (who !== 0) await postgres?.crash();
         if (who !== 1) await hub.start();
@@ -152,9 +173,9 @@ describe.each([
       expect(
         tallies.reduce((sum, { unanswered, errors }) => sum + unanswered + errors, 0),
       ).toBeGreaterThan(0);
-      if (KILLS > 6)
+      if (KILLS > 5)
         console.log(
-          `${KILLS} kills: ${acknowledged} revisions and ${whole} attachments acknowledged, ` +
+          `${kills} kills: ${acknowledged} revisions and ${whole} attachments acknowledged, ` +
             `${report.revisions} revisions kept; requests ${JSON.stringify(tallies)}`,
         );
       await database.db.destroy();
