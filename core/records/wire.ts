@@ -99,7 +99,13 @@ const newDevice = {
   /** 32 random bytes in base64url, made by the device; the hub keeps only their hash. */
   token: tokenSchema,
   device: deviceSchema,
-  deviceName: z.optional(z.string().check(z.maxLength(80))),
+  /** Without U+0000, which not every database takes. */
+  deviceName: z.optional(
+    z.string().check(
+      z.maxLength(80),
+      z.refine((name) => !name.includes('\0')),
+    ),
+  ),
 };
 
 export const joinRequest = z.looseObject({

@@ -6,7 +6,9 @@ import {
   nextChain,
   parseRevisionJson,
   readBody,
+  RECORD_ID_PATTERN,
   SCHEMA_VERSION,
+  SHA256_PATTERN,
   type Cursor,
   type PushAnswer,
   type Refusal,
@@ -195,6 +197,10 @@ const judge = (held: Group, caller: Caller, revision: Revision): Verdict => {
 
 type RevisionRow = Tables['revisions'];
 
+/** What a body of a newer version names, where it still names it as this one does: the column is an index. */
+const textOf = (value: unknown, pattern: RegExp): string | null =>
+  typeof value === 'string' && pattern.test(value) ? value : null;
+
 const rowOf = (
   group: string,
   { seq, chain }: Cursor,
@@ -214,8 +220,8 @@ const rowOf = (
     stamp,
     hash,
     erased: erased ? 1 : 0,
-    attachment: named ? String(body['sha256']) : null,
-    about: named ? String(body['record']) : null,
+    attachment: named ? textOf(body['sha256'], SHA256_PATTERN) : null,
+    about: named ? textOf(body['record'], RECORD_ID_PATTERN) : null,
     json,
     chain,
   };
