@@ -71,6 +71,8 @@ export const createHub = (deps: HubDeps): Hono<Env> => {
   );
   app.onError((error, c) => {
     const { code } = error as { code?: unknown };
+    // The device hung up while it sent: nobody reads the answer, and it is no fault of the hub.
+    if (code === 'ECONNRESET') return fail(c, 'bad-request');
     deps.log?.({
       level: 'error',
       event: 'error',

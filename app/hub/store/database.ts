@@ -53,6 +53,8 @@ const openPostgres = (url: string): HubDatabase => {
   });
   // A connection that breaks while idle is replaced; the request that needs the next one hears of it.
   pool.on('error', () => undefined);
+  // Nor does one that breaks in the middle of a transaction end the hub: its next statement fails.
+  pool.on('connect', (client) => client.on('error', () => undefined));
   return new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
 };
 

@@ -36,8 +36,8 @@ export interface HubProcess {
   readonly url: string;
   readonly leadCode: string;
   readonly place: DatabasePlace;
-  /** Its process, while it runs. */
   readonly pid: number | undefined;
+  readonly runs: boolean;
   start(): Promise<void>;
   /** By SIGKILL: nothing of the process gets to tidy up. */
   kill(): Promise<void>;
@@ -116,6 +116,9 @@ export const startHubProcess = async (options: HubProcessOptions = {}): Promise<
     }),
     get pid() {
       return child?.pid;
+    },
+    get runs() {
+      return child !== null && child.exitCode === null && child.signalCode === null;
     },
     async start() {
       await start();

@@ -155,6 +155,7 @@ describe.each([
         if (who !== 1) await hub.kill();
         if (who !== 0) await postgres?.crash();
         if (who !== 1) await hub.start();
+        expect(hub.runs, 'the hub outlives its database').toBe(true);
       }
       await pause(200);
       goesOn = false;
