@@ -85,3 +85,9 @@ export const isAlive = async (db: HubDatabase): Promise<boolean> => {
   await sql`select 1`.execute(db);
   return true;
 };
+
+/** Whether an error says that the disk is full: SQLite, the file system, PostgreSQL. */
+export const isFull = (error: unknown): boolean =>
+  ['SQLITE_FULL', 'SQLITE_IOERR_WRITE', 'ENOSPC', '53100'].includes(
+    String((error as { code?: unknown } | null)?.code),
+  );

@@ -21,6 +21,8 @@ export const preparing = (sqlite: SQLite.Database): SqliteDatabase => {
       all: (values) => statement.all(values),
       iterate: (values) => statement.iterate(values),
       run(values: Values) {
+        // A full disk ends a transaction by itself; undoing it once more would hide why.
+        if (text === 'rollback' && !sqlite.inTransaction) return { changes: 0, lastInsertRowid: 0 };
         if (!isMany(values)) return statement.run(values);
         let changes = 0;
         for (const row of values) changes += statement.run(row).changes;

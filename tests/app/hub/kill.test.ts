@@ -10,7 +10,7 @@ import { checkHub } from '../../../app/hub/store/check.ts';
 import { openDatabase, type HubDatabase } from '../../../app/hub/store/database.ts';
 import type { RecordId, Revision } from '../../../core/records/index.ts';
 import { seeded } from '../../seeded.ts';
-import { startHubProcess } from './hub-process.ts';
+import { startHubProcess, type HubProcess } from './hub-process.ts';
 import { joinAs, type Member } from './member-for-tests.ts';
 import { postgresPrograms, startPostgres, type TestPostgres } from './postgres.ts';
 
@@ -24,7 +24,11 @@ let postgres: TestPostgres | null = null;
 beforeAll(async () => {
   if (programs !== null) postgres = await startPostgres(programs);
 }, 60_000);
-afterAll(() => postgres?.stop());
+const hubs: HubProcess[] = [];
+afterAll(async () => {
+  for (const hub of hubs) await hub.remove();
+  await postgres?.stop();
+});
 
 /** What one member does at random until the end: adds, changes, attaches, takes back, repeats. */
 const load = async (
@@ -126,6 +130,7 @@ describe.each([
       const hub = await startHubProcess(
         onPostgres ? { databaseUrl: await (postgres as TestPostgres).newDatabase() } : {},
       );
+      hubs.push(hub);
       const lead = await joinAs(hub.url, hub.leadCode);
       const members = [
         lead,
@@ -180,7 +185,6 @@ describe.each([
             `${report.revisions} revisions kept; requests ${JSON.stringify(tallies)}`,
         );
       await database.db.destroy();
-      await hub.remove();
     },
     60_000 + KILLS * 15_000,
   );

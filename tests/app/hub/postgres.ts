@@ -10,8 +10,8 @@ import pg from 'pg';
 import { setUpSystem } from '../../set-up.mjs';
 
 export interface TestPostgres {
-  /** Address of a new, empty database. */
-  newDatabase(): Promise<string>;
+  /** Address of a new, empty database; its tables in `folder` where one is named. */
+  newDatabase(folder?: string): Promise<string>;
   /** Kills it with all that it is doing, and starts it again: it recovers from its own log. */
   crash(): Promise<void>;
   stop(): Promise<void>;
@@ -95,9 +95,14 @@ export const startPostgres = async (
   await answers();
   let count = 0;
   return {
-    async newDatabase() {
+    async newDatabase(folderOfTables) {
       const name = `test${++count}`;
-      await run(`create database ${name}`);
+      if (folderOfTables !== undefined) {
+        if (isRoot) chownSync(folderOfTables, idOf('-u', 'postgres'), idOf('-g', 'postgres'));
+        await run(`create tablespace of_${name} location '${folderOfTables}'`);
+      }
+      const where = folderOfTables === undefined ? '' : ` tablespace of_${name}`;
+      await run(`create database ${name}${where}`);
       // For the check of indexes; the extension comes with the server.
       await run('create extension amcheck', name);
       return urlOf(name);
