@@ -37,7 +37,7 @@ let count = 0;
 
 /** One request; null where no answer came. */
 const asked = (url: string, path: string, init: RequestInit): Promise<Response | null> =>
-  fetch(`${url}/v1/${path}`, { ...init, signal: AbortSignal.timeout(20_000) }).catch(() => null);
+  fetch(`${url}/v1/${path}`, { ...init, signal: AbortSignal.timeout(60_000) }).catch(() => null);
 
 /** Joins as a new device. */
 export const joinAs = async (url: string, code: string): Promise<Member> => {
