@@ -2,6 +2,8 @@
 export interface BenchRow {
   readonly name: string;
   readonly peerName: string;
+  /** How often it is measured; absent: as often as the others. */
+  readonly rounds?: number;
   /** Makes the data, seeded; not measured. */
   setUp(): Promise<{
     /** Either may answer with a promise. */

@@ -4,9 +4,11 @@
  */
 import type { BenchRow } from './row.ts';
 import { complaintsRow } from './complaints.ts';
+import { ingestRow } from './ingest.ts';
 import { mergeRow } from './merge.ts';
 import { timeMixed } from './mixed.ts';
 import { mileageRow } from './mileage.ts';
+import { syncRow } from './sync.ts';
 import { trackRow } from './track.ts';
 
 const ROUNDS = 9;
@@ -30,7 +32,7 @@ const measure = async (row: BenchRow): Promise<string> => {
   const { ours, peer, check } = await row.setUp();
   check(await ours(), await peer());
   const [our, their, ratios]: [number[], number[], number[]] = [[], [], []];
-  for (let round = 0; round < ROUNDS; round++) {
+  for (let round = 0; round < (row.rounds ?? ROUNDS); round++) {
     const first = round % 2 === 0;
     const a = await timed(first ? ours : peer);
     const b = await timed(first ? peer : ours);
@@ -45,7 +47,8 @@ const measure = async (row: BenchRow): Promise<string> => {
 };
 
 console.log('| what | Pairlog | peer | times as fast |\n| --- | --- | --- | --- |');
-for (const row of [complaintsRow, mergeRow, mileageRow, trackRow]) console.log(await measure(row));
+for (const row of [complaintsRow, mergeRow, mileageRow, trackRow, ingestRow, syncRow])
+  console.log(await measure(row));
 const mixed = timeMixed(ROUNDS);
 console.log(
   mixed
