@@ -153,7 +153,11 @@ export const pushRevisions = async (
   quota: Quota = NO_QUOTA,
 ): Promise<PushOutcome> => {
   const read = values.map(readRevision);
-  const ids = new Set(read.flatMap((one) => ('revision' in one ? [one.revision.id] : [])));
+  const ids = new Set(
+    read.flatMap((one) =>
+      'revision' in one ? [one.revision.id, aboutOf(one.revision)].filter((id) => id !== null) : [],
+    ),
+  );
   return db.transaction().execute(async (tx) => {
     let cursor = await takeFeed(tx, group);
     const held = await heldOf(tx, group, [...ids]);
@@ -192,6 +196,9 @@ const judge = (held: Group, caller: Caller, revision: Revision): Verdict => {
   const head = held.heads.get(revision.id) ?? null;
   if (!mayWrite(caller, revision, head)) return refused('not-allowed');
   if (head?.erased && !revision.erased) return refused('erased');
+  // Nor a photo of a record that was taken back, whichever device still had it to send.
+  const about = aboutOf(revision);
+  if (about !== null && held.heads.get(about)?.erased) return refused('erased');
   return { verdict: 'stored' };
 };
 
@@ -200,6 +207,10 @@ type RevisionRow = Tables['revisions'];
 /** What a body of a newer version names, where it still names it as this one does: the column is an index. */
 const textOf = (value: unknown, pattern: RegExp): string | null =>
   typeof value === 'string' && pattern.test(value) ? value : null;
+
+/** The record that an attachment belongs to; null for other kinds. */
+const aboutOf = ({ kind, body }: Revision): string | null =>
+  kind === 'attachment' && body !== null ? textOf(body['record'], RECORD_ID_PATTERN) : null;
 
 const rowOf = (
   group: string,
@@ -221,7 +232,7 @@ const rowOf = (
     hash,
     erased: erased ? 1 : 0,
     attachment: named ? textOf(body['sha256'], SHA256_PATTERN) : null,
-    about: named ? textOf(body['record'], RECORD_ID_PATTERN) : null,
+    about: aboutOf(revision),
     json,
     chain,
   };

@@ -171,6 +171,11 @@ describe.each([
       expect(report.problems).toEqual([]);
       const acknowledged = members.reduce((sum, { acknowledged: all }) => sum + all.size, 0);
       const whole = members.reduce((sum, { whole: all }) => sum + all.size, 0);
+      if (KILLS > 5)
+        console.log(
+          `${kills} kills: ${acknowledged} revisions and ${whole} attachments acknowledged, ` +
+            `${report.revisions} revisions kept; requests ${JSON.stringify(tallies)}`,
+        );
       expect(await compare(database.db, members)).toEqual([]);
       // The comparison compared something, and the kills hit something.
       expect(report.revisions).toBeGreaterThanOrEqual(acknowledged);
@@ -179,11 +184,6 @@ describe.each([
       expect(
         tallies.reduce((sum, { unanswered, errors }) => sum + unanswered + errors, 0),
       ).toBeGreaterThan(0);
-      if (KILLS > 5)
-        console.log(
-          `${kills} kills: ${acknowledged} revisions and ${whole} attachments acknowledged, ` +
-            `${report.revisions} revisions kept; requests ${JSON.stringify(tallies)}`,
-        );
       await database.db.destroy();
     },
     60_000 + KILLS * 15_000,
