@@ -9,7 +9,7 @@ import SQLite from 'better-sqlite3';
 import { createHub } from '../../app/hub/app.ts';
 import { addInvite, makeGroup } from '../../app/hub/store/members.ts';
 import { openDatabase } from '../../app/hub/store/database.ts';
-import { newRecordId, type Revision } from '../../core/records/index.ts';
+import { newRecordId } from '../../core/records/index.ts';
 import { largeGroup } from './large-group.ts';
 import type { BenchRow } from './row.ts';
 
