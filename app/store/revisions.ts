@@ -68,7 +68,10 @@ export const putRevisions = async (
     after.set(revision.id, next);
   }
   await Promise.all(
-    [...after].map(([id, history]) => history && putHistory(tx, before.get(id), history)),
+    ids.map(async (id) => {
+      const history = after.get(id);
+      if (history) await putHistory(tx, before.get(id), history);
+    }),
   );
   return fresh;
 };

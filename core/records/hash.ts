@@ -20,17 +20,9 @@ const UNUSUAL: unique symbol = Symbol('unusual');
  * none, keys that it orders itself, objects that write themselves.
  */
 const inOrder = (value: unknown): unknown => {
-  switch (typeof value) {
-    case 'string':
-    case 'boolean':
-      return value;
-    case 'number':
-      return Number.isFinite(value) ? value : UNUSUAL;
-    case 'object':
-      break;
-    default:
-      return UNUSUAL;
-  }
+  if (typeof value === 'string' || typeof value === 'boolean') return value;
+  if (typeof value === 'number') return Number.isFinite(value) ? value : UNUSUAL;
+  if (typeof value !== 'object') return UNUSUAL;
   if (value === null) return value;
   if (Array.isArray(value)) {
     let copy: unknown[] | null = null;

@@ -76,7 +76,7 @@ const devicesAtOnce = async (name: string, databaseUrl?: string) => {
     members.map(async (member) => {
       const pull = async () => {
         const answer = await member.ask('pull?scope=mine&limit=1000');
-        return answer?.json();
+        await answer?.arrayBuffer();
       };
       await timed('pull', pull);
       const batch = Array.from({ length: runs }, () => member.revision());

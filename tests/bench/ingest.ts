@@ -36,9 +36,14 @@ const open = async (file: string) => {
     const answer = await app.request(path, {
       method: 'POST',
       body,
-      headers: { authorization: `Bearer ${TOKEN}`, 'content-type': 'application/json' },
+      headers: {
+        authorization: `Bearer ${TOKEN}`,
+        'content-type': 'application/json',
+        // As every request over a socket says.
+        'content-length': String(Buffer.byteLength(body)),
+      },
     });
-    return answer.json();
+    return answer.text();
   };
   return { db, ask };
 };

@@ -66,8 +66,9 @@ const oddValue = (random: Random): unknown =>
 const mutated = (random: Random, value: unknown): unknown => {
   if (typeof value !== 'object' || value === null || random() < 0.15) return oddValue(random);
   if (Array.isArray(value)) {
-    const at = Math.floor(random() * (value.length + 1));
-    return [...value.slice(0, at), mutated(random, value[at]), ...value.slice(at + 1)];
+    const list: readonly unknown[] = value;
+    const at = Math.floor(random() * (list.length + 1));
+    return [...list.slice(0, at), mutated(random, list[at]), ...list.slice(at + 1)];
   }
   const keys = Object.keys(value);
   const key = random() < 0.15 ? word(random, 4) : pick(random, keys);

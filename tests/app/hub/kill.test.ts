@@ -59,7 +59,7 @@ const load = async (
       outcome = await member.attach(half.bytes, half.about, 15_000);
       if (outcome === 200) half = null;
     } else {
-      outcome = await member.push([member.revision(any() as RecordId, { erased: true })]);
+      outcome = await member.push([member.revision(any(), { erased: true })]);
     }
     if (outcome === 'no-answer') tally.unanswered++;
     else if (Array.isArray(outcome) || outcome === 200) {
