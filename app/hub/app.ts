@@ -16,17 +16,11 @@ import { feed } from './endpoints/feed.ts';
 import { joining } from './endpoints/joining.ts';
 import { members } from './endpoints/members.ts';
 import { rateLimit } from './rate-limit.ts';
-import { isAlive } from './store/database.ts';
+import { isAlive, isFull } from './store/database.ts';
 import { deviceOfToken } from './store/members.ts';
 
 /** A device that asks more often has lost its way; a hundred photos are some two thousand requests. */
 const REQUESTS_PER_DEVICE = { most: 6000, windowMs: 10 * 60_000 };
-
-/** Whether an error says that the disk is full: SQLite, the file system, PostgreSQL. */
-const isFull = (error: unknown): boolean =>
-  ['SQLITE_FULL', 'SQLITE_IOERR_WRITE', 'ENOSPC', '53100'].includes(
-    String((error as { code?: unknown } | null)?.code),
-  );
 
 export const createHub = (deps: HubDeps): Hono<Env> => {
   const { db, now, metrics } = deps;
@@ -72,6 +66,8 @@ export const createHub = (deps: HubDeps): Hono<Env> => {
   );
   app.onError((error, c) => {
     const { code } = error as { code?: unknown };
+    // The device hung up while it sent: nobody reads the answer, and it is no fault of the hub.
+    if (code === 'ECONNRESET') return fail(c, 'bad-request');
     deps.log?.({
       level: 'error',
       event: 'error',

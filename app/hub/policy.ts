@@ -3,6 +3,7 @@ import {
   audienceOf,
   isKind,
   kindsOfTesters,
+  RECORD_ID_PATTERN,
   type RecordId,
   type Revision,
   type Role,
@@ -65,7 +66,7 @@ export const audienceOfRevision = (revision: Revision, held: HeldRecord | null):
     case 'named-tester':
       return kind === 'tester'
         ? id
-        : typeof body['tester'] === 'string'
+        : typeof body['tester'] === 'string' && RECORD_ID_PATTERN.test(body['tester'])
           ? body['tester']
           : LEADS_ONLY;
   }

@@ -2,6 +2,7 @@
 import * as z from 'zod/mini';
 import {
   auditAnswer,
+  chunkAnswer,
   devicesAnswer,
   errorAnswer,
   helloAnswer,
@@ -143,9 +144,13 @@ export const createHubClient = (
     async sendAttachment(sha256, bytes, mediaType) {
       const path = `attachment/${sha256}`;
       const held = await request(path, { method: 'HEAD' });
-      if (!held.ok || held.value.status === 200) return held;
-      let offset = Number(held.value.headers.get('upload-offset') ?? 0);
-      while (offset < bytes.byteLength) {
+      if (!held.ok) return held;
+      // The page of a hotel's network answers 200 to anything: only the hub says how much it has.
+      const has = held.value.headers.get('upload-offset');
+      if (has === null) return { ok: false, why: 'not-a-hub' };
+      if (held.value.status === 200) return done(null);
+      let offset = Number(has);
+      for (;;) {
         const sent = await request(path, {
           method: 'PATCH',
           body: bytes.slice(offset, offset + CHUNK_BYTES),
@@ -157,9 +162,11 @@ export const createHubClient = (
           },
         });
         if (!sent.ok) return sent;
-        offset = Math.min(offset + CHUNK_BYTES, bytes.byteLength);
+        const said = z.safeParse(chunkAnswer, await sent.value.json().catch(() => null));
+        if (!said.success) return { ok: false, why: 'not-a-hub' };
+        if ('complete' in said.data) return done(null);
+        offset = said.data.received;
       }
-      return done(null);
     },
     async attachment(sha256) {
       const answer = await request(`attachment/${sha256}`);

@@ -10,8 +10,67 @@ export const sha256OfBytes = (bytes: Uint8Array): Sha256 => bytesToHex(sha256(by
 /** SHA-256 of a text in UTF-8, in hex. */
 export const sha256OfText = (text: string): Sha256 => sha256OfBytes(utf8ToBytes(text));
 
+/** A value that only the general way below writes rightly. */
+const UNUSUAL: unique symbol = Symbol('unusual');
+
+/**
+ * The value with the keys of its objects in order, so that `JSON.stringify` writes it as RFC 8785 asks: that
+ * standard takes over how JavaScript writes numbers and texts, and differs in the order of keys alone. What is
+ * in order already is not copied. {@link UNUSUAL} for what JavaScript would write otherwise: numbers that are
+ * none, keys that it orders itself, objects that write themselves.
+ */
+const inOrder = (value: unknown): unknown => {
+  if (typeof value === 'string' || typeof value === 'boolean') return value;
+  if (typeof value === 'number') return Number.isFinite(value) ? value : UNUSUAL;
+  if (typeof value !== 'object') return UNUSUAL;
+  if (value === null) return value;
+  if (Array.isArray(value)) {
+    let copy: unknown[] | null = null;
+    for (let at = 0; at < value.length; at++) {
+      const one: unknown = value[at];
+      const next = inOrder(one);
+      if (next === UNUSUAL) return UNUSUAL;
+      if (next !== one) (copy ??= value.slice() as unknown[])[at] = next;
+    }
+    return copy ?? value;
+  }
+  const object = value as Record<string, unknown>;
+  if (typeof object['toJSON'] === 'function') return UNUSUAL;
+  const keys = Object.keys(object);
+  let same = true;
+  for (let at = 0; at < keys.length; at++) {
+    const key = keys[at] as string;
+    const first = key.charCodeAt(0);
+    // Keys of digits come first in any object; `__proto__` would not become a key.
+    if ((first >= 48 && first <= 57) || key === '__proto__') return UNUSUAL;
+    if (at > 0 && (keys[at - 1] as string) > key) same = false;
+  }
+  if (!same) keys.sort();
+  let copy: Record<string, unknown> | null = same ? null : {};
+  for (let at = 0; at < keys.length; at++) {
+    const key = keys[at] as string;
+    const one = object[key];
+    const next = inOrder(one);
+    if (next === UNUSUAL) return UNUSUAL;
+    if (!copy && next !== one) {
+      copy = {};
+      for (const before of keys.slice(0, at)) copy[before] = object[before];
+    }
+    if (copy) copy[key] = next;
+  }
+  return copy ?? value;
+};
+
+/** How `JSON.stringify` writes half of a surrogate pair, which is no text. */
+const HALF_A_PAIR = /\\ud[89a-f]/;
+
 /** The canonical JSON of a value by RFC 8785. Throws on NaN, infinities and lone surrogates. */
 export const canonicalJson = (value: unknown): string => {
+  const ordered = inOrder(value);
+  if (ordered !== UNUSUAL) {
+    const text = JSON.stringify(ordered);
+    if (!HALF_A_PAIR.test(text)) return text;
+  }
   const text = canonicalize(value);
   if (text === undefined) throw new TypeError('canonicalJson: undefined is not a JSON value');
   return text;

@@ -96,12 +96,24 @@ export const pushAnswer = z.looseObject({
   hubNow: epochMs,
 });
 
+/** After a chunk of an attachment: that it is whole now, or how many bytes of it are there. */
+export const chunkAnswer = z.union([
+  z.looseObject({ complete: z.literal(true) }),
+  z.looseObject({ received: z.int() }),
+]);
+
 /** A device that is new to the hub. */
 const newDevice = {
   /** 32 random bytes in base64url, made by the device; the hub keeps only their hash. */
   token: tokenSchema,
   device: deviceSchema,
-  deviceName: z.optional(z.string().check(z.maxLength(80))),
+  /** Without U+0000, which not every database takes. */
+  deviceName: z.optional(
+    z.string().check(
+      z.maxLength(80),
+      z.refine((name) => !name.includes('\0')),
+    ),
+  ),
 };
 
 export const joinRequest = z.looseObject({

@@ -4,16 +4,18 @@
  */
 import type { BenchRow } from './row.ts';
 import { complaintsRow } from './complaints.ts';
+import { ingestRow } from './ingest.ts';
 import { mergeRow } from './merge.ts';
 import { timeMixed } from './mixed.ts';
 import { mileageRow } from './mileage.ts';
+import { syncRow } from './sync.ts';
 import { trackRow } from './track.ts';
 
 const ROUNDS = 9;
 
-const timed = (work: () => unknown): { ms: number; value: unknown } => {
+const timed = async (work: () => unknown): Promise<{ ms: number; value: unknown }> => {
   const began = performance.now();
-  const value = work();
+  const value = await work();
   return { ms: performance.now() - began, value };
 };
 
@@ -28,12 +30,12 @@ const ms = (values: readonly number[]) =>
 
 const measure = async (row: BenchRow): Promise<string> => {
   const { ours, peer, check } = await row.setUp();
-  check(ours(), peer());
+  check(await ours(), await peer());
   const [our, their, ratios]: [number[], number[], number[]] = [[], [], []];
-  for (let round = 0; round < ROUNDS; round++) {
+  for (let round = 0; round < (row.rounds ?? ROUNDS); round++) {
     const first = round % 2 === 0;
-    const a = timed(first ? ours : peer);
-    const b = timed(first ? peer : ours);
+    const a = await timed(first ? ours : peer);
+    const b = await timed(first ? peer : ours);
     const [o, p] = first ? [a, b] : [b, a];
     our.push(o.ms);
     their.push(p.ms);
@@ -45,7 +47,8 @@ const measure = async (row: BenchRow): Promise<string> => {
 };
 
 console.log('| what | Pairlog | peer | times as fast |\n| --- | --- | --- | --- |');
-for (const row of [complaintsRow, mergeRow, mileageRow, trackRow]) console.log(await measure(row));
+for (const row of [complaintsRow, mergeRow, mileageRow, trackRow, ingestRow, syncRow])
+  console.log(await measure(row));
 const mixed = timeMixed(ROUNDS);
 console.log(
   mixed

@@ -5,6 +5,7 @@ import SQLite from 'better-sqlite3';
 import { Kysely, Migrator, PostgresDialect, sql, SqliteDialect } from 'kysely';
 import pg from 'pg';
 import { migrationsFor, type Dialect } from './migrations.ts';
+import { preparing } from './prepared.ts';
 import type { Tables } from './schema.ts';
 
 export type HubDatabase = Kysely<Tables>;
@@ -33,7 +34,7 @@ const openSqlite = (file: string): HubDatabase => {
   // What was taken back leaves the file too, not only its tables.
   sqlite.pragma('secure_delete = ON');
   sqlite.pragma('busy_timeout = 5000');
-  return new Kysely<Tables>({ dialect: new SqliteDialect({ database: sqlite }) });
+  return new Kysely<Tables>({ dialect: new SqliteDialect({ database: preparing(sqlite) }) });
 };
 
 /** Eight-byte whole numbers as numbers: none of the hub's passes 2^53. */
@@ -55,6 +56,8 @@ const openPostgres = (url: string): HubDatabase => {
   });
   // A connection that breaks while idle is replaced; the request that needs the next one hears of it.
   pool.on('error', () => undefined);
+  // Nor does one that breaks in the middle of a transaction end the hub: its next statement fails.
+  pool.on('connect', (client) => client.on('error', () => undefined));
   return new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
 };
 
@@ -85,3 +88,9 @@ export const isAlive = async (db: HubDatabase): Promise<boolean> => {
   await sql`select 1`.execute(db);
   return true;
 };
+
+/** Whether an error says that the disk is full: SQLite, the file system, PostgreSQL. */
+export const isFull = (error: unknown): boolean =>
+  ['SQLITE_FULL', 'SQLITE_IOERR_WRITE', 'ENOSPC', '53100'].includes(
+    String((error as { code?: unknown } | null)?.code),
+  );

@@ -1,12 +1,14 @@
 /** How does a group's feed grow, and what of it does a member receive? */
-import type { Transaction } from 'kysely';
+import { sql, type Transaction } from 'kysely';
 import {
   FIRST_CHAIN,
   isKind,
   nextChain,
-  parseRevision,
+  parseRevisionJson,
   readBody,
+  RECORD_ID_PATTERN,
   SCHEMA_VERSION,
+  SHA256_PATTERN,
   type Cursor,
   type PushAnswer,
   type Refusal,
@@ -23,9 +25,11 @@ import {
 } from '../policy.ts';
 import { dropAttachment } from './attachments.ts';
 import type { HubDatabase } from './database.ts';
+import { dialectOf } from './dialect.ts';
 import { NO_QUOTA, useQuota, type Quota } from './quota.ts';
 import { insertRevisions } from './insert-revisions.ts';
 import type { Tables } from './schema.ts';
+import { sha256 } from './sha256.ts';
 
 type Verdict = PushAnswer['verdicts'][number];
 
@@ -81,7 +85,12 @@ const heldOf = async (
     .selectFrom('revisions')
     .select(['id', 'stamp', 'hash', 'seq', 'author', 'kind', 'audience', 'erased'])
     .where('group_id', '=', group)
-    .where('id', 'in', ids)
+    // One value for all of them, so that a batch of any size is the same statement.
+    .where(
+      dialectOf(tx) === 'sqlite'
+        ? sql<boolean>`id in (select value from json_each(${JSON.stringify(ids)}))`
+        : sql<boolean>`id = any(${ids})`,
+    )
     .execute();
   for (const { erased, ...row } of rows) {
     held.known.set(keyOf(row as never), row.seq);
@@ -104,9 +113,15 @@ const takeFeed = async (tx: Transaction<Tables>, group: string): Promise<Cursor>
   return { seq: row.last_seq, chain: row.last_chain };
 };
 
+interface ReadRevision {
+  readonly revision: Revision;
+  /** Its canonical JSON: what is kept, and goes out again. */
+  readonly json: string;
+}
+
 /** A value as a revision, checked as far as this hub can: newer and unknown bodies are kept as they are. */
-const readRevision = (value: unknown): { revision: Revision } | { verdict: Verdict } => {
-  const parsed = parseRevision(value);
+const readRevision = (value: unknown): ReadRevision | { verdict: Verdict } => {
+  const parsed = parseRevisionJson(value, sha256);
   if (!parsed.ok) {
     const { problem } = parsed;
     return {
@@ -118,7 +133,7 @@ const readRevision = (value: unknown): { revision: Revision } | { verdict: Verdi
     const read = readBody(kind, body);
     if (!read.ok) return { verdict: refused('unreadable', `${kind}.${read.problems[0]?.field}`) };
   }
-  return { revision: parsed.revision };
+  return { revision: parsed.revision, json: parsed.json };
 };
 
 export type PushOutcome =
@@ -138,20 +153,24 @@ export const pushRevisions = async (
   quota: Quota = NO_QUOTA,
 ): Promise<PushOutcome> => {
   const read = values.map(readRevision);
-  const ids = new Set(read.flatMap((one) => ('revision' in one ? [one.revision.id] : [])));
+  const ids = new Set(
+    read.flatMap((one) =>
+      'revision' in one ? [one.revision.id, aboutOf(one.revision)].filter((id) => id !== null) : [],
+    ),
+  );
   return db.transaction().execute(async (tx) => {
     let cursor = await takeFeed(tx, group);
     const held = await heldOf(tx, group, [...ids]);
     const rows: RevisionRow[] = [];
     const verdicts = read.map((one): Verdict => {
       if ('verdict' in one) return one.verdict;
-      const { revision } = one;
+      const { revision, json } = one;
       const verdict = judge(held, caller, revision);
       if (verdict.verdict !== 'stored') return verdict;
       const before = held.heads.get(revision.id);
       const audience = audienceOfRevision(revision, before ?? null);
-      cursor = { seq: cursor.seq + 1, chain: nextChain(cursor.chain, revision.hash) };
-      rows.push(rowOf(group, cursor, revision, audience));
+      cursor = { seq: cursor.seq + 1, chain: nextChain(cursor.chain, revision.hash, sha256) };
+      rows.push(rowOf(group, cursor, revision, json, audience));
       held.known.set(keyOf(revision), cursor.seq);
       const now = { ...revision, audience, erased: revision.erased === true };
       held.heads.set(revision.id, headOf(before, now));
@@ -177,15 +196,27 @@ const judge = (held: Group, caller: Caller, revision: Revision): Verdict => {
   const head = held.heads.get(revision.id) ?? null;
   if (!mayWrite(caller, revision, head)) return refused('not-allowed');
   if (head?.erased && !revision.erased) return refused('erased');
+  // Nor a photo of a record that was taken back, whichever device still had it to send.
+  const about = aboutOf(revision);
+  if (about !== null && held.heads.get(about)?.erased) return refused('erased');
   return { verdict: 'stored' };
 };
 
 type RevisionRow = Tables['revisions'];
 
+/** What a body of a newer version names, where it still names it as this one does: the column is an index. */
+const textOf = (value: unknown, pattern: RegExp): string | null =>
+  typeof value === 'string' && pattern.test(value) ? value : null;
+
+/** The record that an attachment belongs to; null for other kinds. */
+const aboutOf = ({ kind, body }: Revision): string | null =>
+  kind === 'attachment' && body !== null ? textOf(body['record'], RECORD_ID_PATTERN) : null;
+
 const rowOf = (
   group: string,
   { seq, chain }: Cursor,
   revision: Revision,
+  json: string,
   audience: string,
 ): RevisionRow => {
   const { id, kind, author, stamp, hash, body, erased } = revision;
@@ -200,9 +231,9 @@ const rowOf = (
     stamp,
     hash,
     erased: erased ? 1 : 0,
-    attachment: named ? String(body['sha256']) : null,
-    about: named ? String(body['record']) : null,
-    json: JSON.stringify(revision),
+    attachment: named ? textOf(body['sha256'], SHA256_PATTERN) : null,
+    about: aboutOf(revision),
+    json,
     chain,
   };
 };

@@ -7,7 +7,7 @@ import {
 } from '../../../core/records/index.ts';
 import type { Transaction } from 'kysely';
 import type { Caller } from '../policy.ts';
-import type { HubDatabase } from './database.ts';
+import { isFull, type HubDatabase } from './database.ts';
 import type { Tables } from './schema.ts';
 
 export const INVITE_HOURS = 72;
@@ -281,15 +281,24 @@ export const memberOfDevice = async (
   return (row?.member_id as RecordId | undefined) ?? null;
 };
 
+/** More exactly nobody needs it, and each time is a write to the disk. */
+const SEEN_EVERY_MS = 60_000;
+
+/** Notes that a device was here; not where the disk is full, for what it came for is then to be read. */
 export const noteSeen = async (
   db: HubDatabase,
   { group, device }: Device,
   nowMs: number,
 ): Promise<void> => {
-  await db
-    .updateTable('devices')
-    .set({ seen_ms: nowMs })
-    .where('group_id', '=', group)
-    .where('device', '=', device)
-    .execute();
+  try {
+    await db
+      .updateTable('devices')
+      .set({ seen_ms: nowMs })
+      .where('group_id', '=', group)
+      .where('device', '=', device)
+      .where('seen_ms', '<', nowMs - SEEN_EVERY_MS)
+      .execute();
+  } catch (error) {
+    if (!isFull(error)) throw error;
+  }
 };

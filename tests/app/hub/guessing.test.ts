@@ -1,0 +1,120 @@
+/** Can a code be guessed? Counted at the hub's own door, with the clock in our hands. */
+import { describe, expect, it } from 'vitest';
+import { randomBytes } from 'node:crypto';
+import { createHub } from '../../../app/hub/app.ts';
+import { addressKey } from '../../../app/hub/rate-limit.ts';
+import {
+  addInvite,
+  INVITE_HOURS,
+  makeGroup,
+  newInviteCode,
+} from '../../../app/hub/store/members.ts';
+import { openDatabase } from '../../../app/hub/store/database.ts';
+import { idOf } from '../../core/records/make.ts';
+
+const HOUR_MS = 3_600_000;
+const group = idOf(900);
+
+/** A hub with open invites, at whose door anyone may knock from any address. */
+const door = async (openInvites = 0) => {
+  const { db } = await openDatabase({ file: ':memory:' });
+  const clock = { ms: Date.UTC(2026, 5, 1) };
+  let address = '192.0.2.1';
+  await makeGroup(db, group, 'Group', clock.ms);
+  const app = createHub({
+    db,
+    now: () => clock.ms,
+    random: (bytes) => randomBytes(bytes),
+    addressOf: () => addressKey(address),
+  });
+  const codes = Array.from({ length: openInvites }, () => newInviteCode(randomBytes));
+  for (const code of codes) await addInvite(db, group, code, 'lead', null, clock.ms);
+  return {
+    clock,
+    codes,
+    close: () => db.destroy(),
+    async knock(from: string, code: string, path = 'join') {
+      address = from;
+      const answer = await app.request(`/v1/${path}`, {
+        method: 'POST',
+        headers: { cookie: `pairlog-return=${randomBytes(8).toString('hex')}` },
+        body: JSON.stringify({
+          code,
+          token: randomBytes(32).toString('base64url'),
+          device: randomBytes(8).toString('hex'),
+        }),
+      });
+      return answer.status;
+    },
+  };
+};
+
+/** How many of so many guesses an hour, spread evenly over two hours, are looked at in the second one. */
+const lookedAtPerHour = async (guesses: number, from: (guess: number) => string) => {
+  const { clock, knock, close } = await door(3);
+  let lookedAt = 0;
+  for (let hour = 0; hour < 2; hour++)
+    for (let guess = 0; guess < guesses; guess++) {
+      clock.ms += HOUR_MS / guesses;
+      const status = await knock(from(guess), newInviteCode(randomBytes));
+      expect([403, 429]).toContain(status);
+      if (hour === 1 && status === 403) lookedAt++;
+    }
+  await close();
+  return lookedAt;
+};
+
+describe('guessing a code', () => {
+  it('from one address gets twenty looks in ten minutes', async () => {
+    const looks = await lookedAtPerHour(600, () => '192.0.2.7');
+    expect(looks).toBeGreaterThan(60);
+    expect(looks).toBeLessThanOrEqual(120);
+  });
+
+  it('from one household of IPv6 gets no more than from one address', async () => {
+    const looks = await lookedAtPerHour(600, (n) => `2001:db8:1:2:${(n % 65_536).toString(16)}::1`);
+    expect(looks).toBeLessThanOrEqual(120);
+  });
+
+  it('from any number of addresses gets three hundred looks an hour, which finds none in a lifetime', async () => {
+    const looks = await lookedAtPerHour(1200, (n) => `198.51.${n % 200}.${Math.floor(n / 200)}`);
+    expect(looks).toBeLessThanOrEqual(300);
+    // A hundred codes are open all the time, of 32^10 = 2^50; the first hit comes at this mean.
+    const hours = 32 ** 10 / 100 / looks;
+    const years = hours / (24 * 365.25);
+    expect(years).toBeGreaterThan(1_000_000);
+    // The chance that any of a thousand invites is hit while it is open.
+    expect((1000 * looks * INVITE_HOURS) / 32 ** 10).toBeLessThan(1e-7);
+    console.log(
+      `guesses looked at in an hour: ${looks}; with 100 open invites the first hit comes after ${Math.round(years).toLocaleString('en')} years in the mean`,
+    );
+  });
+
+  it('by the way of a cleared device counts too', async () => {
+    const { knock, close } = await door();
+    const statuses: number[] = [];
+    for (let at = 0; at < 24; at++)
+      statuses.push(await knock('192.0.2.9', '', at % 2 === 0 ? 'return' : 'join'));
+    // Half of them are no code at all, which is not looked up and so no guess.
+    for (let at = 0; at < 24; at++) statuses.push(await knock('192.0.2.9', '', 'return'));
+    expect(statuses.filter((status) => status === 403)).toHaveLength(20);
+    expect(statuses.at(-1)).toBe(429);
+    await close();
+  });
+
+  it('does not lock out a group that joins from one office', async () => {
+    const { codes, knock, close } = await door(60);
+    for (const code of codes) expect(await knock('192.0.2.8', code)).toBe(200);
+    await close();
+  });
+
+  it('draws each of the 32 letters as often as the others', () => {
+    const counts = new Map<string, number>();
+    for (let at = 0; at < 3200; at++)
+      for (const letter of newInviteCode(randomBytes))
+        counts.set(letter, (counts.get(letter) ?? 0) + 1);
+    expect(counts.size).toBe(32);
+    // 1,000 of each are expected, with a standard deviation of 31: six of them.
+    for (const count of counts.values()) expect(Math.abs(count - 1000)).toBeLessThan(190);
+  });
+});

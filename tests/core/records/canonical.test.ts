@@ -1,0 +1,133 @@
+/** The two ways of canonical JSON are one, and so are the two ways of telling a revision's shape. */
+import canonicalize from 'canonicalize';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import * as z from 'zod/mini';
+import {
+  canonicalJson,
+  hashOfRevision,
+  parseRevision,
+  parseRevisionJson,
+  revisionSchema,
+  sealRevision,
+  type Revision,
+} from '../../../core/records/index.ts';
+import { idOf, stampAt } from './make.ts';
+
+const keys = fc.oneof(
+  fc.constantFrom('b', 'a', 'B', 'é', 'ä', '\u{1F45F}', '\uFB33', '10', '9', '1a', '', '__proto__'),
+  fc.string({ unit: 'binary', maxLength: 3 }),
+);
+const { json } = fc.letrec((tie) => ({
+  json: fc.oneof(
+    { maxDepth: 4 },
+    fc.constantFrom<unknown>(
+      null,
+      true,
+      false,
+      -0,
+      1e21,
+      1e-7,
+      0.1,
+      '\\ud800',
+      '\ud83d\udc5f',
+      '\0',
+    ),
+    fc.double({ noNaN: true, noDefaultInfinity: true }),
+    fc.string({ unit: 'binary', maxLength: 5 }),
+    fc.array(tie('json'), { maxLength: 4 }),
+    fc.uniqueArray(fc.tuple(keys, tie('json')), { maxLength: 5, selector: ([key]) => key }).map(
+      // Through a text, as values come: only so does `__proto__` become a key like any other.
+      (entries) =>
+        JSON.parse(
+          `{${entries.map(([k, v]) => `${JSON.stringify(k)}:${JSON.stringify(v)}`).join(',')}}`,
+        ) as unknown,
+    ),
+  ),
+}));
+
+/** What a function gives, or that it throws. */
+const outcome = (work: () => unknown): unknown => {
+  try {
+    return work();
+  } catch {
+    return 'throws';
+  }
+};
+
+describe('canonical JSON', () => {
+  it('is what the reference implementation writes, for any JSON', () => {
+    fc.assert(
+      fc.property(json, (value) => {
+        expect(outcome(() => canonicalJson(value))).toBe(outcome(() => canonicalize(value)));
+      }),
+      { numRuns: 1500 },
+    );
+  });
+
+  it('of halves of surrogate pairs and of no numbers is none', () => {
+    for (const value of ['\ud800', ['\udc00'], { a: { '\ud800': 1 } }, Number.NaN, [Infinity]])
+      expect(() => canonicalJson(value)).toThrow();
+  });
+
+  it('of deep nesting takes time in proportion to its size', () => {
+    let nested: unknown = 1;
+    for (let depth = 0; depth < 500; depth++) nested = { b: nested, a: 0 };
+    expect(canonicalJson(nested)).toBe(canonicalize(nested));
+  });
+});
+
+describe('the shape of a revision', () => {
+  const whole = sealRevision(
+    { id: idOf(1), kind: 'run', author: idOf(2), sv: 1, body: { words: 'x' } },
+    stampAt(5),
+    stampAt(4),
+  );
+  const odd = fc.oneof(
+    json,
+    fc.constantFrom<unknown>(1, 0, 1.5, true, undefined, [], {}, 'run', '', stampAt(9), idOf(3)),
+  );
+
+  it('is told by the quick way as by the schema', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...Object.keys(whole), 'deleted', 'erased', 'note', '__proto__'),
+        odd,
+        (key, value) => {
+          const changed: Record<string, unknown> = { ...whole };
+          Object.defineProperty(changed, key, {
+            value,
+            enumerable: true,
+            configurable: true,
+            writable: true,
+          });
+          const rehashed =
+            key === 'hash' ? changed : { ...changed, hash: outcome(() => hashOfRevision(changed)) };
+          const parsed = parseRevision(rehashed);
+          const schema = z.safeParse(revisionSchema, rehashed);
+          // Whatever is taken is what the schema takes; what the schema takes falls at the hash or size alone.
+          if (parsed.ok) expect(parsed.revision).toEqual(schema.data);
+          else if (schema.success)
+            expect(['hash-differs', 'too-large', 'not-a-revision']).toContain(parsed.problem.why);
+        },
+      ),
+      { numRuns: 800 },
+    );
+  });
+
+  it('comes with its canonical JSON, from which the same revision is read', () => {
+    fc.assert(
+      fc.property(json, json, (body, note) => {
+        const open = { ...whole, body: { body }, zeta: note, alpha: note, hash: '' };
+        const hash = outcome(() => hashOfRevision(open));
+        if (hash === 'throws') return;
+        const revision = { ...open, hash } as unknown as Revision;
+        const read = parseRevisionJson(revision);
+        expect(read).toMatchObject({ ok: true, json: canonicalize(revision) });
+        if (read.ok)
+          expect(parseRevisionJson(JSON.parse(read.json))).toMatchObject({ ok: true, json: read.json });
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
