@@ -17,7 +17,7 @@ declare module 'pouchdb-core' {
   };
   export default PouchDB;
 }
-declare module 'pouchdb-adapter-memory' {
+declare module 'pouchdb-adapter-idb' {
   const plugin: unknown;
   export default plugin;
 }

@@ -11,5 +11,6 @@ export interface BenchRow {
     peer(): unknown;
     /** Throws where the two answers differ: a faster wrong answer fails. */
     check(ours: unknown, peer: unknown): void;
+    tearDown?(): Promise<void>;
   }>;
 }

@@ -29,7 +29,7 @@ const ms = (values: readonly number[]) =>
   `${quantile(values, 0.5).toFixed(1)} ± ${spread(values).toFixed(1)} ms`;
 
 const measure = async (row: BenchRow): Promise<string> => {
-  const { ours, peer, check } = await row.setUp();
+  const { ours, peer, check, tearDown } = await row.setUp();
   check(await ours(), await peer());
   const [our, their, ratios]: [number[], number[], number[]] = [[], [], []];
   for (let round = 0; round < (row.rounds ?? ROUNDS); round++) {
@@ -42,6 +42,7 @@ const measure = async (row: BenchRow): Promise<string> => {
     ratios.push(p.ms / o.ms);
     check(o.value, p.value);
   }
+  await tearDown?.();
   const ratio = `${quantile(ratios, 0.5).toFixed(2)} ± ${spread(ratios).toFixed(2)}`;
   return `| ${row.name} | ${ms(our)} | ${row.peerName}: ${ms(their)} | ${ratio} |`;
 };

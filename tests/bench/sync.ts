@@ -1,60 +1,100 @@
 /**
- * A fresh device takes in a whole group: our store (on fake-indexeddb) over our hub's endpoints (on SQLite in
- * memory), against PouchDB replicating documents of the same content from one in-process database to another
- * (memory adapter). Our side also makes and reads the text of every answer, checks the hash of every revision and
- * writes to an IndexedDB made of JavaScript; PouchDB's side hands over objects and writes to a tree in memory.
+ * A fresh device takes in a whole group, in a real browser: our store over HTTP from our hub (SQLite in memory)
+ * into IndexedDB, against PouchDB replicating documents of the same content from one IndexedDB database of the
+ * page to another. Our side also makes, sends and reads the text of every answer and checks the hash of every
+ * revision; PouchDB's has no network between its two ends.
  */
-import 'fake-indexeddb/auto';
-import memoryAdapter from 'pouchdb-adapter-memory';
-import PouchDB from 'pouchdb-core';
-import replication from 'pouchdb-replication';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { chromium } from '@playwright/test';
+import { build } from 'vite';
 import { createHub } from '../../app/hub/app.ts';
+import { listen } from '../../app/hub/listen.ts';
 import { openDatabase } from '../../app/hub/store/database.ts';
 import { addInvite, makeGroup, newInviteCode } from '../../app/hub/store/members.ts';
-import { openStore } from '../../app/store/index.ts';
 import { newRecordId } from '../../core/records/index.ts';
+import { launchOptions } from '../browser/programs.ts';
 import { seeded } from '../seeded.ts';
 import { largeGroup } from './large-group.ts';
 import type { BenchRow } from './row.ts';
+import type { SyncBench } from './sync-page.ts';
 
 const REVISIONS = 50_000;
-const NOW = Date.UTC(2026, 5, 1);
-const GROUP = newRecordId(NOW, new Uint8Array(16).fill(7));
-const HUB = 'http://hub.test';
-/** As large as our pages of a pull. */
-const BATCH = 1000;
+const GROUP = newRecordId(0, new Uint8Array(16).fill(7));
 
-PouchDB.plugin(memoryAdapter).plugin(replication);
+declare const bench: SyncBench;
+
+/** The page's script, bundled for the browser. */
+const bundle = async (): Promise<string> => {
+  const outDir = mkdtempSync(join(tmpdir(), 'pairlog-bench-'));
+  try {
+    await build({
+      configFile: false,
+      logLevel: 'error',
+      define: { global: 'globalThis', 'process.env.NODE_ENV': '"production"' },
+      build: {
+        outDir,
+        lib: {
+          entry: fileURLToPath(new URL('./sync-page.ts', import.meta.url)),
+          formats: ['es'],
+          fileName: 'page',
+        },
+        rolldownOptions: { output: { codeSplitting: false } },
+      },
+    });
+    return readFileSync(join(outDir, 'page.js'), 'utf8');
+  } finally {
+    rmSync(outDir, { recursive: true, force: true });
+  }
+};
 
 export const syncRow: BenchRow = {
-  name: `${REVISIONS.toLocaleString('en')} revisions to a fresh device: store on fake-indexeddb, hub on SQLite`,
-  peerName: 'PouchDB, as many documents from one memory database to another',
+  name: `${REVISIONS.toLocaleString('en')} revisions to a fresh device, in Chromium`,
+  peerName: 'PouchDB, as many documents',
   rounds: 3,
   async setUp() {
-    const revisions = largeGroup(500, REVISIONS).revisions.slice(0, REVISIONS);
+    const { revisions } = largeGroup(500, REVISIONS);
+    const sent = revisions.slice(0, REVISIONS);
     const seed = seeded(3);
     const random = (bytes: number) => Uint8Array.from({ length: bytes }, () => seed() * 256);
     const { db } = await openDatabase({ file: ':memory:' });
-    await makeGroup(db, GROUP, 'Bench', NOW);
-    const app = createHub({ db, now: () => NOW, random });
+    await makeGroup(db, GROUP, 'Bench', Date.now());
+    const script = await bundle();
+    const app = createHub({
+      db,
+      now: Date.now,
+      random,
+      files: (c) =>
+        Promise.resolve(
+          c.req.path === '/page.js'
+            ? c.body(script, 200, { 'content-type': 'text/javascript' })
+            : c.html('<!doctype html><script type="module" src="/page.js"></script>'),
+        ),
+    });
     const code = async () => {
       const fresh = newInviteCode(random);
-      await addInvite(db, GROUP, fresh, 'lead', null, NOW);
+      await addInvite(db, GROUP, fresh, 'lead', null, Date.now());
       return fresh;
     };
+    const server = await listen(app.fetch, 0, '127.0.0.1');
+    const url = `http://127.0.0.1:${server.port}`;
     const ask = (path: string, body: unknown) =>
-      app.request(`/v1/${path}`, {
+      app.request(`${url}/v1/${path}`, {
         method: 'POST',
         headers: { authorization: `Bearer ${'t'.repeat(43)}` },
         body: JSON.stringify(body),
       });
     await ask('join', { code: await code(), token: 't'.repeat(43), device: 'a'.repeat(16) });
-    for (let at = 0; at < revisions.length; at += 500)
-      await ask('push', { revisions: revisions.slice(at, at + 500) });
+    for (let at = 0; at < sent.length; at += 500)
+      await ask('push', { revisions: sent.slice(at, at + 500) });
 
-    let count = 0;
-    const source = new PouchDB('source', { adapter: 'memory' });
-    const documents = revisions.map(({ id, kind, author, stamp, prev, sv, body }) => ({
+    const browser = await chromium.launch(launchOptions);
+    const page = await browser.newPage();
+    await page.goto(url);
+    await page.waitForFunction(() => 'bench' in window);
+    const documents = sent.map(({ id, kind, author, stamp, prev, sv, body }) => ({
       _id: id,
       kind,
       author,
@@ -63,34 +103,19 @@ export const syncRow: BenchRow = {
       sv,
       body,
     }));
-    for (let at = 0; at < documents.length; at += BATCH)
-      await source.bulkDocs(documents.slice(at, at + BATCH));
+    for (let at = 0; at < documents.length; at += 10_000)
+      await page.evaluate((part) => bench.fill(part), documents.slice(at, at + 10_000));
     return {
-      async ours() {
-        const store = openStore({
-          name: `bench-${++count}`,
-          now: () => NOW,
-          fetch: ((input: string, init?: RequestInit) => app.request(input, init)) as typeof fetch,
-        });
-        await store.join(HUB, await code(), 'device');
-        const outcome = await store.sync();
-        // Once, in the round that is not counted, it is looked at whether they are really there.
-        if (count === 1 && (await store.heads()).length !== REVISIONS)
-          throw new Error('the device does not hold what it pulled');
-        await store.close();
-        indexedDB.deleteDatabase(`bench-${count}`);
-        return outcome.what === 'done' ? outcome.pulled : outcome.what;
-      },
-      async peer() {
-        const target = new PouchDB(`target-${++count}`, { adapter: 'memory' });
-        await PouchDB.replicate(source, target, { batch_size: BATCH });
-        const { doc_count: held } = await target.info();
-        await target.destroy();
-        return held;
-      },
+      ours: async () => page.evaluate((fresh) => bench.ours(fresh), await code()),
+      peer: () => page.evaluate(() => bench.peer()),
       check(ours, peer) {
         if (ours !== REVISIONS || peer !== REVISIONS)
           throw new Error(`the two sides hold ${String(ours)} and ${String(peer)}`);
+      },
+      async tearDown() {
+        await browser.close();
+        await server.close();
+        await db.destroy();
       },
     };
   },
