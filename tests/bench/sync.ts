@@ -92,6 +92,7 @@ export const syncRow: BenchRow = {
 
     const browser = await chromium.launch(launchOptions);
     const page = await browser.newPage();
+    page.on('pageerror', (e) => console.log('PAGE', e.message)); page.on('console', (m) => console.log('CONSOLE', m.text()));
     await page.goto(url);
     await page.waitForFunction(() => 'bench' in window);
     const documents = sent.map(({ id, kind, author, stamp, prev, sv, body }) => ({
