@@ -72,8 +72,12 @@ export const syncRound = async (device: DeviceSide, hub: HubSide): Promise<Round
   let pulled = 0;
   const pullAll = async (): Promise<({ ok: false } & HubProblem) | null> => {
     let ownWhole = false;
+    /** The next page, on its way while this one is written. */
+    let ahead: ReturnType<HubSide['pull']> | null = null;
     for (let resets = 0; ;) {
-      const answer = await hub.pull(await device.cursor(), ownWhole);
+      const answer: HubOutcome<PullAnswer> = await (ahead ??
+        hub.pull(await device.cursor(), ownWhole));
+      ahead = null;
       if (!answer.ok) {
         const isReset = answer.why === 'hub-error' && answer.code === 'reset';
         if (!isReset || ++resets > MAX_RESETS) return answer;
@@ -85,6 +89,7 @@ export const syncRound = async (device: DeviceSide, hub: HubSide): Promise<Round
         ownWhole = true;
         continue;
       }
+      if (more) ahead = hub.pull(next, ownWhole);
       const whole = revisions.flatMap((value) => {
         const parsed = parseRevision(value);
         return parsed.ok ? [parsed.revision] : [];

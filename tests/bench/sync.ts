@@ -33,6 +33,12 @@ const bundle = async (): Promise<string> => {
     await build({
       configFile: false,
       logLevel: 'error',
+      // PouchDB asks for Node's events; the browser has none, the package is the same.
+      resolve: {
+        alias: {
+          events: fileURLToPath(new URL('../../node_modules/events/events.js', import.meta.url)),
+        },
+      },
       define: { global: 'globalThis', 'process.env.NODE_ENV': '"production"' },
       build: {
         outDir,
@@ -92,7 +98,6 @@ export const syncRow: BenchRow = {
 
     const browser = await chromium.launch(launchOptions);
     const page = await browser.newPage();
-    page.on('pageerror', (e) => console.log('PAGE', e.message)); page.on('console', (m) => console.log('CONSOLE', m.text()));
     await page.goto(url);
     await page.waitForFunction(() => 'bench' in window);
     const documents = sent.map(({ id, kind, author, stamp, prev, sv, body }) => ({
