@@ -22,9 +22,15 @@ import { deviceOfToken } from './store/members.ts';
 /** A device that asks more often has lost its way; a hundred photos are some two thousand requests. */
 const REQUESTS_PER_DEVICE = { most: 6000, windowMs: 10 * 60_000 };
 
+/** Requests of one device at once: an app has one or two. */
+const MOST_UNDER_WAY = 16;
+/** Requests that carry a code, a token or an id, and nothing else. */
+const SMALL_BODY = 8192;
+
 export const createHub = (deps: HubDeps): Hono<Env> => {
   const { db, now, metrics } = deps;
   const ofDevice = rateLimit(REQUESTS_PER_DEVICE.most, REQUESTS_PER_DEVICE.windowMs);
+  const underWay = new Map<string, number>();
   const tileOrigins = deps.tiles ? [new URL(deps.tiles.url).origin] : [];
   const app = new Hono<Env>();
 
@@ -84,6 +90,8 @@ export const createHub = (deps: HubDeps): Hono<Env> => {
     await next();
   });
   api.use(compress());
+  for (const path of ['/join', '/return', '/renew', '/invite', '/revoke'])
+    api.use(path, bodyLimit({ maxSize: SMALL_BODY, onError: (c) => fail(c, 'too-large') }));
   api.use(bodyLimit({ maxSize: MAX_PUSH_BYTES + 4096, onError: (c) => fail(c, 'too-large') }));
 
   api.get('/hello', (c) =>
@@ -108,10 +116,19 @@ export const createHub = (deps: HubDeps): Hono<Env> => {
     if (!device) return fail(c, 'no-token');
     if (device.revoked) return fail(c, 'revoked');
     const key = `${device.group} ${device.device}`;
-    if (!ofDevice.left(key, now())) return tooMany(c, REQUESTS_PER_DEVICE.windowMs / 1000);
-    ofDevice.count(key, now());
+    if (!ofDevice.take(key, now())) return tooMany(c, REQUESTS_PER_DEVICE.windowMs / 1000);
+    const busy = underWay.get(key) ?? 0;
+    if (busy >= MOST_UNDER_WAY) return tooMany(c, 1);
+    underWay.set(key, busy + 1);
     c.set('device', device);
-    return next();
+    try {
+      await next();
+    } finally {
+      const left = (underWay.get(key) ?? 1) - 1;
+      if (left > 0) underWay.set(key, left);
+      else underWay.delete(key);
+    }
+    return undefined;
   };
 
   joining(api, member, deps);

@@ -66,7 +66,12 @@ const restoreFile: Command = async (place, [file]) => {
   const outcome = await restore(place, file);
   if (!outcome.ok) return failed(`${file} ${WHY_NOT[outcome.why]}`);
   const checked = await check(place, []);
-  return checked.ok ? done(`${file}: ${outcome.rows} rows restored.\n${checked.said}`) : checked;
+  return checked.ok
+    ? done(
+        `${file}: ${outcome.rows} rows restored. Look through the devices at the desk: those signed out ` +
+          `since the backup are in again. Open codes were ended; "lead-code" makes one.\n${checked.said}`,
+      )
+    : checked;
 };
 
 const check: Command = (place) =>

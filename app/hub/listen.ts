@@ -50,6 +50,8 @@ export const listen = async (
   server.headersTimeout = slow.headersMs;
   server.requestTimeout = slow.requestMs;
   server.keepAliveTimeout = 10_000;
+  // Nor does one that never reads its answers hold them for ever.
+  server.timeout = slow.requestMs;
   server.maxConnections = MOST_CONNECTIONS;
   server.listen(port, host);
   await once(server, 'listening');

@@ -54,7 +54,8 @@ export const mayWrite = (
 /** Who receives a revision besides its author and the leads; a deletion goes where the record went. */
 export const audienceOfRevision = (revision: Revision, held: HeldRecord | null): string => {
   const { kind, id, body } = revision;
-  if (body === null) return held?.audience ?? LEADS_ONLY;
+  // What only leads had besides its author goes back to its author when it goes.
+  if (body === null) return held ? held.audience || held.author : LEADS_ONLY;
   if (!isKind(kind)) return LEADS_ONLY;
   switch (audienceOf[kind]) {
     case 'everyone':

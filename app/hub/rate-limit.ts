@@ -1,10 +1,10 @@
 /** How often may something be tried that can be guessed, or that costs? */
 
 export interface RateLimit {
-  /** Whether a try is left for this key now. */
-  left(key: string, nowMs: number): boolean;
-  /** Counts a try. */
-  count(key: string, nowMs: number): void;
+  /** Takes a try for this key; false where none is left. */
+  take(key: string, nowMs: number): boolean;
+  /** Gives back a try that was none. */
+  forgive(key: string): void;
 }
 
 /** Keys remembered at most; beyond it the ones that went quiet longest ago are forgotten. */
@@ -18,14 +18,19 @@ export const rateLimit = (most: number, windowMs: number): RateLimit => {
     return window && nowMs < window.from + windowMs ? window : undefined;
   };
   return {
-    left: (key, nowMs) => (current(key, nowMs)?.tries ?? 0) < most,
-    count(key, nowMs) {
+    take(key, nowMs) {
       const window = current(key, nowMs) ?? { from: nowMs, tries: 0 };
+      if (window.tries >= most) return false;
       window.tries++;
       // Moved to the end: the first keys of the map are those that went quiet longest ago.
       windows.delete(key);
       windows.set(key, window);
       if (windows.size > MOST_KEYS) windows.delete(windows.keys().next().value as string);
+      return true;
+    },
+    forgive(key) {
+      const window = windows.get(key);
+      if (window) window.tries--;
     },
   };
 };

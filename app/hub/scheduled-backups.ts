@@ -5,8 +5,9 @@ import type { LogLine } from './answers.ts';
 import { backUp } from './store/backup.ts';
 import type { OpenDatabase } from './store/database.ts';
 
-const DAY_MS = 86_400_000;
-const NAME = /^pairlog-(\d{4}-\d{2}-\d{2}T\d{2}-\d{2}-\d{2}Z)\.backup$/;
+const HOUR_MS = 3_600_000;
+const DAY_MS = 24 * HOUR_MS;
+const NAME = /^pairlog-(\d{4}-\d{2}-\d{2}T\d{2}-\d{2}-\d{2}Z)\.backup(?:\.partial)?$/;
 
 const nameAt = (ms: number) =>
   `pairlog-${new Date(ms).toISOString().slice(0, 19).replaceAll(':', '-')}Z.backup`;
@@ -35,9 +36,18 @@ export interface ScheduledBackups {
   stop(): Promise<void>;
 }
 
+/** When the latest whole backup in `folder` was made; null where there is none. */
+const latestIn = async (folder: string): Promise<number | null> => {
+  const times = (await readdir(folder)).flatMap((name) =>
+    name.endsWith('.partial') ? [] : (timeOf(name) ?? []),
+  );
+  return times.length === 0 ? null : Math.max(...times);
+};
+
 /**
- * A backup now and every 24 hours, each kept for `days`. \`open\` gives a connection of its own, so that
- * the hub goes on while the backup reads. A backup that fails is logged, and tried again a day later.
+ * A backup where the latest is a day old, and old ones dropped as they pass \`days\`; looked at now and every
+ * hour, so that a hub that starts often does not write many. \`open\` gives a connection of its own: the hub goes
+ * on while the backup reads. What fails is logged, and tried again an hour later.
  */
 export const scheduleBackups = (
   open: () => Promise<OpenDatabase>,
@@ -45,25 +55,33 @@ export const scheduleBackups = (
   days: number,
   log: (line: LogLine) => void,
 ): ScheduledBackups => {
-  const once = async () => {
+  const back = async () => {
+    const latest = await latestIn(folder);
+    if (latest !== null && Date.now() - latest < DAY_MS) return;
+    const { db } = await open();
     try {
-      await mkdir(folder, { recursive: true });
-      const { db } = await open();
-      try {
-        const { rows } = await backUp(db, join(folder, nameAt(Date.now())), Date.now());
-        log({ event: 'backup', rows });
-      } finally {
-        await db.destroy();
-      }
-      await dropOld(folder, days, Date.now());
+      const { rows } = await backUp(db, join(folder, nameAt(Date.now())), Date.now());
+      log({ event: 'backup', rows });
+    } finally {
+      await db.destroy();
+    }
+  };
+  const tried = async (work: () => Promise<unknown>) => {
+    try {
+      await work();
     } catch (error) {
       log({ level: 'error', event: 'backup', error: (error as Error).name });
     }
   };
+  const once = async () => {
+    await tried(() => mkdir(folder, { recursive: true, mode: 0o700 }));
+    await tried(back);
+    await tried(() => dropOld(folder, days, Date.now()));
+  };
   let running = once();
   const timer = setInterval(() => {
-    running = once();
-  }, DAY_MS);
+    running = running.then(once);
+  }, HOUR_MS);
   return {
     async stop() {
       clearInterval(timer);

@@ -13,7 +13,7 @@ import { createMetrics, type Metrics } from './metrics.ts';
 import { addressKey } from './rate-limit.ts';
 import { scheduleBackups } from './scheduled-backups.ts';
 import { staticFiles } from './static-files.ts';
-import { addInvite, firstGroup, makeGroup, newInviteCode } from './store/members.ts';
+import { addInvite, firstGroup, makeFirstGroup, newInviteCode } from './store/members.ts';
 import { openDatabase, type DatabasePlace } from './store/database.ts';
 import { trustPage } from './trust-page.ts';
 
@@ -89,14 +89,14 @@ export const startHub = async (options: HubOptions): Promise<RunningHub> => {
     invites.push({ role, code, who });
   };
 
-  let known = await firstGroup(db);
-  const isNew = known === null;
   let tester: { id: RecordId; code: string } | null = null;
-  if (!known) {
-    if (options.demo === undefined)
-      await makeGroup(db, newRecordId(Date.now(), random(16)), options.groupName, Date.now());
-    known = await firstGroup(db);
-  }
+  const before = await firstGroup(db);
+  const isNew = before === null;
+  let known =
+    before ??
+    (options.demo === undefined
+      ? await makeFirstGroup(db, newRecordId(Date.now(), random(16)), options.groupName, Date.now())
+      : null);
   if (options.demo !== undefined) {
     tester = (await loadBundle(db, options.demo, Date.now())).tester;
     known = await firstGroup(db);

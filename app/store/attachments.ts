@@ -68,7 +68,17 @@ export const sendAttachments = async (
   { withDatabase, changes }: StoreContext,
   hub: HubClient,
 ): Promise<boolean> => {
+  const shown = new Set(
+    (await withDatabase((db) => db.getAllFromIndex('heads', 'kind', 'attachment'))).map(
+      ({ body }) => body?.['sha256'],
+    ),
+  );
   for (const { sha256 } of await withDatabase((db) => db.getAll('attachmentOutbox'))) {
+    // What no record shows any more stays here, or goes with it: the hub would not take it.
+    if (!shown.has(sha256)) {
+      await withDatabase((db) => db.delete('attachmentOutbox', sha256));
+      continue;
+    }
     const held = await withDatabase((db) => db.get('attachments', sha256));
     if (held) {
       const sent = await hub.sendAttachment(sha256, held.bytes, held.mediaType);

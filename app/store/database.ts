@@ -25,6 +25,8 @@ export interface Meta {
   cursor: string;
   session: Session;
   token: string;
+  /** A return that may have reached the hub although its answer never came. */
+  returning: string;
   /** When the token was made, by this device's clock. */
   tokenMs: number;
   /** A token that shall take the place of the other, and that the hub may know already. */

@@ -36,11 +36,7 @@ export const deviceSide = (context: StoreContext, session: Session): DeviceSide 
 
     startOver: () =>
       withDatabase(async (db) => {
-        const tx = db.transaction(
-          [...RECORD_TABLES, 'attachments', 'attachmentOutbox'],
-          'readwrite',
-          { durability: 'strict' },
-        );
+        const tx = db.transaction(RECORD_TABLES, 'readwrite', { durability: 'strict' });
         const held = [
           ...(await tx.objectStore('heads').getAll()),
           ...(await tx.objectStore('superseded').getAll()),

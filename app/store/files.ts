@@ -205,15 +205,15 @@ export const fileStore = (
       const carries = before?.role === 'lead';
       const touched = await takeRevisions(context, revisions, async (tx) => {
         if (session) await tx.objectStore('meta').put(session, 'session');
-        // A lead carries the file's revisions on to the hub.
-        if (carries) for (const revision of fresh) await tx.objectStore('outbox').put(revision);
+        // A lead carries the file's revisions on to the hub, and the photos that they still show.
+        if (!carries) return;
+        for (const revision of fresh) await tx.objectStore('outbox').put(revision);
+        for (const { body } of await tx.objectStore('heads').index('kind').getAll('attachment')) {
+          const sha256 = body?.['sha256'] as Sha256 | undefined;
+          if (sha256 && attachments.has(sha256))
+            await tx.objectStore('attachmentOutbox').put({ sha256 });
+        }
       });
-      if (carries)
-        await withDatabase(async (db) => {
-          const tx = db.transaction('attachmentOutbox', 'readwrite');
-          for (const sha256 of attachments.keys()) await tx.store.put({ sha256 });
-          await tx.done;
-        });
       changes.tell({ kinds: touched });
       return done({
         fresh: fresh.length,

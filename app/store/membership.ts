@@ -22,8 +22,8 @@ export interface Membership {
   join(hubUrl: string, code: string, deviceName: string): Promise<Outcome<Session, JoinProblem>>;
   /** A device that was cleared becomes a member again without a code, where the hub still knows it. */
   comeBack(hubUrl: string, deviceName: string): Promise<Outcome<Session, JoinProblem>>;
-  /** Marks the session as no longer known to the hub. Nothing is taken away. */
-  markRevoked(): Promise<void>;
+  /** Marks the session as no longer known to the hub, or as known again. Nothing is taken away. */
+  markRevoked(revoked: boolean): Promise<void>;
   hub(): Promise<HubClient | null>;
   /** Renews a token that has been in use for long. Safe to stop at any await and to run again. */
   renewToken(): Promise<void>;
@@ -79,6 +79,7 @@ export const membership = (context: StoreContext): Membership => {
         await tx.store.delete('nextToken');
       }
       await tx.store.delete('joining');
+      await tx.store.delete('returning');
       await tx.done;
     });
     changes.tell({ kinds: new Set(['session']) });
@@ -129,14 +130,27 @@ export const membership = (context: StoreContext): Membership => {
       return joined(answer, hubUrl, token);
     },
     async comeBack(hubUrl, deviceName) {
-      const token = base64url(random(32));
+      const token = await withDatabase(async (db) => {
+        const tx = db.transaction('meta', 'readwrite', { durability: 'strict' });
+        const waiting = (await tx.store.get('returning')) as string | undefined;
+        const made = waiting ?? base64url(random(32));
+        await tx.store.put(made, 'returning');
+        await tx.done;
+        return made;
+      });
       const client = createHubClient(hubUrl, token, fetchFrom);
       const answer = await asDevice((device) => client.comeBack(device, deviceName));
+      const before = await session();
+      // The browser's cookie may be of another member who joined in it: this store stays whose it is.
+      if (before && answer.ok && answer.value.member.id !== before.member)
+        return { ok: false, why: 'refused', code: 'not-allowed' };
       return joined(answer, hubUrl, token);
     },
-    async markRevoked() {
+    async markRevoked(revoked) {
       const current = await session();
-      if (current && !current.revoked) await keep({ ...current, revoked: true }, null);
+      if (!current || (current.revoked ?? false) === revoked) return;
+      const { revoked: _before, ...rest } = current;
+      await keep(revoked ? { ...rest, revoked: true } : rest, null);
     },
     async hub() {
       const current = await session();

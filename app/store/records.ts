@@ -79,7 +79,7 @@ export const recordStore = (context: StoreContext): RecordStore => {
   ): Promise<Outcome<readonly Revision[], SaveProblem>> => {
     try {
       const written = await withDatabase(async (db) => {
-        const tx = db.transaction([...RECORD_TABLES, 'attachmentOutbox'], 'readwrite', {
+        const tx = db.transaction(RECORD_TABLES, 'readwrite', {
           durability: 'strict',
         });
         try {

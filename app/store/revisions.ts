@@ -12,7 +12,14 @@ import {
 import type { Tables } from './database.ts';
 
 /** The tables that every change of records touches together. */
-export const RECORD_TABLES = ['heads', 'superseded', 'outbox', 'meta'] as const;
+export const RECORD_TABLES = [
+  'heads',
+  'superseded',
+  'outbox',
+  'meta',
+  'attachments',
+  'attachmentOutbox',
+] as const;
 
 export type Writing = IDBPTransaction<Tables, StoreNames<Tables>[], 'readwrite'>;
 type Reading = IDBPTransaction<Tables, StoreNames<Tables>[], 'readonly' | 'readwrite'>;
@@ -29,6 +36,22 @@ export const historyOf = async (tx: Reading, id: RecordId): Promise<History | un
   return { head, older: await tx.objectStore('superseded').getAll(rangeOf(id)) };
 };
 
+/** What a record that was taken back showed leaves the device with it, unless another record shows it too. */
+const dropBytes = async (tx: Writing, { head, older }: History): Promise<void> => {
+  const named = new Set(
+    [head, ...older].flatMap(({ kind, body }) =>
+      kind === 'attachment' && typeof body?.['sha256'] === 'string' ? [body['sha256']] : [],
+    ),
+  );
+  if (named.size === 0) return;
+  for (const { body } of await tx.objectStore('heads').index('kind').getAll('attachment'))
+    named.delete(String(body?.['sha256']));
+  for (const sha256 of named) {
+    await tx.objectStore('attachments').delete(sha256);
+    await tx.objectStore('attachmentOutbox').delete(sha256);
+  }
+};
+
 /** Writes the difference between two states of one record's history. */
 export const putHistory = async (
   tx: Writing,
@@ -41,6 +64,7 @@ export const putHistory = async (
   if (head.erased) {
     await tx.objectStore('superseded').delete(rangeOf(head.id));
     await tx.objectStore('outbox').delete(rangeOf(head.id));
+    if (before) await dropBytes(tx, before);
     return;
   }
   const known = new Set(before?.older.map(({ hash }) => hash));

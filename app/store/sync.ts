@@ -65,7 +65,7 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
     });
   };
 
-  const round = async ({ attachmentsNow }: SyncOptions): Promise<SyncOutcome> => {
+  const round = async (options: SyncOptions, mayComeBack = true): Promise<SyncOutcome> => {
     const session = await member.session();
     const hub = await member.hub();
     if (!session || !hub) return { what: 'no-hub' };
@@ -77,15 +77,21 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
     });
     if (outcome.ok) {
       if (!asked) await askHub(hub);
+      await member.markRevoked(false);
       await member.renewToken();
-      if (attachmentsNow || context.maySendAttachments())
+      if (options.attachmentsNow || context.maySendAttachments())
         if (!(await sendAttachments(context, hub))) return { what: 'offline' };
       const { pulled, pushed, refused } = outcome;
       return { what: 'done', pulled, pushed, refused };
     }
     if (outcome.why !== 'hub-error') return { what: outcome.why };
     if (outcome.code !== 'revoked' && outcome.code !== 'no-token') return { what: 'hub-trouble' };
-    await member.markRevoked();
+    // A hub restored from before the token was renewed knows the device by its cookie still.
+    if (outcome.code === 'no-token' && mayComeBack) {
+      const back = await member.comeBack(session.hub?.url ?? '', '');
+      if (back.ok) return round(options, false);
+    }
+    await member.markRevoked(true);
     return { what: 'revoked' };
   };
 

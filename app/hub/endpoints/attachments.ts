@@ -69,6 +69,8 @@ export const attachments = (
         });
       case 'over-quota':
         return tooMany(c, secondsToNextDay(now()));
+      case 'not-named':
+        return fail(c, 'not-found');
       case 'too-large':
         return fail(c, 'too-large');
       case 'hash-differs':

@@ -25,13 +25,18 @@ export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
   const { db, now, random } = deps;
   const ofAddress = rateLimit(GUESSES_PER_ADDRESS.most, GUESSES_PER_ADDRESS.windowMs);
   const inAll = rateLimit(GUESSES_IN_ALL.most, GUESSES_IN_ALL.windowMs);
-  // What succeeds is no guess: a group that joins from one office is not locked out.
-  const mayGuess = (c: Context) => ofAddress.left(addressOf(c), now()) && inAll.left('all', now());
-  const noteGuess = (c: Context) => {
-    ofAddress.count(addressOf(c), now());
-    inAll.count('all', now());
-  };
   const addressOf = (c: Context) => deps.addressOf?.(c) ?? 'unknown';
+  // Taken before anything is looked up, so that many at once are no way around; given back where it was none.
+  const takeGuess = (c: Context) => {
+    if (!ofAddress.take(addressOf(c), now())) return false;
+    if (inAll.take('all', now())) return true;
+    ofAddress.forgive(addressOf(c));
+    return false;
+  };
+  const forgive = (c: Context) => {
+    ofAddress.forgive(addressOf(c));
+    inAll.forgive('all');
+  };
   const newSecret = () => Buffer.from(random(32)).toString('base64url');
 
   const setReturnCookie = (c: Context, secret: string) => {
@@ -48,11 +53,11 @@ export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
 
   const welcome = async (
     c: Context,
-    { group, groupName, caller }: Joined,
+    { group, groupName, caller, again }: Joined,
     device: DeviceId,
     what: string,
   ) => {
-    await noteDone(deps, { group, device, caller }, what);
+    if (!again) await noteDone(deps, { group, device, caller }, what);
     return c.json({
       member: { id: caller.member, role: caller.role, group, groupName },
       hubNow: now(),
@@ -60,9 +65,12 @@ export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
   };
 
   api.post('/join', async (c) => {
-    if (!mayGuess(c)) return tooMany(c, 600);
+    if (!takeGuess(c)) return tooMany(c, 600);
     const body = await bodyOf(c, joinRequest);
-    if (!body.ok) return body.answer;
+    if (!body.ok) {
+      forgive(c);
+      return body.answer;
+    }
     const { code, token, device, deviceName, before } = body.value;
     const joined = await joinByInvite(
       db,
@@ -70,22 +78,25 @@ export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
       now(),
       () => newRecordId(now(), random(16)),
     );
+    if (!joined) return fail(c, 'unknown-code');
+    // A group that joins from one office is not locked out.
+    forgive(c);
     if (joined === 'other-device') return fail(c, 'bad-request', 'device');
-    if (!joined) {
-      noteGuess(c);
-      return fail(c, 'unknown-code');
-    }
     const secret = newSecret();
-    await keepReturn(db, joined.group, device, secret);
+    await keepReturn(db, joined.group, device, token, secret);
     setReturnCookie(c, secret);
     return welcome(c, joined, device, 'join');
   });
 
   // For a device whose browser cleared its storage, and with it the token.
   api.post('/return', async (c) => {
-    if (!mayGuess(c)) return tooMany(c, 600);
+    // A secret of 256 bits needs no limit over all addresses; who comes back is not locked out by guessers.
+    if (!ofAddress.take(addressOf(c), now())) return tooMany(c, 600);
     const body = await bodyOf(c, returnRequest);
-    if (!body.ok) return body.answer;
+    if (!body.ok) {
+      ofAddress.forgive(addressOf(c));
+      return body.answer;
+    }
     const { token, device, deviceName } = body.value;
     const nextSecret = newSecret();
     const back = await returnBySecret(
@@ -99,11 +110,9 @@ export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
       },
       now(),
     );
+    if (!back) return fail(c, 'unknown-code');
+    ofAddress.forgive(addressOf(c));
     if (back === 'other-device') return fail(c, 'bad-request', 'device');
-    if (!back) {
-      noteGuess(c);
-      return fail(c, 'unknown-code');
-    }
     setReturnCookie(c, nextSecret);
     return welcome(c, back, device, 'return');
   });
@@ -111,9 +120,7 @@ export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
   api.post('/renew', member, async (c) => {
     const body = await bodyOf(c, renewRequest);
     if (!body.ok) return body.answer;
-    const device = c.get('device');
-    await renewToken(db, device, body.value.token, now());
-    await noteDone(deps, device, 'renew');
+    await renewToken(db, c.get('device'), body.value.token, now());
     return c.json({ hubNow: now() });
   });
 };

@@ -47,8 +47,8 @@ export const members = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
     const owner = await memberOfDevice(db, device.group, target);
     if (owner === null) return fail(c, 'not-found', 'device');
     if (!mayManage(device.caller) && owner !== device.caller.member) return fail(c, 'not-allowed');
-    await revokeDevice(db, device.group, target);
-    await noteDone(deps, device, 'revoke', target);
+    if (await revokeDevice(db, device.group, target))
+      await noteDone(deps, device, 'revoke', target);
     return c.json({ revoked: target });
   });
 

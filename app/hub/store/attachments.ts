@@ -4,6 +4,7 @@ import type { Transaction } from 'kysely';
 import { MAX_ATTACHMENT_BYTES, type RecordId, type Sha256 } from '../../../core/records/index.ts';
 import { EVERYONE, SPECIALISTS, type Caller } from '../policy.ts';
 import type { HubDatabase } from './database.ts';
+import { dialectOf } from './dialect.ts';
 import { NO_QUOTA, useQuota, type Quota } from './quota.ts';
 import type { Tables } from './schema.ts';
 
@@ -12,7 +13,8 @@ export type ChunkOutcome =
   | { readonly what: 'complete' }
   /** The chunk does not begin where the last one ended. */
   | { readonly what: 'wrong-offset'; readonly received: number }
-  | { readonly what: 'too-large' | 'hash-differs' | 'over-quota' };
+  /** `not-named`: no live record of the caller shows it. */
+  | { readonly what: 'too-large' | 'hash-differs' | 'over-quota' | 'not-named' };
 
 /** Bytes received so far, or that all are there. */
 export const attachmentState = async (
@@ -62,8 +64,32 @@ export const dropAttachment = async (
   group: string,
   sha256: string,
 ): Promise<void> => {
-  for (const table of ['chunks', 'attachments'] as const)
+  // The row first: a chunk that is being written holds it, and its bytes are only then seen.
+  for (const table of ['attachments', 'chunks'] as const)
     await tx.deleteFrom(table).where('group_id', '=', group).where('sha256', '=', sha256).execute();
+};
+
+/**
+ * Whether a record that the caller wrote, or any where a lead carries them, names the attachment. On
+ * PostgreSQL a take-back of that record waits until the chunk is written, and then drops it.
+ */
+const isNamed = async (
+  tx: Transaction<Tables>,
+  group: RecordId,
+  sha256: Sha256,
+  { member, role }: Caller,
+): Promise<boolean> => {
+  const named = await tx
+    .selectFrom('revisions')
+    .select('seq')
+    .where('group_id', '=', group)
+    .where('attachment', '=', sha256)
+    .where('json', 'is not', null)
+    .$if(role !== 'lead', (query) => query.where('author', '=', member))
+    .$if(dialectOf(tx) === 'postgres', (query) => query.forShare())
+    .limit(1)
+    .executeTakeFirst();
+  return named !== undefined;
 };
 
 /** Takes one chunk. At the last one the whole is hashed, and dropped where it is not what its name says. */
@@ -95,6 +121,11 @@ export const takeChunk = (
       )
       .returning(['received', 'complete', 'length'])
       .executeTakeFirstOrThrow();
+    // What no record shows any more, or never did, is not kept: it was taken back before it came.
+    if (!(await isNamed(tx, group, sha256, caller))) {
+      if (row.received === 0) await dropAttachment(tx, group, sha256);
+      return { what: 'not-named' };
+    }
     if (row.complete === 1) return { what: 'complete' };
     if (chunk.offset !== row.received) return { what: 'wrong-offset', received: row.received };
     // Begun with another length, by whoever it was: it begins anew.

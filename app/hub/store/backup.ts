@@ -100,7 +100,10 @@ export const backUp = async (
 };
 
 async function* linesOf(file: string): AsyncGenerator<string> {
-  const unzipped = createReadStream(file).pipe(createGunzip());
+  const unzipped = createGunzip();
+  createReadStream(file)
+    .on('error', (error) => unzipped.destroy(error))
+    .pipe(unzipped);
   const trouble = new Promise<never>((_, reject) => unzipped.on('error', reject));
   trouble.catch(() => undefined);
   for await (const line of createInterface({ input: unzipped, crlfDelay: Infinity })) yield line;
@@ -182,6 +185,8 @@ export const restore = async (place: DatabasePlace, file: string): Promise<Resto
         waiting.push(fromJson(r));
       }
       await write();
+      // Codes that were used or ended since the backup must not open the door again.
+      await tx.deleteFrom('invites').where('used_by', 'is', null).execute();
       return { ok: true, rows: state.rows };
     });
     if (!outcome.ok) return outcome;

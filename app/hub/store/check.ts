@@ -1,6 +1,11 @@
 /** Is everything that the hub holds whole: each index, each revision, each attachment? */
 import { sql, type Transaction } from 'kysely';
-import { FIRST_CHAIN, nextChain, parseRevision } from '../../../core/records/index.ts';
+import {
+  FIRST_CHAIN,
+  nextChain,
+  parseRevision,
+  type Revision,
+} from '../../../core/records/index.ts';
 import { sha256OfKept } from './attachments.ts';
 import type { OpenDatabase } from './database.ts';
 import type { Dialect } from './migrations.ts';
@@ -64,6 +69,26 @@ const checkIndexes = async (
   return { indexes: indexes.length, problems, notes: [] };
 };
 
+/** The revision in a row's text, or what is wrong with it. */
+const readWhole = (json: string): Revision | string => {
+  let value: unknown;
+  try {
+    value = JSON.parse(json);
+  } catch {
+    return 'its text is damaged';
+  }
+  const read = parseRevision(value);
+  return read.ok ? read.revision : read.problem.why;
+};
+
+const fits = (row: Tables['revisions'], revision: Revision): boolean =>
+  revision.id === row.id &&
+  revision.stamp === row.stamp &&
+  revision.hash === row.hash &&
+  revision.kind === row.kind &&
+  revision.author === row.author &&
+  (revision.erased === true) === (row.erased === 1);
+
 const checkFeeds = async (tx: Transaction<Tables>) => {
   const problems: string[] = [];
   let revisions = 0;
@@ -90,14 +115,9 @@ const checkFeeds = async (tx: Transaction<Tables>) => {
       problems.push(`${where}: the chain does not fit`);
     at = { group: row.group_id, seq: row.seq, chain: row.chain };
     if (row.json === null) continue;
-    const read = parseRevision(JSON.parse(row.json));
-    if (!read.ok) problems.push(`${where}: ${read.problem.why}`);
-    else if (
-      read.revision.id !== row.id ||
-      read.revision.stamp !== row.stamp ||
-      read.revision.hash !== row.hash ||
-      read.revision.kind !== row.kind
-    )
+    const said = readWhole(row.json);
+    if (typeof said === 'string') problems.push(`${where}: ${said}`);
+    else if (!fits(row, said))
       problems.push(`${where}: its row says something else than the revision`);
   }
   if (at) endOf(at.group, at.seq, at.chain);
@@ -120,6 +140,19 @@ const checkAttachments = async (tx: Transaction<Tables>) => {
     if ((await sha256OfKept(tx, row.group_id, row.sha256)) !== row.sha256)
       problems.push(`attachment ${row.sha256}: its bytes are not what its name says`);
   }
+  // Bytes without their row: nobody can read them, and nothing would drop them.
+  const lost = await tx
+    .selectFrom('chunks')
+    .leftJoin('attachments', (join) =>
+      join
+        .onRef('attachments.group_id', '=', 'chunks.group_id')
+        .onRef('attachments.sha256', '=', 'chunks.sha256'),
+    )
+    .where('attachments.sha256', 'is', null)
+    .select('chunks.sha256')
+    .distinct()
+    .execute();
+  problems.push(...lost.map(({ sha256 }) => `attachment ${sha256}: bytes without their entry`));
   return { attachments, waiting, problems };
 };
 

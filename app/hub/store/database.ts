@@ -1,5 +1,5 @@
 /** Where does the hub keep its tables? In a file beside it, or in a PostgreSQL that several hubs share. */
-import { mkdirSync } from 'node:fs';
+import { chmodSync, mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import SQLite from 'better-sqlite3';
 import { Kysely, Migrator, PostgresDialect, sql, SqliteDialect } from 'kysely';
@@ -25,8 +25,10 @@ export type DatabasePlace =
 const POOL = 10;
 
 const openSqlite = (file: string): HubDatabase => {
-  if (file !== ':memory:') mkdirSync(dirname(file), { recursive: true });
+  if (file !== ':memory:') mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
   const sqlite = new SQLite(file);
+  // The log is of people's bodies: nobody but who runs the hub reads it. Its side files follow it.
+  if (file !== ':memory:') chmodSync(file, 0o600);
   sqlite.pragma('journal_mode = WAL');
   // FULL: a commit is on the disk when it returns, so what was acknowledged survives a pulled plug.
   sqlite.pragma('synchronous = FULL');

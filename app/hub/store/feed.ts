@@ -41,8 +41,8 @@ export interface FeedPage {
   readonly more: boolean;
 }
 
-/** A page ends at this many characters of JSON even where more rows are allowed. */
-const PAGE_CHARACTERS = 2_000_000;
+/** A page ends at this many bytes of JSON even where more rows are allowed. */
+const PAGE_BYTES = 2_000_000;
 
 const refused = (why: Refusal, field?: string): Verdict => ({
   verdict: 'refused',
@@ -158,7 +158,7 @@ export const pushRevisions = async (
       'revision' in one ? [one.revision.id, aboutOf(one.revision)].filter((id) => id !== null) : [],
     ),
   );
-  return db.transaction().execute(async (tx) => {
+  const outcome = await db.transaction().execute(async (tx): Promise<PushOutcome> => {
     let cursor = await takeFeed(tx, group);
     const held = await heldOf(tx, group, [...ids]);
     const rows: RevisionRow[] = [];
@@ -188,6 +188,13 @@ export const pushRevisions = async (
     for (const { id, erased } of rows) if (erased === 1) await takeBack(tx, group, id);
     return { what: 'done', verdicts };
   });
+  if (read.some((one) => 'revision' in one && one.revision.erased)) await emptyLog(db);
+  return outcome;
+};
+
+/** What was taken back stands in SQLite's write-ahead log until that is written over: it is emptied at once. */
+const emptyLog = async (db: HubDatabase): Promise<void> => {
+  if (dialectOf(db) === 'sqlite') await sql`pragma wal_checkpoint(truncate)`.execute(db);
 };
 
 const judge = (held: Group, caller: Caller, revision: Revision): Verdict => {
@@ -290,11 +297,12 @@ export const pullRevisions = async (
     .execute(async (tx) => {
       const from = since?.seq ?? 0;
       if (since && (await chainAt(tx, group, from)) !== since.chain) return null;
-      const columns = ['seq', 'id', 'stamp', 'hash', 'json', 'chain'] as const;
+      // The sizes first: a page ends by them, and what is beyond it is not read.
+      const size = sql<number | null>`octet_length(json)`.as('size');
       const after = () =>
         tx
           .selectFrom('revisions')
-          .select(columns)
+          .select(['seq', 'id', 'stamp', 'hash', 'chain', size])
           .where('group_id', '=', group)
           .where('seq', '>', from)
           .orderBy('seq')
@@ -321,19 +329,20 @@ export const pullRevisions = async (
         .sort(([a], [b]) => a - b)
         .slice(0, limit + 1)
         .map(([, row]) => row);
-      const revisions: string[] = [];
+      const whole: number[] = [];
       const receipts: { id: string; stamp: string; hash: string }[] = [];
-      let characters = 0;
+      let bytes = 0;
       let taken = 0;
-      for (const { id, stamp, hash, json } of rows.slice(0, limit)) {
+      for (const { seq, id, stamp, hash, size: length } of rows.slice(0, limit)) {
         taken++;
         if (stamp.endsWith(device) && !ownWhole) receipts.push({ id, stamp, hash });
-        else if (json !== null) {
-          revisions.push(json);
-          characters += json.length;
-          if (characters > PAGE_CHARACTERS) break;
+        else if (length !== null) {
+          whole.push(seq);
+          bytes += length;
+          if (bytes > PAGE_BYTES) break;
         }
       }
+      const revisions = await jsonAt(tx, group, whole);
       const more = taken < rows.length;
       // Without more rows for this member the whole feed was scanned, up to what it is now.
       const last = rows[taken - 1];
@@ -348,6 +357,24 @@ export const pullRevisions = async (
           : { seq: head.last_seq, chain: head.last_chain };
       return { revisions, receipts, more, next: next.seq === 0 ? null : next };
     });
+
+/** The revisions at these numbers as JSON text, in their order. */
+const jsonAt = async (
+  tx: Transaction<Tables>,
+  group: string,
+  seqs: readonly number[],
+): Promise<string[]> => {
+  if (seqs.length === 0) return [];
+  const rows = await tx
+    .selectFrom('revisions')
+    .select('json')
+    .where('group_id', '=', group)
+    .where('seq', 'in', seqs)
+    .where('json', 'is not', null)
+    .orderBy('seq')
+    .execute();
+  return rows.map(({ json }) => json as string);
+};
 
 const chainAt = async (
   tx: Transaction<Tables>,

@@ -5,9 +5,10 @@ import {
   type RecordId,
   type Role,
 } from '../../../core/records/index.ts';
-import type { Transaction } from 'kysely';
+import { sql, type Transaction } from 'kysely';
 import type { Caller } from '../policy.ts';
 import { isFull, type HubDatabase } from './database.ts';
+import { dialectOf } from './dialect.ts';
 import type { Tables } from './schema.ts';
 
 export const INVITE_HOURS = 72;
@@ -76,7 +77,7 @@ export const renewToken = async (
 
 /** Makes a group; does nothing where it is already there. */
 export const makeGroup = async (
-  db: HubDatabase,
+  db: HubDatabase | Transaction<Tables>,
   group: RecordId,
   name: string,
   nowMs: number,
@@ -95,7 +96,7 @@ export const makeGroup = async (
 };
 
 export const firstGroup = async (
-  db: HubDatabase,
+  db: HubDatabase | Transaction<Tables>,
 ): Promise<{ group: RecordId; name: string } | null> => {
   const row = await db
     .selectFrom('groups')
@@ -104,6 +105,22 @@ export const firstGroup = async (
     .executeTakeFirst();
   return row ? { group: row.group_id as RecordId, name: row.name } : null;
 };
+
+/** The first group, made where there is none; of several hubs that start at once on one database one makes it. */
+export const makeFirstGroup = (
+  db: HubDatabase,
+  group: RecordId,
+  name: string,
+  nowMs: number,
+): Promise<{ group: RecordId; name: string } | null> =>
+  db.transaction().execute(async (tx) => {
+    if (dialectOf(tx) === 'postgres')
+      await sql`lock table groups in share row exclusive mode`.execute(tx);
+    const known = await firstGroup(tx);
+    if (known) return known;
+    await makeGroup(tx, group, name, nowMs);
+    return { group, name };
+  });
 
 /** Adds an invite and answers nothing: the code itself is known only to who made it. */
 export const addInvite = async (
@@ -142,6 +159,8 @@ export interface Joined {
   readonly group: RecordId;
   readonly groupName: string;
   readonly caller: Caller;
+  /** It came in before; only the answer was lost. */
+  readonly again?: true;
 }
 
 /**
@@ -176,10 +195,29 @@ export const joinByInvite = (
     const role = invite.role as Role;
     if (invite.used_by !== null) {
       if (invite.used_by !== usedBy || invite.member_id === null) return null;
-      return { group, groupName, caller: { member: invite.member_id as RecordId, role } };
+      // Only the answer was lost: the device is there, with this very token, and nobody signed it out.
+      const still = await tx
+        .selectFrom('devices')
+        .select('device')
+        .where('group_id', '=', group)
+        .where('device', '=', join.device)
+        .where('member_id', '=', invite.member_id)
+        .where('token_hash', '=', tokenHash)
+        .where('revoked', '=', 0)
+        .executeTakeFirst();
+      const caller = { member: invite.member_id as RecordId, role };
+      return still ? { group, groupName, caller, again: true } : null;
     }
     if (invite.expires_ms < nowMs) return null;
     const member = (invite.member_id as RecordId | null) ?? newMember();
+    const known = await tx
+      .selectFrom('members')
+      .select('role')
+      .where('group_id', '=', group)
+      .where('member_id', '=', member)
+      .executeTakeFirst();
+    // A member keeps the role that they came in with.
+    if (known && known.role !== role) return null;
     const sameId = await tx
       .selectFrom('devices')
       .select(['member_id', 'token_hash', 'revoked'])
@@ -252,20 +290,37 @@ export const devicesOf = async (db: HubDatabase, group: RecordId) => {
   }));
 };
 
-/** Answers whether there was such a device. */
-export const revokeDevice = async (
+/**
+ * Signs a device out; answers whether that changed anything. With a lead's device the codes that are still
+ * open end too: whoever held it may have made them.
+ */
+export const revokeDevice = (
   db: HubDatabase,
   group: RecordId,
   device: DeviceId,
-): Promise<boolean> => {
-  const result = await db
-    .updateTable('devices')
-    .set({ revoked: 1 })
-    .where('group_id', '=', group)
-    .where('device', '=', device)
-    .executeTakeFirst();
-  return Number(result.numUpdatedRows) > 0;
-};
+): Promise<boolean> =>
+  db.transaction().execute(async (tx) => {
+    const result = await tx
+      .updateTable('devices')
+      .set({ revoked: 1 })
+      .where('group_id', '=', group)
+      .where('device', '=', device)
+      .where('revoked', '=', 0)
+      .executeTakeFirst();
+    if (result.numUpdatedRows === 0n) return false;
+    const owner = await withMembers(tx)
+      .select('role')
+      .where('devices.group_id', '=', group)
+      .where('device', '=', device)
+      .executeTakeFirst();
+    if (owner?.role === 'lead')
+      await tx
+        .deleteFrom('invites')
+        .where('group_id', '=', group)
+        .where('used_by', 'is', null)
+        .execute();
+    return true;
+  });
 
 export const memberOfDevice = async (
   db: HubDatabase,

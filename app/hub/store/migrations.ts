@@ -181,6 +181,18 @@ const specialists: Migration = {
   },
 };
 
+/** A return whose answer was lost may be asked again. */
+const returningAgain: Migration = {
+  async up(db: Kysely<unknown>) {
+    await db.schema.alterTable('devices').addColumn('return_before', 'text').execute();
+    await db.schema
+      .createIndex('devices_by_return_before')
+      .on('devices')
+      .column('return_before')
+      .execute();
+  },
+};
+
 /** Every step from an empty database to today's, by name; steps are only ever added. */
 export const migrationsFor = (dialect: Dialect): Readonly<Record<string, Migration>> => ({
   '0001-first': first(dialect),
@@ -188,6 +200,7 @@ export const migrationsFor = (dialect: Dialect): Readonly<Record<string, Migrati
   '0003-chunked': chunked(dialect),
   '0004-trusted': trusted,
   '0005-specialists': specialists,
+  '0006-returning-again': returningAgain,
 });
 
 /** Whether this hub knows a step by that name. */

@@ -12,11 +12,12 @@ import {
 import type { HubDatabase } from './database.ts';
 import type { Joined } from './members.ts';
 
-/** Gives a device, known by its group and id, the secret to come back with. */
+/** Gives a device, known by its group, id and token, the secret to come back with. */
 export const keepReturn = async (
   db: HubDatabase,
   group: RecordId,
   device: DeviceId,
+  token: string,
   secret: string,
 ): Promise<void> => {
   await db
@@ -24,6 +25,7 @@ export const keepReturn = async (
     .set({ return_hash: sha256OfText(secret) })
     .where('group_id', '=', group)
     .where('device', '=', device)
+    .where('token_hash', '=', sha256OfText(token))
     .execute();
 };
 
@@ -55,8 +57,26 @@ export const returnBySecret = (
           .onRef('members.group_id', '=', 'devices.group_id')
           .onRef('members.member_id', '=', 'devices.member_id'),
       )
-      .select(['devices.group_id', 'device', 'devices.member_id', 'role', 'groups.name'])
-      .where('return_hash', '=', sha256OfText(secret))
+      .select([
+        'devices.group_id',
+        'device',
+        'devices.member_id',
+        'devices.name',
+        'return_hash',
+        'role',
+        'groups.name as groupName',
+      ])
+      .where((eb) =>
+        eb.or([
+          eb('return_hash', '=', sha256OfText(secret)),
+          // The answer to the same return was lost: the same device with the same token asks again.
+          eb.and([
+            eb('return_before', '=', sha256OfText(secret)),
+            eb('device', '=', device),
+            eb('token_hash', '=', sha256OfText(token)),
+          ]),
+        ]),
+      )
       .where('revoked', '=', 0)
       .executeTakeFirst();
     if (!cleared) return null;
@@ -73,7 +93,8 @@ export const returnBySecret = (
       .deleteFrom('devices')
       .where('group_id', '=', group_id)
       .where('device', '=', cleared.device)
-      .where('return_hash', '=', sha256OfText(secret))
+      .where('return_hash', '=', cleared.return_hash)
+      .where('revoked', '=', 0)
       .executeTakeFirstOrThrow();
     if (numDeletedRows === 0n) return null;
     await tx
@@ -90,7 +111,8 @@ export const returnBySecret = (
         token_hash: sha256OfText(token),
         token_ms: nowMs,
         return_hash: sha256OfText(nextSecret),
-        name: deviceName,
+        return_before: sha256OfText(secret),
+        name: deviceName || cleared.name,
         joined_ms: nowMs,
         seen_ms: nowMs,
         revoked: 0,
@@ -98,7 +120,7 @@ export const returnBySecret = (
       .execute();
     return {
       group: group_id as RecordId,
-      groupName: cleared.name,
+      groupName: cleared.groupName,
       caller: { member: member_id as RecordId, role: cleared.role as Role },
     };
   });

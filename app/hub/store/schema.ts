@@ -46,6 +46,8 @@ export interface Tables {
     token_ms: Generated<number | null>;
     /** Hash of the secret with which the device may come back after its browser cleared it. */
     return_hash: Generated<string | null>;
+    /** Hash of the secret with which it came back: the answer may be lost. */
+    return_before: Generated<string | null>;
     name: string;
     joined_ms: number;
     seen_ms: number;

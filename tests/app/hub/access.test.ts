@@ -204,14 +204,14 @@ const endpoints: Readonly<
   ],
   'PATCH /v1/attachment/:sha256': [
     [
-      'one byte that is not what its name says',
+      'one byte of what no record names',
       `attachment/${sha}`,
       {
         method: 'PATCH',
         body: 'x',
         headers: { 'upload-offset': '0', 'upload-length': '1', 'upload-type': 'image/jpeg' },
       },
-      [401, 401, 400, 400, 403, 400, 400],
+      [401, 401, 404, 404, 403, 404, 404],
     ],
   ],
 };

@@ -54,6 +54,10 @@ const onPostgres = async (): Promise<DatabasePlace> => ({
   url: await (postgres as TestPostgres).newDatabase(),
 });
 
+/** The record that names an attachment: without one the hub keeps no bytes. */
+const naming = (n: number, sha256: string): Revision =>
+  note(n, 'attachment', { record: idOf(n), sha256, mediaType: 'image/jpeg', bytes: 1 });
+
 const note = (n: number, kind = 'weather-mast', body: object = { wind: n }): Revision =>
   sealRevision(
     { id: idOf(n), kind, author: lead.member, sv: 9, body: { ...body } },
@@ -135,6 +139,15 @@ describe.each([
     const { db } = await newHub();
     const bytes = random(3000);
     const sha256 = sha256OfBytes(bytes);
+    expect(
+      await takeChunk(db, group, lead, sha256, {
+        offset: 0,
+        length: 3000,
+        mediaType: 'image/jpeg',
+        bytes,
+      }),
+    ).toEqual({ what: 'not-named' });
+    await pushRevisions(db, group, lead, [naming(80, sha256)]);
     const send = (offset: number, part: Uint8Array, length = 3000) =>
       takeChunk(db, group, lead, sha256, { offset, length, mediaType: 'image/jpeg', bytes: part });
     expect(await send(0, bytes.subarray(0, 1000))).toEqual({ what: 'more', received: 1000 });
@@ -145,6 +158,7 @@ describe.each([
     expect(await send(1000, bytes.subarray(1000))).toEqual({ what: 'complete' });
     expect(await attachmentState(db, group, sha256)).toEqual({ complete: true, received: 3000 });
     const other = sha256OfBytes(random(10));
+    await pushRevisions(db, group, lead, [naming(81, other)]);
     const lie = { offset: 0, length: 4, mediaType: 'image/jpeg', bytes: random(4) };
     expect(await takeChunk(db, group, lead, other, lie)).toEqual({ what: 'hash-differs' });
     expect(await attachmentState(db, group, other)).toEqual({ complete: false, received: 0 });
@@ -318,7 +332,7 @@ describe.each([
     const { db } = hub;
     const bytes = random(500);
     const sha256 = sha256OfBytes(bytes);
-    await pushRevisions(db, group, lead, [note(400), note(401), note(402)]);
+    await pushRevisions(db, group, lead, [note(400), note(401), naming(402, sha256)]);
     const chunk = { offset: 0, length: 500, mediaType: 'image/jpeg', bytes };
     await takeChunk(db, group, lead, sha256, chunk);
     expect(await checkHub(hub)).toMatchObject({ revisions: 3, attachments: 1, problems: [] });
