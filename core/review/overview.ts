@@ -36,7 +36,7 @@ export type NextStep =
     }
   | { readonly step: 'add-round' | 'add-pairs' | 'add-testers'; readonly count: number }
   | { readonly step: 'hand-out'; readonly pairs: readonly RecordId[]; readonly count: number }
-  /** Pairs of the latest round that nobody measured before they were worn. */
+  /** Pairs of the latest round, where it has a blueprint, that nobody measured before they were worn. */
   | {
       readonly step: 'measure-on-arrival';
       readonly pairs: readonly RecordId[];
@@ -162,8 +162,11 @@ export const overviewOf = (
   );
   const everOut = new Set(log.spans.map(({ pair }) => pair));
   const waiting = ofLatest.filter(({ id, stopUse }) => !everOut.has(id) && !stopUse);
+  const drawn =
+    (log.rounds.find(({ revision }) => revision.id === latest?.id)?.body.blueprint.length ?? 0) > 0;
   const unmeasured = log.pairs.filter(
-    ({ round, checks, runs }) => round === latest?.id && checks.length === 0 && runs.length === 0,
+    ({ round, checks, runs }) =>
+      round === latest?.id && drawn && checks.length === 0 && runs.length === 0,
   );
   const proven = latest?.complaints.cells.filter(isProven) ?? [];
   const unwritten = proven.filter(

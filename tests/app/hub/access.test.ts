@@ -401,6 +401,46 @@ describe('a device of another member', () => {
   });
 });
 
+describe('a repeated join', () => {
+  it('answers again while the device is what it was, and never for who has its id since', async () => {
+    const code = newInviteCode(random);
+    await addInvite(hub.db, hub.group, code, 'tester', idOf(40), Date.now());
+    const device = '4b'.repeat(8);
+    const [old, fresh] = [newToken(), newToken()];
+    const ask = () => call('join', undefined, post({ code, token: old, device }));
+    expect((await ask()).status).toBe(200);
+    expect((await ask()).status).toBe(200);
+    await call('renew', old, post({ token: fresh }));
+    expect((await call('pull', fresh)).status).toBe(200);
+    expect((await ask()).status).toBe(403);
+    const other = newInviteCode(random);
+    await addInvite(hub.db, hub.group, other, 'lead', null, Date.now());
+    const lead = newToken();
+    const joined = { code: other, token: lead, device, before: fresh };
+    expect((await call('join', undefined, post(joined))).status).toBe(200);
+    const repeated = await ask();
+    expect(repeated.status).toBe(403);
+    expect(repeated.headers.get('set-cookie')).toBeNull();
+    expect((await call('pull', lead)).status).toBe(200);
+  });
+});
+
+describe('signing out a lead', () => {
+  it('ends the codes that are still open', async () => {
+    const token = await join('lead', '5b'.repeat(8));
+    const { code } = (await (await call('invite', token, post({ role: 'lead' }))).json()) as {
+      code: string;
+    };
+    await call('revoke', tokens.lead, post({ device: '5b'.repeat(8) }));
+    const answer = await call(
+      'join',
+      undefined,
+      post({ code, token: newToken(), device: '6b'.repeat(8) }),
+    );
+    expect(answer.status).toBe(403);
+  });
+});
+
 describe('coming back after the browser cleared the device', () => {
   it('gives the same member a new device, once, and ends the old token', async () => {
     const { token, cookie } = await joinWithCookie('1', idOf(3));
@@ -416,6 +456,16 @@ describe('coming back after the browser cleared the device', () => {
     expect((await comeBack(cookie, '3', 'w'.repeat(43))).status).toBe(403);
     const next = back.headers.get('set-cookie') ?? '';
     expect((await comeBack(next, '3', 'w'.repeat(43))).status).toBe(200);
+  });
+
+  it('is asked again where the answer was lost, by the same device with the same token only', async () => {
+    const { cookie } = await joinWithCookie('9', idOf(4));
+    const token = newToken();
+    expect((await comeBack(cookie, '0', token)).status).toBe(200);
+    expect((await comeBack(cookie, '0', newToken())).status).toBe(403);
+    const again = await comeBack(cookie, '0', token);
+    expect(again.status).toBe(200);
+    expect((await call('pull', token)).status).toBe(200);
   });
 
   it('is refused once a lead has signed the device out', async () => {

@@ -102,6 +102,16 @@ describe('guessing a code', () => {
     await close();
   });
 
+  it('is counted before it is looked at, so many at once are no way around', async () => {
+    const { knock, close } = await door();
+    const statuses = await Promise.all(
+      Array.from({ length: 100 }, () => knock('192.0.2.77', newInviteCode(randomBytes), 'join')),
+    );
+    expect(statuses.filter((status) => status === 403)).toHaveLength(20);
+    expect(statuses.filter((status) => status === 429)).toHaveLength(80);
+    await close();
+  });
+
   it('does not lock out a group that joins from one office', async () => {
     const { codes, knock, close } = await door(60);
     for (const code of codes) expect(await knock('192.0.2.8', code)).toBe(200);

@@ -410,4 +410,21 @@ describe('sync', () => {
     const kinds = readBundle(unpacked.text).revisions.map(({ revision }) => revision.kind);
     expect([...new Set(kinds)].sort()).toEqual(['attachment', 'run', 'tester']);
   });
+
+  it('drops a photo that waits when its run is taken back, on every device', async () => {
+    let goodNetwork = false;
+    const { id, phone } = await newTester('T01', { maySendAttachments: () => goodNetwork });
+    const photo = new TextEncoder().encode('a photo of a blister');
+    const sha256 = value(await phone.putAttachment(photo, 'image/jpeg'));
+    const { revision } = value(await phone.save('run', { ...runOf(id), photos: [sha256] }));
+    await phone.sync();
+    value(await phone.eraseForGood(revision.id));
+    await phone.sync();
+    goodNetwork = true;
+    expect(await phone.sync()).toMatchObject({ what: 'done' });
+    expect((await phone.unsent()).attachments).toBe(0);
+    expect(await phone.attachment(sha256)).toBeNull();
+    for (const table of ['attachments', 'chunks'] as const)
+      expect(await hub.db.selectFrom(table).selectAll().execute()).toEqual([]);
+  });
 });

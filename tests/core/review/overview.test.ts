@@ -39,13 +39,21 @@ const project = (limits: readonly unknown[] = []) =>
       attributes: ['overall'],
     },
   });
-const round = (id: RecordId, order: number) =>
+const height = {
+  measure: 'stack-height',
+  site: 'heel-centre',
+  unit: 'mm',
+  nominal: 36,
+  lower: -1,
+  upper: 1,
+};
+const round = (id: RecordId, order: number, blueprint: readonly unknown[] = [height]) =>
   own(id, 'round', {
     name: `R${order}`,
     order,
     stage: 'first-samples',
     changes: [],
-    blueprint: [],
+    blueprint,
   });
 const pair = (n: number, of: RecordId = FIRST) =>
   own(idOf(100 + n), 'pair', { round: of, code: String(100 + n), sizeMm: 270 });
@@ -104,6 +112,11 @@ describe('what to do next', () => {
       ['hand-out', 2],
       ['set-limits', 1],
     ]);
+  });
+
+  it('asks for no measures where nothing says what is right', () => {
+    const found = overview(project(), round(FIRST, 1, []), tester(1), pair(1));
+    expect(steps(found).map(([step]) => step)).not.toContain('measure-on-arrival');
   });
 
   it('asks for hand-outs and measures of the latest round only', () => {
