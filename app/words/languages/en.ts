@@ -459,6 +459,10 @@ export const phone = {
     words: 'In your words',
     saved: 'Saved on this phone',
     wrongDistance: (example: string) => `How far was it? For example ${example}.`,
+    doubt: (distance: string, time: string | null) =>
+      `${distance}${time === null ? '' : ` in ${time}`}: is that right?`,
+    doubtSure: 'Yes, save it',
+    doubtChange: 'Change it',
     wrongTime: 'That is no time. For example 52:30 or 1:05:00.',
     wrongTemperature: 'That is no temperature. For example 14.',
     wrongWhen: 'That is no date and time.',
