@@ -294,7 +294,7 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
         settle: [],
       };
     case 'structure': {
-      const { held, failed, pairs, weibull } = item;
+      const { held, failed, pairs, weibull, canHold } = item;
       return {
         title: words.items.structure,
         word,
@@ -320,6 +320,28 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
                 ),
               ]
             : []),
+          ...(word === 'not-known-yet' && !canHold ? [words.tooFewPairs(pairs)] : []),
+        ],
+        settle: [],
+      };
+    }
+    case 'allowed-rate': {
+      const { cells, askedRuns, askedTesters, allowed, upTo } = item;
+      const set = (share: number) => setPercentOf(share, number);
+      return {
+        title: words.items['allowed-rate'](set(allowed.complaint), set(allowed.pain)),
+        word,
+        lines: [
+          cells.length > 0
+            ? words.recurs(cells.map((cell) => cellTitle(cell, speaker)).join('; '))
+            : askedRuns === 0
+              ? words.nobodyAsked
+              : words.noneRecurs(
+                  askedRuns,
+                  askedTesters,
+                  percent(upTo.complaint),
+                  percent(upTo.pain),
+                ),
         ],
         settle: [],
       };

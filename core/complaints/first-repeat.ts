@@ -7,13 +7,13 @@
  * Kaplan and Meier (sources in `core/statistics/survival.ts`).
  */
 import { groupBy, kaplanMeier, medianSurvival, type SurvivalStep } from '../statistics/index.ts';
-import type { Metres } from '../units/index.ts';
+import { metres, type Metres } from '../units/index.ts';
 import { reports, type CellName, type ObservedRun } from './observed-runs.ts';
 
 export interface FirstRepeat {
   /** Steps over metres in the pair; `survival` is the share of testers without a repeated complaint. */
   readonly steps: readonly SurvivalStep[];
-  /** Metres by which half the testers have it twice; null where the curve stays above, or few were left. */
+  /** Metres by which half the testers have it twice; null where the curve stays above, few were left, or it is no distance. */
   readonly medianM: Metres | null;
   readonly testers: number;
   readonly repeated: number;
@@ -21,6 +21,8 @@ export interface FirstRepeat {
 
 /** Below so many at risk a median would be the story of one or two testers. */
 const LEAST_AT_RISK = 3;
+/** Less says that runs began at the same time, not when a complaint came again. Judgement, no source. */
+const LEAST_M = 100;
 
 /** A tester with several pairs of the round counts by the pair that came first to an event, else the longest. */
 export const firstRepeat = (runs: readonly ObservedRun[], cell: CellName): FirstRepeat => {
@@ -43,7 +45,8 @@ export const firstRepeat = (runs: readonly ObservedRun[], cell: CellName): First
   const there = steps.find(({ time }) => time === half);
   return {
     steps,
-    medianM: there && there.atRisk >= LEAST_AT_RISK && half !== null ? (half as Metres) : null,
+    medianM:
+      there && there.atRisk >= LEAST_AT_RISK && there.time >= LEAST_M ? metres(there.time) : null,
     testers: lifetimes.length,
     repeated: lifetimes.filter(({ event }) => event).length,
   };

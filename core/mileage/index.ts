@@ -1,3 +1,4 @@
+export * from './plausible.ts';
 export * from './runs.ts';
 export * from './pair-mileage.ts';
 export * from './hand-out-span.ts';

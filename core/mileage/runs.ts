@@ -6,6 +6,7 @@
  */
 import { isSameTrack, type RecordId, type RecordOf, type Run } from '../records/index.ts';
 import { isWithin, type HandOutSpan } from './hand-out-span.ts';
+import { isPlausibleDistance, isPlausiblePace } from './plausible.ts';
 import { groupBy } from '../statistics/index.ts';
 import { metres, type Metres } from '../units/index.ts';
 
@@ -43,10 +44,6 @@ export interface CheckedRuns {
   readonly oddities: readonly RunOddity[];
 }
 
-/** Faster than the fastest marathon on record, slower than a stroll. Judgement, no source. */
-export const PLAUSIBLE_PACE_S_PER_KM = { fastest: 165, slowest: 1500 } as const;
-/** A single run beyond this is asked about. Judgement, no source. */
-export const PLAUSIBLE_DISTANCE_M = { shortest: 100, longest: 110_000 } as const;
 /** Two logs are the same run when they start this close together … (judgement, no source) */
 export const SAME_RUN_MS = 5 * 60_000;
 /** … and differ by no more than this share of the longer distance (judgement, no source). */
@@ -176,15 +173,11 @@ const odditiesOf = (
     if (!spans.some((span) => isWithin(span, startMs)))
       found.push({ why: 'not-handed-out', run: id });
   }
-  if (distanceM < PLAUSIBLE_DISTANCE_M.shortest || distanceM > PLAUSIBLE_DISTANCE_M.longest)
+  if (!isPlausibleDistance(distanceM))
     found.push({ why: 'distance', run: id, distanceM: metres(distanceM) });
   if (endMs > startMs && distanceM > 0) {
     const secondsPerKm = (endMs - startMs) / distanceM;
-    if (
-      secondsPerKm < PLAUSIBLE_PACE_S_PER_KM.fastest ||
-      secondsPerKm > PLAUSIBLE_PACE_S_PER_KM.slowest
-    )
-      found.push({ why: 'pace', run: id, secondsPerKm });
+    if (!isPlausiblePace(secondsPerKm)) found.push({ why: 'pace', run: id, secondsPerKm });
   }
   if (startMs > nowMs + FUTURE_MS) found.push({ why: 'in-the-future', run: id });
   return found;

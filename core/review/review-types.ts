@@ -170,7 +170,7 @@ export interface Review {
     readonly score: number;
     readonly signs: readonly string[];
   }[];
-  /** Odd runs, each with whose it is. */
+  /** Odd runs, each with whose it is: in the order to ask, overlaps last and once a run. */
   readonly oddities: readonly (RunOddity &
     Pick<Run, 'tester' | 'pair' | 'startedAt' | 'distanceM'>)[];
   /** Records that this version cannot read. They are kept and passed on, and count in no figure. */

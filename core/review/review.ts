@@ -1,6 +1,7 @@
 /** What does the log say about one project? Puts the rooms' answers together. */
 import { isCautionDue } from '../complaints/index.ts';
-import { handOutSpan, type LoggedRun } from '../mileage/index.ts';
+import { handOutSpan, type LoggedRun, type RunOddity } from '../mileage/index.ts';
+import type { RecordId } from '../records/index.ts';
 import { benchSeries } from './bench.ts';
 import { byCode } from './by-code.ts';
 import { sizeOf } from './evidence-size.ts';
@@ -75,6 +76,34 @@ const painsOf = (runs: readonly LoggedRun[]): Review['pains'] =>
     )
     .reverse();
 
+/** What to ask first: what a figure hangs on goes before what may well be so. */
+const askOrder: readonly RunOddity['why'][] = [
+  'distance',
+  'pace',
+  'in-the-future',
+  'unknown-pair',
+  'not-handed-out',
+  'logged-twice',
+  'tester-overlap',
+  'pair-overlap',
+];
+
+const isOverlap = ({ why }: RunOddity): boolean =>
+  why === 'tester-overlap' || why === 'pair-overlap';
+
+/** In the order to ask; a run that overlaps with several is asked about once. */
+const toAsk = (oddities: readonly RunOddity[]): RunOddity[] => {
+  const overlapping = new Set<RecordId>();
+  return oddities
+    .toSorted((a, b) => askOrder.indexOf(a.why) - askOrder.indexOf(b.why))
+    .filter((one) => {
+      if (!isOverlap(one)) return true;
+      const isFirst = !overlapping.has(one.run);
+      overlapping.add(one.run);
+      return isFirst;
+    });
+};
+
 const odditiesOf = ({ id, oddities, records }: ProjectLog): Review['oddities'] => {
   const odd = new Set(oddities.map(({ run }) => run));
   const runs = new Map(
@@ -82,7 +111,7 @@ const odditiesOf = ({ id, oddities, records }: ProjectLog): Review['oddities'] =
       odd.has(revision.id) ? [[revision.id, body] as const] : [],
     ),
   );
-  return oddities.flatMap((oddity) => {
+  return toAsk(oddities).flatMap((oddity) => {
     const run = runs.get(oddity.run);
     if (!run) return [];
     const { tester, pair, startedAt, distanceM } = run;

@@ -1,9 +1,10 @@
 /**
  * Does a round hold for what its brief promises? Item by item, each with its evidence: every limit of the
- * brief at every place it was measured, structure, complaints that grow with kilometres, stop-use notices
- * that stand. What is not known yet says what would settle it.
+ * brief at every place it was measured, structure, complaints that recur above the allowed rate or grow with
+ * kilometres, stop-use notices that stand. What is not known yet says what would settle it.
  */
-import { trendsOverDistance, type CellName } from '../complaints/index.ts';
+import { trendsOverDistance, type AllowedRate, type CellName } from '../complaints/index.ts';
+import { kindsOfComplaint } from '../foot/index.ts';
 import { mileageAt } from '../mileage/index.ts';
 import type { Limit, RecordId } from '../records/index.ts';
 import type { Lifetime } from '../statistics/index.ts';
@@ -18,6 +19,17 @@ export type VerdictItem =
   /** A limit of the brief that nothing was measured for. */
   | { readonly what: 'not-measured'; readonly word: 'not-known-yet'; readonly limit: Limit }
   | ({ readonly what: 'structure' } & Structure)
+  | {
+      readonly what: 'allowed-rate';
+      readonly word: HoldWord;
+      /** Proven to recur across testers above the brief's allowed rate. */
+      readonly cells: readonly CellName[];
+      readonly askedTesters: number;
+      readonly askedRuns: number;
+      readonly allowed: AllowedRate;
+      /** The greatest share of runs that any zone and kind may still have, reported or not. */
+      readonly upTo: AllowedRate;
+    }
   | {
       readonly what: 'complaints';
       readonly word: HoldWord;
@@ -36,6 +48,8 @@ export interface Verdict {
 
 /** Pairs that must have carried the brief's distance before silence counts. Judgement, no source. */
 const LEAST_PAIRS = 3;
+/** Testers who must have been asked before a share of runs counts. Judgement, no source. */
+const LEAST_TESTERS = 3;
 /** From this share of the brief's distance on, a run counts as run at it. Judgement, no source. */
 const NEAR = 0.9;
 
@@ -56,6 +70,40 @@ const lifetimesOf = (log: ProjectLog, pairs: readonly LoggedPair[]): Lifetime[] 
       ? { time: Math.min(...own), event: true }
       : { time: mileageAt(curve, last), event: false };
   });
+};
+
+/**
+ * The brief accepts a complaint in a share of runs. One proven across testers breaks that; it is kept only where
+ * the upper end of every share is at or below it. A kind that nobody reported has as upper end the one of none of
+ * the testers, each a single witness, so silence of a usual panel is never enough.
+ */
+const allowedRateItem = (
+  { complaints: { asked, cells, unreported } }: RoundReview,
+  { complaint, pain }: AllowedRate,
+): VerdictItem => {
+  const proven = cells.filter(({ word }) => word === 'recurs-across-testers');
+  const upTo = (painLike: boolean, silent: number): number =>
+    cells
+      .filter(({ kind }) => kindsOfComplaint[kind].painLike === painLike)
+      .reduce((most, { runShare }) => Math.max(most, runShare.upper), silent);
+  const most = {
+    complaint: upTo(false, unreported.complaint.testersUpTo),
+    pain: upTo(true, unreported.pain.testersUpTo),
+  };
+  return {
+    what: 'allowed-rate',
+    cells: proven.map(({ zone, kind }) => ({ zone, kind })),
+    askedTesters: asked.testers,
+    askedRuns: asked.runs,
+    allowed: { complaint, pain },
+    upTo: most,
+    word:
+      proven.length > 0
+        ? 'does-not-hold'
+        : asked.testers >= LEAST_TESTERS && most.complaint <= complaint && most.pain <= pain
+          ? 'holds'
+          : 'not-known-yet',
+  };
 };
 
 /**
@@ -103,6 +151,7 @@ export const verdictOf = (log: ProjectLog, round: RoundReview): Verdict => {
       .filter((limit) => !fitted.some((one) => one.limit === limit))
       .map((limit): VerdictItem => ({ what: 'not-measured', word: 'not-known-yet', limit })),
     { what: 'structure', ...reviewStructure(lifetimesOf(log, pairs), brief.distanceM) },
+    allowedRateItem(round, brief.allowedRate),
     complaintsItem(round, pairs, brief.distanceM),
     { what: 'stop-use', word: open.length > 0 ? 'does-not-hold' : 'holds', pairs: open },
   ];

@@ -33,6 +33,8 @@ export interface Held extends Interval {
 export interface Structure {
   readonly pairs: number;
   readonly failed: number;
+  /** Whether so many pairs can show that it holds at all, if no other breaks. */
+  readonly canHold: boolean;
   /** Steps over metres. */
   readonly steps: readonly SurvivalStep[];
   /** At the distance asked for; null where no pair has come so far and none has broken. */
@@ -90,12 +92,15 @@ export const reviewStructure = (lifetimes: readonly Lifetime[], distance: Metres
     .map(({ time, event }) => ({ time: Math.max(time, SHORTEST_M), event }));
   const steps = kaplanMeier(worn, WEAR_LEVEL);
   const failed = worn.filter(({ event }) => event).length;
+  const early = worn.filter(({ time, event }) => event && time < distance).length;
+  const all = lifetimes.length;
   const held = heldAt(worn, steps, distance);
   const fit = failed >= LEAST_FAILURES ? weibull(worn) : null;
   const at = fit && weibullSurvival(fit, distance, WEAR_LEVEL);
   return {
     pairs: lifetimes.length,
     failed,
+    canHold: all > 0 && clopperPearson(all - early, all, WEAR_LEVEL).lower >= HOLDING_SHARE,
     steps,
     held,
     weibull: fit &&

@@ -57,6 +57,26 @@ test('an update waits until it is agreed to, and keeps the half-filled form', as
   await expect(page.getByLabel('Distance, km')).toHaveValue('9.1');
 });
 
+test('an odd distance is asked about in place, and saved when it is right', async ({ page }) => {
+  await joinAsTester(page);
+  await page.getByRole('link', { name: 'Log a run' }).click();
+  const distance = page.getByLabel('Distance, km');
+  await distance.fill('500');
+  await page.getByLabel('Time', { exact: true }).fill('30:00');
+  await page.getByRole('button', { name: 'Save' }).click();
+  const question = page.getByRole('group', { name: '500 km in 30:00: is that right?' });
+  await expect(question).toBeFocused();
+  await question.getByRole('button', { name: 'Change it' }).click();
+  await expect(question).toBeHidden();
+  await expect(distance).toBeFocused();
+  await distance.press('Enter');
+  await expect(question).toBeFocused();
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('Saved on this phone')).toBeVisible();
+});
+
 test('an erased run can be brought back, and a change keeps what was before', async ({ page }) => {
   await joinAsTester(page);
   await page.getByRole('link', { name: 'My runs' }).click();

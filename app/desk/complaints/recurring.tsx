@@ -65,7 +65,7 @@ const Cell = (props: RoundProps & { cell: CellSummary; look: CloserLook | null }
           {looked.map((line) => (
             <p key={line}>{line}</p>
           ))}
-          {look.firstRepeat.repeated > 0 && (
+          {look.firstRepeat.repeated > 0 && look.firstRepeat.steps.some(({ time }) => time > 0) && (
             <details>
               <summary class="button button-quiet">{d().complaints.firstRepeat}</summary>
               <SurvivalChart

@@ -1,9 +1,11 @@
 /** Log a run, or change one: on one screen, top to bottom, each answer kept as it is given. */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { lazy, useLocation } from 'preact-iso';
 import * as z from 'zod/mini';
-import type { RecordId, RecordOf, Surface } from '../../../core/records/index.ts';
+import { isPlausibleRun } from '../../../core/mileage/plausible.ts';
+import type { RecordId, RecordOf, Run, Surface } from '../../../core/records/index.ts';
 import { surfaces as allSurfaces } from '../../../core/records/index.ts';
+import { formatDuration } from '../../../core/units/index.ts';
 import { Button, Choices, Field, Notice, Page } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { settings } from '../../parts/settings.ts';
@@ -81,6 +83,36 @@ const readContext = async (
   };
 };
 
+/** Distance and pace are asked about where they are odd, unless the saved run was as odd before. */
+const isDoubtful = (run: Run, before: Run | null): boolean =>
+  !isPlausibleRun(run.distanceM, run.durationS) &&
+  (run.distanceM !== before?.distanceM || run.durationS !== before.durationS);
+
+/** Asks in the place of the save button; it has the focus, so that it is read out and a key answers it. */
+const Doubt = (props: {
+  readonly question: string;
+  readonly onSure: () => void;
+  readonly onChange: () => void;
+}) => {
+  const words = t();
+  const id = useId();
+  const group = useRef<HTMLDivElement>(null);
+  useEffect(() => group.current?.focus(), []);
+  return (
+    <div class="stack" role="group" aria-labelledby={id} tabIndex={-1} ref={group}>
+      <p id={id}>
+        <strong>{props.question}</strong>
+      </p>
+      <div class="row">
+        <Button onClick={props.onChange}>{words.log.doubtChange}</Button>
+        <Button kind="main" onClick={props.onSure}>
+          {words.log.doubtSure}
+        </Button>
+      </div>
+    </div>
+  );
+};
+
 const Form = ({ context }: { context: Context }) => {
   const words = t();
   const { route } = useLocation();
@@ -88,6 +120,7 @@ const Form = ({ context }: { context: Context }) => {
   const [errors, setErrors] = useState<ReadonlySet<RunFormError>>(new Set());
   const [trouble, setTrouble] = useState<string | null>(null);
   const [saving, setSaving] = useState(false);
+  const [doubt, setDoubt] = useState<string | null>(null);
   const [touched, setTouched] = useState(false);
   const [hadDraft, setHadDraft] = useState(context.hasDraft);
   const { pair, project, before, stop } = context;
@@ -111,6 +144,7 @@ const Form = ({ context }: { context: Context }) => {
 
   const change = (part: Partial<RunForm>) => {
     setTouched(true);
+    setDoubt(null);
     setForm((form) => ({ ...form, ...part }));
   };
   // Kept as typed, so that a call or a killed tab costs nothing.
@@ -118,7 +152,7 @@ const Form = ({ context }: { context: Context }) => {
     if (touched) store.saveDraft(key, form).catch(() => setTrouble(words.log.full));
   }, [touched, form, key, words]);
 
-  const save = async () => {
+  const save = async (isSure = false) => {
     const tester = before?.body.tester ?? session.value?.member;
     if (!tester || saving) return;
     const sentTrack = form.track?.send ? await keepSentTrack(form.track) : null;
@@ -138,6 +172,17 @@ const Form = ({ context }: { context: Context }) => {
       return;
     }
     setErrors(new Set());
+    if (!isSure && isDoubtful(outcome.run, before?.body ?? null)) {
+      const { durationS } = outcome.run;
+      setDoubt(
+        words.log.doubt(
+          `${form.distance.trim()} ${unit}`,
+          durationS === undefined ? null : formatDuration(durationS),
+        ),
+      );
+      return;
+    }
+    setDoubt(null);
     setSaving(true);
     const saved = await store.save('run', outcome.run, before?.revision.id);
     setSaving(false);
@@ -292,9 +337,20 @@ const Form = ({ context }: { context: Context }) => {
         </Notice>
       )}
       <div class="foot-bar">
-        <Button kind="main" big submit disabled={saving}>
-          {words.save}
-        </Button>
+        {doubt === null ? (
+          <Button kind="main" big submit disabled={saving}>
+            {words.save}
+          </Button>
+        ) : (
+          <Doubt
+            question={doubt}
+            onSure={() => void save(true)}
+            onChange={() => {
+              setDoubt(null);
+              distance.current?.focus();
+            }}
+          />
+        )}
       </div>
     </form>
   );

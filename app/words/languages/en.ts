@@ -459,6 +459,10 @@ export const phone = {
     words: 'In your words',
     saved: 'Saved on this phone',
     wrongDistance: (example: string) => `How far was it? For example ${example}.`,
+    doubt: (distance: string, time: string | null) =>
+      `${distance}${time === null ? '' : ` in ${time}`}: is that right?`,
+    doubtSure: 'Yes, save it',
+    doubtChange: 'Change it',
     wrongTime: 'That is no time. For example 52:30 or 1:05:00.',
     wrongTemperature: 'That is no temperature. For example 14.',
     wrongWhen: 'That is no date and time.',
@@ -1092,6 +1096,8 @@ export const desk = {
     brief: (name: string, distance: string) => `${name}: a pair must carry ${distance}.`,
     items: {
       structure: 'Structure',
+      'allowed-rate': (complaint: string, pain: string) =>
+        `Complaints in at most ${complaint} of runs, pain in ${pain}`,
       complaints: 'Complaints that grow with kilometres',
       'stop-use': 'Stop-use notices',
     },
@@ -1110,6 +1116,12 @@ export const desk = {
     noLimits: 'The brief names no limit of foam or tread yet.',
     holding: 'Pairs that hold, by kilometres on the pair',
     holdingShare: 'Pairs that hold, %',
+    tooFewPairs: (count: number) =>
+      `${pairs(count)} cannot settle that it holds, even if no other breaks.`,
+    recurs: (cells: string) => `proven to recur across testers: ${cells}`,
+    nobodyAsked: 'nobody was asked yet',
+    noneRecurs: (asked: number, who: number, complaint: string, pain: string) =>
+      `none is proven to recur across testers; by ${runs(asked)} of ${testers(who)}, one may still be in up to ${complaint} of runs, pain in up to ${pain} (95 % interval)`,
     growing: (cells: string) => `grows: ${cells}`,
     notGrowing: (there: number) =>
       there === 0
@@ -1120,7 +1132,7 @@ export const desk = {
     settle: 'What would settle it',
     caution:
       'A verdict is for the makers. Whether a shoe may be sold is for the standards and the law where it is sold.',
-    how: 'Wear holds if the probability that a new pair is within the limit at the brief’s distance is 95 % or more, and does not if it is 5 % or less. Structure: 90 % of pairs must hold, with 95 % certainty: while none breaks, 29 must have gone so far. Complaints: on three pairs somebody must have been asked at that distance (both judgement, no source).',
+    how: 'Wear holds if the probability that a new pair is within the limit at the brief’s distance is 95 % or more, and does not if it is 5 % or less. Structure: 90 % of pairs must hold, with 95 % certainty: while none breaks, 29 must have gone so far. Allowed rate: does not hold with a complaint proven to recur across testers; holds if the upper end of every share, of kinds that nobody reported as well, is at or below it and three testers were asked. With 5 % and no report at all that takes 73 testers: the silence of a small panel settles nothing. Complaints that grow: on three pairs somebody must have been asked at that distance (both judgement, no source).',
   },
 
   changes: {

@@ -335,6 +335,9 @@ export const phone: PhoneWords = {
     words: '用你的话说',
     saved: '已保存在本机',
     wrongDistance: (example) => `跑了多远？例如 ${example}。`,
+    doubt: (distance, time) => `${distance}${time === null ? '' : `，用时 ${time}`}：对吗？`,
+    doubtSure: '对，保存',
+    doubtChange: '修改',
     wrongTime: '时间格式不对。例如 52:30 或 1:05:00。',
     wrongTemperature: '温度格式不对。例如 14。',
     wrongWhen: '日期和时间格式不对。',
@@ -901,6 +904,7 @@ export const desk: DeskWords = {
     brief: (name, distance) => `${name}：每双须承受 ${distance}。`,
     items: {
       structure: '结构',
+      'allowed-rate': (complaint, pain) => `不适至多占跑步的 ${complaint}，疼痛至多 ${pain}`,
       complaints: '随里程加重的不适',
       'stop-use': '停用通知',
     },
@@ -917,6 +921,11 @@ export const desk: DeskWords = {
     noLimits: '任务书尚未列出发泡料或花纹的限值。',
     holding: '完好的样鞋，按样鞋里程',
     holdingShare: '完好的样鞋，%',
+    tooFewPairs: (count) => `即使不再有损坏，${count} 双也无法证明达标。`,
+    recurs: (cells) => `已证实在多名测试员中反复出现：${cells}`,
+    nobodyAsked: '尚未询问',
+    noneRecurs: (asked, who, complaint, pain) =>
+      `未证实有不适在多名测试员中反复出现；按 ${who} 名测试员的 ${asked} 次跑步，不适仍可能占跑步的 ${complaint}，疼痛 ${pain}（95 % 区间上限）`,
     growing: (cells) => `加重：${cells}`,
     notGrowing: (there) =>
       there === 0
@@ -926,7 +935,7 @@ export const desk: DeskWords = {
     notStopped: '无',
     settle: '怎样才能定论',
     caution: '结论供开发者使用。鞋能否销售以销售地的标准和法律为准。',
-    how: '磨损：新鞋在任务书里程仍在限值内的概率达到 95 % 为达标，至多 5 % 为不达标。结构：须以 95 % 的把握有 90 % 的样鞋完好：若无一损坏，须有 29 双达到该里程。不适：须有三双在该里程被询问（均为经验判断，无来源）。',
+    how: '磨损：新鞋在任务书里程仍在限值内的概率达到 95 % 为达标，至多 5 % 为不达标。结构：须以 95 % 的把握有 90 % 的样鞋完好：若无一损坏，须有 29 双达到该里程。允许比例：有不适已证实在多名测试员中反复出现为不达标；各类不适（包括无人报告的）比例的上限都不超过允许值且至少询问了三名测试员为达标；比例为 5 % 且全无报告时须有 73 名测试员：小组的沉默说明不了问题。随里程加重的不适：须有三双在该里程被询问（均为经验判断，无来源）。',
   },
 
   changes: {

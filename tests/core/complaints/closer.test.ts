@@ -137,6 +137,13 @@ describe('kilometres to the first repeat', () => {
     ).flat();
     expect(firstRepeat(runs, cell)).toMatchObject({ medianM: 20_000, repeated: 4, testers: 6 });
   });
+
+  it('names no median where all runs began at the same kilometre', () => {
+    const runs = Array.from({ length: 6 }, (_, tester) =>
+      [10, 10, 10].map((km) => run(tester, km, { complaints: [slip()] })),
+    ).flat();
+    expect(firstRepeat(runs, cell)).toMatchObject({ medianM: null, repeated: 6, testers: 6 });
+  });
 });
 
 describe('with whom it goes together', () => {

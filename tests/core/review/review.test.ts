@@ -103,6 +103,20 @@ describe('the review of a project', () => {
     });
   });
 
+  it('asks about odd figures first, and once about a run that overlaps with several', () => {
+    const { oddities } = review(
+      run(1, 2, { durationS: 7200 }),
+      run(2, 2, { startedAt: '2026-05-02T07:30:00Z', distanceM: 5000, durationS: 5400 }),
+      run(3, 2, { startedAt: '2026-05-02T08:00:00Z', distanceM: 500_000, durationS: 1800 }),
+    );
+    expect(oddities.map(({ run, why }) => [run, why])).toEqual([
+      [idOf(103), 'distance'],
+      [idOf(103), 'pace'],
+      [idOf(102), 'tester-overlap'],
+      [idOf(103), 'tester-overlap'],
+    ]);
+  });
+
   it('sets each reading against the distance on the pair at that instant', () => {
     const { bench } = review(
       run(1, 2),

@@ -50,13 +50,17 @@ const log = (plan: {
   readonly height?: number;
   readonly silent?: boolean;
   readonly limits?: readonly unknown[];
+  readonly allowedRate?: { readonly complaint: number; readonly pain: number };
   readonly blueprint?: readonly unknown[];
 }): ProjectLog => {
   const pairs = Array.from({ length: PAIRS }, (_, p) => p);
   const revisions = [
     record(PROJECT, 'project', {
       name: 'Test',
-      brief: brief(plan.limits ? { limits: plan.limits } : {}),
+      brief: brief({
+        ...(plan.limits && { limits: plan.limits }),
+        ...(plan.allowedRate && { allowedRate: plan.allowedRate }),
+      }),
     }),
     record(ROUND, 'round', {
       project: PROJECT,
@@ -146,7 +150,12 @@ describe('the verdict on a round', () => {
     });
     expect(item(of, 'not-measured')).toMatchObject({ limit: { measure: 'tread-depth' } });
     expect(item(of, 'complaints')).toMatchObject({ word: 'holds', pairsThere: PAIRS, growing: [] });
-    expect(item(of, 'structure')).toMatchObject({ word: 'not-known-yet', pairs: PAIRS, failed: 0 });
+    expect(item(of, 'structure')).toMatchObject({
+      word: 'not-known-yet',
+      pairs: PAIRS,
+      failed: 0,
+      canHold: false,
+    });
     expect(verdict(of).word).toBe('not-known-yet');
   });
 
@@ -162,6 +171,35 @@ describe('the verdict on a round', () => {
   it('takes no silence for an answer where nobody was asked', () => {
     const of = log({ ...fine, silent: true });
     expect(item(of, 'complaints')).toMatchObject({ word: 'not-known-yet', pairsThere: 0 });
+  });
+
+  it('breaks the allowed rate with a complaint proven to recur across testers', () => {
+    const slipping = log({ ...fine, slips: () => true });
+    expect(item(slipping, 'allowed-rate')).toMatchObject({
+      word: 'does-not-hold',
+      cells: [{ zone: 'U10', kind: 'heel-slip' }],
+      askedRuns: 16 * PAIRS,
+    });
+    expect(verdict(slipping).word).toBe('does-not-hold');
+  });
+
+  it('takes neither the silence of a small panel nor an unasked one for the allowed rate', () => {
+    expect(item(log(fine), 'allowed-rate')).toMatchObject({
+      word: 'not-known-yet',
+      cells: [],
+      askedTesters: PAIRS,
+    });
+    expect(item(log({ ...fine, silent: true }), 'allowed-rate')).toMatchObject({
+      word: 'not-known-yet',
+      askedRuns: 0,
+    });
+  });
+
+  it('keeps the allowed rate where every share is surely at or below it', () => {
+    const allowedRate = { complaint: 0.5, pain: 0.4 };
+    expect(item(log({ ...fine, allowedRate }), 'allowed-rate')).toMatchObject({ word: 'holds' });
+    const few = item(log({ ...fine, allowedRate: { complaint: 0.5, pain: 0.3 } }), 'allowed-rate');
+    expect(few).toMatchObject({ word: 'not-known-yet' });
   });
 
   it('sends no pair to a further check that came apart or is withdrawn', () => {
