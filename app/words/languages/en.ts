@@ -997,6 +997,11 @@ export const desk = {
     gauge: 'Gauge',
     reading: 'Measure',
     addReading: 'One more reading',
+    arrival: 'Arrival (before the first run)',
+    arrivalCarried: (distance: string) =>
+      `Arrival (before the first run; ${distance} were on the pair already)`,
+    addBlueprint: 'Add the dimensions of the blueprint',
+    emptyRows: 'A row without a value is not saved.',
     deviations: 'Arrival against the blueprint',
     noBlueprint: 'No blueprint or no arrival check yet.',
     nominal: 'Nominal',
