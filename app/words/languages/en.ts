@@ -1490,6 +1490,9 @@ export const desk = {
     outPairs: (codes: string) => `Out of tolerance on arrival: ${codes}.`,
 
     editRound: 'Change this round',
+    takeOver: (round: string) => `Take over blueprint, last and layers of ${round}`,
+    takenOver: (round: string) =>
+      `Blueprint, last and layers are those of ${round}: change what is different.`,
     dimension: (at: number) => `Dimension ${at}`,
     forFoot: 'Foot',
     both: 'both',

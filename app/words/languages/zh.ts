@@ -1258,6 +1258,8 @@ export const desk: DeskWords = {
     outPairs: (codes) => `到样超差：${codes}。`,
 
     editRound: '修改本轮',
+    takeOver: (round) => `沿用${round}的图纸、鞋楦和层数`,
+    takenOver: (round) => `图纸、鞋楦和层数已沿用${round}：请修改不同之处。`,
     dimension: (at) => `尺寸 ${at}`,
     forFoot: '脚',
     both: '左右相同',
