@@ -15,7 +15,14 @@ import { toInstant } from '../parts/instant.ts';
 import { d, terms } from '../words/index.ts';
 import { toleranceInWords } from '../words/say-blueprint.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
-import { saveRecord, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
+import {
+  saveFromForm,
+  saveRecord,
+  SelectField,
+  SmallForm,
+  TextField,
+  Unfold,
+} from './form-parts.tsx';
 import { OverTime } from './over-time.tsx';
 import { Some } from './some.tsx';
 import { ToAsk } from './to-ask.tsx';
@@ -162,8 +169,8 @@ const HandOut = ({ records, review }: TabProps) => {
               if (pair === '' || tester === '') return d().missing;
               const project = review.project.id;
               const from = toInstant(Date.now());
-              const saved = await saveRecord('hand-out', { project, pair, tester, from, blind });
-              if (!saved) return d().trouble;
+              const saved = await saveFromForm('hand-out', { project, pair, tester, from, blind });
+              if (typeof saved === 'string') return saved;
               setPair('');
               close();
               return null;
@@ -249,13 +256,13 @@ const Withdraw = ({ records, review }: TabProps) => {
               const pairs = review.pairs
                 .filter(({ id, round }) => id === target || round === target)
                 .map(({ id }) => id);
-              const saved = await saveRecord('stop-use', {
+              const saved = await saveFromForm('stop-use', {
                 project: review.project.id,
                 pairs,
                 reason: reason.trim(),
                 from: toInstant(Date.now()),
               });
-              if (!saved) return d().trouble;
+              if (typeof saved === 'string') return saved;
               close();
               return null;
             }}

@@ -13,7 +13,7 @@ import { practiceDimensions } from '../../core/rounds/index.ts';
 import { Button, Field, Notice } from '../parts/controls/controls.tsx';
 import { d, t, terms } from '../words/index.ts';
 import type { TabProps } from './desk-state.ts';
-import { saveRecord, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
+import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
 import {
   canBeTakenOver,
   draftOfPractice,
@@ -115,8 +115,8 @@ const Fields = ({
       order: of?.body.order ?? Math.max(0, ...review.rounds.map(({ order }) => order)) + 1,
     });
     if (!read.ok) return troubleInWords(read);
-    const saved = await saveRecord('round', read.body, of?.revision.id);
-    if (!saved) return d().trouble;
+    const saved = await saveFromForm('round', read.body, of?.revision.id);
+    if (typeof saved === 'string') return saved;
     close();
     return null;
   };

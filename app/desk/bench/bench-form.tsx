@@ -12,7 +12,7 @@ import { warningInWords } from '../../words/say-wear.ts';
 import type { TabProps } from '../desk-state.ts';
 import {
   DateTimeField,
-  saveRecord,
+  saveFromForm,
   SelectField,
   SmallForm,
   TextField,
@@ -97,7 +97,7 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
     }
     if (parsed.length === 0) return `${words.value}: ${d().missing}`;
     const distanceM = arrival ? carried : typeof km === 'number' ? toMetres(km, 'km') : undefined;
-    const saved = await saveRecord('bench-check', {
+    const saved = await saveFromForm('bench-check', {
       project: review.project.id,
       pair,
       at: toInstant(new Date(at).getTime()),
@@ -108,7 +108,7 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
       readings: parsed,
       ...(photos.length > 0 && { photos: [...photos] }),
     });
-    if (!saved) return d().trouble;
+    if (typeof saved === 'string') return saved;
     close();
     return null;
   };
