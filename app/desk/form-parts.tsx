@@ -34,8 +34,9 @@ export const DateTimeField = (props: {
   readonly label: string;
   readonly value: string;
   readonly onInput: (value: string) => void;
+  readonly hint?: string;
 }) => (
-  <Field label={props.label}>
+  <Field label={props.label} hint={props.hint}>
     {(ids) => (
       <input
         class="input"
