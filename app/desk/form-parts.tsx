@@ -1,5 +1,5 @@
 /** Small pieces that the desk's forms share. */
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { ComponentChildren } from 'preact';
 import type { BodyOf, Kind, RecordId, RecordOf } from '../../core/records/index.ts';
 import { Button, Field, Notice } from '../parts/controls/controls.tsx';
@@ -12,9 +12,11 @@ export const TextField = (props: {
   readonly value: string;
   readonly onInput: (value: string) => void;
   readonly hint?: string;
+  /** What is wrong with it. */
+  readonly error?: string | undefined;
   readonly numeric?: boolean;
 }) => (
-  <Field label={props.label} hint={props.hint}>
+  <Field label={props.label} hint={props.hint} error={props.error}>
     {(ids) => (
       <input
         class="input"
@@ -32,8 +34,9 @@ export const DateTimeField = (props: {
   readonly label: string;
   readonly value: string;
   readonly onInput: (value: string) => void;
+  readonly hint?: string;
 }) => (
-  <Field label={props.label}>
+  <Field label={props.label} hint={props.hint}>
     {(ids) => (
       <input
         class="input"
@@ -71,20 +74,39 @@ export const SelectField = <T extends string>(props: {
   </Field>
 );
 
+/** Saves a record. @returns it, or in words why it could not be saved */
+const trySave = async <K extends Kind>(
+  kind: K,
+  body: BodyOf<K>,
+  id?: RecordId,
+): Promise<RecordOf<K> | string> => {
+  const saved = await store.save(kind, body, id);
+  if (saved.ok) return saved.value;
+  if (saved.why !== 'invalid') return d().trouble;
+  const field = saved.problems[0]?.field ?? '';
+  return field === 'code' ? d().notACode : `${d().wrongNumber} ${field}`;
+};
+
 /** Saves a record and says so; null where it could not be saved, after saying that. */
 export const saveRecord = async <K extends Kind>(
   kind: K,
   body: BodyOf<K>,
   id?: RecordId,
 ): Promise<RecordOf<K> | null> => {
-  const saved = await store.save(kind, body, id);
-  if (saved.ok) {
-    showToast({ text: d().saved });
-    return saved.value;
-  }
-  const what = saved.why === 'invalid' ? ` ${saved.problems[0]?.field}` : '';
-  showToast({ text: `${saved.why === 'invalid' ? d().wrongNumber : d().trouble}${what}` });
-  return null;
+  const saved = await trySave(kind, body, id);
+  showToast({ text: typeof saved === 'string' ? saved : d().saved });
+  return typeof saved === 'string' ? null : saved;
+};
+
+/** Saves a record and says so; what went wrong is answered, for the form to say it in its one place. */
+export const saveFromForm = async <K extends Kind>(
+  kind: K,
+  body: BodyOf<K>,
+  id?: RecordId,
+): Promise<RecordOf<K> | string> => {
+  const saved = await trySave(kind, body, id);
+  if (typeof saved !== 'string') showToast({ text: d().saved });
+  return saved;
 };
 
 /** A form behind a button: opens in place, closes when it is saved. */
@@ -93,28 +115,48 @@ export const Unfold = (props: {
   readonly children: (close: () => void) => ComponentChildren;
 }) => {
   const [open, setOpen] = useState(false);
+  const close = () => setOpen(false);
   return open ? (
-    <section class="sheet" aria-label={props.label}>
-      <div class="row row-apart">
-        <h2>{props.label}</h2>
-        <Button kind="quiet" onClick={() => setOpen(false)}>
-          {d().cancel}
-        </Button>
-      </div>
-      {props.children(() => setOpen(false))}
-    </section>
+    <OpenForm label={props.label} close={close}>
+      {props.children(close)}
+    </OpenForm>
   ) : (
     <Button onClick={() => setOpen(true)}>{props.label}</Button>
   );
 };
 
-/** A form that says what is missing instead of saving it. `save` answers the trouble, or null when done. */
+/** A form that is open, with the way out of it. */
+export const OpenForm = (props: {
+  readonly label: string;
+  readonly close: () => void;
+  readonly children: ComponentChildren;
+}) => (
+  <section class="sheet" aria-label={props.label}>
+    <div class="row row-apart">
+      <h2>{props.label}</h2>
+      <Button kind="quiet" onClick={props.close}>
+        {d().cancel}
+      </Button>
+    </div>
+    {props.children}
+  </section>
+);
+
+/**
+ * A form that says what is missing instead of saving it. `save` answers the trouble, or null when done; an empty text
+ * where a field says it, which is then brought to the person.
+ */
 export const SmallForm = (props: {
   readonly save: () => Promise<string | null>;
   readonly children: ComponentChildren;
 }) => {
   const [trouble, setTrouble] = useState<string | null>(null);
   const [saving, setSaving] = useState(false);
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    if (!saving && trouble === '')
+      form.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus();
+  }, [saving, trouble]);
   const save = async () => {
     // A second press while the first is under way would save it twice.
     if (saving) return;
@@ -125,6 +167,7 @@ export const SmallForm = (props: {
   return (
     <form
       class="stack"
+      ref={form}
       noValidate
       onSubmit={(event) => {
         event.preventDefault();

@@ -1,21 +1,31 @@
 /** Where each pair is and how far it has gone; what to ask about; hand out, take back, withdraw. */
 import { useState } from 'preact/hooks';
-import type { RecordId, RecordOf, Surface } from '../../core/records/index.ts';
+import type { RecordId, RecordOf, Surface, Tester } from '../../core/records/index.ts';
 import { isOutOfTolerance, type PairSummary } from '../../core/review/index.ts';
 import { Bars } from '../parts/charts/bars.tsx';
 import { Button } from '../parts/controls/controls.tsx';
 import {
   formatDate,
+  formatDateTime,
   formatDistance,
   formatNumber,
   formatPercent,
   formatSize,
 } from '../parts/format.ts';
-import { toInstant } from '../parts/instant.ts';
+import { toInstant, toLocalMinute } from '../parts/instant.ts';
 import { d, terms } from '../words/index.ts';
 import { toleranceInWords } from '../words/say-blueprint.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
-import { saveRecord, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
+import {
+  DateTimeField,
+  saveFromForm,
+  saveRecord,
+  SelectField,
+  SmallForm,
+  TextField,
+  Unfold,
+} from './form-parts.tsx';
+import { sinceTrouble, type SinceTrouble } from './hand-out-since.ts';
 import { OverTime } from './over-time.tsx';
 import { Some } from './some.tsx';
 import { ToAsk } from './to-ask.tsx';
@@ -141,6 +151,26 @@ const stepsFrom = ({ load }: PairSummary): string => {
 const pairOptions = (pairs: readonly PairSummary[]) =>
   pairs.map(({ id, code }) => ({ value: id, label: code }));
 
+/** A pair with its round and size, to be told from the others in a list. */
+const pairLabel = ({ code, round, sizeMm }: PairSummary, review: TabProps['review']): string =>
+  [code, review.rounds.find(({ id }) => id === round)?.name, formatSize(sizeMm)]
+    .filter(Boolean)
+    .join(', ');
+
+/** A tester with the length of their feet, where it is known: does the pair fit? */
+const testerLabel = ({ code, footLengthMm }: Tester): string => {
+  if (footLengthMm === undefined) return code;
+  const [left, right] = [footLengthMm.left, footLengthMm.right].map((one) => formatNumber(one, 1));
+  return `${code}, ${d().pairs.foot(left === right ? `${left}` : `${left} / ${right}`)}`;
+};
+
+const sinceInWords = (trouble: SinceTrouble): string =>
+  trouble.why === 'held'
+    ? d().pairs.heldUntil(formatDateTime(trouble.untilMs))
+    : trouble.why === 'not-yet'
+      ? d().pairs.notYet
+      : d().missing;
+
 const HandOut = ({ records, review }: TabProps) => {
   const words = d().pairs;
   const names = namesIn(review, records);
@@ -151,6 +181,8 @@ const HandOut = ({ records, review }: TabProps) => {
   const [pair, setPair] = useState<RecordId | ''>('');
   const [tester, setTester] = useState<RecordId | ''>('');
   const [blind, setBlind] = useState(true);
+  /** Null: now. */
+  const [since, setSince] = useState<string | null>(null);
   const takeBack = ({ body, revision }: RecordOf<'hand-out'>) =>
     saveRecord('hand-out', { ...body, until: toInstant(Date.now()) }, revision.id);
   return (
@@ -161,10 +193,14 @@ const HandOut = ({ records, review }: TabProps) => {
             save={async () => {
               if (pair === '' || tester === '') return d().missing;
               const project = review.project.id;
-              const from = toInstant(Date.now());
-              const saved = await saveRecord('hand-out', { project, pair, tester, from, blind });
-              if (!saved) return d().trouble;
+              const fromMs = since === null ? Date.now() : new Date(since).getTime();
+              const trouble = sinceTrouble(records['hand-out'], pair, fromMs, Date.now());
+              if (trouble) return `${words.since}: ${sinceInWords(trouble)}`;
+              const from = toInstant(fromMs);
+              const saved = await saveFromForm('hand-out', { project, pair, tester, from, blind });
+              if (typeof saved === 'string') return saved;
               setPair('');
+              setSince(null);
               close();
               return null;
             }}
@@ -172,7 +208,7 @@ const HandOut = ({ records, review }: TabProps) => {
             <SelectField
               label={words.pair}
               value={pair}
-              options={pairOptions(free)}
+              options={free.map((one) => ({ value: one.id, label: pairLabel(one, review) }))}
               onChange={setPair}
             />
             <SelectField
@@ -180,9 +216,15 @@ const HandOut = ({ records, review }: TabProps) => {
               value={tester}
               options={records.tester.map(({ body, revision }) => ({
                 value: revision.id,
-                label: body.code,
+                label: testerLabel(body),
               }))}
               onChange={setTester}
+            />
+            <DateTimeField
+              label={words.since}
+              hint={words.sinceHint}
+              value={since ?? toLocalMinute(Date.now())}
+              onInput={setSince}
             />
             <label class="row">
               <input
@@ -249,13 +291,13 @@ const Withdraw = ({ records, review }: TabProps) => {
               const pairs = review.pairs
                 .filter(({ id, round }) => id === target || round === target)
                 .map(({ id }) => id);
-              const saved = await saveRecord('stop-use', {
+              const saved = await saveFromForm('stop-use', {
                 project: review.project.id,
                 pairs,
                 reason: reason.trim(),
                 from: toInstant(Date.now()),
               });
-              if (!saved) return d().trouble;
+              if (typeof saved === 'string') return saved;
               close();
               return null;
             }}

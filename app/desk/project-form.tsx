@@ -15,7 +15,7 @@ import {
 import { fromMetres, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
 import { Button, Choice, Choices } from '../parts/controls/controls.tsx';
 import { d, t, terms } from '../words/index.ts';
-import { saveRecord, SelectField, SmallForm, TextField } from './form-parts.tsx';
+import { saveFromForm, SelectField, SmallForm, TextField } from './form-parts.tsx';
 
 /** Asked unless the lead takes them out: the items of published comfort tools. */
 const usual: readonly ComfortAttributeId[] = [
@@ -155,7 +155,7 @@ export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'
     const { feet: _feet, ...kept } = old ?? {};
     const read = readLimits();
     if (typeof read === 'string') return read;
-    const saved = await saveRecord(
+    const saved = await saveFromForm(
       'project',
       {
         ...project?.body,
@@ -183,7 +183,7 @@ export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'
       },
       project?.revision.id,
     );
-    if (!saved) return d().trouble;
+    if (typeof saved === 'string') return saved;
     route(`/desk/${saved.revision.id}/rounds`, true);
     return null;
   };

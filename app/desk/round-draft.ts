@@ -158,6 +158,34 @@ export const draftOfRound = (round: Round | null): RoundDraft => ({
   layers: Object.fromEntries((round?.layers ?? []).map(({ zone, count }) => [zone, String(count)])),
 });
 
+/** Does the round say anything that the next one could start from? */
+export const canBeTakenOver = ({ blueprint, last, layers }: Round): boolean =>
+  blueprint.length > 0 || last !== undefined || (layers ?? []).length > 0;
+
+/** The draft with the blueprint, last and layers of an earlier round; what is typed already stays. */
+export const takeOver = (draft: RoundDraft, earlier: Round): RoundDraft => {
+  const from = draftOfRound(earlier);
+  const typed = Object.entries(draft.layers).filter(([, count]) => count.trim() !== '');
+  return {
+    ...draft,
+    dimensions: [
+      ...draft.dimensions,
+      ...from.dimensions.filter(
+        ({ measure, site, unit, foot }) =>
+          !draft.dimensions.some(
+            (one) =>
+              one.measure === measure &&
+              one.site === site &&
+              one.unit === unit &&
+              one.foot === foot,
+          ),
+      ),
+    ],
+    last: Object.values(draft.last).every((one) => one.trim() === '') ? from.last : draft.last,
+    layers: { ...from.layers, ...Object.fromEntries(typed) },
+  };
+};
+
 /** Binary fractions of percent do not come back as they were typed. */
 const tidy = (value: number): number => Number(value.toPrecision(12));
 

@@ -1,20 +1,28 @@
 /** A round, new or changed: what is different, its blueprint with tolerances, its last, and its layers. */
 import { useState } from 'preact/hooks';
 import { complaintKinds, foamIds, partIds, type FoamId } from '../../core/foot/index.ts';
-import { measures, roundStages, unitsOf, type RecordOf } from '../../core/records/index.ts';
+import {
+  measures,
+  roundStages,
+  unitsOf,
+  type RecordOf,
+  type Round,
+} from '../../core/records/index.ts';
 import { layeredZones } from '../../core/review/index.ts';
 import { practiceDimensions } from '../../core/rounds/index.ts';
-import { Button, Field } from '../parts/controls/controls.tsx';
+import { Button, Field, Notice } from '../parts/controls/controls.tsx';
 import { d, t, terms } from '../words/index.ts';
 import type { TabProps } from './desk-state.ts';
-import { saveRecord, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
+import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
 import {
+  canBeTakenOver,
   draftOfPractice,
   draftOfRound,
   emptyChange,
   emptyDimension,
   lastFields,
   readDraft,
+  takeOver,
   usualLeft,
   type DimensionDraft,
   type LastField,
@@ -55,7 +63,44 @@ const troubleInWords = (read: Exclude<ReadDraft, { ok: true }>): string => {
   ].join(': ');
 };
 
+/** The latest round that a new one can start from. */
+const earlierRound = ({ records, review }: TabProps): Round | null =>
+  records.round
+    .map(({ body }) => body)
+    .filter((body) => body.project === review.project.id && canBeTakenOver(body))
+    .sort((a, b) => a.order - b.order)
+    .at(-1) ?? null;
+
+/** A new round mostly differs from the one before in a few things only. */
+const TakeOver = ({
+  earlier,
+  setDraft,
+}: {
+  readonly earlier: Round;
+  readonly setDraft: (next: (now: RoundDraft) => RoundDraft) => void;
+}) => {
+  const words = d().blueprint;
+  const [taken, setTaken] = useState(false);
+  return taken ? (
+    <Notice tone="plain" live>
+      {words.takenOver(earlier.name)}
+    </Notice>
+  ) : (
+    <div class="row">
+      <Button
+        onClick={() => {
+          setDraft((now) => takeOver(now, earlier));
+          setTaken(true);
+        }}
+      >
+        {words.takeOver(earlier.name)}
+      </Button>
+    </div>
+  );
+};
+
 const Fields = ({
+  records,
   review,
   of,
   close,
@@ -63,14 +108,15 @@ const Fields = ({
   const words = d().rounds;
   const [draft, setDraft] = useState(() => draftOfRound(of?.body ?? null));
   const change = (part: Partial<RoundDraft>) => setDraft((now) => ({ ...now, ...part }));
+  const earlier = of ? null : earlierRound({ records, review });
   const save = async () => {
     const read = readDraft(draft, of?.body ?? null, {
       project: review.project.id,
       order: of?.body.order ?? Math.max(0, ...review.rounds.map(({ order }) => order)) + 1,
     });
     if (!read.ok) return troubleInWords(read);
-    const saved = await saveRecord('round', read.body, of?.revision.id);
-    if (!saved) return d().trouble;
+    const saved = await saveFromForm('round', read.body, of?.revision.id);
+    if (typeof saved === 'string') return saved;
     close();
     return null;
   };
@@ -95,6 +141,7 @@ const Fields = ({
         />
       </div>
       <Changes draft={draft} change={change} />
+      {earlier && <TakeOver earlier={earlier} setDraft={setDraft} />}
       <Blueprint draft={draft} change={change} />
       <LastPart draft={draft} change={change} />
       <Layers draft={draft} change={change} />

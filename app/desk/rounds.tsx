@@ -8,7 +8,7 @@ import { showToast } from '../parts/controls/toast.tsx';
 import { d, terms } from '../words/index.ts';
 import { lastLine } from '../words/say-blueprint.ts';
 import type { TabProps } from './desk-state.ts';
-import { saveRecord, SmallForm, TextField, Unfold } from './form-parts.tsx';
+import { saveFromForm, SmallForm, TextField, Unfold } from './form-parts.tsx';
 import { RoundForm } from './round-form.tsx';
 import { speakerOf } from './speaker.ts';
 
@@ -110,14 +110,14 @@ const PairForm = ({ records, review, round }: TabProps & { round: RecordId }) =>
             const km = carried.trim() === '' ? 0 : parseDecimal(carried);
             if (code.trim() === '') return `${words.code}: ${d().missing}`;
             if (eu === null || km === null) return d().wrongNumber;
-            const saved = await saveRecord('pair', {
+            const saved = await saveFromForm('pair', {
               project,
               round,
               code: code.trim().toUpperCase(),
               sizeMm: millimetres(Math.round(footLengthOf(eu, 'eu'))),
               ...(km > 0 && { carriedInM: toMetres(km, 'km') }),
             });
-            if (!saved) return d().trouble;
+            if (typeof saved === 'string') return saved;
             setCode('');
             close();
             return null;

@@ -1,8 +1,8 @@
 /** The testers: who they are, how to get their phones in, and who has gone silent. */
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { RecordId, RecordOf } from '../../core/records/index.ts';
 import { byCode } from '../../core/review/index.ts';
-import { kilograms, metres, millimetres, parseDecimal } from '../../core/units/index.ts';
+import { metres } from '../../core/units/index.ts';
 import { Button, LinkButton } from '../parts/controls/controls.tsx';
 import { formatDate, formatDistance } from '../parts/format.ts';
 import { sendFile } from '../parts/send-file.ts';
@@ -10,12 +10,18 @@ import { session, store } from '../parts/state.ts';
 import { showToast } from '../parts/controls/toast.tsx';
 import type { TabProps } from './desk-state.ts';
 import { Feet } from './feet.tsx';
-import { saveRecord, SmallForm, TextField, Unfold } from './form-parts.tsx';
+import { OpenForm, saveFromForm, SmallForm, TextField, Unfold } from './form-parts.tsx';
 import { Some } from './some.tsx';
 import { PanelCheckPart } from './plan/panel-check.tsx';
 import { PowerForm } from './plan/power-form.tsx';
 import { InviteCard, type Invite } from './invite-card.tsx';
 import { d } from '../words/index.ts';
+import {
+  draftOfTester,
+  readTesterDraft,
+  type ReadTester,
+  type TesterDraft,
+} from './tester-draft.ts';
 
 const DAY_MS = 86_400_000;
 /** A tester who holds a pair and logged nothing for so long is worth a question. Judgement, no source. */
@@ -29,6 +35,8 @@ const sendHandOutFile = async (tester: RecordId) => {
 export const Testers = ({ records, review }: TabProps) => {
   const words = d().testers;
   const [invite, setInvite] = useState<Invite | null>(null);
+  const [editing, setEditing] = useState<RecordId | null>(null);
+  const edited = records.tester.find(({ revision }) => revision.id === editing);
   const stats = new Map(review.testers.map((one) => [one.id, one]));
   const holders = new Set(review.pairs.map(({ holder }) => holder));
   const ask = async ({ body, revision }: RecordOf<'tester'>) => {
@@ -43,6 +51,9 @@ export const Testers = ({ records, review }: TabProps) => {
   return (
     <>
       {invite && <InviteCard {...invite} />}
+      {edited && (
+        <EditTester key={edited.revision.id} tester={edited} close={() => setEditing(null)} />
+      )}
       {testers.length === 0 ? (
         <p>{words.none}</p>
       ) : (
@@ -58,7 +69,7 @@ export const Testers = ({ records, review }: TabProps) => {
                   {words.distance}
                 </th>
                 <th scope="col">{words.last}</th>
-                <th scope="col">{words.invite}</th>
+                <th scope="col">{words.actions}</th>
               </tr>
             </thead>
             <tbody>
@@ -85,6 +96,13 @@ export const Testers = ({ records, review }: TabProps) => {
                       </td>
                       <td>
                         <span class="row">
+                          <Button
+                            kind="quiet"
+                            aria-label={words.editOf(tester.body.code)}
+                            onClick={() => setEditing(id)}
+                          >
+                            {words.edit}
+                          </Button>
                           {session.value?.hub && (
                             <Button
                               aria-label={`${words.invite} ${tester.body.code}`}
@@ -110,7 +128,7 @@ export const Testers = ({ records, review }: TabProps) => {
           </table>
         </div>
       )}
-      <TesterForm />
+      <Unfold label={words.add}>{(close) => <TesterFields close={close} />}</Unfold>
       <Feet records={records} review={review} />
       <LinkButton href={`/desk/${review.project.id}/plan`}>{d().panel.plan.go}</LinkButton>
       <PanelCheckPart records={records} review={review} />
@@ -119,70 +137,68 @@ export const Testers = ({ records, review }: TabProps) => {
   );
 };
 
-/** Left and right as typed, one figure for both where they are alike. Undefined: not said; null: no number. */
-const bothFeet = (typed: string) => {
-  if (typed.trim() === '') return undefined;
-  const [left, right = left, ...more] = typed
-    .trim()
-    .split(/\s*\/\s*|\s+/)
-    .map(parseDecimal);
-  return left === null || left === undefined || right === null || right === undefined || more.length
-    ? null
-    : { left: millimetres(left), right: millimetres(right) };
-};
-
-const TesterForm = () => {
+const TesterFields = ({
+  of,
+  close,
+}: {
+  readonly of?: RecordOf<'tester'>;
+  readonly close: () => void;
+}) => {
   const words = d().testers;
-  const [code, setCode] = useState('');
-  const [name, setName] = useState('');
-  const [length, setLength] = useState('');
-  const [width, setWidth] = useState('');
-  const [girth, setGirth] = useState('');
-  const [mass, setMass] = useState('');
-  const [height, setHeight] = useState('');
-  const save = async (close: () => void) => {
-    if (code.trim() === '') return `${words.code}: ${d().missing}`;
-    const [lengths, widths, girths] = [length, width, girth].map(bothFeet);
-    const massKg = mass.trim() === '' ? undefined : parseDecimal(mass);
-    const heightCm = height.trim() === '' ? undefined : parseDecimal(height);
-    if (
-      lengths === null ||
-      widths === null ||
-      girths === null ||
-      massKg === null ||
-      heightCm === null
-    )
-      return d().wrongNumber;
-    const saved = await saveRecord('tester', {
-      code: code.trim().toUpperCase(),
-      ...(name.trim() !== '' && { name: name.trim() }),
-      ...(lengths && { footLengthMm: lengths }),
-      ...(widths && { footWidthMm: widths }),
-      ...(girths && { ballGirthMm: girths }),
-      ...(massKg !== undefined && { massKg: kilograms(massKg) }),
-      ...(heightCm !== undefined && { heightM: metres(heightCm / 100) }),
-    });
-    if (!saved) return d().trouble;
-    setCode('');
-    setName('');
+  const [draft, setDraft] = useState(() => draftOfTester(of?.body ?? null));
+  const [wrong, setWrong] = useState<Exclude<ReadTester, { ok: true }> | null>(null);
+  const whys = {
+    missing: d().missing,
+    'not-a-code': d().notACode,
+    'wrong-number': d().wrongNumber,
+  };
+  const fieldProps = (field: keyof TesterDraft) => ({
+    value: draft[field],
+    onInput: (value: string) => {
+      setDraft((now) => ({ ...now, [field]: value }));
+      setWrong(null);
+    },
+    error: wrong?.field === field ? whys[wrong.why] : undefined,
+  });
+  const save = async () => {
+    const read = readTesterDraft(draft, of?.body ?? null);
+    setWrong(read.ok ? null : read);
+    if (!read.ok) return '';
+    const saved = await saveFromForm('tester', read.body, of?.revision.id);
+    if (typeof saved === 'string') return saved;
     close();
     return null;
   };
   return (
-    <Unfold label={words.add}>
-      {(close) => (
-        <SmallForm save={() => save(close)}>
-          <div class="field-row">
-            <TextField label={words.code} value={code} onInput={setCode} />
-            <TextField label={words.name} value={name} onInput={setName} />
-            <TextField label={words.length} value={length} onInput={setLength} />
-            <TextField label={d().blueprint.widthField} value={width} onInput={setWidth} />
-            <TextField label={d().blueprint.girthField} value={girth} onInput={setGirth} />
-            <TextField label={words.mass} value={mass} onInput={setMass} numeric />
-            <TextField label={words.height} value={height} onInput={setHeight} numeric />
-          </div>
-        </SmallForm>
-      )}
-    </Unfold>
+    <SmallForm save={save}>
+      <div class="field-row">
+        <TextField label={words.code} hint={words.codeHint} {...fieldProps('code')} />
+        <TextField label={words.name} {...fieldProps('name')} />
+        <TextField label={words.length} {...fieldProps('length')} />
+        <TextField label={d().blueprint.widthField} {...fieldProps('width')} />
+        <TextField label={d().blueprint.girthField} {...fieldProps('girth')} />
+        <TextField label={words.mass} {...fieldProps('mass')} numeric />
+        <TextField label={words.height} {...fieldProps('height')} numeric />
+      </div>
+    </SmallForm>
+  );
+};
+
+/** A tester's form with their values, brought to the person: its button is far down a long table. */
+const EditTester = ({
+  tester,
+  close,
+}: {
+  readonly tester: RecordOf<'tester'>;
+  readonly close: () => void;
+}) => {
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => place.current?.querySelector('input')?.focus(), []);
+  return (
+    <div ref={place}>
+      <OpenForm label={d().testers.editOf(tester.body.code)} close={close}>
+        <TesterFields of={tester} close={close} />
+      </OpenForm>
+    </div>
   );
 };

@@ -156,7 +156,7 @@ const journey = async (open: OpenBrowser) => {
       ['832', 'T02'],
     ] as const) {
       await lead.getByRole('button', { name: 'Hand out' }).click();
-      await lead.getByLabel('Pair', { exact: true }).selectOption({ label: pair });
+      await lead.getByLabel('Pair', { exact: true }).selectOption({ label: `${pair}, R1, EU 42` });
       await lead.getByLabel('Hand out to').selectOption({ label: tester });
       await lead.getByRole('button', { name: 'Save' }).click();
       await expect(lead.getByText(`${pair} → ${tester}`)).toBeVisible();

@@ -87,8 +87,9 @@ test('a change goes from the blueprint to its outcome, and the sheet to who can 
       expect(text).not.toContain('Send to the specialists');
       expect(sheets).toBeLessThanOrEqual(4);
     }
+  await lead.getByText('No specialist in this group yet.').waitFor();
   await lead.getByRole('button', { name: 'Send to the specialists' }).click();
-  await lead.getByText(/^Sent\. Specialists receive it/).waitFor();
+  await lead.getByText(/^It is kept for the specialists/).waitFor();
   await lead.goto(`${hub.url}/desk/group`);
   await lead.getByRole('button', { name: 'Sync now' }).click();
   await lead.getByRole('button', { name: 'Invite a specialist' }).click();

@@ -26,8 +26,15 @@ const handOutSecondPair = async (page: Page) => {
   await lead.getByRole('button', { name: 'Join' }).click();
   await lead.getByRole('link', { name: /Demo trainer/ }).click();
   await lead.getByRole('button', { name: 'Hand out' }).click();
-  await lead.getByLabel('Pair', { exact: true }).selectOption({ label: '146' });
-  await lead.getByLabel('Hand out to').selectOption({ label: 'T01' });
+  for (const [label, code] of [
+    ['Pair', '146'],
+    ['Hand out to', 'T01'],
+  ] as const) {
+    const field = lead.getByLabel(label, { exact: true });
+    // The option goes on with what tells it from the others: size, foot length.
+    const option = field.locator('option').filter({ hasText: new RegExp(`^${code}\\b`) });
+    await field.selectOption(await option.getAttribute('value'));
+  }
   await lead.getByRole('button', { name: 'Save' }).click();
   await expect(lead.getByText('146 → T01')).toBeVisible();
   await lead.goto(`${hub.url}/desk/group`);

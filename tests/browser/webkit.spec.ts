@@ -73,7 +73,7 @@ test('from the first code to the lead’s review, offline in between, in WebKit'
   const code = await lead.textOf('.code');
   await lead.link('Pairs');
   await lead.button('Hand out');
-  await lead.select('Pair', '417');
+  await lead.select('Pair', '417, R1, EU 42');
   await lead.select('Hand out to', 'T01');
   await lead.button('Save');
   await lead.shows('417 → T01');

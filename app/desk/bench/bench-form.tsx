@@ -1,17 +1,10 @@
 /** A sample measured on the bench: readings by measure, site and foot, with their circumstances. */
 import { useState } from 'preact/hooks';
-import {
-  measures,
-  unitsOf,
-  type Foot,
-  type Measure,
-  type MeasureUnit,
-  type Reading,
-  type RecordId,
-} from '../../../core/records/index.ts';
-import { celsius, metres, parseDecimal, toMetres } from '../../../core/units/index.ts';
+import { measures, unitsOf, type Reading, type RecordId } from '../../../core/records/index.ts';
+import { celsius, metres, parseDecimal, toMetres, type Metres } from '../../../core/units/index.ts';
 import { checkWarnings } from '../../../core/wear/index.ts';
 import { Button, Choice, Notice } from '../../parts/controls/controls.tsx';
+import { formatDistance } from '../../parts/format.ts';
 import { toInstant, toLocalMinute } from '../../parts/instant.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { d, t, terms } from '../../words/index.ts';
@@ -19,33 +12,14 @@ import { warningInWords } from '../../words/say-wear.ts';
 import type { TabProps } from '../desk-state.ts';
 import {
   DateTimeField,
-  saveRecord,
+  saveFromForm,
   SelectField,
   SmallForm,
   TextField,
   Unfold,
 } from '../form-parts.tsx';
 import { speakerOf } from '../speaker.ts';
-
-interface ReadingForm {
-  readonly measure: Measure;
-  readonly site: string;
-  readonly foot: Foot;
-  readonly value: string;
-  readonly unit: MeasureUnit;
-  readonly uncertainty: string;
-  readonly load: string;
-}
-
-const emptyReading: ReadingForm = {
-  measure: 'stack-height',
-  site: 'heel-centre',
-  foot: 'left',
-  value: '',
-  unit: 'mm',
-  uncertainty: '',
-  load: '',
-};
+import { emptyReading, isTyped, withBlueprint, type ReadingForm } from './bench-rows.ts';
 
 /** What holds for all readings of a check, as typed. */
 const emptyCircumstances = {
@@ -80,6 +54,12 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
   const [typed, setTyped] = useState(emptyCircumstances);
   const [readings, setReadings] = useState<readonly ReadingForm[]>([emptyReading]);
   const [photos, setPhotos] = useState<readonly string[]>([]);
+  const [arrival, setArrival] = useState(false);
+  const chosen = props.records.pair.find(({ revision }) => revision.id === pair)?.body;
+  const blueprint =
+    props.records.round.find(({ revision }) => revision.id === chosen?.round)?.body.blueprint ?? [];
+  /** Before the first run a pair has come as far as it was carried before the test. */
+  const carried = chosen?.carriedInM ?? metres(0);
   const change = (index: number, part: Partial<ReadingForm>) =>
     setReadings(readings.map((one, other) => (other === index ? { ...one, ...part } : one)));
   const type = (field: keyof Circumstances) => (value: string) =>
@@ -91,13 +71,13 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
     if (Number.isNaN(new Date(at).getTime())) return `${words.at}: ${d().missing}`;
     const { km, room, rested } = numbers;
     for (const [value, label] of [
-      [km, words.distance],
+      [arrival ? undefined : km, words.distance],
       [room, words.temperature],
       [rested, words.rested],
     ] as const)
       if (value === null) return `${label}: ${d().wrongNumber}`;
     const parsed: Reading[] = [];
-    for (const { measure, site, foot, value, unit, ...rest } of readings) {
+    for (const { measure, site, foot, value, unit, ...rest } of readings.filter(isTyped)) {
       const number = parseDecimal(value);
       const [uncertainty, load] = [numberOf(rest.uncertainty), numberOf(rest.load)];
       if (number === null) return `${words.value}: ${d().wrongNumber}`;
@@ -115,18 +95,20 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
         ...(load !== undefined && { loadN: load }),
       });
     }
-    const saved = await saveRecord('bench-check', {
+    if (parsed.length === 0) return `${words.value}: ${d().missing}`;
+    const distanceM = arrival ? carried : typeof km === 'number' ? toMetres(km, 'km') : undefined;
+    const saved = await saveFromForm('bench-check', {
       project: review.project.id,
       pair,
       at: toInstant(new Date(at).getTime()),
-      ...(typeof km === 'number' && { distanceM: toMetres(km, 'km') }),
+      ...(distanceM !== undefined && { distanceM }),
       ...(typeof room === 'number' && { temperatureC: celsius(room) }),
       ...(typeof rested === 'number' && { restedH: rested }),
       ...(typed.operator.trim() !== '' && { operator: typed.operator.trim() }),
       readings: parsed,
       ...(photos.length > 0 && { photos: [...photos] }),
     });
-    if (!saved) return d().trouble;
+    if (typeof saved === 'string') return saved;
     close();
     return null;
   };
@@ -144,7 +126,30 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
         <TextField label={words.rested} value={typed.rested} onInput={type('rested')} numeric />
         <TextField label={words.temperature} value={typed.room} onInput={type('room')} numeric />
       </div>
-      <Careful {...props} {...numbers} hardness={readings} />
+      <label class="row">
+        <input
+          type="checkbox"
+          class="tick"
+          checked={arrival}
+          onChange={(event) => setArrival(event.currentTarget.checked)}
+        />
+        {carried > 0 ? words.arrivalCarried(formatDistance(carried)) : words.arrival}
+      </label>
+      <Careful
+        {...props}
+        {...numbers}
+        // Any distance above 0: a new pair needs no rest, and one that was worn does.
+        distance={arrival ? carried : metres(1)}
+        hardness={readings}
+      />
+      {blueprint.length > 0 && (
+        <div class="row">
+          <Button onClick={() => setReadings(withBlueprint(readings, blueprint))}>
+            {words.addBlueprint}
+          </Button>
+          <span class="soft small">{words.emptyRows}</span>
+        </div>
+      )}
       {readings.map((reading, index) => (
         <fieldset class="field-row reading" key={index}>
           <legend class="hidden-words">{`${words.reading} ${index + 1}`}</legend>
@@ -220,7 +225,9 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
         <TextField label={words.operator} value={typed.operator} onInput={type('operator')} />
         <TextField label={words.gauge} value={typed.gauge} onInput={type('gauge')} />
         <TextField label={words.method} value={typed.method} onInput={type('method')} />
-        <TextField label={words.distance} value={typed.km} onInput={type('km')} numeric />
+        {!arrival && (
+          <TextField label={words.distance} value={typed.km} onInput={type('km')} numeric />
+        )}
       </div>
       <PhotoPicker label={words.photos} photos={photos} onChange={setPhotos} />
     </SmallForm>
@@ -232,6 +239,7 @@ const Careful = (
   props: TabProps & {
     readonly rested: number | null | undefined;
     readonly room: number | null | undefined;
+    readonly distance: Metres;
     readonly hardness: readonly ReadingForm[];
   },
 ) => {
@@ -239,8 +247,7 @@ const Careful = (
   const speaker = speakerOf(props);
   const warnings = checkWarnings(
     {
-      // Any distance above 0: a new pair needs no rest, and one that was worn does.
-      distance: metres(1),
+      distance: props.distance,
       readings: props.hardness.flatMap(({ measure, site, foot, unit, value }) => {
         const number = parseDecimal(value);
         return number === null ? [] : [{ measure, site, foot, unit, value: number }];

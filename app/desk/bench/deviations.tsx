@@ -77,7 +77,7 @@ const Readings = ({ records, review, rows }: TabProps & { rows: readonly Deviati
   if (rows.length === 0) return <p>{words.nothingOut}</p>;
   return (
     <div class="table-wrap" tabIndex={0} role="region" aria-label={d().bench.deviations}>
-      <table>
+      <table class="compact">
         <thead>
           <tr>
             <th scope="col">{d().bench.pair}</th>
@@ -110,7 +110,8 @@ const Readings = ({ records, review, rows }: TabProps & { rows: readonly Deviati
                 <th scope="row">{names.code(one.pair)}</th>
                 <td>{`${placeOf(one)}, ${t().foot[one.foot]}`}</td>
                 <td class="right">
-                  {`${formatNumber(one.nominal, 2)} (${write(one.lower)} … ${write(one.upper)}) ${terms().units[one.unit]}`}
+                  {`${formatNumber(one.nominal, 2)} ${terms().units[one.unit]} `}
+                  <span class="soft small">{`(${write(one.lower)} … ${write(one.upper)})`}</span>
                 </td>
                 <td class="right">
                   {formatNumber(one.value, 2)}
@@ -153,7 +154,7 @@ const Sides = (
   if (props.rows.length === 0) return <p>{words.sidesFine(props.all.length)}</p>;
   return (
     <div class="table-wrap" tabIndex={0} role="region" aria-label={words.sides}>
-      <table>
+      <table class="compact">
         <thead>
           <tr>
             <th scope="col">{d().bench.pair}</th>

@@ -13,7 +13,7 @@ import { toInstant } from '../../parts/instant.ts';
 import { sendFile } from '../../parts/send-file.ts';
 import { d, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
-import { saveRecord, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
+import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
 import { Some } from '../some.tsx';
 import type { GaugeTableTrouble, ReadGaugeTable } from './gauge-csv.ts';
 
@@ -74,7 +74,7 @@ const StudyForm = ({ review, close }: TabProps & { readonly close: () => void })
     const readings = fromTable ?? typed();
     if (readings === null) return `${words.grid}: ${d().wrongNumber}`;
     if (readings.length < 4) return `${words.grid}: ${d().missing}`;
-    const saved = await saveRecord('gauge-study', {
+    const saved = await saveFromForm('gauge-study', {
       project: review.project.id,
       at: toInstant(Date.now()),
       gauge: gauge.trim(),
@@ -84,7 +84,7 @@ const StudyForm = ({ review, close }: TabProps & { readonly close: () => void })
       ...(toleranceWidth !== undefined && { toleranceWidth }),
       readings,
     });
-    if (!saved) return d().trouble;
+    if (typeof saved === 'string') return saved;
     close();
     return null;
   };

@@ -7,7 +7,7 @@ import { millimetres, parseDecimal } from '../../../core/units/index.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { d, terms } from '../../words/index.ts';
 import { cellTitle } from '../../words/say-complaint.ts';
-import { saveRecord, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
+import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
 import type { RoundProps } from './round-props.ts';
 import { speakerOf } from '../speaker.ts';
 
@@ -31,7 +31,7 @@ export const FindingForm = (
             save={async () => {
               const size = mm.trim() === '' ? null : parseDecimal(mm);
               if (mm.trim() !== '' && size === null) return `${words.wantedMm}: ${d().wrongNumber}`;
-              const saved = await saveRecord('finding', {
+              const saved = await saveFromForm('finding', {
                 project: review.project.id,
                 round: round.id,
                 title: cellTitle(cell, speakerOf(props)),
@@ -60,7 +60,7 @@ export const FindingForm = (
                 },
                 state: 'open',
               });
-              if (!saved) return d().trouble;
+              if (typeof saved === 'string') return saved;
               close();
               return null;
             }}

@@ -6,7 +6,7 @@ import { millimetres, parseDecimal } from '../../../core/units/index.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { formatNumber } from '../../parts/format.ts';
 import { d, terms } from '../../words/index.ts';
-import { saveRecord, SelectField, SmallForm, TextField } from '../form-parts.tsx';
+import { saveFromForm, SelectField, SmallForm, TextField } from '../form-parts.tsx';
 import type { FindingProps } from './finding-props.ts';
 
 /** @param props.close what to do once it is saved */
@@ -39,7 +39,7 @@ export const EditForm = (props: FindingProps & { readonly close: () => void }) =
       photos: _photos,
       ...rest
     } = body;
-    const saved = await saveRecord(
+    const saved = await saveFromForm(
       'finding',
       {
         ...rest,
@@ -54,7 +54,7 @@ export const EditForm = (props: FindingProps & { readonly close: () => void }) =
       },
       revision.id,
     );
-    if (!saved) return d().trouble;
+    if (typeof saved === 'string') return saved;
     close();
     return null;
   };

@@ -15,7 +15,7 @@ import { decisionInWords } from '../../words/say-blueprint.ts';
 import { comfortChangeInWords, scoreInWords } from '../../words/say-comfort.ts';
 import { placeTitle, wearOutlook } from '../../words/say-wear.ts';
 import { useWork, type TabProps } from '../desk-state.ts';
-import { saveRecord, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
+import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
 import { speakerOf } from '../speaker.ts';
 import { LinesField, linesOf } from './lines-field.tsx';
 
@@ -167,7 +167,7 @@ const Fields = (props: TabProps & { readonly close: () => void }) => {
     if (mm.trim() !== '' && size === null) return `${words.wantedMm}: ${d().wrongNumber}`;
     if (named === '') return `${board.titleField}: ${d().missing}`;
     if (source !== 'other' && !chosen) return board.nothingToShow;
-    const saved = await saveRecord('finding', {
+    const saved = await saveFromForm('finding', {
       project: review.project.id,
       round,
       title: named.slice(0, 200),
@@ -186,7 +186,7 @@ const Fields = (props: TabProps & { readonly close: () => void }) => {
       ...(photos.length > 0 && { photos: [...photos] }),
       state: 'open',
     });
-    if (!saved) return d().trouble;
+    if (typeof saved === 'string') return saved;
     close();
     return null;
   };

@@ -10,7 +10,7 @@ import { toInstant } from '../../parts/instant.ts';
 import { d, t, terms } from '../../words/index.ts';
 import { outcomeOf } from '../../words/say-change.ts';
 import { useWork } from '../desk-state.ts';
-import { saveRecord, SelectField, SmallForm } from '../form-parts.tsx';
+import { saveFromForm, SelectField, SmallForm } from '../form-parts.tsx';
 import { speakerOf } from '../speaker.ts';
 import type { FindingProps } from './finding-props.ts';
 import { LinesField, linesOf } from './lines-field.tsx';
@@ -58,7 +58,7 @@ const Fields = (props: FormProps & { readonly begin: Finding['outcome'] | null }
       save={async () => {
         if (round === '') return `${words.board.outcomeRound}: ${d().missing}`;
         if (linesOf(lines).length === 0) return words.board.missing;
-        const saved = await saveRecord(
+        const saved = await saveFromForm(
           'finding',
           {
             ...body,
@@ -66,7 +66,7 @@ const Fields = (props: FormProps & { readonly begin: Finding['outcome'] | null }
           },
           revision.id,
         );
-        if (!saved) return d().trouble;
+        if (typeof saved === 'string') return saved;
         close();
         return null;
       }}

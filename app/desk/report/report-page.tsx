@@ -5,7 +5,7 @@ import { zipSync, strToU8 } from 'fflate';
 import { trades, type Trade } from '../../../core/foot/index.ts';
 import { MAX_ATTACHMENT_BYTES, type RecordId } from '../../../core/records/index.ts';
 import type { RoundReport } from '../../../core/review/index.ts';
-import { Button } from '../../parts/controls/controls.tsx';
+import { Button, Notice } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { formatDateTime } from '../../parts/format.ts';
 import { toInstant } from '../../parts/instant.ts';
@@ -168,6 +168,27 @@ const fittingFile = (document: DocumentProps): { bytes: Uint8Array; photos: bool
   return bare.length <= MAX_ATTACHMENT_BYTES ? { bytes: bare, photos: false } : null;
 };
 
+/** Does the group have a specialist's device? Null: the hub has not said. */
+const useSpecialists = (): boolean | null => {
+  const [found, setFound] = useState<boolean | null>(null);
+  useEffect(() => {
+    let current = true;
+    const ask = async () => {
+      const answer = await (await store.hub())?.devices();
+      if (current && answer?.ok)
+        setFound(
+          answer.value.devices.some(({ role, revoked }) => role === 'specialist' && !revoked),
+        );
+    };
+    // A hub out of reach leaves it open: the report can be sent all the same.
+    ask().catch(() => undefined);
+    return () => {
+      current = false;
+    };
+  }, []);
+  return found;
+};
+
 const Actions = (
   props: TabProps & { readonly document: DocumentProps; readonly ids: readonly Language[] },
 ) => {
@@ -175,6 +196,7 @@ const Actions = (
   const { report, trade } = document;
   const words = d().report.page;
   const [busy, setBusy] = useState(false);
+  const nobody = useSpecialists() === false;
   const project = review.project.id;
   const figures = () => askWorker((desk) => desk.figures(project));
 
@@ -194,7 +216,14 @@ const Actions = (
         sha256: kept.value,
       }));
     showToast({
-      text: !saved || !saved.ok ? d().trouble : file.photos ? words.sent : words.withoutPhotos,
+      text:
+        !saved || !saved.ok
+          ? d().trouble
+          : !file.photos
+            ? words.withoutPhotos
+            : nobody
+              ? words.sentAhead
+              : words.sent,
     });
   };
   const once = (work: () => Promise<void>) => () => {
@@ -234,10 +263,16 @@ const Actions = (
         <Button disabled={busy} onClick={save('json', async () => strToU8((await figures()).json))}>
           {words.json}
         </Button>
-        <Button kind="main" disabled={busy} onClick={once(send)}>
+        <Button kind={nobody ? 'quiet' : 'main'} disabled={busy} onClick={once(send)}>
           {words.send}
         </Button>
       </div>
+      {nobody && (
+        <Notice tone="plain">
+          {`${words.noSpecialist} `}
+          <a href="/desk/group">{words.inviteOne}</a>
+        </Notice>
+      )}
       <Sent {...props} round={report.round.id} />
     </div>
   );

@@ -1,10 +1,12 @@
 /** A round in its form comes back as it was, and what cannot be is told with its place. */
 import { describe, expect, it } from 'vitest';
 import {
+  canBeTakenOver,
   draftOfPractice,
   draftOfRound,
   emptyDimension,
   readDraft,
+  takeOver,
   usualLeft,
 } from '../../../app/desk/round-draft.ts';
 import { practiceDimensions } from '../../../core/rounds/index.ts';
@@ -122,5 +124,37 @@ describe('a round’s draft', () => {
           languageFile(language).desk.blueprint.sites[site],
           `${language} ${site}`,
         ).toBeTruthy();
+  });
+});
+
+describe('taking over an earlier round', () => {
+  const empty = draftOfRound(null);
+
+  it('brings its blueprint, last and layers, and nothing else', () => {
+    const { dimensions, last, layers } = draftOfRound(round);
+    expect(takeOver({ ...empty, name: 'Round 3' }, round)).toEqual({
+      ...empty,
+      name: 'Round 3',
+      dimensions,
+      last,
+      layers,
+    });
+  });
+
+  it('leaves what is typed, and adds no dimension twice', () => {
+    const [dimension] = draftOfRound(round).dimensions;
+    const typed = {
+      ...empty,
+      dimensions: dimension ? [{ ...dimension, nominal: '72' }, emptyDimension] : [],
+      last: { ...empty.last, name: 'L9' },
+      layers: { U4: '5' },
+    };
+    expect(takeOver(typed, round)).toEqual(typed);
+  });
+
+  it('is offered only where there is something to take', () => {
+    expect(canBeTakenOver(round)).toBe(true);
+    const { last: _last, layers: _layers, ...bare } = round;
+    expect(canBeTakenOver({ ...bare, blueprint: [] })).toBe(false);
   });
 });

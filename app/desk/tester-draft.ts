@@ -1,0 +1,118 @@
+/** A tester as they stand in their form: everything as typed, read back into a record, or which field is wrong. */
+import { readBody, type Tester } from '../../core/records/index.ts';
+import { kilograms, metres, millimetres, parseDecimal } from '../../core/units/index.ts';
+
+/** As typed; feet are `left / right` or one figure for both. */
+export interface TesterDraft {
+  readonly code: string;
+  readonly name: string;
+  readonly length: string;
+  readonly width: string;
+  readonly girth: string;
+  readonly mass: string;
+  readonly height: string;
+}
+
+export type ReadTester =
+  | { readonly ok: true; readonly body: Tester }
+  | {
+      readonly ok: false;
+      readonly field: keyof TesterDraft;
+      readonly why: 'missing' | 'not-a-code' | 'wrong-number';
+    };
+
+type Feet = NonNullable<Tester['footLengthMm']>;
+
+/** Binary fractions of metres do not come back as centimetres that were typed. */
+const written = (value: number | undefined): string =>
+  value === undefined ? '' : String(Number(value.toPrecision(12)));
+
+const writtenFeet = (feet: Feet | undefined): string =>
+  feet === undefined
+    ? ''
+    : feet.left === feet.right
+      ? written(feet.left)
+      : `${written(feet.left)} / ${written(feet.right)}`;
+
+/** The draft of a tester, or of a new one. */
+export const draftOfTester = (tester: Tester | null): TesterDraft => ({
+  code: tester?.code ?? '',
+  name: tester?.name ?? '',
+  length: writtenFeet(tester?.footLengthMm),
+  width: writtenFeet(tester?.footWidthMm),
+  girth: writtenFeet(tester?.ballGirthMm),
+  mass: written(tester?.massKg),
+  height: tester?.heightM === undefined ? '' : written(100 * tester.heightM),
+});
+
+/** Undefined: not said; null: no number. */
+const numberOf = (typed: string): number | null | undefined =>
+  typed.trim() === '' ? undefined : parseDecimal(typed);
+
+/** Left and right as typed, one figure for both where they are alike. Undefined: not said; null: no number. */
+const feetOf = (typed: string, old: Feet | undefined): Feet | null | undefined => {
+  if (typed.trim() === '') return undefined;
+  const [left, right = left, ...more] = typed
+    .trim()
+    .split(/\s*\/\s*|\s+/)
+    .map(parseDecimal);
+  return left === null || left === undefined || right === null || right === undefined || more.length
+    ? null
+    : { ...old, left: millimetres(left), right: millimetres(right) };
+};
+
+const fieldOf: Readonly<Record<string, keyof TesterDraft>> = {
+  code: 'code',
+  name: 'name',
+  footLengthMm: 'length',
+  footWidthMm: 'width',
+  ballGirthMm: 'girth',
+  massKg: 'mass',
+  heightM: 'height',
+};
+
+/**
+ * Reads a draft.
+ * @param old the tester as they were; what no form knows is kept
+ */
+export const readTesterDraft = (draft: TesterDraft, old: Tester | null): ReadTester => {
+  const wrong = (field: keyof TesterDraft): ReadTester => ({
+    ok: false,
+    field,
+    why: field === 'code' ? 'not-a-code' : 'wrong-number',
+  });
+  const code = draft.code.trim().toUpperCase();
+  if (code === '') return { ok: false, field: 'code', why: 'missing' };
+  const length = feetOf(draft.length, old?.footLengthMm);
+  const width = feetOf(draft.width, old?.footWidthMm);
+  const girth = feetOf(draft.girth, old?.ballGirthMm);
+  const [mass, height] = [numberOf(draft.mass), numberOf(draft.height)];
+  if (length === null) return wrong('length');
+  if (width === null) return wrong('width');
+  if (girth === null) return wrong('girth');
+  if (mass === null) return wrong('mass');
+  if (height === null) return wrong('height');
+  const {
+    name: _name,
+    footLengthMm: _length,
+    footWidthMm: _width,
+    ballGirthMm: _girth,
+    massKg: _mass,
+    heightM: _height,
+    ...kept
+  } = old ?? {};
+  const name = draft.name.trim();
+  const read = readBody('tester', {
+    ...kept,
+    code,
+    ...(name !== '' && { name }),
+    ...(length && { footLengthMm: length }),
+    ...(width && { footWidthMm: width }),
+    ...(girth && { ballGirthMm: girth }),
+    ...(mass !== undefined && { massKg: kilograms(mass) }),
+    ...(height !== undefined && { heightM: metres(height / 100) }),
+  });
+  if (read.ok) return read;
+  const [top = ''] = (read.problems[0]?.field ?? '').split('.');
+  return wrong(fieldOf[top] ?? 'code');
+};
