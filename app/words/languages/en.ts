@@ -1132,7 +1132,7 @@ export const desk = {
     recurs: (cells: string) => `proven to recur across testers: ${cells}`,
     nobodyAsked: 'nobody was asked yet',
     noneRecurs: (asked: number, who: number, complaint: string, pain: string) =>
-      `none is proven to recur across testers; by ${runs(asked)} of ${testers(who)}, one may still be in up to ${complaint} of runs, pain in up to ${pain} (95 % interval)`,
+      `none is proven to recur across testers; by ${runs(asked)} of ${testers(who)}, a complaint may still be in up to ${complaint} of runs, pain in up to ${pain} (95 % interval)`,
     growing: (cells: string) => `grows: ${cells}`,
     notGrowing: (there: number) =>
       there === 0
