@@ -125,7 +125,10 @@ describe('the shape of a revision', () => {
         const read = parseRevisionJson(revision);
         expect(read).toMatchObject({ ok: true, json: canonicalize(revision) });
         if (read.ok)
-          expect(parseRevisionJson(JSON.parse(read.json))).toMatchObject({ ok: true, json: read.json });
+          expect(parseRevisionJson(JSON.parse(read.json))).toMatchObject({
+            ok: true,
+            json: read.json,
+          });
       }),
       { numRuns: 300 },
     );
