@@ -12,6 +12,9 @@ const pathOf = (text: string) => {
   return { path, size };
 };
 
+/** Whether nothing but this machine reaches that name. */
+const isLocal = (name: string): boolean => /^(localhost|127\.|\[?::1)/.test(name);
+
 export interface Invite {
   readonly code: string;
   readonly expiresAt: number;
@@ -32,6 +35,7 @@ export const InviteCard = ({ code, expiresAt, who }: Invite) => {
       <p class="small">
         <a href={link}>{link}</a>
       </p>
+      {isLocal(location.hostname) && <p class="small">{d().testers.localOnly}</p>}
       <p class="soft small">{d().testers.validUntil(formatDateTime(expiresAt))}</p>
     </div>
   );

@@ -234,6 +234,7 @@ const journey = async (open: OpenBrowser) => {
     await lead.goto(`${hub.url}/desk`);
     await lead.getByRole('link', { name: 'Journey trainer' }).click();
     await expect(lead.getByText('2 pairs, 2 testers, 4 runs, 37.2 km')).toBeVisible();
+    await lead.getByRole('link', { name: 'Pairs', exact: true }).click();
     const row = (code: string) => lead.getByRole('row').filter({ hasText: code });
     await expect(row('417')).toContainText('28.8 km');
     await expect(row('417')).toContainText('road 16.8 km');

@@ -25,6 +25,7 @@ const handOutSecondPair = async (page: Page) => {
   await lead.goto(`${hub.url}/join#${hub.codes.lead}`);
   await lead.getByRole('button', { name: 'Join' }).click();
   await lead.getByRole('link', { name: /Demo trainer/ }).click();
+  await lead.getByRole('link', { name: 'Pairs', exact: true }).click();
   await lead.getByRole('button', { name: 'Hand out' }).click();
   for (const [label, code] of [
     ['Pair', '146'],
@@ -185,15 +186,18 @@ test('the lead’s screens', async ({ page }) => {
   await page.goto(`${hub.url}/join#${hub.codes.lead}`);
   await page.getByRole('button', { name: 'Join' }).click();
   await page.getByRole('link', { name: /Demo trainer/ }).click();
-  await page.locator('.bars').waitFor();
+  await page.locator('.next-steps').waitFor();
   const project = new URL(page.url()).pathname;
   const tabs = [
+    'overview',
     'pairs',
     'complaints',
     'comfort',
     'bench',
     'verdict',
     'changes',
+    'findings',
+    'report',
     'rounds',
     'testers',
     'plan',

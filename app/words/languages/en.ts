@@ -1317,7 +1317,7 @@ export const desk = {
     frozenTesters: (twice: number, once: number, of: number) =>
       `${twice} of ${testers(of)} reported it at least twice, ${once} at least once.`,
     frozenRuns: (count: number, of: number) => `It came in ${count} of ${of} asked runs.`,
-    asWritten: 'As the lead wrote it:',
+    asWritten: 'Lines frozen with it, in the language they were written in:',
     noEvidence: 'No evidence was frozen with it.',
     outcome: (round: string | null, verdict: string, date: string) =>
       `Outcome in ${round ?? 'the round that carried it'}: ${verdict} (data up to ${date}).`,
@@ -1446,6 +1446,8 @@ export const desk = {
     invite: 'Invite',
     file: 'Hand-out file',
     scan: (code: string) => `${code} scans this, or types the code:`,
+    localOnly:
+      'This address works on this machine only. For phones start the hub with --lan, or behind a web server.',
     validUntil: (date: string) => `Good once, until ${date}.`,
     needsHub: 'Without a hub, send the hand-out file.',
     runs: 'Runs',

@@ -1090,7 +1090,7 @@ export const desk: DeskWords = {
     frozenTesters: (twice, once, of) =>
       `${of} 名试穿员中有 ${twice} 名至少反馈两次，${once} 名至少反馈一次。`,
     frozenRuns: (count, of) => `${of} 次被询问的跑步中出现 ${count} 次。`,
-    asWritten: '负责人原文：',
+    asWritten: '随之冻结的文字（按写下时的语言）：',
     noEvidence: '没有随之冻结的证据。',
     outcome: (round, verdict, date) =>
       `${round ?? '落实轮次'}的结果：${verdict}（数据截至 ${date}）。`,
@@ -1219,6 +1219,7 @@ export const desk: DeskWords = {
     invite: '邀请',
     file: '发鞋文件',
     scan: (code) => `请 ${code} 扫描或输入代码：`,
+    localOnly: '此地址只能在本机打开。要让手机连接，请用 --lan 启动服务器，或置于网页服务器之后。',
     validUntil: (date) => `只可用一次，有效至 ${date}。`,
     needsHub: '没有服务器时，请发送发鞋文件。',
     runs: '跑步',
