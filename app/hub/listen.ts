@@ -34,17 +34,14 @@ export const listen = async (
 ): Promise<Listening> => {
   const server = createAdaptorServer({
     fetch,
-    ...(certificate && {
-      createServer: createSecureServer,
-      serverOptions: {
+    ...(certificate && { createServer: createSecureServer }),
+    serverOptions: {
+      ...(certificate && {
         key: certificate.key,
         cert: `${certificate.cert}\n${certificate.authority}`,
-        connectionsCheckingInterval: Math.min(slow.headersMs, 30_000),
-      },
-    }),
-    ...(!certificate && {
-      serverOptions: { connectionsCheckingInterval: Math.min(slow.headersMs, 30_000) },
-    }),
+      }),
+      connectionsCheckingInterval: Math.min(slow.headersMs, 30_000),
+    },
   }) as Server;
   // A client that dribbles its request is cut off.
   server.headersTimeout = slow.headersMs;

@@ -1,13 +1,19 @@
 /** A complaint becomes a finding: for one part, with what the data said frozen as of now. */
 import { useState } from 'preact/hooks';
-import { partIds, suspectsOf, type PartId } from '../../../core/foot/index.ts';
-import type { Finding, RecordId } from '../../../core/records/index.ts';
+import { suspectsOf, type PartId } from '../../../core/foot/index.ts';
+import type { Finding } from '../../../core/records/index.ts';
 import type { CellSummary } from '../../../core/review/index.ts';
-import { millimetres, parseDecimal } from '../../../core/units/index.ts';
 import { toInstant } from '../../parts/instant.ts';
-import { d, terms } from '../../words/index.ts';
+import { d } from '../../words/index.ts';
 import { cellTitle } from '../../words/say-complaint.ts';
-import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
+import { saveFromForm, SmallForm, Unfold } from '../form-parts.tsx';
+import {
+  PartAndPriority,
+  readWanted,
+  WantedFields,
+  CarrierField,
+  type Carrier,
+} from '../findings/finding-fields.tsx';
 import type { RoundProps } from './round-props.ts';
 import { speakerOf } from '../speaker.ts';
 
@@ -20,7 +26,7 @@ export const FindingForm = (
   const [priority, setPriority] = useState<Finding['priority']>('medium');
   const [wanted, setWanted] = useState('');
   const [mm, setMm] = useState('');
-  const [carriedBy, setCarriedBy] = useState<RecordId | 'undecided'>('undecided');
+  const [carriedBy, setCarriedBy] = useState<Carrier>('undecided');
   const later = review.rounds.filter(({ order }) => order > round.order);
   const { asked } = round.complaints;
   return (
@@ -29,8 +35,8 @@ export const FindingForm = (
         {(close) => (
           <SmallForm
             save={async () => {
-              const size = mm.trim() === '' ? null : parseDecimal(mm);
-              if (mm.trim() !== '' && size === null) return `${words.wantedMm}: ${d().wrongNumber}`;
+              const change = readWanted(wanted, mm);
+              if (typeof change === 'string') return change;
               const saved = await saveFromForm('finding', {
                 project: review.project.id,
                 round: round.id,
@@ -39,8 +45,7 @@ export const FindingForm = (
                 kind: cell.kind,
                 zone: cell.zone,
                 priority,
-                ...(wanted.trim() !== '' && { wanted: wanted.trim() }),
-                ...(size !== null && { wantedMm: millimetres(size) }),
+                ...change,
                 ...(carriedBy !== 'undecided' && { carriedBy }),
                 source: 'complaint',
                 evidence: {
@@ -66,35 +71,17 @@ export const FindingForm = (
             }}
           >
             <div class="field-row">
-              <SelectField
-                label={words.part}
-                value={part}
-                options={partIds.map((value) => ({ value, label: terms().parts[value].name }))}
-                onChange={setPart}
-              />
-              <SelectField
-                label={words.priority}
-                value={priority}
-                options={(['high', 'medium', 'low'] as const).map((value) => ({
-                  value,
-                  label: words.priorities[value],
-                }))}
-                onChange={setPriority}
+              <PartAndPriority
+                part={part}
+                onPart={setPart}
+                priority={priority}
+                onPriority={setPriority}
               />
               {later.length > 0 && (
-                <SelectField<RecordId | 'undecided'>
-                  label={words.carriedBy}
-                  value={carriedBy}
-                  options={[
-                    { value: 'undecided', label: words.undecided },
-                    ...later.map(({ id, name }) => ({ value: id, label: name })),
-                  ]}
-                  onChange={setCarriedBy}
-                />
+                <CarrierField value={carriedBy} rounds={later} onChange={setCarriedBy} />
               )}
             </div>
-            <TextField label={words.wanted} value={wanted} onInput={setWanted} />
-            <TextField label={words.wantedMm} value={mm} onInput={setMm} numeric />
+            <WantedFields wanted={wanted} onWanted={setWanted} mm={mm} onMm={setMm} />
           </SmallForm>
         )}
       </Unfold>

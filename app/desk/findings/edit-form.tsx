@@ -1,12 +1,18 @@
 /** A finding is changed: title, part, urgency, what is wanted, who carries it, how far it is, its photos. */
 import { useState } from 'preact/hooks';
-import { partIds, type PartId } from '../../../core/foot/index.ts';
-import { findingStates, type Finding, type RecordId } from '../../../core/records/index.ts';
-import { millimetres, parseDecimal } from '../../../core/units/index.ts';
+import type { PartId } from '../../../core/foot/index.ts';
+import { findingStates, type Finding } from '../../../core/records/index.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { formatNumber } from '../../parts/format.ts';
-import { d, terms } from '../../words/index.ts';
+import { d } from '../../words/index.ts';
 import { saveFromForm, SelectField, SmallForm, TextField } from '../form-parts.tsx';
+import {
+  PartAndPriority,
+  readWanted,
+  WantedFields,
+  CarrierField,
+  type Carrier,
+} from './finding-fields.tsx';
 import type { FindingProps } from './finding-props.ts';
 
 /** @param props.close what to do once it is saved */
@@ -21,15 +27,15 @@ export const EditForm = (props: FindingProps & { readonly close: () => void }) =
   const [state, setState] = useState<Finding['state']>(body.state);
   const [wanted, setWanted] = useState(body.wanted ?? '');
   const [mm, setMm] = useState(body.wantedMm === undefined ? '' : formatNumber(body.wantedMm, 3));
-  const [carriedBy, setCarriedBy] = useState<RecordId | 'undecided'>(body.carriedBy ?? 'undecided');
+  const [carriedBy, setCarriedBy] = useState<Carrier>(body.carriedBy ?? 'undecided');
   const [photos, setPhotos] = useState<readonly string[]>(body.photos ?? []);
   const shownBy = review.rounds.find(({ id }) => id === body.round);
   const later = review.rounds.filter(
     ({ id, order }) => id === body.carriedBy || order > (shownBy?.order ?? 0),
   );
   const save = async () => {
-    const size = mm.trim() === '' ? null : parseDecimal(mm);
-    if (mm.trim() !== '' && size === null) return `${words.wantedMm}: ${d().wrongNumber}`;
+    const change = readWanted(wanted, mm);
+    if (typeof change === 'string') return change;
     if (title.trim() === '') return `${board.titleField}: ${d().missing}`;
     // The rest of the body, and what this version does not know of it, stays as it is.
     const {
@@ -47,8 +53,7 @@ export const EditForm = (props: FindingProps & { readonly close: () => void }) =
         part,
         priority,
         state,
-        ...(wanted.trim() !== '' && { wanted: wanted.trim() }),
-        ...(size !== null && { wantedMm: millimetres(size) }),
+        ...change,
         ...(carriedBy !== 'undecided' && { carriedBy }),
         ...(photos.length > 0 && { photos: [...photos] }),
       },
@@ -62,20 +67,11 @@ export const EditForm = (props: FindingProps & { readonly close: () => void }) =
     <SmallForm save={save}>
       <TextField label={board.titleField} value={title} onInput={setTitle} />
       <div class="field-row">
-        <SelectField
-          label={words.part}
-          value={part}
-          options={partIds.map((value) => ({ value, label: terms().parts[value].name }))}
-          onChange={setPart}
-        />
-        <SelectField
-          label={words.priority}
-          value={priority}
-          options={(['high', 'medium', 'low'] as const).map((value) => ({
-            value,
-            label: words.priorities[value],
-          }))}
-          onChange={setPriority}
+        <PartAndPriority
+          part={part}
+          onPart={setPart}
+          priority={priority}
+          onPriority={setPriority}
         />
         <SelectField
           label={board.state}
@@ -83,18 +79,9 @@ export const EditForm = (props: FindingProps & { readonly close: () => void }) =
           options={findingStates.map((value) => ({ value, label: words.states[value] }))}
           onChange={setState}
         />
-        <SelectField<RecordId | 'undecided'>
-          label={words.carriedBy}
-          value={carriedBy}
-          options={[
-            { value: 'undecided', label: words.undecided },
-            ...later.map(({ id, name }) => ({ value: id, label: name })),
-          ]}
-          onChange={setCarriedBy}
-        />
+        <CarrierField value={carriedBy} rounds={later} onChange={setCarriedBy} />
       </div>
-      <TextField label={words.wanted} value={wanted} onInput={setWanted} />
-      <TextField label={words.wantedMm} value={mm} onInput={setMm} numeric />
+      <WantedFields wanted={wanted} onWanted={setWanted} mm={mm} onMm={setMm} />
       <PhotoPicker label={title} photos={photos} onChange={setPhotos} />
     </SmallForm>
   );

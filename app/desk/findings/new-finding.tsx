@@ -3,10 +3,10 @@
  * frozen with it. One from a complaint is made where the complaint is shown.
  */
 import { useState } from 'preact/hooks';
-import { partIds, type PartId } from '../../../core/foot/index.ts';
+import type { PartId } from '../../../core/foot/index.ts';
 import type { Finding, MeasureUnit, Measure, RecordId } from '../../../core/records/index.ts';
 import type { WearLook, WearPlaceSize } from '../../../core/review/index.ts';
-import { millimetres, parseDecimal } from '../../../core/units/index.ts';
+import { isOut } from '../../../core/rounds/index.ts';
 import { deviationInWords } from '../../report/wear-part.tsx';
 import { toInstant } from '../../parts/instant.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
@@ -16,6 +16,7 @@ import { comfortChangeInWords, scoreInWords } from '../../words/say-comfort.ts';
 import { placeTitle, wearOutlook } from '../../words/say-wear.ts';
 import { useWork, type TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
+import { PartAndPriority, readWanted, WantedFields } from './finding-fields.tsx';
 import { speakerOf } from '../speaker.ts';
 import { LinesField, linesOf } from './lines-field.tsx';
 
@@ -93,10 +94,7 @@ const useChoosable = (
       );
     case 'blueprint':
       return review.deviations
-        .filter(
-          ({ round: of, word }) =>
-            of === round && (word === 'not-conforming' || word === 'outside'),
-        )
+        .filter(({ round: of, word }) => of === round && isOut(word))
         .map((one) => {
           const { pair, measure, site, foot, unit } = one;
           const line = deviationInWords(one, { words: d().report, phone: t(), speaker });
@@ -139,7 +137,6 @@ const useChoosable = (
 
 const Fields = (props: TabProps & { readonly close: () => void }) => {
   const { review, close } = props;
-  const words = d().finding;
   const { board, sources: sourceNames } = d().report;
   const withRuns = review.rounds.filter(({ size }) => size.runs > 0);
   const [round, setRound] = useState<RecordId>(
@@ -163,8 +160,8 @@ const Fields = (props: TabProps & { readonly close: () => void }) => {
   const frozen = [...(chosen?.lines ?? []), ...linesOf(lines)];
 
   const save = async () => {
-    const size = mm.trim() === '' ? null : parseDecimal(mm);
-    if (mm.trim() !== '' && size === null) return `${words.wantedMm}: ${d().wrongNumber}`;
+    const change = readWanted(wanted, mm);
+    if (typeof change === 'string') return change;
     if (named === '') return `${board.titleField}: ${d().missing}`;
     if (source !== 'other' && !chosen) return board.nothingToShow;
     const saved = await saveFromForm('finding', {
@@ -174,8 +171,7 @@ const Fields = (props: TabProps & { readonly close: () => void }) => {
       part: own,
       priority,
       source,
-      ...(wanted.trim() !== '' && { wanted: wanted.trim() }),
-      ...(size !== null && { wantedMm: millimetres(size) }),
+      ...change,
       ...(frozen.length > 0 && {
         evidence: {
           until: toInstant(review.nowMs),
@@ -242,24 +238,9 @@ const Fields = (props: TabProps & { readonly close: () => void }) => {
       <LinesField label={board.lines} value={lines} onInput={setLines} />
       <TextField label={board.titleField} value={shownTitle} onInput={setTitle} />
       <div class="field-row">
-        <SelectField
-          label={words.part}
-          value={own}
-          options={partIds.map((value) => ({ value, label: terms().parts[value].name }))}
-          onChange={setPart}
-        />
-        <SelectField
-          label={words.priority}
-          value={priority}
-          options={(['high', 'medium', 'low'] as const).map((value) => ({
-            value,
-            label: words.priorities[value],
-          }))}
-          onChange={setPriority}
-        />
+        <PartAndPriority part={own} onPart={setPart} priority={priority} onPriority={setPriority} />
       </div>
-      <TextField label={words.wanted} value={wanted} onInput={setWanted} />
-      <TextField label={words.wantedMm} value={mm} onInput={setMm} numeric />
+      <WantedFields wanted={wanted} onWanted={setWanted} mm={mm} onMm={setMm} />
       <PhotoPicker label={named} photos={photos} onChange={setPhotos} />
     </SmallForm>
   );
