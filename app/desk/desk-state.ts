@@ -17,6 +17,15 @@ const work = (): Remote<DeskWork> => {
   if (worker) return worker;
   const made = new Worker(new URL('./worker/worker.ts', import.meta.url), { type: 'module' });
   made.addEventListener('error', ({ message }) => (broken.value = message));
+  // A worker of a page that is put aside would keep the database (see `store/database.ts`). When the page is
+  // shown again it reads the records anew, by a new worker.
+  const end = ({ persisted }: PageTransitionEvent) => {
+    if (!persisted) return;
+    made.terminate();
+    worker = null;
+    window.removeEventListener('pagehide', end);
+  };
+  window.addEventListener('pagehide', end);
   return (worker = wrap<DeskWork>(made));
 };
 

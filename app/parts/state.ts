@@ -1,7 +1,7 @@
 /** What the screens know: the store, who this device is, and records that follow the log as it changes. */
 import { signal } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
-import type { Kind, RecordOf } from '../../core/records/index.ts';
+import { kinds, type Kind, type RecordOf } from '../../core/records/index.ts';
 import {
   openStore,
   type Session,
@@ -30,8 +30,22 @@ const readUnsent = async () => {
   unsent.value = await store.unsent();
 };
 
+/** Screens that read records of these kinds read them anew. */
+const note = (these: Iterable<string>) => {
+  const next = new Map(changed.value);
+  for (const kind of these) next.set(kind, (next.get(kind) ?? 0) + 1);
+  changed.value = next;
+};
+
 /** Follows the store from now on; resolves when the session is known. */
 export const followStore = async (): Promise<void> => {
+  // Nobody told this page what changed while the browser had put it aside.
+  window.addEventListener('pageshow', ({ persisted }) => {
+    if (!persisted) return;
+    void readSession();
+    void readUnsent();
+    note(kinds);
+  });
   store.subscribe((change) => {
     if ('sync' in change) {
       syncStatus.value = change.sync;
@@ -42,9 +56,7 @@ export const followStore = async (): Promise<void> => {
     if (change.kinds.has('session')) void readSession();
     if (!navigator.onLine) void askForBackgroundSync();
     void readUnsent();
-    const next = new Map(changed.value);
-    for (const kind of change.kinds) next.set(kind, (next.get(kind) ?? 0) + 1);
-    changed.value = next;
+    note(change.kinds);
   });
   await readSession();
   void readUnsent();

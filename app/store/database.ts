@@ -4,8 +4,13 @@
  * Safari drops the connection of a page that slept (WebKit bugs 197050 and 277615), and another tab may
  * ask for an upgrade at any time; so every use goes through `withDatabase`, which opens anew and tries
  * again up to three times, and rejects at last, so that nobody believes in a write that never was.
+ *
+ * A browser may put a page aside instead of ending it, to show it again at "back". WebKit does so in the midst
+ * of a transaction, which then waits with the page and lets no other page write, nor in the end read (seen in
+ * WebKitGTK; the open question of w3c/IndexedDB issue 381). So a page that is put aside breaks off what it is at,
+ * and does it anew when it is shown again.
  */
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import { openDB, unwrap, type DBSchema, type IDBPDatabase } from 'idb';
 import type { Clock, Refusal, Revision, Sha256 } from '../../core/records/index.ts';
 import { isLostConnection } from './outcome.ts';
 import type { Session } from './session.ts';
@@ -102,24 +107,74 @@ export interface Connection {
   close(): Promise<void>;
 }
 
+/** Keeps `running` to the transactions of a connection that have not ended. */
+const follow = (db: Database, running: Set<IDBTransaction>): Database => {
+  const raw = unwrap(db);
+  const begin = raw.transaction.bind(raw);
+  raw.transaction = (...words) => {
+    const tx = begin(...words);
+    const end = () => running.delete(tx);
+    running.add(tx);
+    tx.addEventListener('complete', end);
+    tx.addEventListener('abort', end);
+    return tx;
+  };
+  return db;
+};
+
+/** Ends a transaction as if it had never been, unless it is committing already. */
+const breakOff = (tx: IDBTransaction): void => {
+  try {
+    tx.abort();
+  } catch (error) {
+    if (!isLostConnection(error)) throw error;
+  }
+};
+
 export const connect = (name: string): Connection => {
+  const running = new Set<IDBTransaction>();
   let current: Promise<Database> | null = null;
+  /** Resolves when the page that was put aside is shown again; null while it was not. */
+  let shown: Promise<void> | null = null;
+  let show: () => void = () => undefined;
+  let timesAside = 0;
   const forget = () => {
     current = null;
   };
+  const putAside = ({ persisted }: PageTransitionEvent) => {
+    if (!persisted || shown) return;
+    timesAside++;
+    shown = new Promise((resolve) => (show = resolve));
+    void current?.then((db) => db.close());
+    forget();
+    running.forEach(breakOff);
+  };
+  const showAgain = () => {
+    shown = null;
+    show();
+  };
+  // Workers and the terminal have no page that could be put aside.
+  const page = typeof window === 'undefined' ? null : window;
+  page?.addEventListener('pagehide', putAside);
+  page?.addEventListener('pageshow', showAgain);
   return {
     async withDatabase(use) {
       for (let attempt = 1; ; attempt++) {
+        if (shown) await shown;
+        const asideBefore = timesAside;
         try {
-          current ??= openInTime(name, forget);
+          current ??= openInTime(name, forget).then((db) => follow(db, running));
           return await use(await current);
         } catch (error) {
+          if (timesAside > asideBefore) continue;
           if (attempt >= TRIES || !isLostConnection(error)) throw error;
           forget();
         }
       }
     },
     async close() {
+      page?.removeEventListener('pagehide', putAside);
+      page?.removeEventListener('pageshow', showAgain);
       const db = await current;
       forget();
       db?.close();

@@ -14,7 +14,8 @@ import {
 } from 'selenium-webdriver';
 
 const WAIT_MS = 15_000;
-const DISPLAY = ':77';
+/** Tests that run beside each other draw on screens of their own. */
+const DISPLAY = `:${77 + Number(process.env['TEST_PARALLEL_INDEX'] ?? 0)}`;
 
 const miniBrowser = (): string => {
   const folders = ['/usr/libexec', ...readdirSync('/usr/lib').map((name) => `/usr/lib/${name}`)];
@@ -88,10 +89,22 @@ export class WebKitPage {
     return this.#driver.executeScript(script);
   }
 
+  /** Waits until a condition in the page is true; meanwhile it may be another page. */
+  async comesTrue(condition: string): Promise<void> {
+    const isTrue = () => this.run<boolean>(`return (${condition}) === true`).catch(() => false);
+    await this.#driver.wait(isTrue, WAIT_MS, `it does not come true: ${condition}`);
+  }
+
   /** Waits until the page shows this text. */
   async shows(text: string): Promise<void> {
     const at = By.xpath(`//body//*[contains(normalize-space(.), ${quoted(text)})]`);
-    await this.#driver.wait(until.elementLocated(at), WAIT_MS, `the page does not show: ${text}`);
+    try {
+      await this.#driver.wait(until.elementLocated(at), WAIT_MS);
+    } catch (error) {
+      // What it shows instead tells a late answer from a wrong one.
+      const shown = await this.run<string>('return document.body.innerText');
+      throw new Error(`the page does not show: ${text}\nIt shows:\n${shown}`, { cause: error });
+    }
   }
 
   /** Text of the first element that a CSS selector finds. */
