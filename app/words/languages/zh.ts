@@ -282,6 +282,10 @@ export const phone: PhoneWords = {
     asFile: '以文件发送',
     asFileHint: '无需服务器：负责人打开文件即可。重复或迟到都没关系。',
     noHub: '你的小组以文件往来。请在每次跑步后或每周发送给负责人。',
+    damagedTitle: (count) => `本机上有 ${count} 个照片或轨迹已损坏`,
+    damagedHint:
+      '本机存储的内容与添加时不一致，无法发送；记录的其他部分不受影响。请打开该记录，移除损坏的照片或轨迹，再从相册选取或重新添加。在此之前它仍保留在本机。',
+    savedAt: (date) => `${date} 保存的记录`,
     refusedTitle: '服务器未接收以下内容',
     refusedHint: '它们保留在本机，并会随文件一同发送。',
     refused: {
