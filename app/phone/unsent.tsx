@@ -42,11 +42,7 @@ export const UnsentScreen = () => {
               <p class="soft" role="status">
                 {words.unsent.states[status.state]}
               </p>
-              <Button
-                kind="main"
-                disabled={status.state === 'running'}
-                onClick={() => void store.sync({ attachmentsNow: true })}
-              >
+              <Button kind="main" onClick={() => void store.sync({ attachmentsNow: true })}>
                 {words.unsent.syncNow}
               </Button>
             </>
