@@ -61,6 +61,9 @@ export const UnsentScreen = () => {
             {now.damaged.map((one) => (
               <li key={one.sha256}>
                 <ShownBy {...one} />
+                <Button kind="quiet" onClick={() => void store.giveUpDamaged(one.sha256)}>
+                  {words.unsent.giveUp}
+                </Button>
               </li>
             ))}
           </ul>

@@ -11,6 +11,8 @@ export interface AttachmentStore {
   attachment(sha256: Sha256): Promise<{ bytes: Uint8Array; mediaType: string } | null>;
   /** Frees the room of one that no saved record shows. */
   dropAttachment(sha256: Sha256): Promise<void>;
+  /** No longer waits for a damaged one to be added again; what of it is here stays. */
+  giveUpDamaged(sha256: Sha256): Promise<void>;
 }
 
 export const attachmentStore = (
@@ -59,6 +61,10 @@ export const attachmentStore = (
           await tx.objectStore('attachments').delete(sha256);
         await tx.done;
       }),
+    async giveUpDamaged(sha256) {
+      await withDatabase((db) => db.delete('attachmentOutbox', sha256));
+      changes.tell({ kinds: new Set() });
+    },
   };
 };
 

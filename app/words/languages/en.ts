@@ -411,8 +411,9 @@ export const phone = {
         ? 'A photo or track is damaged on this phone'
         : `${count} photos or tracks are damaged on this phone`,
     damagedHint:
-      'What this phone kept is no longer what you added, so it cannot be sent. The rest of the entry is not affected. Open the entry, take the damaged one out and add it again, from your gallery or anew. Until then it stays on this phone.',
+      'What this phone kept is no longer what you added, so it cannot be sent. The rest of the entry is not affected. If it is of a run, open the run, take the damaged one out and add it again. If it is of a damage report, report the damage again with a new photo.',
     savedAt: (date: string) => `Entry saved ${date}`,
+    giveUp: 'Do without it',
     refusedTitle: 'The hub did not take these',
     refusedHint: 'They stay on this phone and go along in the file.',
     refused: {
