@@ -45,8 +45,9 @@ const fromJson = (row: Readonly<Record<string, unknown>>) =>
   'bytes' in row ? { ...row, bytes: Buffer.from(String(row['bytes']), 'base64') } : row;
 
 /**
- * Writes a backup of everything as it was at one moment and in whatever format, on a connection of its own so that the hub goes
- * on. The file has its name only once it is whole and on the disk; nobody but its owner may read it.
+ * Writes a backup of everything as it was at one moment, in whatever format it is, on a connection of its own
+ * so that the hub goes on. The file has its name only once it is whole and on the disk; nobody but its owner may
+ * read it.
  */
 export const backUp = async (
   db: HubDatabase,
