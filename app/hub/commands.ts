@@ -3,8 +3,15 @@ import { randomBytes } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { backUp, restore } from './store/backup.ts';
 import { checkHub } from './store/check.ts';
-import { openDatabase, type DatabasePlace, type OpenDatabase } from './store/database.ts';
+import {
+  openDatabase,
+  readDatabase,
+  type DatabasePlace,
+  type OpenDatabase,
+} from './store/database.ts';
+import { formatOf, type Format } from './store/format.ts';
 import { addInvite, firstGroup, INVITE_HOURS, newInviteCode } from './store/members.ts';
+import { LAST_STEP } from './store/migrations.ts';
 
 export interface CommandOutcome {
   readonly ok: boolean;
@@ -17,38 +24,73 @@ type Command = (place: DatabasePlace, args: readonly string[]) => Promise<Comman
 const failed = (said: string): CommandOutcome => ({ ok: false, said });
 const done = (said: string): CommandOutcome => ({ ok: true, said });
 
-/** Runs on a database that must be there; the hub may be running on it. */
+/** What is said of a place; an address of PostgreSQL has a password in it. */
+const nameOf = (place: DatabasePlace): string =>
+  'file' in place ? place.file : 'The PostgreSQL database';
+
+/** Looks at a hub's database as it is, which must be there; the hub may be running on it. */
 const onHub = async (
   place: DatabasePlace,
-  work: (database: OpenDatabase) => Promise<CommandOutcome>,
+  work: (
+    database: OpenDatabase,
+    format: Extract<Format, { step: string }>,
+  ) => Promise<CommandOutcome>,
 ): Promise<CommandOutcome> => {
   if ('file' in place && !existsSync(place.file))
     return failed(`There is no hub here: ${place.file} is missing. Name its folder with --data.`);
-  const database = await openDatabase(place);
+  const database = readDatabase(place);
   try {
-    return await work(database);
+    const format = await formatOf(database.db);
+    if (format.what === 'none')
+      return failed(`${nameOf(place)} has no hub in it yet. Start the hub once.`);
+    if (format.what === 'newer')
+      return failed(
+        `${nameOf(place)} is of a newer Pairlog: its format is ${format.step}, and this one knows ` +
+          `formats up to ${LAST_STEP}. Nothing was done. Use that newer Pairlog, or update this one.`,
+      );
+    return await work(database, format);
   } finally {
     await database.db.destroy();
   }
 };
 
+/** Why nothing was done on an older format, and what to do: `next` comes after the backup. */
+const isOlder = (place: DatabasePlace, step: string, next: string): CommandOutcome =>
+  failed(
+    `${nameOf(place)} is of an older format: ${step}. This Pairlog works with ${LAST_STEP}. ` +
+      `Nothing was done. Write a backup first ("backup FILE" takes it as it is), then ${next}`,
+  );
+
 const leadCode: Command = (place) =>
-  onHub(place, async ({ db }) => {
-    const group = await firstGroup(db);
-    if (!group) return failed('This hub has no group yet. Start it once.');
-    const code = newInviteCode(randomBytes);
-    await addInvite(db, group.group, code, 'lead', null, Date.now());
-    return done(
-      `${code}\nSigns in one lead of "${group.name}", once, within ${INVITE_HOURS} hours.`,
-    );
+  onHub(place, async (_, { what, step }) => {
+    if (what === 'older')
+      return isOlder(
+        place,
+        step,
+        'start the hub with --new-lead-code: it brings the database up to date and prints a code.',
+      );
+    const { db } = await openDatabase(place);
+    try {
+      const group = await firstGroup(db);
+      if (!group) return failed('This hub has no group yet. Start it once.');
+      const code = newInviteCode(randomBytes);
+      await addInvite(db, group.group, code, 'lead', null, Date.now());
+      return done(
+        `${code}\nSigns in one lead of "${group.name}", once, within ${INVITE_HOURS} hours.`,
+      );
+    } finally {
+      await db.destroy();
+    }
   });
 
 const backup: Command = (place, [file]) => {
   if (file === undefined) return Promise.resolve(failed('Name the file: backup FILE'));
   if (existsSync(file)) return Promise.resolve(failed(`${file} is there already.`));
-  return onHub(place, async ({ db }) => {
+  return onHub(place, async ({ db }, { what, step }) => {
     const { rows } = await backUp(db, file, Date.now());
-    return done(`${file}: ${rows} rows. It holds everything: keep it as safe as the hub.`);
+    const older =
+      what === 'older' ? ` in their older format, ${step}; "restore" brings them up to date` : '';
+    return done(`${file}: ${rows} rows${older}. It holds everything: keep it as safe as the hub.`);
   });
 };
 
@@ -75,7 +117,13 @@ const restoreFile: Command = async (place, [file]) => {
 };
 
 const check: Command = (place) =>
-  onHub(place, async (database) => {
+  onHub(place, async (database, { what, step }) => {
+    if (what === 'older')
+      return isOlder(
+        place,
+        step,
+        'start the hub once: it brings the database up to date. Then check again.',
+      );
     const report = await checkHub(database);
     const lines = [
       ...report.problems,

@@ -27,11 +27,24 @@ export const EVERYONE = '*';
 export const SPECIALISTS = '+';
 export const LEADS_ONLY = '';
 
-/** Whether the caller may add this revision. */
+/** Whether this record is the member's: they wrote it, or it is about them. */
+const isOf = (member: RecordId, { author, audience }: HeldRecord): boolean =>
+  author === member || audience === member;
+
+/** Whether a tester may write this record, and so name photos in it. */
+const isWrittenBy = (tester: RecordId, held: HeldRecord): boolean =>
+  isKind(held.kind) && kindsOfTesters.has(held.kind) && isOf(tester, held);
+
+/**
+ * Whether the caller may add this revision.
+ * @param about what the hub holds of the record that an attachment names; null: nothing yet, it may come
+ *   later, and who could name it before it was here made it
+ */
 export const mayWrite = (
   { member, role }: Caller,
   revision: Revision,
   held: HeldRecord | null,
+  about: HeldRecord | null,
 ): boolean => {
   switch (role) {
     case 'lead':
@@ -45,8 +58,8 @@ export const mayWrite = (
       if (kind === 'tester') return revision.erased === true && revision.id === member;
       if (!kindsOfTesters.has(kind)) return false;
       if (body !== null && 'tester' in body && body['tester'] !== member) return false;
-      if (!held) return true;
-      return held.kind === kind && (held.author === member || held.audience === member);
+      if (about && !isWrittenBy(member, about)) return false;
+      return !held || (held.kind === kind && isOf(member, held));
     }
   }
 };

@@ -10,7 +10,6 @@ import { lanAddresses, lanCertificate } from './certificate.ts';
 import { loadBundle } from './demo.ts';
 import { listen, type Listening, type SlowClients } from './listen.ts';
 import { createMetrics, type Metrics } from './metrics.ts';
-import { addressKey } from './rate-limit.ts';
 import { scheduleBackups } from './scheduled-backups.ts';
 import { staticFiles } from './static-files.ts';
 import { addInvite, firstGroup, makeFirstGroup, newInviteCode } from './store/members.ts';
@@ -111,7 +110,7 @@ export const startHub = async (options: HubOptions): Promise<RunningHub> => {
     db,
     now: Date.now,
     random,
-    addressOf: (c) => addressKey(addressOf(c, options.behindProxy ?? false)),
+    addressOf: (c) => addressOf(c, options.behindProxy ?? false),
     ...(options.dist !== null && { files: staticFiles(options.dist) }),
     ...(options.tiles && { tiles: options.tiles }),
     ...(options.backups && { backupDays: options.backups.days }),

@@ -66,6 +66,8 @@ export const Today = () => {
   const first = held?.[0];
   const question = held && rankings && !later ? rankingDue(held, rankings, nowMs) : null;
   const due = held && held.length > 0 ? Math.min(...held.map((one) => daysSince(one, nowMs))) : 0;
+  const { revisions = 0, refused = [], damaged = [] } = unsent.value ?? {};
+  const waiting = revisions + refused.length + damaged.length;
   return (
     <Page
       title={words.today.title}
@@ -114,9 +116,7 @@ export const Today = () => {
           {words.today.runs}
         </a>
         <a class="button button-quiet" href="/unsent">
-          {unsent.value && unsent.value.revisions + unsent.value.refused.length > 0
-            ? words.unsent.some(unsent.value.revisions + unsent.value.refused.length)
-            : words.unsent.none}
+          {waiting > 0 ? words.unsent.some(waiting) : words.unsent.none}
         </a>
       </nav>
       {first && held.length === 1 && (

@@ -4,7 +4,15 @@ import { formatDateTime } from '../parts/format.ts';
 import { sendOwnLog } from '../parts/send-file.ts';
 import { settings } from '../parts/settings.ts';
 import { session, store, syncStatus, unsent } from '../parts/state.ts';
+import type { DamagedAttachment } from '../store/index.ts';
 import { t } from '../words/index.ts';
+
+/** The entry that shows a damaged photo or track; a run can be opened from here. */
+const ShownBy = ({ sha256, shownBy }: DamagedAttachment) => {
+  if (!shownBy) return <>{sha256.slice(0, 8)}</>;
+  const said = t().unsent.savedAt(formatDateTime(Number.parseInt(shownBy.stamp.slice(0, 12), 16)));
+  return shownBy.kind === 'run' ? <a href={`/runs/${shownBy.id}`}>{said}</a> : <>{said}</>;
+};
 
 export const UnsentScreen = () => {
   const words = t();
@@ -16,7 +24,7 @@ export const UnsentScreen = () => {
       {now && (
         <section class="sheet">
           {now.revisions === 0 && now.attachments === 0 ? (
-            <p>{hub ? words.unsent.none : words.unsent.noHub}</p>
+            now.damaged.length === 0 && <p>{hub ? words.unsent.none : words.unsent.noHub}</p>
           ) : (
             <>
               {now.revisions > 0 && <p>{words.unsent.some(now.revisions)}</p>}
@@ -34,11 +42,7 @@ export const UnsentScreen = () => {
               <p class="soft" role="status">
                 {words.unsent.states[status.state]}
               </p>
-              <Button
-                kind="main"
-                disabled={status.state === 'running'}
-                onClick={() => void store.sync({ attachmentsNow: true })}
-              >
+              <Button kind="main" onClick={() => void store.sync({ attachmentsNow: true })}>
                 {words.unsent.syncNow}
               </Button>
             </>
@@ -49,6 +53,22 @@ export const UnsentScreen = () => {
         <p class="soft">{words.unsent.asFileHint}</p>
         <Button onClick={() => void sendOwnLog(store, 'mine')}>{words.unsent.asFile}</Button>
       </section>
+      {now && now.damaged.length > 0 && (
+        <Notice tone="warn">
+          <h2>{words.unsent.damagedTitle(now.damaged.length)}</h2>
+          <p>{words.unsent.damagedHint}</p>
+          <ul>
+            {now.damaged.map((one) => (
+              <li key={one.sha256}>
+                <ShownBy {...one} />
+                <Button kind="quiet" onClick={() => void store.giveUpDamaged(one.sha256)}>
+                  {words.unsent.giveUp}
+                </Button>
+              </li>
+            ))}
+          </ul>
+        </Notice>
+      )}
       {now && now.refused.length > 0 && (
         <Notice tone="warn">
           <h2>{words.unsent.refusedTitle}</h2>

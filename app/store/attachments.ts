@@ -11,6 +11,8 @@ export interface AttachmentStore {
   attachment(sha256: Sha256): Promise<{ bytes: Uint8Array; mediaType: string } | null>;
   /** Frees the room of one that no saved record shows. */
   dropAttachment(sha256: Sha256): Promise<void>;
+  /** No longer waits for a damaged one to be added again; what of it is here stays. */
+  giveUpDamaged(sha256: Sha256): Promise<void>;
 }
 
 export const attachmentStore = (
@@ -19,9 +21,14 @@ export const attachmentStore = (
 ): AttachmentStore => {
   const keep = (sha256: Sha256, mediaType: string, bytes: ArrayBuffer) =>
     withDatabase(async (db) => {
-      const tx = db.transaction('attachments', 'readwrite', { durability: 'strict' });
+      const tx = db.transaction(['attachments', 'attachmentOutbox'], 'readwrite', {
+        durability: 'strict',
+      });
       // Bytes, not a Blob: Safari has lost Blobs kept in IndexedDB (workbox issue 1908).
-      await tx.store.put({ sha256, mediaType, bytes });
+      await tx.objectStore('attachments').put({ sha256, mediaType, bytes });
+      // One that was damaged is whole again.
+      const outbox = tx.objectStore('attachmentOutbox');
+      if (await outbox.getKey(sha256)) await outbox.put({ sha256 });
       await tx.done;
     });
 
@@ -54,6 +61,10 @@ export const attachmentStore = (
           await tx.objectStore('attachments').delete(sha256);
         await tx.done;
       }),
+    async giveUpDamaged(sha256) {
+      await withDatabase((db) => db.delete('attachmentOutbox', sha256));
+      changes.tell({ kinds: new Set() });
+    },
   };
 };
 
@@ -68,22 +79,31 @@ export const sendAttachments = async (
   { withDatabase, changes }: StoreContext,
   hub: HubClient,
 ): Promise<boolean> => {
+  const setAside = async (sha256: Sha256) => {
+    await withDatabase((db) => db.put('attachmentOutbox', { sha256, damaged: true }));
+    changes.tell({ kinds: new Set() });
+  };
   const shown = new Set(
     (await withDatabase((db) => db.getAllFromIndex('heads', 'kind', 'attachment'))).map(
       ({ body }) => body?.['sha256'],
     ),
   );
-  for (const { sha256 } of await withDatabase((db) => db.getAll('attachmentOutbox'))) {
+  for (const { sha256, damaged } of await withDatabase((db) => db.getAll('attachmentOutbox'))) {
     // What no record shows any more stays here, or goes with it: the hub would not take it.
     if (!shown.has(sha256)) {
       await withDatabase((db) => db.delete('attachmentOutbox', sha256));
       continue;
     }
+    if (damaged) continue;
     const held = await withDatabase((db) => db.get('attachments', sha256));
     if (held) {
       const sent = await hub.sendAttachment(sha256, held.bytes, held.mediaType);
       // One that the hub would not take must not keep the others from going; a hub that is full must.
-      if (!sent.ok && sent.why === 'hub-error' && !LATER.has(sent.code)) continue;
+      if (!sent.ok && sent.why === 'hub-error' && !LATER.has(sent.code)) {
+        // Damaged here, it would be refused for ever; whatever else it was may pass.
+        if (sha256OfBytes(new Uint8Array(held.bytes)) !== sha256) await setAside(sha256);
+        continue;
+      }
       if (!sent.ok) return false;
     }
     await withDatabase((db) => db.delete('attachmentOutbox', sha256));

@@ -55,7 +55,8 @@ export interface Tables extends DBSchema {
     key: string;
     value: { sha256: Sha256; mediaType: string; bytes: ArrayBuffer };
   };
-  attachmentOutbox: { key: string; value: { sha256: Sha256 } };
+  /** `damaged`: its bytes here are not what its name says, so it is not sent, and shown. */
+  attachmentOutbox: { key: string; value: { sha256: Sha256; damaged?: true } };
   drafts: { key: string; value: unknown };
   settings: { key: string; value: unknown };
   meta: { key: keyof Meta; value: Meta[keyof Meta] };

@@ -4,6 +4,7 @@ import {
   isKind,
   packBundle,
   readBundle,
+  sha256OfBytes,
   unpackBundle,
   writeBundle,
   type BundleHeader,
@@ -92,15 +93,19 @@ export const fileStore = (
       return [...superseded, ...heads];
     });
 
-  /** The attachments that are here; with `everything` also those that only the hub has by now. */
+  /**
+   * The attachments that are here and whole: a damaged one would spoil the file. With `everything` also those
+   * that only the hub has by now.
+   */
   const attachmentsOf = async (revisions: readonly Revision[], everything: boolean) => {
     const found = new Map<Sha256, Uint8Array>();
     for (const { kind, body } of revisions) {
       if (kind !== 'attachment' || typeof body?.['sha256'] !== 'string') continue;
       const sha256 = body['sha256'] as Sha256;
       const held = await withDatabase((db) => db.get('attachments', sha256));
-      const bytes = held?.bytes ?? (everything ? (await fetched(sha256))?.bytes : undefined);
-      if (bytes) found.set(sha256, new Uint8Array(bytes));
+      const kept = held?.bytes ?? (everything ? (await fetched(sha256))?.bytes : undefined);
+      const bytes = kept && new Uint8Array(kept);
+      if (bytes && sha256OfBytes(bytes) === sha256) found.set(sha256, bytes);
     }
     return found;
   };

@@ -1,4 +1,4 @@
-export { openStore, type Store, type Unsent } from './store.ts';
+export { openStore, type DamagedAttachment, type Store, type Unsent } from './store.ts';
 export type { StoreOptions } from './open-context.ts';
 export type { Session } from './session.ts';
 export type { SyncStatus } from './changes.ts';

@@ -1,4 +1,5 @@
 /** The device's store as the screens see it: one object over the rooms of this folder. */
+import type { Revision, Sha256 } from '../../core/records/index.ts';
 import { attachmentStore, type AttachmentStore } from './attachments.ts';
 import type { Changes } from './changes.ts';
 import type { RefusedRevision } from './database.ts';
@@ -9,10 +10,19 @@ import { DEFAULT_NAME, openContext, type StoreOptions } from './open-context.ts'
 import { recordStore, type RecordStore } from './records.ts';
 import { syncing, type Syncing } from './sync.ts';
 
+/** A photo or track whose bytes on this device are not what they were, so that it cannot be sent. */
+export interface DamagedAttachment {
+  readonly sha256: Sha256;
+  /** The record that shows it as it is now; null where that is not here. */
+  readonly shownBy: Revision | null;
+}
+
 /** What the hub has not got, or would not take. */
 export interface Unsent {
   readonly revisions: number;
+  /** Those that wait, without the damaged ones. */
   readonly attachments: number;
+  readonly damaged: readonly DamagedAttachment[];
   /** When the oldest of them was saved, milliseconds since 1970; null where there is none. */
   readonly oldestMs: number | null;
   readonly refused: readonly RefusedRevision[];
@@ -66,16 +76,26 @@ export const openStore = (options: StoreOptions = {}): Store => {
     subscribe: changes.subscribe,
     unsent: () =>
       context.withDatabase(async (db) => {
-        const tx = db.transaction(['outbox', 'attachmentOutbox', 'refused']);
+        const tx = db.transaction(['outbox', 'attachmentOutbox', 'refused', 'heads']);
         const [outbox, attachments, refused] = await Promise.all([
           tx.objectStore('outbox').getAll(),
-          tx.objectStore('attachmentOutbox').count(),
+          tx.objectStore('attachmentOutbox').getAll(),
           tx.objectStore('refused').getAll(),
         ]);
+        const damaged = attachments.filter((one) => one.damaged);
+        const heads = tx.objectStore('heads');
+        const naming = damaged.length > 0 ? await heads.index('kind').getAll('attachment') : [];
+        const shownBy = async (sha256: Sha256) => {
+          const record = naming.find(({ body }) => body?.['sha256'] === sha256)?.body?.['record'];
+          return typeof record === 'string' ? ((await heads.get(record)) ?? null) : null;
+        };
         const stamps = outbox.map(({ stamp }) => Number.parseInt(stamp.slice(0, 12), 16));
         return {
           revisions: outbox.length,
-          attachments,
+          attachments: attachments.length - damaged.length,
+          damaged: await Promise.all(
+            damaged.map(async ({ sha256 }) => ({ sha256, shownBy: await shownBy(sha256) })),
+          ),
           oldestMs: stamps.length === 0 ? null : Math.min(...stamps),
           refused,
         };

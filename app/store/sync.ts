@@ -2,9 +2,9 @@
 import { sendAttachments } from './attachments.ts';
 import type { SyncStatus } from './changes.ts';
 import type { StoreContext } from './context.ts';
-import { deviceSide } from './device-side.ts';
+import { cursorIn, deviceSide } from './device-side.ts';
 import type { HubClient } from './hub-client.ts';
-import type { Role } from '../../core/records/index.ts';
+import { kinds, type Role } from '../../core/records/index.ts';
 import type { Membership } from './membership.ts';
 import { syncRound } from './sync-round.ts';
 
@@ -15,16 +15,18 @@ export type SyncOutcome =
       readonly pushed: number;
       readonly refused: number;
     }
-  /** Another tab is at it. */
+  /** Another round was running, here or in another tab, and did not end in time. */
   | { readonly what: 'busy' }
   | { readonly what: 'no-hub' | 'offline' | 'not-a-hub' | 'revoked' | 'hub-trouble' };
 
 export interface SyncOptions {
+  /** Also those that wait for a better network. */
   readonly attachmentsNow?: boolean;
+  /** Not where another round is running: absent, it waits for that one and runs its own. */
+  readonly onlyIfFree?: boolean;
 }
 
 export interface Syncing {
-  /** `attachmentsNow`: also those that wait for a better network. */
   sync(options?: SyncOptions): Promise<SyncOutcome>;
   /** Syncs by itself from now on; answers how to stop it. */
   startSyncing(): () => void;
@@ -37,6 +39,10 @@ export const BACKUP_DAYS_SETTING = 'backup-days';
 
 const FIRST_SYNC_MS = 2000;
 const AFTER_SAVE_MS = 2000;
+/** The round that is running may have begun before what is to be sent was saved. */
+const AFTER_BUSY_MS = 2000;
+/** How long a sync by hand waits for a round that is running. */
+const WAIT_MS = 30_000;
 /** A tester's phone has nothing to hear of; a lead at the desk waits for runs. */
 const EVERY_MS: Readonly<Record<Role, number>> = {
   tester: 5 * 60_000,
@@ -46,15 +52,45 @@ const EVERY_MS: Readonly<Record<Role, number>> = {
 const FIRST_RETRY_MS = 5000;
 const LAST_RETRY_MS = 10 * 60_000;
 
-/** Runs `work` unless the same is already running in any tab; null where it was. */
-const alone = async <T>(work: () => Promise<T>): Promise<T | null> => {
+const LOCK = 'pairlog-sync';
+
+/** Runs `work` while the same runs in no tab; null where it did so all the time, or now with `onlyIfFree`. */
+const alone = async <T>(work: () => Promise<T>, onlyIfFree: boolean): Promise<T | null> => {
   const locks = (globalThis.navigator as Navigator | undefined)?.locks;
   if (!locks) return work();
-  return locks.request('pairlog-sync', { ifAvailable: true }, (lock) => (lock ? work() : null));
+  if (onlyIfFree)
+    return locks.request(LOCK, { ifAvailable: true }, (lock) => (lock ? work() : null));
+  // AbortSignal.timeout would do, but some browsers that have locks lack it (Safari before 16).
+  const waiting = new AbortController();
+  const timer = setTimeout(() => waiting.abort(), WAIT_MS);
+  let began = false;
+  return locks
+    .request(LOCK, { signal: waiting.signal }, () => {
+      began = true;
+      clearTimeout(timer);
+      return work();
+    })
+    .catch((error: unknown) => {
+      if (began) throw error;
+      return null;
+    });
 };
 
 export const syncing = (context: StoreContext, member: Membership): Syncing => {
   const { changes } = context;
+
+  /** Asked before this page reads its first record. */
+  const cursorAtStart = cursorIn(context).catch(() => undefined);
+  let isFirst = true;
+  /**
+   * A page that was being left may have taken revisions in after this one had read its records, and have
+   * ended before it could tell: nothing brings them again, so the first round tells.
+   */
+  const tellWhatCameUnseen = async () => {
+    if (isFirst && (await cursorIn(context)) !== (await cursorAtStart))
+      changes.tell({ kinds: new Set(kinds) });
+    isFirst = false;
+  };
 
   let asked = false;
   /** Once a start: what the hub can do and which map tiles the group has, kept for when there is no network. */
@@ -76,6 +112,7 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
     const hub = await member.hub();
     if (!session || !hub) return { what: 'no-hub' };
     changes.tell({ sync: { state: 'running' } });
+    await tellWhatCameUnseen();
     const scope = session.role === 'lead' ? 'all' : 'mine';
     const outcome = await syncRound(deviceSide(context, session), {
       pull: (cursor, ownWhole) => hub.pull(cursor, scope, ownWhole),
@@ -102,7 +139,9 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
   };
 
   const sync = async (options: SyncOptions = {}): Promise<SyncOutcome> => {
-    const outcome = (await alone(() => round(options))) ?? { what: 'busy' as const };
+    const outcome = (await alone(() => round(options), options.onlyIfFree ?? false)) ?? {
+      what: 'busy' as const,
+    };
     if (outcome.what !== 'busy') {
       const status: SyncStatus =
         outcome.what === 'done'
@@ -119,23 +158,32 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
       let timer: ReturnType<typeof setTimeout> | undefined;
       let retryMs = FIRST_RETRY_MS;
       let running = false;
+      /** Something was saved or came in during a round, maybe after the last that it sent. */
+      let changedMeanwhile = false;
+      let stopped = false;
       const later = (ms: number) => {
         clearTimeout(timer);
+        // A round that ran when it was stopped plans no other.
+        if (stopped) return;
         timer = setTimeout(() => void now(), ms);
       };
       const now = async () => {
         if (running) return later(AFTER_SAVE_MS);
         running = true;
+        changedMeanwhile = false;
         try {
-          const { what } = await sync();
-          if (what === 'offline' || what === 'hub-trouble') {
+          const { what } = await sync({ onlyIfFree: true });
+          if (what === 'busy') later(AFTER_BUSY_MS);
+          else if (what === 'offline' || what === 'hub-trouble') {
             // Jitter, so that a group does not come back all at once.
             later(retryMs * (0.5 + Math.random()));
             retryMs = Math.min(retryMs * 2, LAST_RETRY_MS);
           } else {
             retryMs = FIRST_RETRY_MS;
             const role = (await member.session())?.role ?? 'tester';
-            if (document.visibilityState === 'visible') later(EVERY_MS[role]);
+            if (changedMeanwhile && (await context.withDatabase((db) => db.count('outbox'))) > 0)
+              later(AFTER_SAVE_MS);
+            else if (document.visibilityState === 'visible') later(EVERY_MS[role]);
           }
         } finally {
           running = false;
@@ -149,7 +197,9 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
         if (document.visibilityState === 'visible') soon();
       };
       const stopListening = changes.subscribe((change) => {
-        if ('kinds' in change && change.kinds.size > 0 && !running) later(AFTER_SAVE_MS);
+        if (!('kinds' in change) || change.kinds.size === 0) return;
+        if (running) changedMeanwhile = true;
+        else later(AFTER_SAVE_MS);
       });
       window.addEventListener('online', soon);
       window.addEventListener('pageshow', soon);
@@ -157,6 +207,7 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
       // The first screen is drawn first: a tester in a hurry does not wait for the network's business.
       later(FIRST_SYNC_MS);
       return () => {
+        stopped = true;
         clearTimeout(timer);
         stopListening();
         window.removeEventListener('online', soon);

@@ -153,6 +153,51 @@ test('a photo is turned, scaled, freed of its place, sent when allowed, and seen
   await lead.context().close();
 });
 
+/** What a broken storage might do to a photo. */
+const damagePhotos = (page: Page): Promise<void> =>
+  page.evaluate(
+    () =>
+      new Promise((done) => {
+        const opening = indexedDB.open('pairlog');
+        opening.onsuccess = () => {
+          const tx = opening.result.transaction('attachments', 'readwrite');
+          const asking = tx.objectStore('attachments').getAll();
+          asking.onsuccess = () => {
+            for (const row of asking.result as { bytes: ArrayBuffer }[])
+              tx.objectStore('attachments').put({ ...row, bytes: row.bytes.slice(1) });
+          };
+          tx.oncomplete = () => {
+            opening.result.close();
+            done();
+          };
+        };
+      }),
+  );
+
+test('a photo that was damaged on the phone is named with what to do, and can be done without', async ({
+  page,
+}) => {
+  await page.goto(`${hub.url}/join#${hub.codes.tester}`);
+  await page.getByRole('button', { name: 'Join' }).click();
+  await page.getByRole('link', { name: 'Report damage' }).click();
+  await page.getByText('sole peels off').click();
+  await page
+    .locator('input[type=file]')
+    .setInputFiles({ name: 'sole.jpg', mimeType: 'image/jpeg', buffer: await cameraPhoto(page) });
+  await expect(page.locator('.photo img')).toBeVisible();
+  await damagePhotos(page);
+  await page.getByRole('button', { name: 'Save' }).click();
+  await expect(page.getByText('Reported.')).toBeVisible();
+  await page.goto(`${hub.url}/unsent`);
+  await page.getByRole('button', { name: 'Send now' }).click();
+  await expect(page.getByText('A photo or track is damaged on this phone')).toBeVisible();
+  await expect(page.getByText(/report the damage again with a new photo/)).toBeVisible();
+  await expect(page.getByText(/Entry saved/)).toBeVisible();
+  await expect(page.getByText('Everything is with your group.')).toBeHidden();
+  await page.getByRole('button', { name: 'Do without it' }).click();
+  await expect(page.getByText('Everything is with your group.')).toBeVisible();
+});
+
 test('a file that is no picture is refused by name, and the form stays', async ({ page }) => {
   await page.goto(`${hub.url}/join#${hub.codes.tester}`);
   await page.getByRole('button', { name: 'Join' }).click();

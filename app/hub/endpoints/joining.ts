@@ -9,7 +9,7 @@ import {
   type DeviceId,
 } from '../../../core/records/index.ts';
 import { bodyOf, fail, noteDone, tooMany, type Env, type HubDeps } from '../answers.ts';
-import { rateLimit } from '../rate-limit.ts';
+import { createGuesses } from '../guesses.ts';
 import { joinByInvite, renewToken, type Joined } from '../store/members.ts';
 import { keepReturn, returnBySecret } from '../store/returning.ts';
 
@@ -17,26 +17,11 @@ const RETURN_COOKIE = 'pairlog-return';
 /** Browsers keep no cookie for longer than 400 days. */
 const RETURN_COOKIE_S = 400 * 86_400;
 
-/** Guesses of codes: per address, and for the whole hub. DEVELOPERS.md says what that makes of guessing. */
-const GUESSES_PER_ADDRESS = { most: 20, windowMs: 10 * 60_000 };
-const GUESSES_IN_ALL = { most: 300, windowMs: 60 * 60_000 };
-
 export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: HubDeps): void => {
   const { db, now, random } = deps;
-  const ofAddress = rateLimit(GUESSES_PER_ADDRESS.most, GUESSES_PER_ADDRESS.windowMs);
-  const inAll = rateLimit(GUESSES_IN_ALL.most, GUESSES_IN_ALL.windowMs);
-  const addressOf = (c: Context) => deps.addressOf?.(c) ?? 'unknown';
   // Taken before anything is looked up, so that many at once are no way around; given back where it was none.
-  const takeGuess = (c: Context) => {
-    if (!ofAddress.take(addressOf(c), now())) return false;
-    if (inAll.take('all', now())) return true;
-    ofAddress.forgive(addressOf(c));
-    return false;
-  };
-  const forgive = (c: Context) => {
-    ofAddress.forgive(addressOf(c));
-    inAll.forgive('all');
-  };
+  const guesses = createGuesses();
+  const addressOf = (c: Context) => deps.addressOf?.(c) ?? 'unknown';
   const newSecret = () => Buffer.from(random(32)).toString('base64url');
 
   const setReturnCookie = (c: Context, secret: string) => {
@@ -65,10 +50,11 @@ export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
   };
 
   api.post('/join', async (c) => {
-    if (!takeGuess(c)) return tooMany(c, 600);
+    const forgive = guesses.takeCode(addressOf(c), now());
+    if (!forgive) return tooMany(c, 600);
     const body = await bodyOf(c, joinRequest);
     if (!body.ok) {
-      forgive(c);
+      forgive();
       return body.answer;
     }
     const { code, token, device, deviceName, before } = body.value;
@@ -80,7 +66,7 @@ export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
     );
     if (!joined) return fail(c, 'unknown-code');
     // A group that joins from one office is not locked out.
-    forgive(c);
+    forgive();
     if (joined === 'other-device') return fail(c, 'bad-request', 'device');
     const secret = newSecret();
     await keepReturn(db, joined.group, device, token, secret);
@@ -90,11 +76,11 @@ export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
 
   // For a device whose browser cleared its storage, and with it the token.
   api.post('/return', async (c) => {
-    // A secret of 256 bits needs no limit over all addresses; who comes back is not locked out by guessers.
-    if (!ofAddress.take(addressOf(c), now())) return tooMany(c, 600);
+    const forgive = guesses.takeSecret(addressOf(c), now());
+    if (!forgive) return tooMany(c, 600);
     const body = await bodyOf(c, returnRequest);
     if (!body.ok) {
-      ofAddress.forgive(addressOf(c));
+      forgive();
       return body.answer;
     }
     const { token, device, deviceName } = body.value;
@@ -111,7 +97,7 @@ export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
       now(),
     );
     if (!back) return fail(c, 'unknown-code');
-    ofAddress.forgive(addressOf(c));
+    forgive();
     if (back === 'other-device') return fail(c, 'bad-request', 'device');
     setReturnCookie(c, nextSecret);
     return welcome(c, back, device, 'return');

@@ -103,7 +103,12 @@ export const takeChunk = (
 ): Promise<ChunkOutcome> =>
   db.transaction().execute(async (tx) => {
     if (chunk.length > MAX_ATTACHMENT_BYTES) return { what: 'too-large' };
-    // Held from the first statement on: of two devices with the same photo one goes first.
+    // Rows are taken in the order in which a push that takes records back takes them (DEVELOPERS.md): the
+    // member's usage, what names the attachment, the attachment. Otherwise the two wait in a circle.
+    await useQuota(tx, group, caller, {}, quota);
+    // What no record shows any more, or never did, is not kept: it was taken back before it came.
+    if (!(await isNamed(tx, group, sha256, caller))) return { what: 'not-named' };
+    // Held from here on: of two devices with the same photo one goes first.
     const row = await tx
       .insertInto('attachments')
       .values({
@@ -121,11 +126,6 @@ export const takeChunk = (
       )
       .returning(['received', 'complete', 'length'])
       .executeTakeFirstOrThrow();
-    // What no record shows any more, or never did, is not kept: it was taken back before it came.
-    if (!(await isNamed(tx, group, sha256, caller))) {
-      if (row.received === 0) await dropAttachment(tx, group, sha256);
-      return { what: 'not-named' };
-    }
     if (row.complete === 1) return { what: 'complete' };
     if (chunk.offset !== row.received) return { what: 'wrong-offset', received: row.received };
     // Begun with another length, by whoever it was: it begins anew.

@@ -10,12 +10,11 @@ import { createInterface } from 'node:readline';
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { createGunzip, createGzip } from 'node:zlib';
-import { sql, type Transaction } from 'kysely';
 import * as z from 'zod/mini';
 import { openDatabase, type DatabasePlace, type HubDatabase } from './database.ts';
+import { stepOf, tablesIn } from './format.ts';
 import { isStep } from './migrations.ts';
-import { rowsOf } from './rows.ts';
-import type { Tables } from './schema.ts';
+import { rowsAtOnce, rowsOf } from './rows.ts';
 import { tableNames, type TableName } from './tables.ts';
 
 const FORMAT = 'pairlog-backup';
@@ -45,15 +44,10 @@ const toJson = (row: Readonly<Record<string, unknown>>) =>
 const fromJson = (row: Readonly<Record<string, unknown>>) =>
   'bytes' in row ? { ...row, bytes: Buffer.from(String(row['bytes']), 'base64') } : row;
 
-const lastStep = async (tx: Transaction<Tables>): Promise<string> => {
-  const { rows } = await sql<{ name: string }>`
-    select name from kysely_migration order by name desc limit 1`.execute(tx);
-  return rows[0]?.name ?? '';
-};
-
 /**
- * Writes a backup of everything as it was at one moment, on a connection of its own so that the hub goes
- * on. The file has its name only once it is whole and on the disk; nobody but its owner may read it.
+ * Writes a backup of everything as it was at one moment, in whatever format it is, on a connection of its own
+ * so that the hub goes on. The file has its name only once it is whole and on the disk; nobody but its owner may
+ * read it.
  */
 export const backUp = async (
   db: HubDatabase,
@@ -74,8 +68,10 @@ export const backUp = async (
           return text;
         };
         async function* lines() {
-          yield line({ format: FORMAT, v: 1, madeAtMs: nowMs, step: await lastStep(tx) });
-          for (const table of tableNames)
+          yield line({ format: FORMAT, v: 1, madeAtMs: nowMs, step: await stepOf(tx) });
+          // An older format lacks some.
+          const there = await tablesIn(tx);
+          for (const table of tableNames.filter((name) => there.has(name)))
             for await (const row of rowsOf(tx, table)) {
               count++;
               yield line({ t: table, r: toJson(row) });
@@ -151,8 +147,6 @@ export type RestoreOutcome =
       readonly why: 'not-a-backup' | 'cut-off' | 'damaged' | 'not-empty' | 'newer-hub';
     };
 
-const ROWS_AT_ONCE = 200;
-
 /**
  * Brings a backup into an empty database, all of it or nothing, and its tables up to date: the rows go into
  * tables as they were when the backup was made.
@@ -180,7 +174,7 @@ export const restore = async (place: DatabasePlace, file: string): Promise<Resto
         const read = z.safeParse(rowSchema, JSON.parse(line));
         if (!read.success) continue;
         const { t, r } = read.data;
-        if (t !== table || waiting.length >= (t === 'chunks' ? 10 : ROWS_AT_ONCE)) await write();
+        if (t !== table || waiting.length >= rowsAtOnce(t)) await write();
         table = t;
         waiting.push(fromJson(r));
       }

@@ -24,6 +24,17 @@ export type DatabasePlace =
 /** Connections a hub holds to PostgreSQL; the rest of its requests wait for one. */
 const POOL = 10;
 
+const sqliteOn = (sqlite: SQLite.Database): HubDatabase =>
+  new Kysely<Tables>({ dialect: new SqliteDialect({ database: preparing(sqlite) }) });
+
+const readSqlite = (file: string): HubDatabase => {
+  const sqlite = new SQLite(file, { fileMustExist: true });
+  // Not opened read-only: then its side files would be left behind.
+  sqlite.pragma('query_only = ON');
+  sqlite.pragma('busy_timeout = 5000');
+  return sqliteOn(sqlite);
+};
+
 const openSqlite = (file: string): HubDatabase => {
   if (file !== ':memory:') mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
   const sqlite = new SQLite(file);
@@ -36,7 +47,7 @@ const openSqlite = (file: string): HubDatabase => {
   // What was taken back leaves the file too, not only its tables.
   sqlite.pragma('secure_delete = ON');
   sqlite.pragma('busy_timeout = 5000');
-  return new Kysely<Tables>({ dialect: new SqliteDialect({ database: preparing(sqlite) }) });
+  return sqliteOn(sqlite);
 };
 
 /** Eight-byte whole numbers as numbers: none of the hub's passes 2^53. */
@@ -47,14 +58,14 @@ const parserOf = (oid: number, format?: 'text' | 'binary'): ((text: string) => u
     : (pg.types.getTypeParser(oid, format ?? 'text') as (text: string) => unknown);
 const types = { getTypeParser: parserOf };
 
-const openPostgres = (url: string): HubDatabase => {
+/** @param setting the default: as with FULL above, whatever the server's own setting is */
+const openPostgres = (url: string, setting = 'synchronous_commit=on'): HubDatabase => {
   const pool = new pg.Pool({
     connectionString: url,
     max: POOL,
     types,
     application_name: 'pairlog',
-    // As with FULL above, whatever the server's own setting is.
-    options: '-c synchronous_commit=on',
+    options: `-c ${setting}`,
   });
   // A connection that breaks while idle is replaced; the request that needs the next one hears of it.
   pool.on('error', () => undefined);
@@ -62,6 +73,12 @@ const openPostgres = (url: string): HubDatabase => {
   pool.on('connect', (client) => client.on('error', () => undefined));
   return new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
 };
+
+/** A database as it is: nothing is upgraded, and nothing can be written. A file must be there. */
+export const readDatabase = (place: DatabasePlace): OpenDatabase =>
+  'url' in place
+    ? { db: openPostgres(place.url, 'default_transaction_read_only=on'), dialect: 'postgres' }
+    : { db: readSqlite(place.file), dialect: 'sqlite' };
 
 /**
  * Opens or makes the database and brings its tables up to date. Several hubs may do so at once: the

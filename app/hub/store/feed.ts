@@ -201,11 +201,12 @@ const judge = (held: Group, caller: Caller, revision: Revision): Verdict => {
   const seq = held.known.get(keyOf(revision));
   if (seq !== undefined) return { verdict: 'known', seq };
   const head = held.heads.get(revision.id) ?? null;
-  if (!mayWrite(caller, revision, head)) return refused('not-allowed');
+  const named = aboutOf(revision);
+  const about = named === null ? null : (held.heads.get(named) ?? null);
+  if (!mayWrite(caller, revision, head, about)) return refused('not-allowed');
   if (head?.erased && !revision.erased) return refused('erased');
   // Nor a photo of a record that was taken back, whichever device still had it to send.
-  const about = aboutOf(revision);
-  if (about !== null && held.heads.get(about)?.erased) return refused('erased');
+  if (about?.erased) return refused('erased');
   return { verdict: 'stored' };
 };
 

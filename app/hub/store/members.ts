@@ -300,26 +300,28 @@ export const revokeDevice = (
   device: DeviceId,
 ): Promise<boolean> =>
   db.transaction().execute(async (tx) => {
-    const result = await tx
+    const owner = await withMembers(tx)
+      .select('role')
+      .where('devices.group_id', '=', group)
+      .where('device', '=', device)
+      .where('revoked', '=', 0)
+      .executeTakeFirst();
+    if (!owner) return false;
+    // The codes before the device, as a join takes them.
+    if (owner.role === 'lead')
+      await tx
+        .deleteFrom('invites')
+        .where('group_id', '=', group)
+        .where('used_by', 'is', null)
+        .execute();
+    const { numUpdatedRows } = await tx
       .updateTable('devices')
       .set({ revoked: 1 })
       .where('group_id', '=', group)
       .where('device', '=', device)
       .where('revoked', '=', 0)
       .executeTakeFirst();
-    if (result.numUpdatedRows === 0n) return false;
-    const owner = await withMembers(tx)
-      .select('role')
-      .where('devices.group_id', '=', group)
-      .where('device', '=', device)
-      .executeTakeFirst();
-    if (owner?.role === 'lead')
-      await tx
-        .deleteFrom('invites')
-        .where('group_id', '=', group)
-        .where('used_by', 'is', null)
-        .execute();
-    return true;
+    return numUpdatedRows > 0n;
   });
 
 export const memberOfDevice = async (

@@ -147,17 +147,12 @@ const trusted: Migration = {
       .addColumn('subject', 'text')
       .addPrimaryKeyConstraint('audit_by_group', ['group_id', 'entry'])
       .execute();
-    const before = await sql<{ entry: number } & Record<string, unknown>>`
-      select entry, group_id, at_ms, member_id, device, what, subject from audit_before`.execute(
-      db,
-    );
-    for (const row of before.rows) {
-      // The number of an old entry in the form of the new ones, before all of them.
-      const entry = `00000000-0000-7000-8000-${String(row.entry).padStart(12, '0')}`;
-      await sql`insert into audit (group_id, entry, at_ms, member_id, device, what, subject)
-        values (${row['group_id']}, ${entry}, ${row['at_ms']}, ${row['member_id']},
-                ${row['device']}, ${row['what']}, ${row['subject']})`.execute(db);
-    }
+    // The number of an old entry in the form of the new ones, before all of them; filled up to twelve digits.
+    await sql`insert into audit (group_id, entry, at_ms, member_id, device, what, subject)
+      select group_id, '00000000-0000-7000-8000-'
+               || substr('000000000000', 1 + length(cast(entry as text))) || cast(entry as text),
+             at_ms, member_id, device, what, subject
+        from audit_before`.execute(db);
     await db.schema.dropTable('audit_before').execute();
     await db.schema.alterTable('devices').addColumn('next_hash', 'text').execute();
     await db.schema.alterTable('devices').addColumn('token_ms', 'bigint').execute();
@@ -203,5 +198,10 @@ export const migrationsFor = (dialect: Dialect): Readonly<Record<string, Migrati
   '0006-returning-again': returningAgain,
 });
 
+const steps = Object.keys(migrationsFor('sqlite')).sort();
+
 /** Whether this hub knows a step by that name. */
-export const isStep = (name: string): boolean => name in migrationsFor('sqlite');
+export const isStep = (name: string): boolean => steps.includes(name);
+
+/** The step that makes the tables what this hub works with. */
+export const LAST_STEP = steps.at(-1) as string;

@@ -3,9 +3,9 @@ import { sql, type Transaction } from 'kysely';
 import type { Tables } from './schema.ts';
 import { keysOf, type TableName } from './tables.ts';
 
-const ROWS_AT_ONCE = 500;
-/** Rows with bytes in them: a photo's chunk is half a megabyte. */
-const CHUNKS_AT_ONCE = 20;
+/** Fewer of those with bytes in them: a chunk is half a megabyte, an attachment of the first format four. */
+export const rowsAtOnce = (table: TableName): number =>
+  table === 'chunks' || table === 'attachments' ? 20 : 500;
 
 /** The rows of a table by its key, some at a time; each page begins after the key of the last row. */
 export async function* rowsOf(
@@ -14,7 +14,7 @@ export async function* rowsOf(
 ): AsyncGenerator<Readonly<Record<string, unknown>>> {
   const keys: readonly string[] = keysOf[table];
   const columns = sql.join(keys.map((key) => sql.ref(key)));
-  const limit = table === 'chunks' ? CHUNKS_AT_ONCE : ROWS_AT_ONCE;
+  const limit = rowsAtOnce(table);
   let last: readonly unknown[] | null = null;
   for (;;) {
     const after: ReturnType<typeof sql> =

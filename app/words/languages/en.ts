@@ -406,6 +406,14 @@ export const phone = {
     asFile: 'Send as a file',
     asFileHint: 'Works without the hub: your lead opens the file. It may arrive twice or late.',
     noHub: 'Your group works by files. Send yours to your lead after each run or once a week.',
+    damagedTitle: (count: number) =>
+      count === 1
+        ? 'A photo or track is damaged on this phone'
+        : `${count} photos or tracks are damaged on this phone`,
+    damagedHint:
+      'What this phone kept is no longer what you added, so it cannot be sent. The rest of the entry is not affected. If it is of a run, open the run, take the damaged one out and add it again. If it is of a damage report, report the damage again with a new photo.',
+    savedAt: (date: string) => `Entry saved ${date}`,
+    giveUp: 'Do without it',
     refusedTitle: 'The hub did not take these',
     refusedHint: 'They stay on this phone and go along in the file.',
     refused: {

@@ -282,6 +282,11 @@ export const phone: PhoneWords = {
     asFile: '以文件发送',
     asFileHint: '无需服务器：负责人打开文件即可。重复或迟到都没关系。',
     noHub: '你的小组以文件往来。请在每次跑步后或每周发送给负责人。',
+    damagedTitle: (count) => `本机上有 ${count} 个照片或轨迹已损坏`,
+    damagedHint:
+      '本机存储的内容与添加时不一致，无法发送；记录的其他部分不受影响。如果属于一次跑步，请打开该跑步，移除损坏的内容后重新添加；如果是“报告损坏”时添加的，请用新照片再报告一次。',
+    savedAt: (date) => `${date} 保存的记录`,
+    giveUp: '不再需要它',
     refusedTitle: '服务器未接收以下内容',
     refusedHint: '它们保留在本机，并会随文件一同发送。',
     refused: {

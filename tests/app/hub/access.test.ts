@@ -3,6 +3,7 @@ import 'fake-indexeddb/auto';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { createHub } from '../../../app/hub/app.ts';
 import { audienceOfRevision, mayWrite } from '../../../app/hub/policy.ts';
+import { pushRevisions } from '../../../app/hub/store/feed.ts';
 import { addInvite, makeGroup, newInviteCode } from '../../../app/hub/store/members.ts';
 import {
   sealRevision,
@@ -364,6 +365,55 @@ describe('each photo', () => {
   });
 });
 
+describe('a photo', () => {
+  const idOfCaller = (caller: Caller) =>
+    caller === 'tester' ? tester : caller === 'otherTester' ? otherTester : idOf(4);
+
+  // What becomes of a photo of it, named by each caller, in the order of `callers`.
+  const no = 'not-allowed';
+  it.each([
+    ['run', ['401', '401', 'stored', no, no, 'stored']],
+    ['damage-report', ['401', '401', 'stored', no, no, 'stored']],
+    ['finding', ['401', '401', no, no, no, 'stored']],
+    ['report', ['401', '401', no, no, no, 'stored']],
+    ['bench check', ['401', '401', no, no, no, 'stored']],
+    ['project', ['401', '401', no, no, no, 'stored']],
+    ['hand-out', ['401', '401', no, no, no, 'stored']],
+    ['unknown kind', ['401', '401', no, no, no, 'stored']],
+    ['nothing that is here yet', ['401', '401', 'stored', 'stored', no, 'stored']],
+  ] as const)('is named in %s by those who may write it', async (name, verdicts) => {
+    for (const [at, caller] of callers.slice(0, 6).entries()) {
+      const record = records[name]?.id ?? idOf(70 + at);
+      const { names } = photoOf(record, idOfCaller(caller));
+      expect(await send(caller, names), caller).toBe(verdicts[at]);
+    }
+  });
+
+  it('may come before its record, in one batch with it or in one before', async () => {
+    const run = seal('run', tester, { tester });
+    const [early, beside, late] = [1, 2, 3].map(() => photoOf(run.id, tester).names);
+    expect(await send('tester', early as Revision)).toBe('stored');
+    const batch = post({ revisions: [beside, run, late] });
+    const { verdicts } = (await (await call('push', tokens.tester, batch)).json()) as {
+      verdicts: { verdict: string }[];
+    };
+    expect(verdicts.map(({ verdict }) => verdict)).toEqual(['stored', 'stored', 'stored']);
+  });
+
+  it('is not moved to a record of others, and what was kept before stays known', async () => {
+    const { names } = photoOf(records['run']?.id as RecordId, tester);
+    expect(await send('tester', names)).toBe('stored');
+    const body = { ...names.body, record: records['finding']?.id };
+    const { id, kind, author } = names;
+    const moved = sealRevision({ id, kind, author, sv: 9, body }, stampAt(++count), names.stamp);
+    expect(await send('tester', moved)).toBe(no);
+    // As a hub from before this rule kept it.
+    const kept = photoOf(records['finding']?.id as RecordId, tester).names;
+    await pushRevisions(hub.db, hub.group, { member: idOf(4), role: 'lead' }, [kept]);
+    expect(await send('tester', kept)).toBe('known');
+  });
+});
+
 const joinWithCookie = async (device: string, member: RecordId) => {
   const code = newInviteCode(random);
   await addInvite(hub.db, hub.group, code, 'tester', member, Date.now());
@@ -572,11 +622,11 @@ describe('the policy', () => {
     ['run', me, me, { author: me, kind: 'attachment', audience: me }, false],
   ] as const)('a tester writes %s %#', (kind, author, tester, held, may) => {
     const caller = { member: me, role: 'tester' as const };
-    expect(mayWrite(caller, revision(kind, author, tester), held)).toBe(may);
+    expect(mayWrite(caller, revision(kind, author, tester), held, null)).toBe(may);
   });
   it('lets a specialist write nothing', () => {
     const caller = { member: me, role: 'specialist' as const };
-    expect(mayWrite(caller, revision('run', me, me), null)).toBe(false);
+    expect(mayWrite(caller, revision('run', me, me), null, null)).toBe(false);
   });
   it.each([
     ['project', '*'],

@@ -1,12 +1,16 @@
 /** The same hub on either database: what it keeps, whom it lets in, and what two of them do on one. */
+import { sql } from 'kysely';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { randomBytes } from 'node:crypto';
 import { mkdtempSync, rmSync, writeFileSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { commands } from '../../../app/hub/commands.ts';
 import { backUp, readThrough, restore } from '../../../app/hub/store/backup.ts';
 import { checkHub } from '../../../app/hub/store/check.ts';
-import { openDatabase, type DatabasePlace } from '../../../app/hub/store/database.ts';
+import { openDatabase, readDatabase, type DatabasePlace } from '../../../app/hub/store/database.ts';
+import { migrationsFor } from '../../../app/hub/store/migrations.ts';
+import { formatOf } from '../../../app/hub/store/format.ts';
 import { takeChunk, readAttachment, attachmentState } from '../../../app/hub/store/attachments.ts';
 import { pullRevisions, pushRevisions } from '../../../app/hub/store/feed.ts';
 import {
@@ -326,6 +330,60 @@ describe.each([
     expect(await restore(await newPlace(), `${file}.cut`)).toMatchObject({ ok: false });
     await db.destroy();
   }, 30_000);
+
+  test('takes an audit of any length over without reading it', async () => {
+    const place = await newPlace();
+    const old = await openDatabase(place, '0003-chunked');
+    await sql`insert into audit (group_id, at_ms, what, member_id)
+      with recursive n(n) as (select 1 union all select n + 1 from n where n < 20000)
+      select ${group}, n, 'join', ${lead.member} from n`.execute(old.db);
+    let statements = 0;
+    const counting = old.db.withPlugin({
+      transformQuery: ({ node }) => {
+        statements++;
+        return node;
+      },
+      transformResult: ({ result }) => Promise.resolve(result),
+    });
+    await migrationsFor(old.dialect)['0004-trusted']?.up(counting);
+    expect(statements).toBeLessThan(30);
+    const entries = await auditOf(old.db, group, null, 2);
+    expect(entries).toMatchObject([{ atMs: 20_000, member: lead.member }, { atMs: 19_999 }]);
+    expect(entries[0]?.entry).toBe('00000000-0000-7000-8000-000000020000');
+    expect(await auditOf(old.db, group, '00000000-0000-7000-8000-000000000002', 9)).toMatchObject([
+      { entry: '00000000-0000-7000-8000-000000000001', atMs: 1, what: 'join', device: null },
+    ]);
+    await old.db.destroy();
+  });
+
+  test('of an older format is looked at, backed up, and never changed by it', async () => {
+    const place = await newPlace();
+    const old = await openDatabase(place, '0004-trusted');
+    await makeGroup(old.db, group, 'Group', 0);
+    await old.db.destroy();
+    const checked = await commands.check(place, []);
+    expect(checked.ok).toBe(false);
+    expect(checked.said).toMatch(/older format: 0004-trusted.* start the hub once/);
+    const asked = await commands['lead-code'](place, []);
+    expect(asked.ok).toBe(false);
+    expect(asked.said).toMatch(/older format: 0004-trusted.*--new-lead-code/);
+    const file = join(folder, `old-${name}.backup`);
+    expect((await commands.backup(place, [file])).ok).toBe(true);
+    expect(await readThrough(file)).toMatchObject({ ok: true, step: '0004-trusted' });
+    const { db } = readDatabase(place);
+    expect(await formatOf(db)).toEqual({ what: 'older', step: '0004-trusted' });
+    await expect(makeGroup(db, idOf(901), 'Another', 0)).rejects.toThrow(/read-?only/);
+    await db.destroy();
+    const today = await openDatabase(place);
+    expect((await commands.check(place, [])).said).toContain('all whole');
+    expect((await commands['lead-code'](place, [])).ok).toBe(true);
+    await sql`insert into kysely_migration (name, timestamp) values ('9999-later', '')`.execute(
+      today.db,
+    );
+    for (const name of ['check', 'lead-code'] as const)
+      expect((await commands[name](place, [])).said).toContain('of a newer Pairlog');
+    await today.db.destroy();
+  });
 
   test('finds a byte that changed under it', async () => {
     const hub = await newHub();

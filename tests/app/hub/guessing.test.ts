@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { randomBytes } from 'node:crypto';
 import { createHub } from '../../../app/hub/app.ts';
-import { addressKey } from '../../../app/hub/rate-limit.ts';
+import { createGuesses } from '../../../app/hub/guesses.ts';
+import { addressKey, networkKey } from '../../../app/hub/rate-limit.ts';
 import {
   addInvite,
   INVITE_HOURS,
@@ -25,7 +26,7 @@ const door = async (openInvites = 0) => {
     db,
     now: () => clock.ms,
     random: (bytes) => randomBytes(bytes),
-    addressOf: () => addressKey(address),
+    addressOf: () => address,
   });
   const codes = Array.from({ length: openInvites }, () => newInviteCode(randomBytes));
   for (const code of codes) await addInvite(db, group, code, 'lead', null, clock.ms);
@@ -76,18 +77,63 @@ describe('guessing a code', () => {
     expect(looks).toBeLessThanOrEqual(120);
   });
 
-  it('from any number of addresses gets three hundred looks an hour, which finds none in a lifetime', async () => {
-    const looks = await lookedAtPerHour(1200, (n) => `198.51.${n % 200}.${Math.floor(n / 200)}`);
+  it('from many addresses of one network gets three hundred looks an hour', async () => {
+    const looks = await lookedAtPerHour(1200, (n) => `198.51.100.${n % 250}`);
+    expect(looks).toBeGreaterThan(200);
     expect(looks).toBeLessThanOrEqual(300);
+  });
+
+  it('from any number of networks finds none in a lifetime', () => {
+    const guesses = createGuesses();
+    const [days, networks] = [4, 30_000];
+    let looks = 0;
+    for (let day = 0; day < days; day++)
+      for (let hour = 0; hour < 24; hour++)
+        // In each hour some of the networks try until nothing of theirs is looked at any more.
+        for (let n = hour; n < networks; n += 24) {
+          const address = `${10 + (n >> 16)}.${(n >> 8) & 255}.${n & 255}.7`;
+          while (guesses.takeCode(address, (day * 24 + hour) * HOUR_MS)) looks++;
+        }
+    const perDay = looks / days;
+    expect(perDay).toBeGreaterThan(60_000);
+    expect(perDay).toBeLessThanOrEqual(20_000 * 3 + 24 * 300);
     // A hundred codes are open all the time, of 32^10 = 2^50; the first hit comes at this mean.
-    const hours = 32 ** 10 / 100 / looks;
-    const years = hours / (24 * 365.25);
-    expect(years).toBeGreaterThan(1_000_000);
+    const years = 32 ** 10 / 100 / perDay / 365.25;
+    expect(years).toBeGreaterThan(400_000);
     // The chance that any of a thousand invites is hit while it is open.
-    expect((1000 * looks * INVITE_HOURS) / 32 ** 10).toBeLessThan(1e-7);
+    expect((1000 * perDay * INVITE_HOURS) / 24 / 32 ** 10).toBeLessThan(2e-7);
     console.log(
-      `guesses looked at in an hour: ${looks}; with 100 open invites the first hit comes after ${Math.round(years).toLocaleString('en')} years in the mean`,
+      `guesses looked at in a day: ${perDay}; with 100 open invites the first hit comes after ${Math.round(years).toLocaleString('en')} years in the mean`,
     );
+  });
+
+  it('does not close the door for the group: a right code comes in from any other network', async () => {
+    const { clock, codes, knock, close } = await door(6);
+    const guess = (from: string) => knock(from, newInviteCode(randomBytes));
+    for (let n = 0; n < 400; n++) await guess(`198.51.100.${n % 200}`);
+    expect(await guess('198.51.100.201')).toBe(429);
+    for (const [at, from] of ['203.0.113.5', '2001:db8:9:1::5', '192.0.2.1'].entries()) {
+      // Mistyped twice, then right; and a second device of the same house.
+      expect([await guess(from), await guess(from)]).toEqual([403, 403]);
+      expect(await knock(from, codes[2 * at] as string)).toBe(200);
+      expect(await knock(from, codes[2 * at + 1] as string)).toBe(200);
+      expect([await guess(from), await guess(from)]).toEqual([403, 429]);
+    }
+    clock.ms += HOUR_MS;
+    expect(await guess('203.0.113.5')).toBe(403);
+    await close();
+  });
+
+  it.each([
+    ['192.0.2.7', '192.0.2.7', '192.0.2'],
+    ['::ffff:192.0.2.7', '192.0.2.7', '192.0.2'],
+    ['2001:db8:1:2:3::4', '2001:db8:1:2', '2001:db8:1'],
+    ['2001:db8::1', '2001:db8:0:0', '2001:db8:0'],
+    ['fe80::1%eth0', 'fe80:0:0:0', 'fe80:0:0'],
+    ['unknown', 'unknown', 'unknown'],
+  ])('from %s is counted for %s, of the network %s', (address, key, network) => {
+    expect(addressKey(address)).toBe(key);
+    expect(networkKey(address)).toBe(network);
   });
 
   it('by the way of a cleared device counts too', async () => {

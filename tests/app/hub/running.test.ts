@@ -70,6 +70,19 @@ describe('the first format that a hub ever wrote', () => {
     ]);
     await db.destroy();
   });
+
+  it('is backed up as it is, and comes back up to date', async () => {
+    const file = join(folder, 'hub.sqlite');
+    const before = gunzipSync(readFileSync(new URL('./first-format.sqlite.gz', import.meta.url)));
+    writeFileSync(file, before);
+    const backup = join(folder, 'x.backup');
+    expect((await commands.backup({ file }, [backup])).said).toContain('older format, 0001-first');
+    expect(readFileSync(file).equals(before)).toBe(true);
+    const restored = { file: join(folder, 'restored.sqlite') };
+    const { ok, said } = await commands.restore(restored, [backup]);
+    expect(said).toContain('3 revisions, 1 attachments (1 not yet whole)');
+    expect(ok).toBe(true);
+  });
 });
 
 describe('the hub on a local network', () => {

@@ -7,6 +7,7 @@ import {
   type Store,
   type StoreOptions,
 } from '../../../app/store/index.ts';
+import { openDB } from 'idb';
 import { sql } from 'kysely';
 import {
   readBundle,
@@ -205,6 +206,68 @@ describe('sync', () => {
     expect(sent.reduce((sum, size) => sum + size, 0)).toBe(bytes.length);
     await lead.sync();
     expect((await lead.attachment(photo))?.bytes).toEqual(bytes);
+  });
+
+  it('sets a photo aside that was damaged on the phone, sends the rest, and sends it once it is whole', async () => {
+    let chunks = 0;
+    const { id, phone } = await newTester('T01', {
+      name: 'damaged-photo',
+      fetch: (input, init) => {
+        if (init?.method === 'PATCH') chunks++;
+        return hub.fetch(input, init);
+      },
+    });
+    const [good, spoilt] = ['a good photo', 'a photo of a blister'].map((text) =>
+      new TextEncoder().encode(text),
+    ) as [Uint8Array, Uint8Array];
+    const photos = [
+      value(await phone.putAttachment(good, 'image/jpeg')),
+      value(await phone.putAttachment(spoilt, 'image/jpeg')),
+    ] as const;
+    const run = value(await phone.save('run', { ...runOf(id), photos: [...photos] }));
+    const db = await openDB('damaged-photo');
+    await db.put('attachments', {
+      sha256: photos[1],
+      mediaType: 'image/jpeg',
+      bytes: new Uint8Array(20).buffer,
+    });
+    db.close();
+    expect(await phone.sync()).toMatchObject({ what: 'done' });
+    const after = chunks;
+    await phone.sync();
+    expect(chunks).toBe(after);
+    expect(await phone.unsent()).toMatchObject({
+      revisions: 0,
+      attachments: 0,
+      damaged: [{ sha256: photos[1], shownBy: { id: run.revision.id, kind: 'run' } }],
+    });
+    // What is whole of it goes along in a file.
+    const file = (await phone.exportFile('mine')).bytes;
+    expect(await lead.previewFile(file)).toMatchObject({ ok: true, value: { attachments: 1 } });
+    await lead.sync();
+    expect((await lead.attachment(photos[0]))?.bytes).toEqual(good);
+    expect(await lead.attachment(photos[1])).toBeNull();
+    value(await phone.putAttachment(spoilt, 'image/jpeg'));
+    expect(await phone.unsent()).toMatchObject({ attachments: 1, damaged: [] });
+    await phone.sync();
+    expect((await lead.attachment(photos[1]))?.bytes).toEqual(spoilt);
+  });
+
+  it('forgets a damaged photo once the run shows it no more', async () => {
+    const { id, phone } = await newTester('T01', { name: 'damaged-and-gone' });
+    const photo = value(await phone.putAttachment(new Uint8Array(9), 'image/jpeg'));
+    const run = value(await phone.save('run', { ...runOf(id), photos: [photo] }));
+    const db = await openDB('damaged-and-gone');
+    await db.put('attachments', {
+      sha256: photo,
+      mediaType: 'image/jpeg',
+      bytes: new ArrayBuffer(0),
+    });
+    db.close();
+    await phone.sync();
+    expect((await phone.unsent()).damaged).toHaveLength(1);
+    value(await phone.save('run', { ...runOf(id), photos: [] }, run.revision.id));
+    expect(await phone.unsent()).toMatchObject({ attachments: 0, damaged: [] });
   });
 
   it('refills a hub that was restored from an old backup', async () => {
