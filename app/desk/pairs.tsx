@@ -1,6 +1,6 @@
 /** Where each pair is and how far it has gone; what to ask about; hand out, take back, withdraw. */
 import { useState } from 'preact/hooks';
-import type { RecordId, RecordOf, Surface, Tester } from '../../core/records/index.ts';
+import type { RecordId, RecordOf, Surface } from '../../core/records/index.ts';
 import { isOutOfTolerance, type PairSummary } from '../../core/review/index.ts';
 import { Bars } from '../parts/charts/bars.tsx';
 import { Button } from '../parts/controls/controls.tsx';
@@ -28,6 +28,7 @@ import {
 import { sinceTrouble, type SinceTrouble } from './hand-out-since.ts';
 import { OverTime } from './over-time.tsx';
 import { Some } from './some.tsx';
+import { testerLabel } from './tester-label.ts';
 import { ToAsk } from './to-ask.tsx';
 
 /** Bars for more pairs than this are a wall; the latest rounds' are drawn. */
@@ -156,13 +157,6 @@ const pairLabel = ({ code, round, sizeMm }: PairSummary, review: TabProps['revie
   [code, review.rounds.find(({ id }) => id === round)?.name, formatSize(sizeMm)]
     .filter(Boolean)
     .join(', ');
-
-/** A tester with the length of their feet, where it is known: does the pair fit? */
-const testerLabel = ({ code, footLengthMm }: Tester): string => {
-  if (footLengthMm === undefined) return code;
-  const [left, right] = [footLengthMm.left, footLengthMm.right].map((one) => formatNumber(one, 1));
-  return `${code}, ${d().pairs.foot(left === right ? `${left}` : `${left} / ${right}`)}`;
-};
 
 const sinceInWords = (trouble: SinceTrouble): string =>
   trouble.why === 'held'

@@ -1440,11 +1440,45 @@ export const desk = {
     codeHint: 'Capitals and digits; it must not tell the build.',
     size: 'Size, EU',
     carriedIn: 'Kilometres before the test',
+    carried: (distance: string) => `${distance} before the test`,
+    pairWrong: {
+      'no-code': 'The code is missing.',
+      'not-a-code': 'Only capitals, digits and hyphens, 12 at most, for example 417.',
+      taken: 'This code is another pair’s in this project.',
+      'not-a-size': 'That is no EU size. For example 42 or 42.5.',
+      'wrong-carried': 'Kilometres before the test are a number, or empty.',
+      'too-many-cells': 'More than code, size and kilometres.',
+    },
+    addPairs: 'Add several pairs',
+    list: 'Pairs, a line each',
+    listHint:
+      'Code, size EU, kilometres before the test if there are any: 417 42.5. Cells of a table can be pasted.',
+    usualSizeHint: 'Of drawn codes, and of lines without a size.',
+    howMany: 'How many',
+    drawCodes: 'Draw codes',
+    pairs,
+  },
+
+  lines: {
+    check: 'What will be made',
+    nothingYet: 'What will be made stands here before it is saved.',
+    willBeMade: (what: string) => `${what} will be made.`,
+    putRight: (count: number) =>
+      count === 1 ? '1 line must be put right first.' : `${count} lines must be put right first.`,
+    wrong: (line: number, text: string, why: string) => `Line ${line}, “${text}”: ${why}`,
+    twice: (line: number) => `The same code stands in line ${line}.`,
+    made: (what: string) => `${what} added`,
   },
 
   testers: {
     none: 'No tester yet.',
     add: 'Add a tester',
+    addSeveral: 'Add several testers',
+    list: 'Testers, a line each',
+    listHint:
+      'Code, name, foot length in mm, left/right where they differ: T07 Ada 265/267. Name and length may be missing. Cells of a table can be pasted.',
+    taken: 'This code is another tester’s.',
+    testers,
     code: 'Code',
     codeHint: 'Capitals and digits, for example T07.',
     edit: 'Edit',
