@@ -1,4 +1,4 @@
-/** Many records at once: typed or pasted one a line, beside what will be made of each line. */
+/** Many records at once: typed or pasted one a line, beside what each line will add. */
 import type { ComponentChildren } from 'preact';
 import { showToast } from '../parts/controls/toast.tsx';
 import { Field } from '../parts/controls/controls.tsx';
@@ -17,7 +17,7 @@ export const ListForm = <Body, Why extends string>(props: {
   readonly rows: readonly ReadLine<Body, Why>[];
   /** So many in words, such as "3 pairs". */
   readonly count: (count: number) => string;
-  /** What a line makes, and what is wrong with one. */
+  /** What a line adds, and what is wrong with one. */
   readonly says: (body: Body) => string;
   readonly whys: Readonly<Record<Why, string>>;
   /** Answers the trouble, or null when it is saved. */
@@ -49,7 +49,7 @@ export const ListForm = <Body, Why extends string>(props: {
       // What is saved leaves the list at once: whatever happens, the rest stands there still.
       props.onText(lines.filter((_, at) => !saved.has(at + 1)).join('\n'));
     }
-    showToast({ text: words.made(props.count(good.length)) });
+    showToast({ text: words.added(props.count(good.length)) });
     props.close();
     return null;
   };
@@ -75,7 +75,7 @@ export const ListForm = <Body, Why extends string>(props: {
             {rows.length === 0
               ? words.nothingYet
               : [
-                  words.willBeMade(props.count(good.length)),
+                  words.willBeAdded(props.count(good.length)),
                   ...(bad > 0 ? [words.putRight(bad)] : []),
                 ].join(' ')}
           </p>

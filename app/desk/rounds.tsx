@@ -39,14 +39,9 @@ export const Rounds = (props: TabProps) => {
               ))}
             </ul>
           )}
-          <p class="soft">
-            {props.review.pairs
-              .filter((pair) => pair.round === round.id)
-              .map(({ code, sizeMm }) => `${code} (${formatSize(sizeMm)})`)
-              .join(', ')}
-          </p>
+          <PairsOf {...props} round={round.id} />
           <Drawn {...props} round={round.id} />
-          <div class="stack">
+          <div class="part stack">
             <PairForm {...props} round={round.id} />
             <PairsForm {...props} round={round.id} />
             <EditRound {...props} round={round.id} />
@@ -56,6 +51,13 @@ export const Rounds = (props: TabProps) => {
       <RoundForm {...props} />
     </>
   );
+};
+
+const PairsOf = ({ review, round }: TabProps & { round: RecordId }) => {
+  const pairs = review.pairs.filter((pair) => pair.round === round);
+  if (pairs.length === 0) return null;
+  const list = pairs.map(({ code, sizeMm }) => `${code} (${formatSize(sizeMm)})`).join(', ');
+  return <p>{`${d().rounds.pairs(pairs.length)}: ${list}`}</p>;
 };
 
 /** The round's record, which holds what the review does not. */

@@ -218,7 +218,7 @@ const TesterList = (props: { readonly taken: ReadonlySet<string>; readonly close
       onText={setText}
       rows={readLines(text, (cells) => readTesterLine(cells, props.taken))}
       count={words.testers}
-      says={(tester) => [tester.name, testerLabel(tester)].filter(Boolean).join(': ')}
+      says={testerLabel}
       whys={{
         'not-a-code': d().notACode,
         taken: words.taken,

@@ -59,6 +59,9 @@ export const ToAsk = ({ records, review }: TabProps) => {
           </li>
         ))}
       </ul>
+      {review.oddities.some(({ why }) => why === 'not-handed-out') && (
+        <p class="soft small">{words.notedLate}</p>
+      )}
     </Notice>
   );
 };

@@ -55,15 +55,19 @@ export const Field = ({ label, hint, error, children }: FieldProps) => {
         ...(about && { 'aria-describedby': about }),
         ...(error && { 'aria-invalid': true as const }),
       })}
-      {hint && (
-        <span class="soft small" id={`${id}-hint`}>
-          {hint}
-        </span>
-      )}
-      {error && (
-        <span class="field-error" id={`${id}-error`}>
-          {error}
-        </span>
+      {about && (
+        <div class="field-notes">
+          {hint && (
+            <span class="soft small" id={`${id}-hint`}>
+              {hint}
+            </span>
+          )}
+          {error && (
+            <span class="field-error" id={`${id}-error`}>
+              {error}
+            </span>
+          )}
+        </div>
       )}
     </div>
   );

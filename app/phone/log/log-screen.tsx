@@ -105,7 +105,7 @@ const Doubt = (props: {
       <p id={id}>
         <strong>{props.question}</strong>
       </p>
-      <div class="row">
+      <div class="row row-even">
         <Button onClick={props.onChange}>{words.log.doubtChange}</Button>
         <Button kind="main" onClick={props.onSure}>
           {words.log.doubtSure}

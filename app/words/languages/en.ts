@@ -803,6 +803,8 @@ export const desk = {
     foot: (length: string) => `foot ${length} mm`,
     since: 'Since',
     sinceHint: 'Noted late? Put the time before the first run in the pair.',
+    sinceWhen: (date: string) => `since ${date}`,
+    changeSince: 'Change since when',
     notYet: 'This is in the future.',
     heldUntil: (at: string) => `The pair came back from somebody else on ${at}.`,
     blind: 'The tester does not know what was changed',
@@ -833,6 +835,7 @@ export const desk = {
     } as Readonly<Record<RunOddity['why'], string>>,
     run: (tester: string, pair: string, distance: string, date: string) =>
       `${tester}, pair ${pair}, ${distance}, ${date}`,
+    notedLate: 'Was a hand-out noted late? Further down “Change since when” puts it right.',
     leftOut: {
       'unknown-kind': (count: number) =>
         `${count} ${count === 1 ? 'record is' : 'records are'} of a kind that needs a newer app; kept, and in no figure.`,
@@ -1422,6 +1425,7 @@ export const desk = {
     foamUnsaid: 'not said',
     none: 'No round yet.',
     add: 'Add a round',
+    nth: (order: number) => `Round ${order}`,
     name: 'Name',
     stage: 'Stage',
     changes: 'What changed',
@@ -1429,6 +1433,7 @@ export const desk = {
     part: 'Part',
     what: 'What is different',
     mends: 'Meant to mend',
+    mendsHint: 'Say what each is meant to mend: “Changes” then compares it.',
     addChange: 'One more change',
     blueprint: 'Blueprint',
     addDimension: 'One more dimension',
@@ -1460,14 +1465,14 @@ export const desk = {
   },
 
   lines: {
-    check: 'What will be made',
-    nothingYet: 'What will be made stands here before it is saved.',
-    willBeMade: (what: string) => `${what} will be made.`,
+    check: 'What will be added',
+    nothingYet: 'What will be added stands here before it is saved.',
+    willBeAdded: (what: string) => `${what} will be added.`,
     putRight: (count: number) =>
       count === 1 ? '1 line must be put right first.' : `${count} lines must be put right first.`,
     wrong: (line: number, text: string, why: string) => `Line ${line}, “${text}”: ${why}`,
     twice: (line: number) => `The same code stands in line ${line}.`,
-    made: (what: string) => `${what} added`,
+    added: (what: string) => `${what} added`,
   },
 
   testers: {

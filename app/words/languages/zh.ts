@@ -656,6 +656,8 @@ export const desk: DeskWords = {
     foot: (length) => `脚长 ${length} mm`,
     since: '自何时起',
     sinceHint: '补记？请填这双鞋首次跑步之前的时间。',
+    sinceWhen: (date) => `${date} 起`,
+    changeSince: '修改起始时间',
     notYet: '这是将来的时间。',
     heldUntil: (at) => `这双鞋于 ${at} 才由他人交回。`,
     blind: '试穿员不知道改了什么',
@@ -684,6 +686,7 @@ export const desk: DeskWords = {
       'unknown-pair': '日志中没有该鞋',
     },
     run: (tester, pair, distance, date) => `${tester},${pair},${distance},${date}`,
+    notedLate: '是否补记了发鞋？可在下方用“修改起始时间”更正。',
     leftOut: {
       'unknown-kind': (count) => `${count} 条记录的类型需要新版应用；已保留，不计入任何数字。`,
       'newer-schema': (count) => `${count} 条记录由新版应用写入；已保留，不计入任何数字。`,
@@ -1195,6 +1198,7 @@ export const desk: DeskWords = {
     foamUnsaid: '未说明',
     none: '还没有轮次。',
     add: '添加轮次',
+    nth: (order) => `第 ${order} 轮`,
     name: '名称',
     stage: '阶段',
     changes: '改动',
@@ -1202,6 +1206,7 @@ export const desk: DeskWords = {
     part: '部件',
     what: '有何不同',
     mends: '旨在解决',
+    mendsHint: '请写明各项旨在解决什么：“改动成效”会据此比较。',
     addChange: '再加一项改动',
     blueprint: '图纸',
     addDimension: '再加一个尺寸',
@@ -1234,11 +1239,11 @@ export const desk: DeskWords = {
   lines: {
     check: '将要添加',
     nothingYet: '保存之前，将要添加的内容显示在这里。',
-    willBeMade: (what) => `将添加 ${what}。`,
+    willBeAdded: (what) => `将添加 ${what}。`,
     putRight: (count) => `请先改正 ${count} 行。`,
     wrong: (line, text, why) => `第 ${line} 行“${text}”：${why}`,
     twice: (line) => `与第 ${line} 行编号相同。`,
-    made: (what) => `已添加 ${what}`,
+    added: (what) => `已添加 ${what}`,
   },
 
   testers: {
