@@ -136,22 +136,20 @@ const Row = (
   const { handOut, pair, tester } = props;
   const { body, revision } = handOut;
   const [changing, setChanging] = useState(false);
+  const since = words.sinceWhen(formatDate(body.from));
   const takeBack = () =>
     saveRecord('hand-out', { ...body, until: toInstant(Date.now()) }, revision.id);
   return (
     <li>
       <div class="row row-apart">
-        <span class="grow">
-          {`${pair} → ${tester}`}{' '}
-          <span class="soft small">{words.sinceWhen(formatDate(body.from))}</span>
-        </span>
+        <span>{`${pair} → ${tester}`}</span>
         <span class="row">
           <Button
             kind="quiet"
-            aria-label={`${words.changeSince}: ${pair}`}
+            aria-label={`${pair}, ${since}: ${words.changeSince}`}
             onClick={() => setChanging(true)}
           >
-            {words.changeSince}
+            {since}
           </Button>
           <Button
             kind="quiet"

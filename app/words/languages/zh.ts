@@ -686,7 +686,7 @@ export const desk: DeskWords = {
       'unknown-pair': '日志中没有该鞋',
     },
     run: (tester, pair, distance, date) => `${tester},${pair},${distance},${date}`,
-    notedLate: '是否补记了发鞋？可在下方用“修改起始时间”更正。',
+    notedLate: '是否补记了发鞋？在下方发鞋列表中点按起始日期即可更正。',
     leftOut: {
       'unknown-kind': (count) => `${count} 条记录的类型需要新版应用；已保留，不计入任何数字。`,
       'newer-schema': (count) => `${count} 条记录由新版应用写入；已保留，不计入任何数字。`,
