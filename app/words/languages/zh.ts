@@ -380,7 +380,7 @@ export const phone: PhoneWords = {
     wrongFrom: '不在本次跑步距离之内。',
     wrongWhere: '请点出位置，或选择“没有不适”。',
     wrongKind: '是什么感觉？请选一项。',
-    says: (foot, zone, kind) => `${kind},${foot}${zone}`,
+    says: (foot, zone, kind) => `${kind}，${foot}${zone}`,
   },
 
   caution: {
@@ -685,7 +685,7 @@ export const desk: DeskWords = {
       'in-the-future': '时间在未来',
       'unknown-pair': '日志中没有该鞋',
     },
-    run: (tester, pair, distance, date) => `${tester},${pair},${distance},${date}`,
+    run: (tester, pair, distance, date) => `${tester}，${pair}，${distance}，${date}`,
     notedLate: '是否补记了发鞋？在下方发鞋列表中点按起始日期即可更正。',
     leftOut: {
       'unknown-kind': (count) => `${count} 条记录的类型需要新版应用；已保留，不计入任何数字。`,
