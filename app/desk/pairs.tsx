@@ -1,23 +1,21 @@
 /** Where each pair is and how far it has gone; what to ask about; hand out, take back, withdraw. */
 import { useState } from 'preact/hooks';
-import type { RecordId, RecordOf, Surface, Tester } from '../../core/records/index.ts';
+import type { RecordId, RecordOf, Surface } from '../../core/records/index.ts';
 import { isOutOfTolerance, type PairSummary } from '../../core/review/index.ts';
 import { Bars } from '../parts/charts/bars.tsx';
 import { Button } from '../parts/controls/controls.tsx';
 import {
   formatDate,
-  formatDateTime,
   formatDistance,
   formatNumber,
   formatPercent,
   formatSize,
 } from '../parts/format.ts';
-import { toInstant, toLocalMinute } from '../parts/instant.ts';
+import { toInstant } from '../parts/instant.ts';
 import { d, terms } from '../words/index.ts';
 import { toleranceInWords } from '../words/say-blueprint.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
 import {
-  DateTimeField,
   saveFromForm,
   saveRecord,
   SelectField,
@@ -25,7 +23,7 @@ import {
   TextField,
   Unfold,
 } from './form-parts.tsx';
-import { sinceTrouble, type SinceTrouble } from './hand-out-since.ts';
+import { HandOuts } from './hand-outs.tsx';
 import { OverTime } from './over-time.tsx';
 import { Some } from './some.tsx';
 import { ToAsk } from './to-ask.tsx';
@@ -129,7 +127,7 @@ export const Pairs = ({ records, review }: TabProps) => {
       </div>
       <OverTime records={records} review={review} />
       <div class="two-columns">
-        <HandOut records={records} review={review} />
+        <HandOuts records={records} review={review} />
         <Withdraw records={records} review={review} />
       </div>
     </>
@@ -150,113 +148,6 @@ const stepsFrom = ({ load }: PairSummary): string => {
 
 const pairOptions = (pairs: readonly PairSummary[]) =>
   pairs.map(({ id, code }) => ({ value: id, label: code }));
-
-/** A pair with its round and size, to be told from the others in a list. */
-const pairLabel = ({ code, round, sizeMm }: PairSummary, review: TabProps['review']): string =>
-  [code, review.rounds.find(({ id }) => id === round)?.name, formatSize(sizeMm)]
-    .filter(Boolean)
-    .join(', ');
-
-/** A tester with the length of their feet, where it is known: does the pair fit? */
-const testerLabel = ({ code, footLengthMm }: Tester): string => {
-  if (footLengthMm === undefined) return code;
-  const [left, right] = [footLengthMm.left, footLengthMm.right].map((one) => formatNumber(one, 1));
-  return `${code}, ${d().pairs.foot(left === right ? `${left}` : `${left} / ${right}`)}`;
-};
-
-const sinceInWords = (trouble: SinceTrouble): string =>
-  trouble.why === 'held'
-    ? d().pairs.heldUntil(formatDateTime(trouble.untilMs))
-    : trouble.why === 'not-yet'
-      ? d().pairs.notYet
-      : d().missing;
-
-const HandOut = ({ records, review }: TabProps) => {
-  const words = d().pairs;
-  const names = namesIn(review, records);
-  const free = review.pairs.filter(({ holder, stopUse }) => holder === null && !stopUse);
-  const out = records['hand-out'].filter(
-    ({ body }) => body.project === review.project.id && body.until === undefined,
-  );
-  const [pair, setPair] = useState<RecordId | ''>('');
-  const [tester, setTester] = useState<RecordId | ''>('');
-  const [blind, setBlind] = useState(true);
-  /** Null: now. */
-  const [since, setSince] = useState<string | null>(null);
-  const takeBack = ({ body, revision }: RecordOf<'hand-out'>) =>
-    saveRecord('hand-out', { ...body, until: toInstant(Date.now()) }, revision.id);
-  return (
-    <div class="stack">
-      <Unfold label={words.handOut}>
-        {(close) => (
-          <SmallForm
-            save={async () => {
-              if (pair === '' || tester === '') return d().missing;
-              const project = review.project.id;
-              const fromMs = since === null ? Date.now() : new Date(since).getTime();
-              const trouble = sinceTrouble(records['hand-out'], pair, fromMs, Date.now());
-              if (trouble) return `${words.since}: ${sinceInWords(trouble)}`;
-              const from = toInstant(fromMs);
-              const saved = await saveFromForm('hand-out', { project, pair, tester, from, blind });
-              if (typeof saved === 'string') return saved;
-              setPair('');
-              setSince(null);
-              close();
-              return null;
-            }}
-          >
-            <SelectField
-              label={words.pair}
-              value={pair}
-              options={free.map((one) => ({ value: one.id, label: pairLabel(one, review) }))}
-              onChange={setPair}
-            />
-            <SelectField
-              label={words.handOutTo}
-              value={tester}
-              options={records.tester.map(({ body, revision }) => ({
-                value: revision.id,
-                label: testerLabel(body),
-              }))}
-              onChange={setTester}
-            />
-            <DateTimeField
-              label={words.since}
-              hint={words.sinceHint}
-              value={since ?? toLocalMinute(Date.now())}
-              onInput={setSince}
-            />
-            <label class="row">
-              <input
-                type="checkbox"
-                class="tick"
-                checked={blind}
-                onChange={(event) => setBlind(event.currentTarget.checked)}
-              />
-              {words.blind}
-            </label>
-          </SmallForm>
-        )}
-      </Unfold>
-      <ul class="plain-list">
-        <Some of={out}>
-          {(handOut) => (
-            <li class="row row-apart" key={handOut.revision.id}>
-              {`${names.pair(handOut.body.pair)} → ${names.tester(handOut.body.tester)}`}
-              <Button
-                kind="quiet"
-                aria-label={`${words.takeBack}: ${names.pair(handOut.body.pair)}`}
-                onClick={() => void takeBack(handOut)}
-              >
-                {words.takeBack}
-              </Button>
-            </li>
-          )}
-        </Some>
-      </ul>
-    </div>
-  );
-};
 
 const Withdraw = ({ records, review }: TabProps) => {
   const words = d().pairs;

@@ -1,15 +1,14 @@
 /** A round as it stands in its form: everything as typed, read back into a record, or why it cannot be. */
 import { practiceDimensions, type PracticeDimension } from '../../core/rounds/index.ts';
 import type { ComplaintKind, FoamId, PartId, ZoneCode } from '../../core/foot/index.ts';
-import {
-  unitsOf,
-  type Change,
-  type Dimension,
-  type Foot,
-  type Last,
-  type Measure,
-  type MeasureUnit,
-  type Round,
+import type {
+  Change,
+  Dimension,
+  Foot,
+  Last,
+  Measure,
+  MeasureUnit,
+  Round,
 } from '../../core/records/index.ts';
 import { millimetres, parseDecimal } from '../../core/units/index.ts';
 
@@ -57,15 +56,17 @@ export interface RoundDraft {
   readonly layers: Readonly<Partial<Record<ZoneCode, string>>>;
 }
 
+/** What is wrong with a dimension, and in which of its fields. */
+export interface DimensionTrouble {
+  /** From 0. */
+  readonly at: number;
+  readonly field: 'site' | 'nominal' | 'lower' | 'upper' | 'leftRight';
+}
+
 export type ReadDraft =
   | { readonly ok: true; readonly body: Round }
-  | {
-      readonly ok: false;
-      readonly part: 'name' | 'blueprint' | 'last' | 'layers';
-      readonly why: 'missing' | 'wrong-number';
-      /** Of the dimension, from 0. */
-      readonly at?: number;
-    };
+  | ({ readonly ok: false; readonly part: 'blueprint' } & DimensionTrouble)
+  | { readonly ok: false; readonly part: 'name' | 'last' | 'layers' };
 
 export const emptyChange: ChangeDraft = { part: 'upper-pattern', what: '', mends: '' };
 
@@ -197,16 +198,19 @@ const toleranceOf = (typed: string, nominal: number): number | null => {
   return percent === null ? null : tidy((percent * nominal) / 100);
 };
 
-const readDimension = (draft: DimensionDraft): Dimension | null => {
+/** The dimension, or which of its fields is wrong. */
+const readDimension = (draft: DimensionDraft): Dimension | DimensionTrouble['field'] => {
   const { measure, unit, foot } = draft;
   const site = draft.site.trim();
+  if (!/^[a-z0-9][a-z0-9-]{0,39}$/.test(site)) return 'site';
   const nominal = parseDecimal(draft.nominal);
-  if (nominal === null || !unitsOf[measure].includes(unit)) return null;
+  if (nominal === null) return 'nominal';
   const [lower, upper] = [toleranceOf(draft.lower, nominal), toleranceOf(draft.upper, nominal)];
+  if (lower === null) return 'lower';
+  if (upper === null || lower > upper) return 'upper';
   const named = draft.leftRight.trim() !== '';
   const leftRight = named ? toleranceOf(draft.leftRight, nominal) : undefined;
-  if (lower === null || upper === null || leftRight === null || lower > upper) return null;
-  if (leftRight !== undefined && leftRight < 0) return null;
+  if (leftRight === null || (leftRight !== undefined && leftRight < 0)) return 'leftRight';
   const { foot: _foot, leftRight: _leftRight, ...kept } = draft.kept ?? {};
   return {
     ...kept,
@@ -269,23 +273,21 @@ export const readDraft = (
   old: Round | null,
   place: Readonly<Pick<Round, 'project' | 'order'>>,
 ): ReadDraft => {
-  if (draft.name.trim() === '') return { ok: false, part: 'name', why: 'missing' };
+  if (draft.name.trim() === '') return { ok: false, part: 'name' };
   const blueprint: Dimension[] = [];
   for (const [at, one] of draft.dimensions.entries()) {
-    if (!/^[a-z0-9][a-z0-9-]{0,39}$/.test(one.site.trim()))
-      return { ok: false, part: 'blueprint', why: 'missing', at };
     const read = readDimension(one);
-    if (read === null) return { ok: false, part: 'blueprint', why: 'wrong-number', at };
+    if (typeof read === 'string') return { ok: false, part: 'blueprint', at, field: read };
     blueprint.push(read);
   }
   const last = readLast(draft.last, old?.last);
-  if (last === null) return { ok: false, part: 'last', why: 'wrong-number' };
+  if (last === null) return { ok: false, part: 'last' };
   const layers: NonNullable<Round['layers']> = [];
   for (const [zone, typed] of Object.entries(draft.layers)) {
     if (typed.trim() === '') continue;
     const count = parseDecimal(typed);
     if (count === null || count < 0 || !Number.isInteger(count))
-      return { ok: false, part: 'layers', why: 'wrong-number' };
+      return { ok: false, part: 'layers' };
     layers.push({ zone: zone as ZoneCode, count });
   }
   const { foam: _foam, last: _last, layers: _layers, ...kept } = old ?? {};

@@ -25,6 +25,7 @@ import {
   takeOver,
   usualLeft,
   type DimensionDraft,
+  type DimensionTrouble,
   type LastField,
   type ReadDraft,
   type RoundDraft,
@@ -46,22 +47,14 @@ const replaced = <T,>(list: readonly T[], index: number, part: Partial<T>): read
 const without = <T,>(list: readonly T[], index: number): readonly T[] =>
   list.filter((_, other) => other !== index);
 
-const troubleInWords = (read: Exclude<ReadDraft, { ok: true }>): string => {
-  const part = {
-    name: d().rounds.name,
-    blueprint: d().rounds.blueprint,
-    last: d().blueprint.last,
-    layers: d().blueprint.layers,
-  }[read.part];
-  return [
-    read.at === undefined ? part : `${part}, ${d().blueprint.dimension(read.at + 1)}`,
-    read.why === 'missing' && read.part === 'name'
-      ? d().missing
-      : read.why === 'missing'
-        ? d().bench.siteHint
-        : d().wrongNumber,
-  ].join(': ');
-};
+/** What is wrong in a part whose fields do not say it themselves; empty where they do. */
+const troubleInWords = ({ part }: Exclude<ReadDraft, { ok: true }>): string =>
+  ({
+    name: `${d().rounds.name}: ${d().missing}`,
+    blueprint: '',
+    last: `${d().blueprint.last}: ${d().wrongNumber}`,
+    layers: `${d().blueprint.layers}: ${d().wrongNumber}`,
+  })[part];
 
 /** The latest round that a new one can start from. */
 const earlierRound = ({ records, review }: TabProps): Round | null =>
@@ -106,14 +99,19 @@ const Fields = ({
   close,
 }: TabProps & { readonly of?: RecordOf<'round'>; readonly close: () => void }) => {
   const words = d().rounds;
-  const [draft, setDraft] = useState(() => draftOfRound(of?.body ?? null));
-  const change = (part: Partial<RoundDraft>) => setDraft((now) => ({ ...now, ...part }));
+  const order = of?.body.order ?? Math.max(0, ...review.rounds.map((round) => round.order)) + 1;
+  const [draft, setDraft] = useState(() =>
+    of ? draftOfRound(of.body) : { ...draftOfRound(null), name: words.nth(order) },
+  );
+  const [wrong, setWrong] = useState<DimensionTrouble | null>(null);
+  const change = (part: Partial<RoundDraft>) => {
+    setWrong(null);
+    setDraft((now) => ({ ...now, ...part }));
+  };
   const earlier = of ? null : earlierRound({ records, review });
   const save = async () => {
-    const read = readDraft(draft, of?.body ?? null, {
-      project: review.project.id,
-      order: of?.body.order ?? Math.max(0, ...review.rounds.map(({ order }) => order)) + 1,
-    });
+    const read = readDraft(draft, of?.body ?? null, { project: review.project.id, order });
+    setWrong(!read.ok && read.part === 'blueprint' ? read : null);
     if (!read.ok) return troubleInWords(read);
     const saved = await saveFromForm('round', read.body, of?.revision.id);
     if (typeof saved === 'string') return saved;
@@ -142,7 +140,7 @@ const Fields = ({
       </div>
       <Changes draft={draft} change={change} />
       {earlier && <TakeOver earlier={earlier} setDraft={setDraft} />}
-      <Blueprint draft={draft} change={change} />
+      <Blueprint draft={draft} change={change} wrong={wrong} />
       <LastPart draft={draft} change={change} />
       <Layers draft={draft} change={change} />
     </SmallForm>
@@ -156,6 +154,7 @@ const Changes = ({ draft: { changes }, change }: PartProps) => {
   return (
     <>
       <h3>{words.changes}</h3>
+      {changes.length > 0 && <p class="soft small">{words.mendsHint}</p>}
       {changes.map((one, index) => (
         <fieldset class="field-row reading" key={index}>
           <legend class="hidden-words">{`${words.changes} ${index + 1}`}</legend>
@@ -184,7 +183,11 @@ const Changes = ({ draft: { changes }, change }: PartProps) => {
   );
 };
 
-const Blueprint = ({ draft, change }: PartProps) => {
+const Blueprint = ({
+  draft,
+  change,
+  wrong,
+}: PartProps & { readonly wrong: DimensionTrouble | null }) => {
   const words = d().blueprint;
   const { dimensions } = draft;
   const add = (one: DimensionDraft) => change({ dimensions: [...dimensions, one] });
@@ -207,6 +210,7 @@ const Blueprint = ({ draft, change }: PartProps) => {
           key={index}
           at={index}
           one={one}
+          wrong={wrong?.at === index ? wrong.field : null}
           onChange={(part) => change({ dimensions: replaced(dimensions, index, part) })}
           onRemove={() => change({ dimensions: without(dimensions, index) })}
         />
@@ -242,11 +246,12 @@ const Blueprint = ({ draft, change }: PartProps) => {
 const DimensionRow = (props: {
   readonly at: number;
   readonly one: DimensionDraft;
+  readonly wrong: DimensionTrouble['field'] | null;
   readonly onChange: (part: Partial<DimensionDraft>) => void;
   readonly onRemove: () => void;
 }) => {
   const words = d().blueprint;
-  const { one, onChange } = props;
+  const { one, wrong, onChange } = props;
   const unit = terms().units[one.unit];
   const figures = [
     ['nominal', d().bench.nominal],
@@ -265,7 +270,12 @@ const DimensionRow = (props: {
         options={measures.map((value) => ({ value, label: terms().measures[value] }))}
         onChange={(measure) => onChange({ measure, unit: unitsOf[measure][0] })}
       />
-      <TextField label={d().bench.site} value={one.site} onInput={(site) => onChange({ site })} />
+      <TextField
+        label={d().bench.site}
+        value={one.site}
+        onInput={(site) => onChange({ site })}
+        error={wrong === 'site' ? d().bench.siteHint : undefined}
+      />
       <SelectField
         label={words.forFoot}
         value={one.foot}
@@ -290,6 +300,7 @@ const DimensionRow = (props: {
           label={`${label}, ${unit}`}
           value={one[field]}
           onInput={(value) => onChange({ [field]: value })}
+          error={wrong === field ? d().wrongNumber : undefined}
         />
       ))}
       <Button kind="quiet" onClick={props.onRemove}>

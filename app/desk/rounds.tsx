@@ -1,14 +1,11 @@
 /** The rounds of a project: what changed in each, its blueprint, and its pairs. */
-import { useState } from 'preact/hooks';
-import { drawCodes } from '../../core/panel/index.ts';
 import type { RecordId } from '../../core/records/index.ts';
-import { footLengthOf, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
-import { Button, LinkButton } from '../parts/controls/controls.tsx';
-import { showToast } from '../parts/controls/toast.tsx';
+import { LinkButton } from '../parts/controls/controls.tsx';
+import { formatSize } from '../parts/format.ts';
 import { d, terms } from '../words/index.ts';
 import { lastLine } from '../words/say-blueprint.ts';
 import type { TabProps } from './desk-state.ts';
-import { saveFromForm, SmallForm, TextField, Unfold } from './form-parts.tsx';
+import { PairForm, PairsForm } from './pair-forms.tsx';
 import { RoundForm } from './round-form.tsx';
 import { speakerOf } from './speaker.ts';
 
@@ -42,15 +39,11 @@ export const Rounds = (props: TabProps) => {
               ))}
             </ul>
           )}
-          <p class="soft">
-            {props.review.pairs
-              .filter((pair) => pair.round === round.id)
-              .map(({ code }) => code)
-              .join(', ')}
-          </p>
+          <PairsOf {...props} round={round.id} />
           <Drawn {...props} round={round.id} />
-          <div class="stack">
+          <div class="part stack">
             <PairForm {...props} round={round.id} />
+            <PairsForm {...props} round={round.id} />
             <EditRound {...props} round={round.id} />
           </div>
         </section>
@@ -58,6 +51,13 @@ export const Rounds = (props: TabProps) => {
       <RoundForm {...props} />
     </>
   );
+};
+
+const PairsOf = ({ review, round }: TabProps & { round: RecordId }) => {
+  const pairs = review.pairs.filter((pair) => pair.round === round);
+  if (pairs.length === 0) return null;
+  const list = pairs.map(({ code, sizeMm }) => `${code} (${formatSize(sizeMm)})`).join(', ');
+  return <p>{`${d().rounds.pairs(pairs.length)}: ${list}`}</p>;
 };
 
 /** The round's record, which holds what the review does not. */
@@ -86,55 +86,4 @@ const Drawn = (props: TabProps & { round: RecordId }) => {
 const EditRound = (props: TabProps & { round: RecordId }) => {
   const record = recordOf(props);
   return record ? <RoundForm {...props} of={record} /> : null;
-};
-
-const PairForm = ({ records, review, round }: TabProps & { round: RecordId }) => {
-  const words = d().rounds;
-  const project = review.project.id;
-  const [code, setCode] = useState('');
-  const [size, setSize] = useState('42');
-  const [carried, setCarried] = useState('');
-  const draw = () => {
-    const used = new Set(records.pair.map(({ body }) => body.code));
-    const seed = crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;
-    const [drawn] = drawCodes(1, used, seed) ?? [];
-    if (drawn === undefined) showToast({ text: d().panel.plan.noCode });
-    else setCode(drawn);
-  };
-  return (
-    <Unfold label={words.addPair}>
-      {(close) => (
-        <SmallForm
-          save={async () => {
-            const eu = parseDecimal(size);
-            const km = carried.trim() === '' ? 0 : parseDecimal(carried);
-            if (code.trim() === '') return `${words.code}: ${d().missing}`;
-            if (eu === null || km === null) return d().wrongNumber;
-            const saved = await saveFromForm('pair', {
-              project,
-              round,
-              code: code.trim().toUpperCase(),
-              sizeMm: millimetres(Math.round(footLengthOf(eu, 'eu'))),
-              ...(km > 0 && { carriedInM: toMetres(km, 'km') }),
-            });
-            if (typeof saved === 'string') return saved;
-            setCode('');
-            close();
-            return null;
-          }}
-        >
-          <div class="field-row">
-            <TextField label={words.code} hint={words.codeHint} value={code} onInput={setCode} />
-            <TextField label={words.size} value={size} onInput={setSize} numeric />
-            <TextField label={words.carriedIn} value={carried} onInput={setCarried} numeric />
-          </div>
-          <div class="row">
-            <Button kind="quiet" onClick={draw}>
-              {d().panel.plan.drawCode}
-            </Button>
-          </div>
-        </SmallForm>
-      )}
-    </Unfold>
-  );
 };

@@ -1,6 +1,7 @@
 /** A tester as they stand in their form: everything as typed, read back into a record, or which field is wrong. */
 import { readBody, type Tester } from '../../core/records/index.ts';
 import { kilograms, metres, millimetres, parseDecimal } from '../../core/units/index.ts';
+import type { ReadOne } from './lines.ts';
 
 /** As typed; feet are `left / right` or one figure for both. */
 export interface TesterDraft {
@@ -18,7 +19,7 @@ export type ReadTester =
   | {
       readonly ok: false;
       readonly field: keyof TesterDraft;
-      readonly why: 'missing' | 'not-a-code' | 'wrong-number';
+      readonly why: 'missing' | 'not-a-code' | 'taken' | 'wrong-number';
     };
 
 type Feet = NonNullable<Tester['footLengthMm']>;
@@ -74,8 +75,13 @@ const fieldOf: Readonly<Record<string, keyof TesterDraft>> = {
 /**
  * Reads a draft.
  * @param old the tester as they were; what no form knows is kept
+ * @param taken the other testers' codes
  */
-export const readTesterDraft = (draft: TesterDraft, old: Tester | null): ReadTester => {
+export const readTesterDraft = (
+  draft: TesterDraft,
+  old: Tester | null,
+  taken: ReadonlySet<string>,
+): ReadTester => {
   const wrong = (field: keyof TesterDraft): ReadTester => ({
     ok: false,
     field,
@@ -83,6 +89,7 @@ export const readTesterDraft = (draft: TesterDraft, old: Tester | null): ReadTes
   });
   const code = draft.code.trim().toUpperCase();
   if (code === '') return { ok: false, field: 'code', why: 'missing' };
+  if (taken.has(code)) return { ok: false, field: 'code', why: 'taken' };
   const length = feetOf(draft.length, old?.footLengthMm);
   const width = feetOf(draft.width, old?.footWidthMm);
   const girth = feetOf(draft.girth, old?.ballGirthMm);
@@ -115,4 +122,21 @@ export const readTesterDraft = (draft: TesterDraft, old: Tester | null): ReadTes
   if (read.ok) return read;
   const [top = ''] = (read.problems[0]?.field ?? '').split('.');
   return wrong(fieldOf[top] ?? 'code');
+};
+
+export type TesterLineTrouble = 'not-a-code' | 'taken' | 'wrong-length';
+
+/** Reads a line `code name length`: a last cell of figures is the length, all between is the name. */
+export const readTesterLine = (
+  cells: readonly string[],
+  taken: ReadonlySet<string>,
+): ReadOne<Tester, TesterLineTrouble> => {
+  const [code = '', ...rest] = cells;
+  const last = rest.at(-1) ?? '';
+  const length = /^[\d.,/]+$/.test(last) ? last : '';
+  const name = (length === '' ? rest : rest.slice(0, -1)).join(' ');
+  const read = readTesterDraft({ ...draftOfTester(null), code, name, length }, null, taken);
+  if (read.ok) return read;
+  if (read.why === 'taken') return { ok: false, why: 'taken' };
+  return { ok: false, why: read.field === 'length' ? 'wrong-length' : 'not-a-code' };
 };

@@ -10,8 +10,11 @@ import { session, store } from '../parts/state.ts';
 import { showToast } from '../parts/controls/toast.tsx';
 import type { TabProps } from './desk-state.ts';
 import { Feet } from './feet.tsx';
+import { readLines } from './lines.ts';
+import { ListForm } from './list-form.tsx';
 import { OpenForm, saveFromForm, SmallForm, TextField, Unfold } from './form-parts.tsx';
 import { Some } from './some.tsx';
+import { testerLabel } from './tester-label.ts';
 import { PanelCheckPart } from './plan/panel-check.tsx';
 import { PowerForm } from './plan/power-form.tsx';
 import { InviteCard, type Invite } from './invite-card.tsx';
@@ -19,6 +22,7 @@ import { d } from '../words/index.ts';
 import {
   draftOfTester,
   readTesterDraft,
+  readTesterLine,
   type ReadTester,
   type TesterDraft,
 } from './tester-draft.ts';
@@ -52,7 +56,12 @@ export const Testers = ({ records, review }: TabProps) => {
     <>
       {invite && <InviteCard {...invite} />}
       {edited && (
-        <EditTester key={edited.revision.id} tester={edited} close={() => setEditing(null)} />
+        <EditTester
+          key={edited.revision.id}
+          tester={edited}
+          taken={codesBut(records, editing)}
+          close={() => setEditing(null)}
+        />
       )}
       {testers.length === 0 ? (
         <p>{words.none}</p>
@@ -128,7 +137,12 @@ export const Testers = ({ records, review }: TabProps) => {
           </table>
         </div>
       )}
-      <Unfold label={words.add}>{(close) => <TesterFields close={close} />}</Unfold>
+      <Unfold label={words.add}>
+        {(close) => <TesterFields taken={codesBut(records, null)} close={close} />}
+      </Unfold>
+      <Unfold label={words.addSeveral}>
+        {(close) => <TesterList taken={codesBut(records, null)} close={close} />}
+      </Unfold>
       <Feet records={records} review={review} />
       <LinkButton href={`/desk/${review.project.id}/plan`}>{d().panel.plan.go}</LinkButton>
       <PanelCheckPart records={records} review={review} />
@@ -137,11 +151,19 @@ export const Testers = ({ records, review }: TabProps) => {
   );
 };
 
+/** The codes of all testers but one. */
+const codesBut = (records: TabProps['records'], tester: RecordId | null): ReadonlySet<string> =>
+  new Set(
+    records.tester.flatMap(({ body, revision }) => (revision.id === tester ? [] : [body.code])),
+  );
+
 const TesterFields = ({
   of,
+  taken,
   close,
 }: {
   readonly of?: RecordOf<'tester'>;
+  readonly taken: ReadonlySet<string>;
   readonly close: () => void;
 }) => {
   const words = d().testers;
@@ -150,6 +172,7 @@ const TesterFields = ({
   const whys = {
     missing: d().missing,
     'not-a-code': d().notACode,
+    taken: words.taken,
     'wrong-number': d().wrongNumber,
   };
   const fieldProps = (field: keyof TesterDraft) => ({
@@ -161,7 +184,7 @@ const TesterFields = ({
     error: wrong?.field === field ? whys[wrong.why] : undefined,
   });
   const save = async () => {
-    const read = readTesterDraft(draft, of?.body ?? null);
+    const read = readTesterDraft(draft, of?.body ?? null, taken);
     setWrong(read.ok ? null : read);
     if (!read.ok) return '';
     const saved = await saveFromForm('tester', read.body, of?.revision.id);
@@ -184,12 +207,40 @@ const TesterFields = ({
   );
 };
 
+const TesterList = (props: { readonly taken: ReadonlySet<string>; readonly close: () => void }) => {
+  const words = d().testers;
+  const [text, setText] = useState('');
+  return (
+    <ListForm
+      label={words.list}
+      hint={words.listHint}
+      text={text}
+      onText={setText}
+      rows={readLines(text, (cells) => readTesterLine(cells, props.taken))}
+      count={words.testers}
+      says={testerLabel}
+      whys={{
+        'not-a-code': d().notACode,
+        taken: words.taken,
+        'wrong-length': `${words.length}: ${d().wrongNumber}`,
+      }}
+      save={async (body) => {
+        const saved = await saveFromForm('tester', body);
+        return typeof saved === 'string' ? saved : null;
+      }}
+      close={props.close}
+    />
+  );
+};
+
 /** A tester's form with their values, brought to the person: its button is far down a long table. */
 const EditTester = ({
   tester,
+  taken,
   close,
 }: {
   readonly tester: RecordOf<'tester'>;
+  readonly taken: ReadonlySet<string>;
   readonly close: () => void;
 }) => {
   const place = useRef<HTMLDivElement>(null);
@@ -197,7 +248,7 @@ const EditTester = ({
   return (
     <div ref={place}>
       <OpenForm label={d().testers.editOf(tester.body.code)} close={close}>
-        <TesterFields of={tester} close={close} />
+        <TesterFields of={tester} taken={taken} close={close} />
       </OpenForm>
     </div>
   );

@@ -41,7 +41,7 @@ export const ToAsk = ({ records, review }: TabProps) => {
             <PhotoRow photos={photos} label={`${names.pair(pair)}, ${terms().damages[what]}`} />
           </li>
         ))}
-        <Some of={review.oddities}>
+        <Some of={review.oddities} step={10}>
           {(oddity) => (
             <li key={`${oddity.run} ${oddity.why}`}>
               {`${words.run(
@@ -59,6 +59,9 @@ export const ToAsk = ({ records, review }: TabProps) => {
           </li>
         ))}
       </ul>
+      {review.oddities.some(({ why }) => why === 'not-handed-out') && (
+        <p class="soft small">{words.notedLate}</p>
+      )}
     </Notice>
   );
 };

@@ -54,6 +54,12 @@ export const formatSize = (footLength: Millimetres): string => {
 export const formatDate = (at: number | string): string =>
   new Intl.DateTimeFormat(locale(), { dateStyle: 'medium' }).format(new Date(at));
 
+/** A day of this week or the last: its weekday tells it sooner than its number. `2026-06-01` is a local day. */
+export const formatDay = (day: string): string =>
+  new Intl.DateTimeFormat(locale(), { weekday: 'long', day: 'numeric', month: 'short' }).format(
+    new Date(`${day}T12:00`),
+  );
+
 export const formatDateTime = (at: number | string): string =>
   new Intl.DateTimeFormat(locale(), { dateStyle: 'medium', timeStyle: 'short' }).format(
     new Date(at),

@@ -6,6 +6,7 @@ import { showToast } from '../parts/controls/toast.tsx';
 import { session, store, useRecords } from '../parts/state.ts';
 import { takeSharedFiles } from '../parts/shared-files.ts';
 import { t } from '../words/index.ts';
+import { byTurn } from './card-order.ts';
 import { heldPairs } from './own-mileage.ts';
 import { holdSharedTrack, isTrackFile } from './track/shared-track.ts';
 import type { FilePreview, FileProblem } from '../store/index.ts';
@@ -33,7 +34,7 @@ const TrackToPair = ({ track }: { track: File }) => {
   const member = session.value?.member;
   const held =
     pairs && handOuts && runs && member
-      ? heldPairs(member, pairs, handOuts, runs, Date.now())
+      ? [...heldPairs(member, pairs, handOuts, runs, Date.now())].sort(byTurn)
       : null;
   const go = (pair: string) => {
     holdSharedTrack(track);

@@ -18,7 +18,7 @@ export interface HeldPair {
   readonly lastRunMs: number | null;
 }
 
-/** The pairs in this tester's hands now: the one worn last comes first. */
+/** The pairs in this tester's hands now. */
 export const heldPairs = (
   tester: RecordId,
   pairs: readonly RecordOf<'pair'>[],
@@ -39,8 +39,7 @@ export const heldPairs = (
       if (!pair) return [];
       const own = counted.filter((run) => run.pair === handOut.body.pair && run.tester === tester);
       return [{ pair, handOut, ...sumOf(own) }];
-    })
-    .sort((a, b) => (b.lastRunMs ?? 0) - (a.lastRunMs ?? 0));
+    });
 };
 
 const sumOf = (runs: readonly LoggedRun[]) => ({

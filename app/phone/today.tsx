@@ -1,11 +1,17 @@
-/** What the tester sees first: the pairs in hand, the distance on each, and one large button. */
+/**
+ * What the tester sees first. From top to bottom: what must be known before a shoe goes on; a question that comes
+ * once a fortnight and can wait; the pairs, each with its way to log a run before anything else of it; what is only
+ * on this phone; the runs so far. With one pair in hand its button is large and under the thumb.
+ */
 import { useState } from 'preact/hooks';
+import type { RecordId } from '../../core/records/index.ts';
 import { Button, LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
 import { distanceFigure, formatDistance, formatSize } from '../parts/format.ts';
 import { settings } from '../parts/settings.ts';
 import { session, store, unsent, useRecords, useStored } from '../parts/state.ts';
 import { t } from '../words/index.ts';
-import { heldPairs, type HeldPair } from './own-mileage.ts';
+import { inCardOrder } from './card-order.ts';
+import { heldPairs, standingStop, type HeldPair } from './own-mileage.ts';
 import { rankingDue } from './ranking-due.ts';
 import { StopNotices } from './stop-notices.tsx';
 import { draftKey } from './log/draft-key.ts';
@@ -17,12 +23,19 @@ const DUE_AFTER_DAYS = 4;
 const daysSince = (held: HeldPair, nowMs: number): number =>
   Math.floor((nowMs - (held.lastRunMs ?? Date.parse(held.handOut.body.from))) / DAY_MS);
 
-const PairCard = ({ held, only }: { held: HeldPair; only: boolean }) => {
+/** The pairs in which a run is half filled in. */
+const readBegun = async (): Promise<ReadonlySet<RecordId>> => {
+  const ids = (await store.list('pair')).map(({ revision }) => revision.id);
+  const drafts = await Promise.all(ids.map((id) => store.draft(draftKey(id))));
+  return new Set(ids.filter((_, at) => drafts[at] !== null && drafts[at] !== undefined));
+};
+
+const PairCard = (props: { held: HeldPair; only: boolean; begun: boolean }) => {
   const words = t().today;
+  const { held, only, begun } = props;
   const { pair, distanceM, runs } = held;
   const { code, sizeMm } = pair.body;
   const id = pair.revision.id;
-  const draft = useStored(() => store.draft(draftKey(id)), [], [id]);
   return (
     <section class="sheet" aria-label={code}>
       <div class="row row-apart">
@@ -30,12 +43,7 @@ const PairCard = ({ held, only }: { held: HeldPair; only: boolean }) => {
         <span class="soft">{words.size(formatSize(sizeMm))}</span>
       </div>
       <hr class="stitch" />
-      <p class="row">
-        <span class="figure">{distanceFigure(distanceM)}</span>
-        <span>{settings.value.distance}</span>
-      </p>
-      <p class="soft">{words.logged(formatDistance(distanceM), runs)}</p>
-      {draft !== null && draft !== undefined && (
+      {begun && (
         <p class="row row-apart">
           {words.draft} <a href={`/log/${id}`}>{words.continue}</a>
         </p>
@@ -45,6 +53,11 @@ const PairCard = ({ held, only }: { held: HeldPair; only: boolean }) => {
           {words.logRunIn(code)}
         </LinkButton>
       )}
+      <p class="row">
+        <span class="figure">{distanceFigure(distanceM)}</span>
+        <span>{settings.value.distance}</span>
+      </p>
+      <p class="soft">{words.logged(formatDistance(distanceM), runs)}</p>
       <a class="button button-quiet" href={`/damage/${id}`}>
         {words.damage}
       </a>
@@ -58,11 +71,22 @@ export const Today = () => {
   const handOuts = useRecords('hand-out');
   const runs = useRecords('run');
   const rankings = useRecords('ranking');
+  const stops = useRecords('stop-use');
+  const begun = useStored(readBegun, ['pair']);
   const [later, setLater] = useState(false);
   const member = session.value?.member;
   const nowMs = Date.now();
   const held =
-    pairs && handOuts && runs && member ? heldPairs(member, pairs, handOuts, runs, nowMs) : null;
+    pairs && handOuts && runs && stops && begun && member
+      ? inCardOrder(heldPairs(member, pairs, handOuts, runs, nowMs), {
+          begun,
+          stopped: new Set(
+            pairs
+              .map(({ revision }) => revision.id)
+              .filter((id) => standingStop(stops, id, nowMs) !== null),
+          ),
+        })
+      : null;
   const first = held?.[0];
   const question = held && rankings && !later ? rankingDue(held, rankings, nowMs) : null;
   const due = held && held.length > 0 ? Math.min(...held.map((one) => daysSince(one, nowMs))) : 0;
@@ -107,16 +131,21 @@ export const Today = () => {
         <>
           <h2 class="hidden-words">{words.today.myPairs}</h2>
           {held.map((one) => (
-            <PairCard key={one.handOut.revision.id} held={one} only={held.length === 1} />
+            <PairCard
+              key={one.handOut.revision.id}
+              held={one}
+              only={held.length === 1}
+              begun={begun?.has(one.pair.revision.id) ?? false}
+            />
           ))}
         </>
       )}
       <nav class="row row-apart">
-        <a class="button button-quiet" href="/runs">
-          {words.today.runs}
-        </a>
         <a class="button button-quiet" href="/unsent">
           {waiting > 0 ? words.unsent.some(waiting) : words.unsent.none}
+        </a>
+        <a class="button button-quiet" href="/runs">
+          {words.today.runs}
         </a>
       </nav>
       {first && held.length === 1 && (

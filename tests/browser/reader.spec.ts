@@ -110,9 +110,13 @@ test('a run with a complaint is logged by keyboard and screen reader alone', asy
   await reader.reach('slider', 'Overall comfort');
   // The tree that the debugging protocol shows leaves the spoken value of sliders out.
   const slider = page.getByRole('slider', { name: 'Overall comfort' });
-  await expect(slider).toHaveAttribute('aria-valuetext', 'not answered');
+  await expect(slider).toHaveAttribute(
+    'aria-valuetext',
+    'not answered; 0: not comfortable at all, 100: most comfortable imaginable',
+  );
   await reader.press('Home', 'PageUp', 'PageUp', 'ArrowRight');
   expect((await reader.focus())?.value).toBe('21');
+  await expect(slider).toHaveAttribute('aria-valuetext', '21, towards not comfortable at all');
 
   await reader.reach('radio', 'Nothing bothered me');
   await reader.press('ArrowRight');
@@ -125,8 +129,8 @@ test('a run with a complaint is logged by keyboard and screen reader alone', asy
   await reader.press('Space');
   // The group's name comes with its radio buttons, so that "4" says of what.
   const groups = (await reader.tree()).filter(({ role }) => role === 'group');
-  expect(groups.map(({ name }) => name)).toContain('How much, 0 hardly to 10 had to stop');
-  await reader.reach('radio', /^0$/);
+  expect(groups.map(({ name }) => name)).toContain('How much');
+  await reader.reach('radio', '0: hardly');
   await reader.press('Space', 'ArrowRight', 'ArrowRight', 'ArrowRight');
   expect(await reader.focus()).toMatchObject({ role: 'radio', name: '3' });
   await reader.reach('button', 'Done');
@@ -162,8 +166,8 @@ test('pain that calls for it is answered by a notice that is read out', async ({
   await reader.hears('Pairs I hold');
   await reader.reach('link', /^Log a run$/);
   await reader.press('Enter');
-  await reader.hears('Pain, 0 none to 10 worst');
-  await reader.reach('radio', /^0$/);
+  await reader.hears('10: worst');
+  await reader.reach('radio', '0: none');
   await reader.press('Space', 'ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowRight');
   await reader.hears('Is it new?');
   await reader.reach('radio', 'Yes');

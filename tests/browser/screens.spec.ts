@@ -149,12 +149,13 @@ test('the tester’s screens', async ({ page }) => {
         await expect(at.locator('ol li')).toHaveCount(2);
       }
       if (path !== log) return;
-      // The fullest state of the form: map, complaint, pain with its notice, everything unfolded.
+      // The fullest state of the form: another day, map, complaint, pain with its notice, everything unfolded.
+      await at.locator('form select').first().selectOption({ index: 2 });
       const radios = at.locator('main form');
       await at.locator('.track-place .field').first().waitFor();
       await radios.locator('label.choice:has(input[value=something])').click();
       await at.locator('.foot-map').waitFor();
-      await at.locator('select').selectOption({ index: 3 });
+      await at.locator('.sheet select').first().selectOption({ index: 3 });
       await at
         .locator('fieldset.field:has(.choices-ten)')
         .last()

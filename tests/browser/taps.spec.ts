@@ -96,3 +96,34 @@ test('two complaints with a photo take at most 45 s', async ({ page }) => {
   report('Two complaints and a photo', hand, 'at most 45 s');
   expect(hand.seconds).toBeLessThanOrEqual(45);
 });
+
+test('a run of yesterday is said in plain sight, and the first questions stay on the first screen', async ({
+  page,
+}) => {
+  await practisedTester(page);
+  await page.getByRole('link', { name: 'Log a run' }).click();
+  const day = page.getByLabel('Day of the run');
+  await expect(day.locator('option:checked')).toHaveText('Today');
+  for (const seen of [
+    page.getByLabel('Distance, km'),
+    page.getByLabel('Time', { exact: true }),
+    day,
+    page.getByText('road', { exact: true }),
+    page.getByRole('slider', { name: 'Overall comfort' }),
+  ])
+    await expect(seen).toBeInViewport({ ratio: 1 });
+  await page.getByLabel('Distance, km').fill('7');
+  await day.selectOption('Yesterday');
+  const yesterday = (await page.getByLabel('Started').inputValue()).slice(0, 10);
+  await day.selectOption('Another day');
+  await expect(page.getByLabel('Started')).toBeFocused();
+  await page.getByRole('button', { name: 'Save' }).click();
+  await expect(page.getByText('When did it start?')).toBeVisible();
+  await page.getByLabel('Started').fill(`${yesterday}T18:30`);
+  await expect(day.locator('option:checked')).toHaveText('Yesterday');
+  await page.getByRole('button', { name: 'Save' }).click();
+  await saved(page);
+  await page.goto(`${hub.url}/runs`);
+  const run = page.getByRole('listitem').filter({ hasText: '7.0 km' });
+  await expect(run).toContainText(/18:30/);
+});

@@ -150,6 +150,7 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
           <span class="soft small">{words.emptyRows}</span>
         </div>
       )}
+      <p class="soft small">{`${words.site}: ${words.siteHint}`}</p>
       {readings.map((reading, index) => (
         <fieldset class="field-row reading" key={index}>
           <legend class="hidden-words">{`${words.reading} ${index + 1}`}</legend>
@@ -161,7 +162,6 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
           />
           <TextField
             label={words.site}
-            hint={words.siteHint}
             value={reading.site}
             onInput={(site) => change(index, { site })}
           />

@@ -55,15 +55,19 @@ export const Field = ({ label, hint, error, children }: FieldProps) => {
         ...(about && { 'aria-describedby': about }),
         ...(error && { 'aria-invalid': true as const }),
       })}
-      {hint && (
-        <span class="soft small" id={`${id}-hint`}>
-          {hint}
-        </span>
-      )}
-      {error && (
-        <span class="field-error" id={`${id}-error`}>
-          {error}
-        </span>
+      {about && (
+        <div class="field-notes">
+          {hint && (
+            <span class="soft small" id={`${id}-hint`}>
+              {hint}
+            </span>
+          )}
+          {error && (
+            <span class="field-error" id={`${id}-error`}>
+              {error}
+            </span>
+          )}
+        </div>
       )}
     </div>
   );
@@ -80,18 +84,26 @@ export interface ChoiceProps<T extends string> {
   readonly value: T | null;
   readonly onChange: (value: T) => void;
   readonly hideLabel?: boolean;
-  /** Eleven numbers in two rows. */
-  readonly ten?: boolean;
+  /** Eleven numbers in two rows, with words for the first and the last. */
+  readonly ten?: Ends;
+}
+
+export interface Ends {
+  readonly low: string;
+  readonly high: string;
 }
 
 /** One of a few: radio buttons that read as chips. Nothing is chosen until the person chooses. */
 export const Choice = <T extends string>(props: ChoiceProps<T>) => {
   const name = useId();
+  const { ten, options } = props;
+  const endAt = (at: number): string | undefined =>
+    at === 0 ? ten?.low : at === options.length - 1 ? ten?.high : undefined;
   return (
     <fieldset class="field">
       <legend class={props.hideLabel ? 'hidden-words' : 'label'}>{props.label}</legend>
-      <div class={props.ten ? 'choices-ten' : 'choices'}>
-        {props.options.map(({ value, label }) => (
+      <div class={ten ? 'choices-ten' : 'choices'}>
+        {options.map(({ value, label }, at) => (
           <label class="choice" key={value}>
             <input
               type="radio"
@@ -99,11 +111,18 @@ export const Choice = <T extends string>(props: ChoiceProps<T>) => {
               value={value}
               checked={value === props.value}
               onChange={() => props.onChange(value)}
+              {...(endAt(at) && { 'aria-label': `${label}: ${endAt(at)}` })}
             />
             <span>{label}</span>
           </label>
         ))}
       </div>
+      {ten && (
+        <div class="scale-words" aria-hidden="true">
+          <span>{`${options[0]?.label} ${ten.low}`}</span>
+          <span>{`${options.at(-1)?.label} ${ten.high}`}</span>
+        </div>
+      )}
     </fieldset>
   );
 };
@@ -146,11 +165,12 @@ const TEN = Array.from({ length: 11 }, (_, at) => ({ value: String(at), label: S
 /** A whole number from 0 to 10, or no answer. */
 export const Ten = (props: {
   readonly label: string;
+  readonly ends: Ends;
   readonly value: number | null;
   readonly onChange: (value: number) => void;
 }) => (
   <Choice
-    ten
+    ten={props.ends}
     label={props.label}
     options={TEN}
     value={props.value === null ? null : String(props.value)}

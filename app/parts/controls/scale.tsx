@@ -1,6 +1,6 @@
 /**
  * A point on a 0-100 line with words at both ends, or no answer: the line stays dashed until it is
- * touched. The figure stands above the line, where the thumb does not cover it.
+ * touched. Figure and words stand above the line, where the thumb does not cover them.
  */
 import { useEffect, useId, useRef } from 'preact/hooks';
 
@@ -11,8 +11,21 @@ export interface ScaleProps {
   readonly high: string;
   readonly value: number | null;
   readonly onChange: (value: number | null) => void;
-  readonly words: { readonly unanswered: string; readonly clear: string };
+  readonly words: {
+    readonly unanswered: string;
+    readonly clear: string;
+    /** Of a point between the ends: towards which. */
+    readonly towards: (value: number, end: string) => string;
+    readonly middle: (value: number) => string;
+  };
 }
+
+/** What a screen reader says of the point: a figure alone does not tell which end is the good one. */
+export const pointInWords = ({ value, low, high, words }: Omit<ScaleProps, 'onChange'>): string => {
+  if (value === null) return `${words.unanswered}; 0: ${low}, 100: ${high}`;
+  if (value === 0 || value === 100) return `${value}: ${value === 0 ? low : high}`;
+  return value === 50 ? words.middle(value) : words.towards(value, value < 50 ? low : high);
+};
 
 const clamp = (value: number): number => Math.min(100, Math.max(0, Math.round(value)));
 
@@ -25,7 +38,8 @@ const STEPS: Readonly<Record<string, number>> = {
   PageDown: -10,
 };
 
-export const Scale = ({ label, low, high, value, onChange, words }: ScaleProps) => {
+export const Scale = (props: ScaleProps) => {
+  const { label, low, high, value, onChange, words } = props;
   const id = useId();
   const line = useRef<HTMLDivElement>(null);
   const mark = useRef<HTMLDivElement>(null);
@@ -75,6 +89,10 @@ export const Scale = ({ label, low, high, value, onChange, words }: ScaleProps) 
           )}
         </span>
       </div>
+      <div class="scale-words">
+        <span>{low}</span>
+        <span>{high}</span>
+      </div>
       <div
         ref={line}
         class="scale"
@@ -84,7 +102,7 @@ export const Scale = ({ label, low, high, value, onChange, words }: ScaleProps) 
         aria-valuemin={0}
         aria-valuemax={100}
         aria-valuenow={value ?? 50}
-        aria-valuetext={value === null ? words.unanswered : `${value}`}
+        aria-valuetext={pointInWords(props)}
         data-unanswered={value === null ? '' : undefined}
         onPointerDown={(event) => {
           event.currentTarget.setPointerCapture(event.pointerId);
@@ -97,10 +115,6 @@ export const Scale = ({ label, low, high, value, onChange, words }: ScaleProps) 
       >
         <div class="scale-line" />
         {value !== null && <div class="scale-mark" ref={mark} />}
-      </div>
-      <div class="scale-words soft">
-        <span>{low}</span>
-        <span>{high}</span>
       </div>
     </div>
   );

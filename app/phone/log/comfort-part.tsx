@@ -24,7 +24,7 @@ export const ComfortPart = (props: {
         high={high}
         value={props.comfort[attribute] ?? null}
         onChange={(value) => props.onChange(withScore(props.comfort, attribute, value))}
-        words={{ unanswered: words.unanswered, clear: words.clear }}
+        words={{ ...words.scale, unanswered: words.unanswered, clear: words.clear }}
       />
     );
   };

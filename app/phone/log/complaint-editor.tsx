@@ -136,6 +136,7 @@ const Details = (props: {
       )}
       <Ten
         label={words.complaint.severity}
+        ends={words.complaint.severityEnds}
         value={open.severity}
         onChange={(severity) => onChange({ ...open, severity })}
       />

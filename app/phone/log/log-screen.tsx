@@ -13,12 +13,14 @@ import { session, store, useStored } from '../../parts/state.ts';
 import { t, terms } from '../../words/index.ts';
 import { standingStop } from '../own-mileage.ts';
 import { ComfortPart } from './comfort-part.tsx';
+import { DayPart } from './day-part.tsx';
 import { draftKey } from './draft-key.ts';
 import { FeetPart } from './feet-part.tsx';
 import { keepSentTrack } from '../track/send-track.ts';
 import { takeSharedTrack } from '../track/shared-track.ts';
 import { MorePart } from './more-part.tsx';
 import { PainPart } from './pain-part.tsx';
+import { dayOf } from './run-day.ts';
 import {
   emptyRunForm,
   formOfRun,
@@ -103,7 +105,7 @@ const Doubt = (props: {
       <p id={id}>
         <strong>{props.question}</strong>
       </p>
-      <div class="row">
+      <div class="row row-even">
         <Button onClick={props.onChange}>{words.log.doubtChange}</Button>
         <Button kind="main" onClick={props.onSure}>
           {words.log.doubtSure}
@@ -228,6 +230,8 @@ const Form = ({ context }: { context: Context }) => {
         : [...form.surfaces, surface],
     });
   const error = (field: RunFormError, text: string) => (errors.has(field) ? text : null);
+  // Beside each other while both are one line: the ordinary log has no room to give.
+  const isShort = form.track === null && dayOf(form, Date.now()) === 'now';
   const [allOffered, setAllOffered] = useState(false);
   const likely = allSurfaces.filter(
     (one) => project.body.brief.surfaces.includes(one) || form.surfaces.includes(one),
@@ -294,13 +298,16 @@ const Form = ({ context }: { context: Context }) => {
         </div>
       </div>
       <p class="soft small">{words.log.timeHint}</p>
-      {!before && (
-        <div class="track-place">
-          {(isQuiet || context.shared !== null || form.track !== null) && (
-            <TrackPart form={form} shared={context.shared} onChange={change} />
-          )}
-        </div>
-      )}
+      <div class={isShort ? 'day-and-track' : 'stack'}>
+        <DayPart form={form} error={error('start', words.log.wrongWhen)} onChange={change} />
+        {!before && (
+          <div class="track-place">
+            {(isQuiet || context.shared !== null || form.track !== null) && (
+              <TrackPart form={form} shared={context.shared} onChange={change} />
+            )}
+          </div>
+        )}
+      </div>
       <Choices
         label={words.log.surface}
         options={(allOffered ? allSurfaces : likely).map((value) => ({

@@ -1,11 +1,10 @@
-/** What is good to know and quick to skip: start, ground, air, sock, words. */
+/** What is good to know and quick to skip: ground, air, sock, words, photos. */
 import { lazy } from 'preact-iso';
 import { useState } from 'preact/hooks';
 import { grounds } from '../../../core/records/index.ts';
 import { Choice, Field } from '../../parts/controls/controls.tsx';
 import { settings } from '../../parts/settings.ts';
 import { t, terms } from '../../words/index.ts';
-import { toLocalMinute } from '../../parts/instant.ts';
 import type { RunForm, RunFormError } from './run-form.ts';
 
 // Comes when the part is unfolded.
@@ -27,18 +26,6 @@ export const MorePart = (props: {
     <details class="stack" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary class="button button-quiet">{words.log.more}</summary>
       <div class="stack">
-        <Field label={words.log.when} error={errors.has('start') ? words.log.wrongWhen : null}>
-          {(ids) => (
-            <input
-              class="input"
-              type="datetime-local"
-              max={toLocalMinute(Date.now())}
-              {...ids}
-              value={form.start}
-              onInput={(event) => onChange({ start: event.currentTarget.value })}
-            />
-          )}
-        </Field>
         <Choice
           label={words.log.ground}
           options={grounds.map((value) => ({ value, label: terms().grounds[value] }))}

@@ -13,7 +13,12 @@ export const PainPart = (props: {
   const { form, onChange } = props;
   return (
     <section class="stack" aria-label={words.log.pain}>
-      <Ten label={words.log.pain} value={form.pain} onChange={(pain) => onChange({ pain })} />
+      <Ten
+        label={words.log.pain}
+        ends={words.log.painEnds}
+        value={form.pain}
+        onChange={(pain) => onChange({ pain })}
+      />
       {form.pain !== null && form.pain > 0 && (
         <>
           <Choice

@@ -63,7 +63,7 @@ describe('a round’s draft', () => {
       round,
       place,
     );
-    if (!read.ok) throw new Error(read.why);
+    if (!read.ok) throw new Error(read.part);
     expect(read.body).not.toHaveProperty('foam');
     expect(read.body).not.toHaveProperty('layers');
     expect(read.body.blueprint[0]).not.toHaveProperty('foot');
@@ -91,22 +91,23 @@ describe('a round’s draft', () => {
     });
   });
 
-  it('names the part and the dimension that cannot be read', () => {
+  it('names the part, or the dimension and its field, that cannot be read', () => {
     const draft = draftOfRound(round);
     const of = (part: object) => readDraft({ ...draft, ...part }, round, place);
-    expect(of({ name: ' ' })).toEqual({ ok: false, part: 'name', why: 'missing' });
+    expect(of({ name: ' ' })).toEqual({ ok: false, part: 'name' });
     const [good] = draft.dimensions;
-    for (const [wrong, why] of [
-      [{ ...emptyDimension }, 'wrong-number'],
-      [{ ...emptyDimension, nominal: '36', lower: '1', upper: '-1' }, 'wrong-number'],
-      [{ ...emptyDimension, nominal: '36', leftRight: '-1' }, 'wrong-number'],
-      [{ ...emptyDimension, nominal: '36', site: 'Heel Centre' }, 'missing'],
+    for (const [wrong, field] of [
+      [{ ...emptyDimension }, 'nominal'],
+      [{ ...emptyDimension, nominal: '36', lower: '1', upper: '-1' }, 'upper'],
+      [{ ...emptyDimension, nominal: '36', lower: '' }, 'lower'],
+      [{ ...emptyDimension, nominal: '36', leftRight: '-1' }, 'leftRight'],
+      [{ ...emptyDimension, nominal: '36', site: 'Heel Centre' }, 'site'],
     ] as const)
       expect(of({ dimensions: [good, wrong] })).toEqual({
         ok: false,
         part: 'blueprint',
-        why,
         at: 1,
+        field,
       });
     expect(of({ last: { ...draft.last, name: '' } })).toMatchObject({ part: 'last' });
     expect(of({ last: { ...draft.last, sizeMm: 'x' } })).toMatchObject({ part: 'last' });

@@ -1,6 +1,6 @@
 /** A tester in their form comes back as they were, and what is wrong is told of its field. */
 import { describe, expect, it } from 'vitest';
-import { draftOfTester, readTesterDraft } from '../../../app/desk/tester-draft.ts';
+import { draftOfTester, readTesterDraft, readTesterLine } from '../../../app/desk/tester-draft.ts';
 import { readBody } from '../../../core/records/index.ts';
 
 const read = readBody('tester', {
@@ -15,6 +15,7 @@ const read = readBody('tester', {
 });
 if (!read.ok) throw new Error('no tester');
 const tester = read.body;
+const none: ReadonlySet<string> = new Set();
 
 describe('a tester’s draft', () => {
   it('shows what is known and reads back to the same tester', () => {
@@ -28,19 +29,21 @@ describe('a tester’s draft', () => {
       mass: '62.5',
       height: '171',
     });
-    expect(readTesterDraft(draft, tester)).toEqual({ ok: true, body: tester });
+    expect(readTesterDraft(draft, tester, none)).toEqual({ ok: true, body: tester });
   });
 
   it('lets go of what is cleared', () => {
     const { name: _name, massKg: _mass, ...rest } = tester;
-    expect(readTesterDraft({ ...draftOfTester(tester), name: ' ', mass: '' }, tester)).toEqual({
+    expect(
+      readTesterDraft({ ...draftOfTester(tester), name: ' ', mass: '' }, tester, none),
+    ).toEqual({
       ok: true,
       body: rest,
     });
   });
 
   it('takes small letters for capitals', () => {
-    expect(readTesterDraft({ ...draftOfTester(null), code: ' t08 ' }, null)).toEqual({
+    expect(readTesterDraft({ ...draftOfTester(null), code: ' t08 ' }, null, none)).toEqual({
       ok: true,
       body: { code: 'T08' },
     });
@@ -54,10 +57,29 @@ describe('a tester’s draft', () => {
     ['mass', 'sixty', 'wrong-number'],
     ['height', '12', 'wrong-number'],
   ] as const)('says that %s cannot be %o', (field, typed, why) => {
-    expect(readTesterDraft({ ...draftOfTester(tester), [field]: typed }, tester)).toEqual({
+    expect(readTesterDraft({ ...draftOfTester(tester), [field]: typed }, tester, none)).toEqual({
       ok: false,
       field,
       why,
     });
+  });
+});
+
+describe('a line of a list of testers', () => {
+  const line = (...cells: string[]) => readTesterLine(cells, new Set(['T01']));
+
+  it('is code, name and foot length, of which only the code must be there', () => {
+    expect(line('t07', 'Ada', 'Kim', '265/267')).toEqual({
+      ok: true,
+      body: { code: 'T07', name: 'Ada Kim', footLengthMm: { left: 265, right: 267 } },
+    });
+    expect(line('T08', '264.5')).toMatchObject({ body: { footLengthMm: { left: 264.5 } } });
+    expect(line('T09')).toEqual({ ok: true, body: { code: 'T09' } });
+  });
+
+  it('tells what is wrong with it', () => {
+    expect(line('t01', 'Ada')).toEqual({ ok: false, why: 'taken' });
+    expect(line('Ada!', 'T07')).toEqual({ ok: false, why: 'not-a-code' });
+    expect(line('T07', 'Ada', '1/2/3')).toEqual({ ok: false, why: 'wrong-length' });
   });
 });

@@ -1,0 +1,85 @@
+/** A pair as it is typed, in its form or as a line of a list, read into a record, or what is wrong with it. */
+import { drawCodes } from '../../core/panel/index.ts';
+import { readBody, type Pair, type RecordId } from '../../core/records/index.ts';
+import { footLengthOf, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
+import { cellsOf, type ReadOne } from './lines.ts';
+
+/** As typed; the size is EU, `carried` is kilometres. */
+export interface PairDraft {
+  readonly code: string;
+  readonly size: string;
+  readonly carried: string;
+}
+
+export type PairTrouble =
+  'no-code' | 'not-a-code' | 'taken' | 'not-a-size' | 'wrong-carried' | 'too-many-cells';
+
+export interface AboutPair {
+  readonly project: RecordId;
+  readonly round: RecordId;
+  /** Codes of the project's pairs so far. */
+  readonly taken: ReadonlySet<string>;
+}
+
+/** From a small child's to the longest that lasts are made for. Judgement, no source. */
+const EU_SIZES = { smallest: 16, largest: 56 } as const;
+
+/** Which field of the form is wrong. */
+export const fieldOfTrouble: Readonly<Record<PairTrouble, keyof PairDraft>> = {
+  'no-code': 'code',
+  'not-a-code': 'code',
+  taken: 'code',
+  'not-a-size': 'size',
+  'wrong-carried': 'carried',
+  'too-many-cells': 'carried',
+};
+
+const wrong = (why: PairTrouble): ReadOne<Pair, PairTrouble> => ({ ok: false, why });
+
+export const readPairDraft = (draft: PairDraft, about: AboutPair): ReadOne<Pair, PairTrouble> => {
+  const { taken, ...place } = about;
+  const code = draft.code.trim().toUpperCase();
+  const eu = parseDecimal(draft.size);
+  const km = draft.carried.trim() === '' ? 0 : parseDecimal(draft.carried);
+  if (code === '') return wrong('no-code');
+  if (taken.has(code)) return wrong('taken');
+  if (eu === null || eu < EU_SIZES.smallest || eu > EU_SIZES.largest) return wrong('not-a-size');
+  if (km === null) return wrong('wrong-carried');
+  const read = readBody('pair', {
+    ...place,
+    code,
+    sizeMm: millimetres(Math.round(footLengthOf(eu, 'eu'))),
+    ...(km !== 0 && { carriedInM: toMetres(km, 'km') }),
+  });
+  if (read.ok) return read;
+  return wrong(read.problems[0]?.field === 'carriedInM' ? 'wrong-carried' : 'not-a-code');
+};
+
+/** Reads a line `code size kilometres`; the last may be missing, and the size too where there is a usual one. */
+export const readPairLine = (
+  cells: readonly string[],
+  usualSize: string,
+  about: AboutPair,
+): ReadOne<Pair, PairTrouble> => {
+  const [code = '', size = usualSize, carried = '', ...more] = cells;
+  return more.length > 0 ? wrong('too-many-cells') : readPairDraft({ code, size, carried }, about);
+};
+
+/**
+ * The lines with more pairs of one size, under drawn codes.
+ * @param used codes of the group's pairs so far
+ * @returns null where there are not so many codes left
+ */
+export const withDrawn = (
+  text: string,
+  count: number,
+  size: string,
+  used: ReadonlySet<string>,
+  seed: number,
+): string | null => {
+  const typed = text.split(/\r?\n/).map((line) => cellsOf(line)[0]?.toUpperCase() ?? '');
+  const drawn = drawCodes(count, new Set([...used, ...typed]), seed);
+  if (drawn === null) return null;
+  const lines = drawn.map((code) => `${code} ${size.trim()}`);
+  return [...(text.trim() === '' ? [] : [text.trimEnd()]), ...lines].join('\n');
+};

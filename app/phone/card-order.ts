@@ -1,0 +1,26 @@
+/**
+ * In which order do the pairs in hand stand on the first screen? As a tester will act on them: what they began,
+ * then the pair whose turn it is, and what must not be worn at the end.
+ */
+import type { RecordId } from '../../core/records/index.ts';
+import type { HeldPair } from './own-mileage.ts';
+
+export interface PairsByState {
+  /** A run in them is half filled in. */
+  readonly begun: ReadonlySet<RecordId>;
+  /** Under a stop-use notice. */
+  readonly stopped: ReadonlySet<RecordId>;
+}
+
+/** Those whose turn it is first: never worn, then the longest not worn; of two alike the lower code. */
+export const byTurn = (a: HeldPair, b: HeldPair): number =>
+  (a.lastRunMs ?? 0) - (b.lastRunMs ?? 0) || (a.pair.body.code < b.pair.body.code ? -1 : 1);
+
+export const inCardOrder = (
+  held: readonly HeldPair[],
+  { begun, stopped }: PairsByState,
+): readonly HeldPair[] => {
+  const place = ({ pair: { revision } }: HeldPair): number =>
+    begun.has(revision.id) ? 0 : stopped.has(revision.id) ? 2 : 1;
+  return [...held].sort((a, b) => place(a) - place(b) || byTurn(a, b));
+};

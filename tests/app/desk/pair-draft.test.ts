@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest';
+import { cellsOf, readLines } from '../../../app/desk/lines.ts';
+import { readPairDraft, readPairLine, withDrawn } from '../../../app/desk/pair-draft.ts';
+import { footLengthOf } from '../../../core/units/index.ts';
+import { idOf } from '../../core/records/make.ts';
+
+const about = { project: idOf(1), round: idOf(2), taken: new Set(['417']) };
+const mm = (eu: number) => Math.round(footLengthOf(eu, 'eu'));
+const read = (text: string, usual = '') =>
+  readLines(text, (cells) => readPairLine(cells, usual, about));
+
+describe('the cells of a line', () => {
+  it.each([
+    ['832 42.5 12', ['832', '42.5', '12']],
+    ['832\t42,5\t12', ['832', '42,5', '12']],
+    ['832; 42,5; 12', ['832', '42,5', '12']],
+    ['832, 42.5', ['832', '42.5']],
+    ['832,42', ['832', '42']],
+    ['832,42,5', ['832', '42,5']],
+    ['A-1,42', ['A-1', '42']],
+    ['T07,Ada Kim,265 / 267', ['T07', 'Ada', 'Kim', '265/267']],
+    ['８３２，４２', ['832', '42']],
+    ['  ', []],
+  ])('of %o are %o', (line, cells) => {
+    expect(cellsOf(line)).toEqual(cells);
+  });
+});
+
+describe('a list of pairs', () => {
+  it('makes a pair of each line, with the usual size where a line has none', () => {
+    expect(read('832 42.5\r\n\nb12\n551 41 12', '42')).toMatchObject([
+      { line: 1, ok: true, body: { code: '832', sizeMm: mm(42.5) } },
+      { line: 3, ok: true, body: { code: 'B12', sizeMm: mm(42) } },
+      { line: 4, ok: true, body: { code: '551', sizeMm: mm(41), carriedInM: 12_000 } },
+    ]);
+  });
+
+  it('tells by line what is wrong: codes there twice or in use, sizes, and more', () => {
+    const troubles = read('832 42\n417 42\n833\n834 4x\n835 420\n832 43\nä 42\n836 42 x\n1 42 3 4');
+    expect(troubles.map((row) => [row.line, row.ok ? 'ok' : row.why])).toEqual([
+      [1, 'ok'],
+      [2, 'taken'],
+      [3, 'not-a-size'],
+      [4, 'not-a-size'],
+      [5, 'not-a-size'],
+      [6, 'twice'],
+      [7, 'not-a-code'],
+      [8, 'wrong-carried'],
+      [9, 'too-many-cells'],
+    ]);
+    expect(troubles[5]).toMatchObject({ first: 1, text: '832 43' });
+  });
+
+  it('takes drawn codes in: none that is used or typed, three digits in no order', () => {
+    const text = withDrawn('417 42\n', 12, '43', new Set(['500']), 7) ?? '';
+    const rows = readLines(text, (cells) =>
+      readPairLine(cells, '', { ...about, taken: new Set() }),
+    );
+    expect(rows).toHaveLength(13);
+    expect(rows.every(({ ok }) => ok)).toBe(true);
+    const codes = text
+      .split('\n')
+      .slice(1)
+      .map((line) => line.split(' ')[0] ?? '');
+    for (const code of codes) expect(code).toMatch(/^[1-9]\d\d$/);
+    expect(codes).not.toContain('500');
+    expect(codes).not.toEqual([...codes].sort());
+    expect(withDrawn('', 901, '42', new Set(), 7)).toBeNull();
+  });
+});
+
+describe('a pair’s form', () => {
+  it('refuses a code that another pair of the project has', () => {
+    expect(readPairDraft({ code: ' 417', size: '42', carried: '' }, about)).toEqual({
+      ok: false,
+      why: 'taken',
+    });
+  });
+
+  it('takes kilometres before the test, but no fewer than none', () => {
+    const carried = (typed: string) =>
+      readPairDraft({ code: '418', size: '42', carried: typed }, about);
+    expect(carried('12,5')).toMatchObject({ body: { carriedInM: 12_500 } });
+    expect(carried('-1')).toEqual({ ok: false, why: 'wrong-carried' });
+  });
+});
