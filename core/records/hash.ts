@@ -13,6 +13,15 @@ export const sha256OfText = (text: string): Sha256 => sha256OfBytes(utf8ToBytes(
 /** A value that only the general way below writes rightly. */
 const UNUSUAL: unique symbol = Symbol('unusual');
 
+const isPlainObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && Object.getPrototypeOf(value) === Object.prototype;
+
+/** Keys that begin with a digit come first in any object; `__proto__` would not become one; `toJSON` writes itself. */
+const isUnusualKey = (key: string): boolean => {
+  const first = key.charCodeAt(0);
+  return (first >= 48 && first <= 57) || key === '__proto__' || key === 'toJSON';
+};
+
 /**
  * The value with the keys of its objects in order, so that `JSON.stringify` writes it as RFC 8785 asks: that
  * standard takes over how JavaScript writes numbers and texts, and differs in the order of keys alone. What is
@@ -20,10 +29,8 @@ const UNUSUAL: unique symbol = Symbol('unusual');
  * none, keys that it orders itself, objects that write themselves.
  */
 const inOrder = (value: unknown): unknown => {
-  if (typeof value === 'string' || typeof value === 'boolean') return value;
+  if (typeof value === 'string' || typeof value === 'boolean' || value === null) return value;
   if (typeof value === 'number') return Number.isFinite(value) ? value : UNUSUAL;
-  if (typeof value !== 'object') return UNUSUAL;
-  if (value === null) return value;
   if (Array.isArray(value)) {
     let copy: unknown[] | null = null;
     for (let at = 0; at < value.length; at++) {
@@ -34,27 +41,22 @@ const inOrder = (value: unknown): unknown => {
     }
     return copy ?? value;
   }
-  const object = value as Record<string, unknown>;
-  if (typeof object['toJSON'] === 'function') return UNUSUAL;
-  const keys = Object.keys(object);
-  let same = true;
+  if (!isPlainObject(value)) return UNUSUAL;
+  const keys = Object.keys(value);
+  let sorted = true;
+  for (let at = 1; at < keys.length; at++)
+    if ((keys[at - 1] as string) > (keys[at] as string)) sorted = false;
+  if (!sorted) keys.sort();
+  let copy: Record<string, unknown> | null = sorted ? null : {};
   for (let at = 0; at < keys.length; at++) {
     const key = keys[at] as string;
-    const first = key.charCodeAt(0);
-    // Keys of digits come first in any object; `__proto__` would not become a key.
-    if ((first >= 48 && first <= 57) || key === '__proto__') return UNUSUAL;
-    if (at > 0 && (keys[at - 1] as string) > key) same = false;
-  }
-  if (!same) keys.sort();
-  let copy: Record<string, unknown> | null = same ? null : {};
-  for (let at = 0; at < keys.length; at++) {
-    const key = keys[at] as string;
-    const one = object[key];
+    if (isUnusualKey(key)) return UNUSUAL;
+    const one = value[key];
     const next = inOrder(one);
     if (next === UNUSUAL) return UNUSUAL;
     if (!copy && next !== one) {
       copy = {};
-      for (const before of keys.slice(0, at)) copy[before] = object[before];
+      for (const before of keys.slice(0, at)) copy[before] = value[before];
     }
     if (copy) copy[key] = next;
   }
@@ -69,7 +71,7 @@ export const canonicalJson = (value: unknown): string => {
   const ordered = inOrder(value);
   if (ordered !== UNUSUAL) {
     const text = JSON.stringify(ordered);
-    if (!HALF_A_PAIR.test(text)) return text;
+    if (!text.includes('\\ud') || !HALF_A_PAIR.test(text)) return text;
   }
   const text = canonicalize(value);
   if (text === undefined) throw new TypeError('canonicalJson: undefined is not a JSON value');
