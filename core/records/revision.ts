@@ -7,7 +7,7 @@
  */
 import * as z from 'zod/mini';
 import type { Kind } from './kinds.ts';
-import { canonicalJson, sha256OfJson, sha256OfText } from './hash.ts';
+import { canonicalJson, sha256OfJson, sha256OfText, withKeysInOrder } from './hash.ts';
 import { RECORD_ID_PATTERN, SHA256_PATTERN, type RecordId, type Sha256 } from './id.ts';
 import { STAMP_PATTERN, type Stamp } from './stamp.ts';
 
@@ -64,7 +64,11 @@ export const hashOfRevision = (revision: Readonly<Record<string, unknown>>): Sha
   return sha256OfJson(rest);
 };
 
-/** Seals a draft into a revision. `prev` is the stamp of the current revision, null for a new record. */
+/**
+ * Seals a draft into a revision. `prev` is the stamp of the current revision, null for a new record. The keys of
+ * the body are put in order once, here, as every other device gets them from the hub or a bundle: whoever
+ * checks the hash has nothing left to sort.
+ */
 export const sealRevision = (draft: Draft, stamp: Stamp, prev: Stamp | null): Revision => {
   const { id, kind, author, sv, body } = draft;
   const open = {
@@ -77,7 +81,7 @@ export const sealRevision = (draft: Draft, stamp: Stamp, prev: Stamp | null): Re
     ...(draft.deleted && { deleted: true as const }),
     ...(draft.erased && { erased: true as const }),
     sv,
-    body: body,
+    body: withKeysInOrder(body),
   };
   return { ...open, hash: sha256OfJson(open) };
 };
