@@ -76,7 +76,7 @@ const oddValues: readonly unknown[] = [
     idOf(9),
   ],
   ...[sha256, at, '2026-02-30T00:00:00Z', 'x'.repeat(201), 'x'.repeat(4001), '\u{1F45F}', 'left'],
-  ...[JSON.parse('{"__proto__":1}'), Array.from({ length: 61 }, () => ({}))],
+  ...[JSON.parse('{"__proto__":1}') as unknown, Array.from({ length: 61 }, () => ({}))],
 ];
 
 /** Puts an odd value somewhere into a body, or takes a field out. */
