@@ -10,55 +10,68 @@ export const sha256OfBytes = (bytes: Uint8Array): Sha256 => bytesToHex(sha256(by
 /** SHA-256 of a text in UTF-8, in hex. */
 export const sha256OfText = (text: string): Sha256 => sha256OfBytes(utf8ToBytes(text));
 
+const isPlainObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && Object.getPrototypeOf(value) === Object.prototype;
+
+/** A key that begins with a digit has a place of its own in any object; these two are more than keys. */
+const isUnusualKey = (key: string): boolean => {
+  const first = key.charCodeAt(0);
+  return (first >= 48 && first <= 57) || key === '__proto__' || key === 'toJSON';
+};
+
+/**
+ * Whether `JSON.stringify` writes a value as RFC 8785 asks: that standard takes over how JavaScript writes numbers
+ * and texts, and differs in the order of keys alone. No for what JavaScript would write otherwise: numbers that
+ * are none, keys that it orders itself, objects that write themselves.
+ */
+const isInOrder = (value: unknown): boolean => {
+  if (typeof value === 'string' || typeof value === 'boolean' || value === null) return true;
+  if (typeof value === 'number') return Number.isFinite(value);
+  if (Array.isArray(value)) {
+    for (let at = 0; at < value.length; at++) if (!isInOrder(value[at])) return false;
+    return true;
+  }
+  if (!isPlainObject(value)) return false;
+  let last = '';
+  // Nothing is inherited in a plain object; its keys are not put into a list only to be looked at.
+  for (const key in value) {
+    if (key < last || isUnusualKey(key) || !isInOrder(value[key])) return false;
+    last = key;
+  }
+  return true;
+};
+
 /** A value that only the general way below writes rightly. */
 const UNUSUAL: unique symbol = Symbol('unusual');
 
-/**
- * The value with the keys of its objects in order, so that `JSON.stringify` writes it as RFC 8785 asks: that
- * standard takes over how JavaScript writes numbers and texts, and differs in the order of keys alone. What is
- * in order already is not copied. {@link UNUSUAL} for what JavaScript would write otherwise: numbers that are
- * none, keys that it orders itself, objects that write themselves.
- */
+/** A copy of which {@link isInOrder} is true; {@link UNUSUAL} where there is none. */
 const inOrder = (value: unknown): unknown => {
-  if (typeof value === 'string' || typeof value === 'boolean') return value;
-  if (typeof value === 'number') return Number.isFinite(value) ? value : UNUSUAL;
-  if (typeof value !== 'object') return UNUSUAL;
-  if (value === null) return value;
   if (Array.isArray(value)) {
-    let copy: unknown[] | null = null;
+    const copy: unknown[] = [];
     for (let at = 0; at < value.length; at++) {
-      const one: unknown = value[at];
-      const next = inOrder(one);
-      if (next === UNUSUAL) return UNUSUAL;
-      if (next !== one) (copy ??= value.slice() as unknown[])[at] = next;
+      const item = inOrder(value[at]);
+      if (item === UNUSUAL) return UNUSUAL;
+      copy.push(item);
     }
-    return copy ?? value;
+    return copy;
   }
-  const object = value as Record<string, unknown>;
-  if (typeof object['toJSON'] === 'function') return UNUSUAL;
-  const keys = Object.keys(object);
-  let same = true;
-  for (let at = 0; at < keys.length; at++) {
-    const key = keys[at] as string;
-    const first = key.charCodeAt(0);
-    // Keys of digits come first in any object; `__proto__` would not become a key.
-    if ((first >= 48 && first <= 57) || key === '__proto__') return UNUSUAL;
-    if (at > 0 && (keys[at - 1] as string) > key) same = false;
+  if (!isPlainObject(value)) return isInOrder(value) ? value : UNUSUAL;
+  const copy: Record<string, unknown> = {};
+  for (const key of Object.keys(value).sort()) {
+    const field = isUnusualKey(key) ? UNUSUAL : inOrder(value[key]);
+    if (field === UNUSUAL) return UNUSUAL;
+    copy[key] = field;
   }
-  if (!same) keys.sort();
-  let copy: Record<string, unknown> | null = same ? null : {};
-  for (let at = 0; at < keys.length; at++) {
-    const key = keys[at] as string;
-    const one = object[key];
-    const next = inOrder(one);
-    if (next === UNUSUAL) return UNUSUAL;
-    if (!copy && next !== one) {
-      copy = {};
-      for (const before of keys.slice(0, at)) copy[before] = object[before];
-    }
-    if (copy) copy[key] = next;
-  }
-  return copy ?? value;
+  return copy;
+};
+
+/**
+ * The same value with the keys of its objects in the order of RFC 8785, so that its canonical JSON is written
+ * without a copy; as it is where JavaScript keeps an order of its own.
+ */
+export const withKeysInOrder = <T>(value: T): T => {
+  const ordered = isInOrder(value) ? value : inOrder(value);
+  return ordered === UNUSUAL ? value : (ordered as T);
 };
 
 /** How `JSON.stringify` writes half of a surrogate pair, which is no text. */
@@ -66,10 +79,10 @@ const HALF_A_PAIR = /\\ud[89a-f]/;
 
 /** The canonical JSON of a value by RFC 8785. Throws on NaN, infinities and lone surrogates. */
 export const canonicalJson = (value: unknown): string => {
-  const ordered = inOrder(value);
+  const ordered = isInOrder(value) ? value : inOrder(value);
   if (ordered !== UNUSUAL) {
     const text = JSON.stringify(ordered);
-    if (!HALF_A_PAIR.test(text)) return text;
+    if (!text.includes('\\ud') || !HALF_A_PAIR.test(text)) return text;
   }
   const text = canonicalize(value);
   if (text === undefined) throw new TypeError('canonicalJson: undefined is not a JSON value');

@@ -5,7 +5,6 @@ import {
   isKind,
   nextChain,
   parseRevisionJson,
-  readBody,
   RECORD_ID_PATTERN,
   SCHEMA_VERSION,
   SHA256_PATTERN,
@@ -15,6 +14,7 @@ import {
   type Revision,
   type Scope,
 } from '../../../core/records/index.ts';
+import { wrongField } from '../bodies.ts';
 import {
   audienceOfRevision,
   EVERYONE,
@@ -57,6 +57,15 @@ interface Held extends HeldRecord {
   readonly erased: boolean;
 }
 
+const heldAs = ({ author, kind, stamp, hash, erased }: Revision, audience: string): Held => ({
+  author,
+  kind,
+  audience,
+  stamp,
+  hash,
+  erased: erased === true,
+});
+
 /** Which of two revisions of a record is its head: one that takes it back, else the later. */
 const headOf = (a: Held | undefined, b: Held): Held => {
   if (!a) return b;
@@ -65,14 +74,12 @@ const headOf = (a: Held | undefined, b: Held): Held => {
   return a.hash > b.hash ? a : b;
 };
 
-/** The records of a batch as the group holds them, and by what number it knows each of their revisions. */
+/** The records of a batch as the group holds them. */
 interface Group {
   readonly heads: Map<string, Held>;
+  /** By what number it knows a revision; the hash alone names one, because it covers the id and the stamp. */
   readonly known: Map<string, number>;
 }
-
-const keyOf = ({ id, stamp, hash }: Pick<Revision, 'id' | 'stamp' | 'hash'>): string =>
-  `${id} ${stamp} ${hash}`;
 
 const heldOf = async (
   tx: Transaction<Tables>,
@@ -93,7 +100,7 @@ const heldOf = async (
     )
     .execute();
   for (const { erased, ...row } of rows) {
-    held.known.set(keyOf(row as never), row.seq);
+    held.known.set(row.hash, row.seq);
     held.heads.set(row.id, headOf(held.heads.get(row.id), { ...row, erased: erased === 1 }));
   }
   return held;
@@ -130,8 +137,8 @@ const readRevision = (value: unknown): ReadRevision | { verdict: Verdict } => {
   }
   const { kind, body, sv } = parsed.revision;
   if (body !== null && isKind(kind) && sv <= SCHEMA_VERSION) {
-    const read = readBody(kind, body);
-    if (!read.ok) return { verdict: refused('unreadable', `${kind}.${read.problems[0]?.field}`) };
+    const field = wrongField(kind, body);
+    if (field !== null) return { verdict: refused('unreadable', `${kind}.${field}`) };
   }
   return { revision: parsed.revision, json: parsed.json };
 };
@@ -153,11 +160,13 @@ export const pushRevisions = async (
   quota: Quota = NO_QUOTA,
 ): Promise<PushOutcome> => {
   const read = values.map(readRevision);
-  const ids = new Set(
-    read.flatMap((one) =>
-      'revision' in one ? [one.revision.id, aboutOf(one.revision)].filter((id) => id !== null) : [],
-    ),
-  );
+  const ids = new Set<string>();
+  for (const one of read) {
+    if ('verdict' in one) continue;
+    const about = aboutOf(one.revision);
+    ids.add(one.revision.id);
+    if (about !== null) ids.add(about);
+  }
   const outcome = await db.transaction().execute(async (tx): Promise<PushOutcome> => {
     let cursor = await takeFeed(tx, group);
     const held = await heldOf(tx, group, [...ids]);
@@ -171,9 +180,8 @@ export const pushRevisions = async (
       const audience = audienceOfRevision(revision, before ?? null);
       cursor = { seq: cursor.seq + 1, chain: nextChain(cursor.chain, revision.hash, sha256) };
       rows.push(rowOf(group, cursor, revision, json, audience));
-      held.known.set(keyOf(revision), cursor.seq);
-      const now = { ...revision, audience, erased: revision.erased === true };
-      held.heads.set(revision.id, headOf(before, now));
+      held.known.set(revision.hash, cursor.seq);
+      held.heads.set(revision.id, headOf(before, heldAs(revision, audience)));
       return verdict;
     });
     if (rows.length === 0) return { what: 'done', verdicts };
@@ -198,7 +206,7 @@ const emptyLog = async (db: HubDatabase): Promise<void> => {
 };
 
 const judge = (held: Group, caller: Caller, revision: Revision): Verdict => {
-  const seq = held.known.get(keyOf(revision));
+  const seq = held.known.get(revision.hash);
   if (seq !== undefined) return { verdict: 'known', seq };
   const head = held.heads.get(revision.id) ?? null;
   const named = aboutOf(revision);
