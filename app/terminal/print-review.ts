@@ -26,7 +26,7 @@ import {
   knewLine,
   riseLine,
 } from '../words/say-change.ts';
-import { chanceOf, percentOf, signed } from '../words/figures.ts';
+import { chanceOf, languageIn, percentOf, signed } from '../words/figures.ts';
 import {
   decisionInWords,
   feetLines,
@@ -84,6 +84,8 @@ export const printReview = (
     tester: (id) => tester.get(id) ?? '?',
     pair: (id) => code.get(id as RecordId) ?? '?',
     round: (id) => round.get(id) ?? '?',
+    foot: (foot) => spoken.phone.foot[foot],
+    language: (tag) => languageIn(tag, spoken.about.locale),
   };
   const blocks = [
     [

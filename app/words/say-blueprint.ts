@@ -1,5 +1,5 @@
 /** What do arrival checks, gauge studies, layers and feet say, in sentences? The same on desk and terminal. */
-import type { GaugeReview, PairTolerance, FeetLook } from '../../core/review/index.ts';
+import type { Deviation, GaugeReview, PairTolerance, FeetLook } from '../../core/review/index.ts';
 import type { Last } from '../../core/records/index.ts';
 import type { ConformityWord, Coverage, LayersAndHeat, SizeStep } from '../../core/rounds/index.ts';
 import { sizeOfLast } from '../../core/units/index.ts';
@@ -28,6 +28,31 @@ export const decisionInWords = (
     ...(disagree ? [words.disagree] : []),
     ...(risk === null ? [] : [words.risk(chanceOf(risk, number))]),
   ].join(', ');
+};
+
+/** What is said of a reading against the blueprint. */
+export interface ReadingFigures extends Pick<
+  Deviation,
+  'foot' | 'value' | 'deviation' | 'lower' | 'upper' | 'word' | 'risk' | 'disagree'
+> {
+  readonly place: Pick<Deviation, 'measure' | 'site' | 'unit'>;
+  /** Code of the pair. */
+  readonly pair: string;
+}
+
+/** A reading against the blueprint, and what is decided of it, in one sentence. */
+export const readingInWords = (reading: ReadingFigures, speaker: Speaker): string => {
+  const { glossary, number, desk } = speaker;
+  const { measure, site, unit } = reading.place;
+  const write = (one: number) => signed(one, (size) => number(size, 2));
+  const said = desk.report.deviation(
+    reading.pair,
+    `${glossary.measures[measure]}, ${site}, ${speaker.foot(reading.foot)}`,
+    `${number(reading.value, 2)} ${glossary.units[unit]}`,
+    `${write(reading.deviation)} ${glossary.units[unit]}`,
+    `${write(reading.lower)} … ${write(reading.upper)}`,
+  );
+  return `${said}: ${decisionInWords(reading, speaker)}.`;
 };
 
 /** The arrival readings of all pairs in one sentence. */

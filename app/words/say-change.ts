@@ -181,16 +181,19 @@ export const benchTexts = (change: BenchChange, { glossary, number, desk }: Spea
  * A proposed outcome as a finding keeps it, its sentences frozen in the speaker's language.
  * @param finding the round that showed it
  * @param until the instant of the proposal, as ISO 8601 text
+ * @param language the speaker's, by its tag
  */
 export const outcomeOf = (
   proposed: ProposedOutcome,
   { round }: Pick<Finding, 'round'>,
   until: string,
+  language: string,
   speaker: Speaker,
 ): NonNullable<Finding['outcome']> => ({
   round: proposed.round,
   verdict: proposed.verdict,
   until,
+  language,
   lines: [
     speaker.glossary.changeVerdicts[proposed.verdict].meaning,
     ...comparisonLines(proposed.found, { earlier: round, later: proposed.round }, speaker),

@@ -1,21 +1,35 @@
 /** How comfortable was a round, in a sentence? The same in a report and in the evidence of a finding. */
 import type { ComfortChange, ComfortScore } from '../../core/complaints/index.ts';
-import type { Interval } from '../../core/statistics/index.ts';
 import { signed } from './figures.ts';
 import type { Speaker } from './say-complaint.ts';
 
-const between = (interval: Interval | null, write: (value: number) => string): string =>
+interface Bounds {
+  readonly lower: number;
+  readonly upper: number;
+}
+
+/** What is said of a score. */
+export interface ScoreFigures extends Pick<ComfortScore, 'mean' | 'n' | 'runs'> {
+  readonly interval: Bounds | null;
+}
+
+/** What is said of a change. */
+export interface ComfortChangeFigures extends Pick<ComfortChange, 'difference' | 'word'> {
+  readonly interval: Bounds | null;
+}
+
+const between = (interval: Bounds | null, write: (value: number) => string): string =>
   interval === null ? '' : ` (${write(interval.lower)} … ${write(interval.upper)})`;
 
 /** Mean with its interval, and how many testers and scores stand behind it. */
-export const scoreInWords = (score: ComfortScore, { desk, number }: Speaker): string => {
+export const scoreInWords = (score: ScoreFigures, { desk, number }: Speaker): string => {
   const whole = (value: number) => number(value, 0);
   return `${whole(score.mean)}${between(score.interval, whole)}; ${desk.comfort.of(score.n, score.runs)}`;
 };
 
 /** Difference to the round before with its interval, and what it is called. */
 export const comfortChangeInWords = (
-  { difference, interval, word }: ComfortChange,
+  { difference, interval, word }: ComfortChangeFigures,
   { glossary, number }: Speaker,
 ): string => {
   const whole = (value: number) => signed(value, (size) => number(size, 0));

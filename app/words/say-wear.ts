@@ -103,15 +103,23 @@ const crossingLine = (
   ];
 };
 
+/** What is said of a new pair at the brief's distance. */
+export interface WearFigures extends Pick<
+  WearLook,
+  'kind' | 'site' | 'dose' | 'basis' | 'direction' | 'atBrief' | 'limits'
+> {
+  readonly foamKnown: boolean;
+}
+
 /** What a finding rests on: how it changes by the brief's distance, and whether each limit holds. */
-export const wearOutlook = (look: WearLook, briefM: Metres, speaker: Speaker): string[] => {
+export const wearOutlook = (look: WearFigures, briefM: Metres, speaker: Speaker): string[] => {
   const words = speaker.desk.wear;
   const { glossary, number } = speaker;
   const { dose } = look;
   const brief = doseInWords(briefM, dose, speaker);
   const lines: string[] = [];
   if (look.basis === 'prior-only') lines.push(words.priorOnly);
-  if (look.foam === null) lines.push(words.foamUnknown);
+  if (!look.foamKnown) lines.push(words.foamUnknown);
   const { atBrief } = look;
   if (atBrief && look.basis === 'checks') {
     const { change, value } = atBrief;
@@ -156,7 +164,7 @@ export const wearLines = (look: WearLook, briefM: Metres, speaker: Speaker): str
   const { glossary, number } = speaker;
   const percent = (share: number) => percentOf(share, number);
   const { dose } = look;
-  const lines = wearOutlook(look, briefM, speaker);
+  const lines = wearOutlook({ ...look, foamKnown: look.foam !== null }, briefM, speaker);
   if (look.basis === 'checks')
     lines.push(
       look.toldApart

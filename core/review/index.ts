@@ -14,6 +14,7 @@ export { withoutPairsOutOfTolerance } from './without-pairs.ts';
 export type { GaugeReview } from './gauges.ts';
 export * from './layers-look.ts';
 export * from './feet-look.ts';
+export * from './freeze.ts';
 export * from './round-report.ts';
 export { feetAnswers } from './round-review.ts';
 export { byCode } from './by-code.ts';

@@ -81,7 +81,7 @@ const Cell = (props: RoundProps & { cell: CellSummary; look: CloserLook | null }
         <p class="soft">{t().loading}</p>
       )}
       <p class="soft small">{suspectLine(cell, speaker)}</p>
-      {looked && <FindingForm {...props} cell={cell} lines={[...counted, ...looked]} />}
+      {look && <FindingForm {...props} cell={cell} look={look} />}
     </article>
   );
 };

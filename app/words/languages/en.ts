@@ -1317,7 +1317,10 @@ export const desk = {
     frozenTesters: (twice: number, once: number, of: number) =>
       `${twice} of ${testers(of)} reported it at least twice, ${once} at least once.`,
     frozenRuns: (count: number, of: number) => `It came in ${count} of ${of} asked runs.`,
-    asWritten: 'Lines frozen with it, in the language they were written in:',
+    asWritten: (language: string | null) =>
+      language === null
+        ? 'As it was written, in the language it was written in:'
+        : `As it was written, in ${language}:`,
     noEvidence: 'No evidence was frozen with it.',
     outcome: (round: string | null, verdict: string, date: string) =>
       `Outcome in ${round ?? 'the round that carried it'}: ${verdict} (data up to ${date}).`,

@@ -1090,7 +1090,8 @@ export const desk: DeskWords = {
     frozenTesters: (twice, once, of) =>
       `${of} 名试穿员中有 ${twice} 名至少反馈两次，${once} 名至少反馈一次。`,
     frozenRuns: (count, of) => `${of} 次被询问的跑步中出现 ${count} 次。`,
-    asWritten: '随之冻结的文字（按写下时的语言）：',
+    asWritten: (language: string | null) =>
+      language === null ? '原文照录，保持书写时的语言：' : `原文照录（${language}）：`,
     noEvidence: '没有随之冻结的证据。',
     outcome: (round, verdict, date) =>
       `${round ?? '落实轮次'}的结果：${verdict}（数据截至 ${date}）。`,

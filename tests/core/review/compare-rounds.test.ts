@@ -140,6 +140,8 @@ const speaker: Speaker = {
   tester: (id) => `T0${TESTERS.find((n) => testerId(n) === id) ?? '?'}`,
   pair: () => '?',
   round: (id) => `R${ROUNDS.findIndex((round) => round === id) + 1}`,
+  foot: (foot) => foot,
+  language: (tag) => tag,
 };
 
 describe('two rounds against each other', () => {
@@ -224,7 +226,7 @@ describe('what came of a finding', () => {
     const proposed = proposeOutcome(opened, finding) as ProposedOutcome;
     expect(proposed).toMatchObject({ round: ROUNDS[1], verdict: 'better', untilMs: NOW });
     expect(proposed.found).toEqual(compareComplaint(opened, ROUNDS[0], ROUNDS[1], finding));
-    const outcome = outcomeOf(proposed, finding, '2026-06-01T00:00:00Z', speaker);
+    const outcome = outcomeOf(proposed, finding, '2026-06-01T00:00:00Z', 'en', speaker);
     expect(
       findingSchema.safeParse({
         project: PROJECT,
