@@ -46,7 +46,10 @@ export const VerdictPart = ({ report, languages }: PartProps) => {
             <Say
               in={languages}
               of={(spoken) =>
-                `${said.get(spoken)?.[at]?.title ?? ''}: ${spoken.speaker.glossary.holds[word]}`
+                spoken.speaker.desk.joined.of(
+                  said.get(spoken)?.[at]?.title ?? '',
+                  spoken.speaker.glossary.holds[word],
+                )
               }
             />
           </h3>

@@ -24,14 +24,20 @@ const between = (interval: Bounds | null, write: (value: number) => string): str
 /** Mean with its interval, and how many testers and scores stand behind it. */
 export const scoreInWords = (score: ScoreFigures, { desk, number }: Speaker): string => {
   const whole = (value: number) => number(value, 0);
-  return `${whole(score.mean)}${between(score.interval, whole)}; ${desk.comfort.of(score.n, score.runs)}`;
+  return desk.joined.apart([
+    `${whole(score.mean)}${between(score.interval, whole)}`,
+    desk.comfort.of(score.n, score.runs),
+  ]);
 };
 
 /** Difference to the round before with its interval, and what it is called. */
 export const comfortChangeInWords = (
   { difference, interval, word }: ComfortChangeFigures,
-  { glossary, number }: Speaker,
+  { desk, glossary, number }: Speaker,
 ): string => {
   const whole = (value: number) => signed(value, (size) => number(size, 0));
-  return `${whole(difference)}${between(interval, whole)}: ${glossary.comfortChanges[word]}`;
+  return desk.joined.of(
+    `${whole(difference)}${between(interval, whole)}`,
+    glossary.comfortChanges[word],
+  );
 };

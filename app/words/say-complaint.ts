@@ -42,8 +42,8 @@ const eOf = (value: number, { number }: Speaker): string =>
   value >= 1e6 ? '> 1 000 000' : value < 0.01 ? '< 0.01' : number(value, value >= 10 ? 0 : 2);
 
 /** Zone and kind, as a heading. */
-export const cellTitle = ({ zone, kind }: CellName, { glossary }: Speaker): string =>
-  `${glossary.zones[zone].name}: ${glossary.kinds[kind].name}`;
+export const cellTitle = ({ zone, kind }: CellName, { desk, glossary }: Speaker): string =>
+  desk.joined.of(glossary.zones[zone].name, glossary.kinds[kind].name);
 
 interface Bounds {
   readonly lower: number;
@@ -95,7 +95,7 @@ export const countLines = (
         ? [words.severity(speaker.number(cell.severity.mean, 1), cell.severity.most)]
         : []),
     ].join(' '),
-    ...(cell.provenFor.length > 0 ? [words.who(cell.provenFor.join(', '))] : []),
+    ...(cell.provenFor.length > 0 ? [words.who(speaker.desk.joined.names(cell.provenFor))] : []),
     words.value(eOf(cell.eValue, speaker), eOf(cell.needed, speaker)),
   ];
 };
@@ -127,7 +127,7 @@ export const circumstanceLines = (
   const words = speaker.desk.proof;
   return [
     trend.word === 'too-few-runs'
-      ? `${glossary.trends[trend.word]}.`
+      ? speaker.desk.joined.sentence(glossary.trends[trend.word])
       : words.trend(glossary.trends[trend.word], trend.testers, pOf(trend.adjustedP, speaker)),
     ...(onset
       ? [
@@ -170,6 +170,6 @@ export const lookLines = (
 export const suspectLine = ({ kind, zone }: CellName, { desk, glossary }: Speaker): string => {
   const { first, second } = suspectsOf(kind, zone);
   const named = (parts: readonly PartId[]) =>
-    parts.map((part) => glossary.parts[part].name).join(', ');
+    desk.joined.names(parts.map((part) => glossary.parts[part].name));
   return desk.complaints.suspects(named(first), named(second));
 };

@@ -52,7 +52,8 @@ const sayComplaint = (
 ): readonly string[] | null => {
   const { desk, glossary } = speaker;
   if (!isOf(glossary.evidence, counts.word)) return null;
-  const proof = glossary.evidence[counts.word].name;
+  const { name, meaning } = glossary.evidence[counts.word];
+  const proof = desk.joined.aside(name, meaning);
   const byFoot = { left: counts.left, right: counts.right };
   const asked = { runs: counts.askedRuns, testers: counts.askedTesters };
   if (!weighed)
@@ -86,13 +87,17 @@ const sayComfort = (
   { attribute, mean, interval, testers, scores, change }: NonNullable<Evidence['comfort']>,
   speaker: Speaker,
 ): readonly string[] | null => {
-  const score = scoreInWords({ mean, interval, n: testers, runs: scores }, speaker);
-  const said = `${speaker.glossary.attributes[attribute].name}: ${score}.`;
+  const { joined, comfort } = speaker.desk;
+  const line = (what: string, value: string) => joined.sentence(joined.of(what, value));
+  const said = line(
+    speaker.glossary.attributes[attribute].name,
+    scoreInWords({ mean, interval, n: testers, runs: scores }, speaker),
+  );
   if (!change) return [said];
   return isChange(change, speaker.glossary)
     ? [
         said,
-        `${speaker.desk.comfort.changes(change.earlier, change.later)}: ${comfortChangeInWords(change, speaker)}.`,
+        line(comfort.changes(change.earlier, change.later), comfortChangeInWords(change, speaker)),
       ]
     : null;
 };

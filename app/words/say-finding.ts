@@ -25,10 +25,12 @@ export interface SaidFinding {
 }
 
 /** Words and size in one: "raise the collar, +3 mm". */
-const wantedOf = ({ wanted, wantedMm }: Finding, { number }: Speaker): string =>
-  [wanted ?? '', wantedMm === undefined ? '' : `${number(wantedMm, 1)}\u00a0mm`]
-    .filter((one) => one !== '')
-    .join(', ');
+const wantedOf = ({ wanted, wantedMm }: Finding, { desk, number }: Speaker): string =>
+  desk.joined.clauses(
+    [wanted ?? '', wantedMm === undefined ? '' : `${number(wantedMm, 1)}\u00a0mm`].filter(
+      (one) => one !== '',
+    ),
+  );
 
 /**
  * A finding in words.

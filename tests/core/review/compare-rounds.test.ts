@@ -241,7 +241,7 @@ describe('what came of a finding', () => {
     expect(outcome.lines.slice(1, 4)).toEqual([
       'R1: 6 of 6 testers, 12 of 24 asked runs (50\u00a0%).',
       'R2: 0 of 6 testers, 0 of 24 asked runs (0\u00a0%).',
-      '6 testers wore both; over their first runs, 24 of each round: change of the share of runs −50 points (95 % interval −76 to −21).',
+      '6 testers wore both. Over their first runs, 24 of each round in all, the share of runs with it changed by −50 percentage points (95 % interval −76 to −21).',
     ]);
   });
 
