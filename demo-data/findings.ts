@@ -23,6 +23,9 @@ import {
 } from '../core/review/index.ts';
 import { isOut } from '../core/rounds/index.ts';
 import { millimetres } from '../core/units/index.ts';
+import { spokenIn } from '../app/report/spoken.tsx';
+import { languageFile } from '../app/terminal/languages.ts';
+import { frozenEvidence } from '../app/words/say-evidence.ts';
 import { seededDice } from './random.ts';
 import { DAY_MS, FIRST_DAY } from './scenario.ts';
 import type { Writer } from './writer.ts';
@@ -83,13 +86,14 @@ export const writeFindings = (
   const [first, second, third] = rounds as [RecordId, RecordId, RecordId];
   const figures = figuresFrom(records, project, day(69), rounds);
   const { pair: wide } = figures.wide.reading;
-  const frozen = (own: readonly string[], what: EvidenceFigures) => ({
-    until: instant(day(69)),
-    language: 'en',
-    lines: own,
-    own,
-    ...what,
-  });
+  const { speaker } = spokenIn(
+    languageFile('en'),
+    { rounds: {}, pairs: {}, testers: {} },
+    'km',
+    'UTC',
+  );
+  const frozen = (own: readonly string[], what: EvidenceFigures) =>
+    frozenEvidence(what, own, instant(day(69)), 'en', speaker);
   const add = (body: Body, atMs: number): RecordId => {
     const id = newRecordId(atMs, dice.bytes(16));
     lead.write('finding', { project, ...body }, atMs, id);
