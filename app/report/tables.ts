@@ -405,7 +405,7 @@ const UNITS = {
   'wear[].x, distance, at, greatest, reach':
     'metres, or metres of the reference runner of the dose',
   'wear[].change, difference':
-    'the unit of the kind; for energies and impact peaks the ratio to the value when new',
+    'the unit of the kind; for mass, impact peaks and energies the ratio to the value when new',
 };
 
 /**

@@ -41,3 +41,39 @@ export const comfortChangeInWords = (
     glossary.comfortChanges[word],
   );
 };
+
+const withInterval = (
+  mean: number,
+  interval: Bounds | null,
+  write: (value: number) => string,
+  { desk }: Speaker,
+): string =>
+  interval === null
+    ? write(mean)
+    : desk.comfort.between(write(mean), write(interval.lower), write(interval.upper));
+
+/** A score as a sentence of its own, where no heading says what its figures are. */
+export const scoreLine = (attribute: string, score: ScoreFigures, speaker: Speaker): string => {
+  const { comfort } = speaker.desk;
+  const whole = (value: number) => speaker.number(value, 0);
+  return comfort.scored(
+    attribute,
+    withInterval(score.mean, score.interval, whole, speaker),
+    comfort.of(score.n, score.runs),
+  );
+};
+
+/** A change as a sentence of its own. */
+export const comfortChangeLine = (
+  rounds: { readonly earlier: string; readonly later: string },
+  { difference, interval, word }: ComfortChangeFigures,
+  speaker: Speaker,
+): string => {
+  const { comfort } = speaker.desk;
+  const points = (value: number) => signed(value, (size) => speaker.number(size, 0));
+  return comfort.changed(
+    comfort.changes(rounds.earlier, rounds.later),
+    withInterval(difference, interval, points, speaker),
+    speaker.glossary.comfortChanges[word],
+  );
+};

@@ -5,7 +5,7 @@
 import type { Evidence, EvidenceFigures } from '../../core/records/index.ts';
 import { kindOf } from '../../core/wear/index.ts';
 import { readingInWords, type ReadingFigures } from './say-blueprint.ts';
-import { comfortChangeInWords, scoreInWords, type ComfortChangeFigures } from './say-comfort.ts';
+import { comfortChangeLine, scoreLine, type ComfortChangeFigures } from './say-comfort.ts';
 import { circumstanceLines, countLines, type LookFigures, type Speaker } from './say-complaint.ts';
 import { wearOutlook, type WearFigures } from './say-wear.ts';
 import type { DeskWords, Glossary } from './types.ts';
@@ -87,18 +87,11 @@ const sayComfort = (
   { attribute, mean, interval, testers, scores, change }: NonNullable<Evidence['comfort']>,
   speaker: Speaker,
 ): readonly string[] | null => {
-  const { joined, comfort } = speaker.desk;
-  const line = (what: string, value: string) => joined.sentence(joined.of(what, value));
-  const said = line(
-    speaker.glossary.attributes[attribute].name,
-    scoreInWords({ mean, interval, n: testers, runs: scores }, speaker),
-  );
+  const name = speaker.glossary.attributes[attribute].name;
+  const said = scoreLine(name, { mean, interval, n: testers, runs: scores }, speaker);
   if (!change) return [said];
   return isChange(change, speaker.glossary)
-    ? [
-        said,
-        line(comfort.changes(change.earlier, change.later), comfortChangeInWords(change, speaker)),
-      ]
+    ? [said, comfortChangeLine(change, change, speaker)]
     : null;
 };
 

@@ -840,6 +840,11 @@ export const desk = {
     of: (t: number, scores: number) =>
       `${testers(t)}, ${scores} ${scores === 1 ? 'score' : 'scores'}`,
     how: '0 to 100, 100 is good. Mean of the testers’ own means, each tester once, with the 95 % interval (Student). First wearings are kept apart, because many change their mind within a day (Anderson 2020). Between rounds, a difference counts from 10 on (Mills 2010; Bishop 2020) and only if its interval leaves zero out.',
+    scored: (attribute: string, mean: string, of: string) => `${attribute}: ${mean} of 100; ${of}.`,
+    between: (mean: string, lower: string, upper: string) =>
+      `${mean} (95 % interval ${lower} to ${upper})`,
+    changed: (rounds: string, points: string, word: string) =>
+      `${rounds}, points: ${points}: ${word}.`,
     changes: (earlier: string, later: string) => `${later} against ${earlier}`,
     change: 'Change',
     by: { 'same-testers': 'same testers', 'different-testers': 'different testers' },
