@@ -1,17 +1,14 @@
 /** The group: its devices, more leads, and the log as a file. */
 import { useEffect, useState } from 'preact/hooks';
-import type { DeviceId } from '../../core/records/index.ts';
+import type { DeviceId, Devices } from '../../core/records/index.ts';
 import { Button, LinkButton } from '../parts/controls/controls.tsx';
 import { formatDateTime } from '../parts/format.ts';
 import { sendFile } from '../parts/send-file.ts';
 import { session, store, syncStatus } from '../parts/state.ts';
 import { d, t, terms } from '../words/index.ts';
-import type { HubClient } from '../store/index.ts';
 import { Audit } from './audit.tsx';
 import { InviteCard, type Invite } from './invite-card.tsx';
 import type { DeskRecords } from './worker/desk-work.ts';
-
-type Devices = Extract<Awaited<ReturnType<HubClient['devices']>>, { ok: true }>['value']['devices'];
 
 const exportAll = async () => {
   const { name, bytes } = await store.exportFile('all');

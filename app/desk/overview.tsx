@@ -6,6 +6,7 @@ import { d, t, terms } from '../words/index.ts';
 import { cellTitle } from '../words/say-complaint.ts';
 import { namesIn, useWork, type TabProps } from './desk-state.ts';
 import { speakerOf } from './speaker.ts';
+import { Judged } from './judged.tsx';
 
 /** More names than this in one line are counted, not read. */
 const MOST_NAMES = 6;
@@ -126,7 +127,7 @@ const Rounds = (props: Props) => {
                 </th>
                 <td>
                   <a href={`/desk/${review.project.id}/verdict`}>
-                    <span class={`holds holds-${round.word}`}>{terms().holds[round.word]}</span>
+                    <Judged word={round.word}>{terms().holds[round.word]}</Judged>
                   </a>
                 </td>
                 <td>

@@ -8,6 +8,7 @@ import { d, t, terms } from '../words/index.ts';
 import { itemInWords } from '../words/say-wear.ts';
 import { useWork, type TabProps } from './desk-state.ts';
 import { speakerOf } from './speaker.ts';
+import { Judged } from './judged.tsx';
 
 export const Verdict = (props: TabProps) => {
   const { review, records } = props;
@@ -98,5 +99,5 @@ const OfRound = (props: TabProps & { verdict: RoundVerdict }) => {
 };
 
 const Word = ({ word }: { word: RoundVerdict['word'] }) => (
-  <span class={`holds holds-${word}`}>{terms().holds[word]}</span>
+  <Judged word={word}>{terms().holds[word]}</Judged>
 );

@@ -1,13 +1,10 @@
 /** On which devices is this member signed in? Each can be signed out from any other. */
 import { useEffect, useState } from 'preact/hooks';
-import type { DeviceId } from '../../core/records/index.ts';
+import type { DeviceId, Devices } from '../../core/records/index.ts';
 import { Button } from '../parts/controls/controls.tsx';
 import { formatDateTime } from '../parts/format.ts';
 import { session, store } from '../parts/state.ts';
-import type { HubClient } from '../store/index.ts';
 import { t } from '../words/index.ts';
-
-type Devices = Extract<Awaited<ReturnType<HubClient['devices']>>, { ok: true }>['value']['devices'];
 
 export const OwnDevices = () => {
   const words = t().settings.devices;

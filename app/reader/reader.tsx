@@ -5,8 +5,10 @@ import type { RecordOf, Sha256 } from '../../core/records/index.ts';
 import { Choice, LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
 import { formatDate, formatDateTime, formatDistance, formatNumber } from '../parts/format.ts';
 import { PhotoRow } from '../parts/photos/photo-view.tsx';
+import { SaidLines } from '../parts/said-lines.tsx';
 import { session, store, useRecords } from '../parts/state.ts';
-import { d, languages, nameOfLanguage, t, terms } from '../words/index.ts';
+import { languageIn } from '../words/figures.ts';
+import { d, languages, locale, nameOfLanguage, t, terms } from '../words/index.ts';
 import type { Speaker } from '../words/say-complaint.ts';
 import { findingInWords } from '../words/say-finding.ts';
 
@@ -19,6 +21,8 @@ const speaker = (): Speaker => ({
   tester: () => '?',
   pair: () => '?',
   round: () => '?',
+  foot: (foot) => t().foot[foot],
+  language: (tag) => languageIn(tag, locale()),
 });
 
 const urgency = ['high', 'medium', 'low'] as const;
@@ -26,14 +30,6 @@ const urgency = ['high', 'medium', 'low'] as const;
 const FindingCard = ({ body, project }: { body: RecordOf<'finding'>['body']; project: string }) => {
   const words = d().report;
   const said = findingInWords(body, speaker(), () => null, formatDate);
-  const lines = (of: readonly string[]) =>
-    of.length > 0 && (
-      <ul>
-        {of.map((line, at) => (
-          <li key={at}>{line}</li>
-        ))}
-      </ul>
-    );
   return (
     <article class="sheet">
       <h3>{body.title}</h3>
@@ -49,18 +45,14 @@ const FindingCard = ({ body, project }: { body: RecordOf<'finding'>['body']; pro
         <p class="soft small">
           {[said.frozen ?? words.noEvidence, said.source].filter(Boolean).join(' · ')}
         </p>
-        {lines(said.counted)}
-        {said.counted.length > 0 && said.written.length > 0 && (
-          <p class="soft small">{words.asWritten}</p>
-        )}
-        {lines(said.written)}
+        {said.evidence && <SaidLines {...said.evidence} />}
       </div>
       {said.outcome && (
         <div>
           <p>
             <strong>{said.outcome.title}</strong>
           </p>
-          {lines(said.outcome.lines)}
+          <SaidLines said={[]} written={said.outcome.written} />
         </div>
       )}
       <PhotoRow photos={body.photos ?? []} label={body.title} />

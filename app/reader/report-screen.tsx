@@ -2,6 +2,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { RecordId, RecordOf, Sha256 } from '../../core/records/index.ts';
 import { Button, Page } from '../parts/controls/controls.tsx';
+import { formatDate } from '../parts/format.ts';
+import { PrintedTitle } from '../parts/printed-title.ts';
 import { sendFile } from '../parts/send-file.ts';
 import { store, useStored } from '../parts/state.ts';
 import { d, t } from '../words/index.ts';
@@ -41,6 +43,7 @@ const Opened = ({ body }: { body: RecordOf<'report'>['body'] }) => {
   if (found === 'missing') return <p>{words.missing}</p>;
   return (
     <>
+      <PrintedTitle title={`${body.title}, ${formatDate(body.at)}`} />
       <div class="row">
         <Button onClick={() => void sendFile(nameOf(body.title), found.bytes)}>{words.save}</Button>
       </div>

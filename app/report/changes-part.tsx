@@ -1,7 +1,7 @@
 /** What was changed in the round, and what came of it against the round before. */
 import type { RoundComparison } from '../../core/review/index.ts';
 import {
-  benchTexts,
+  benchLine,
   changeTitle,
   comparisonLines,
   feltTitle,
@@ -28,9 +28,7 @@ export const ChangesPart = ({ report, languages }: PartProps) => {
       ) : (
         <Lines
           in={languages}
-          of={({ speaker: { glossary } }) =>
-            round.changes.map(({ part, what }) => `${glossary.parts[part].name}: ${what}`)
-          }
+          of={({ speaker }) => round.changes.map((change) => changeTitle(change, speaker))}
         />
       )}
     </section>
@@ -67,12 +65,12 @@ const Compared = ({
             <Say
               in={languages}
               of={({ speaker }) =>
-                [
-                  changeTitle(change, speaker),
-                  ...(change.found
-                    ? [speaker.glossary.changeVerdicts[change.found.verdict].name]
-                    : []),
-                ].join(': ')
+                change.found
+                  ? speaker.desk.joined.of(
+                      changeTitle(change, speaker),
+                      speaker.glossary.changeVerdicts[change.found.verdict].name,
+                    )
+                  : changeTitle(change, speaker)
               }
             />
           </h3>
@@ -100,12 +98,7 @@ const Compared = ({
           </h3>
           <Lines
             in={languages}
-            of={({ speaker }) =>
-              against.bench.map((change) => {
-                const { place, earlier, later, difference, word } = benchTexts(change, speaker);
-                return `${place}: ${earlier} → ${later}, ${difference}, ${word}`;
-              })
-            }
+            of={({ speaker }) => against.bench.map((change) => benchLine(change, speaker))}
           />
         </>
       )}
@@ -114,9 +107,9 @@ const Compared = ({
 };
 
 const risesOf = ({ cells }: RoundComparison, { speaker }: Spoken): string[] => {
-  const words = speaker.desk.changes;
+  const { changes: words, joined } = speaker.desk;
   const rises = cells.flatMap((cell) =>
-    cell.word === null ? [] : [`${words.newWords[cell.word]}: ${riseLine(cell, speaker)}`],
+    cell.word === null ? [] : [joined.of(words.newWords[cell.word], riseLine(cell, speaker))],
   );
   return rises.length > 0 ? rises : [words.nothingNew];
 };

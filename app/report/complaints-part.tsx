@@ -165,7 +165,10 @@ export const ComplaintsPart = (props: PartProps) => {
               <Say
                 in={languages}
                 of={({ speaker }) =>
-                  `${cellTitle(cell, speaker)} (${speaker.glossary.evidence[cell.word].name})`
+                  speaker.desk.joined.aside(
+                    cellTitle(cell, speaker),
+                    speaker.glossary.evidence[cell.word].name,
+                  )
                 }
               />
             </h3>

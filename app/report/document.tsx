@@ -11,8 +11,8 @@ import { ComfortPart } from './comfort-part.tsx';
 import { ComplaintsPart, MapsPart } from './complaints-part.tsx';
 import type { DocumentProps, PartProps } from './document-props.ts';
 import { Findings } from './findings-part.tsx';
-import { MethodsPart } from './methods-part.tsx';
-import { joined, Lines, Say } from './spoken.tsx';
+import { MethodsPart, ReadingPart } from './methods-part.tsx';
+import { joined, Lines, Say, type Spoken } from './spoken.tsx';
 import { DeviationsPart, VerdictPart, WearPart } from './wear-part.tsx';
 
 export const isTrade = (text: string | null | undefined): text is Trade =>
@@ -30,35 +30,32 @@ export const shownPhotos = (
   ),
 ];
 
+const titleIn = (
+  { words, speaker }: Spoken,
+  { report: { project, round }, trade }: Pick<DocumentProps, 'report' | 'trade'>,
+): string =>
+  trade === null
+    ? words.title(project.name, round.name)
+    : words.sheetTitle(project.name, round.name, speaker.glossary.trades[trade]);
+
+type Titled = Omit<DocumentProps, 'photos'>;
+
 /** What the document is called, in all its languages. */
-export const documentTitle = ({
-  report,
-  languages,
-  trade,
-}: Omit<DocumentProps, 'photos'>): string =>
-  joined(languages, ({ words, speaker }) =>
-    trade === null
-      ? words.title(report.project.name, report.round.name)
-      : words.sheetTitle(report.project.name, report.round.name, speaker.glossary.trades[trade]),
-  );
+export const documentTitle = (props: Titled): string =>
+  joined(props.languages, (spoken) => titleIn(spoken, props));
+
+/** What it is called on paper and as a file: in its first language, with the date of its data. */
+export const printedTitle = (props: Titled): string => {
+  const [lead] = props.languages;
+  return lead.words.printed(titleIn(lead, props), lead.date(props.report.nowMs));
+};
 
 const Head = (props: DocumentProps) => {
-  const { report, languages, trade } = props;
+  const { report, languages } = props;
   return (
     <header>
       <h1>
-        <Say
-          in={languages}
-          of={({ words, speaker }) =>
-            trade === null
-              ? words.title(report.project.name, report.round.name)
-              : words.sheetTitle(
-                  report.project.name,
-                  report.round.name,
-                  speaker.glossary.trades[trade],
-                )
-          }
-        />
+        <Say in={languages} of={(spoken) => titleIn(spoken, props)} />
       </h1>
       <p>
         <Say in={languages} of={({ words, date }) => words.asOf(date(report.nowMs))} />
@@ -85,7 +82,7 @@ const BriefPart = ({ report, languages }: PartProps) => {
           words.briefOf(
             speaker.glossary.runners[brief.runner],
             speaker.glossary.uses[brief.use],
-            brief.surfaces.map(surface).join(', '),
+            speaker.desk.joined.names(brief.surfaces.map(surface)),
           ),
           [
             words.briefDistance(speaker.distance(brief.distanceM)),
@@ -141,9 +138,14 @@ const Whole = (props: DocumentProps) => {
             in={languages}
             of={({ speaker, date }) =>
               report.damages.map(({ pair, what, at, words }) =>
-                [speaker.pair(pair), speaker.glossary.damages[what], date(at), words ?? '']
-                  .filter((one) => one !== '')
-                  .join(', '),
+                speaker.desk.joined.clauses(
+                  [
+                    speaker.pair(pair),
+                    speaker.glossary.damages[what],
+                    date(at),
+                    words ?? '',
+                  ].filter((one) => one !== ''),
+                ),
               )
             }
           />
@@ -191,6 +193,7 @@ export const ReportDocument = (props: DocumentProps) => (
   >
     <Head {...props} />
     {props.trade === null ? <Whole {...props} /> : <Sheet {...props} trade={props.trade} />}
+    <ReadingPart {...props} />
     <MethodsPart {...props} />
   </article>
 );

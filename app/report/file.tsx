@@ -1,7 +1,7 @@
 /** The report as one file that stands alone: no network, no script, styles and drawings and photos inside. */
 import { renderToStaticMarkup } from 'preact-render-to-string';
 import type { DocumentProps } from './document-props.ts';
-import { documentTitle, ReportDocument } from './document.tsx';
+import { printedTitle, ReportDocument } from './document.tsx';
 
 /** Without its comments, and so that nothing in it ends the element that it stands in. */
 const plain = (styles: string): string =>
@@ -21,7 +21,7 @@ export const reportFile = (props: DocumentProps, styles: string): string =>
         <meta charset="utf-8" />
         <meta http-equiv="Content-Security-Policy" content={POLICY} />
         <meta name="viewport" content="width=device-width" />
-        <title>{documentTitle(props)}</title>
+        <title>{printedTitle(props)}</title>
         <style dangerouslySetInnerHTML={{ __html: plain(styles) }} />
       </head>
       <body>

@@ -1,10 +1,11 @@
 /** Findings with their evidence and the change that is wanted; on a trade's sheet also what belongs to each. */
 import { zones } from '../../core/foot/index.ts';
 import { isAt, type ReportedFinding } from '../../core/review/index.ts';
+import type { WrittenLines } from '../words/say-evidence.ts';
 import { findingInWords, type SaidFinding } from '../words/say-finding.ts';
 import { MapTitle, ReportLegend, ReportMap } from './complaints-part.tsx';
 import type { DocumentProps } from './document-props.ts';
-import { Lines, Say, type Spoken } from './spoken.tsx';
+import { Lines, Say, type Languages, type Spoken } from './spoken.tsx';
 import { Curve } from './wear-part.tsx';
 
 interface FindingsProps extends DocumentProps {
@@ -98,31 +99,17 @@ const OneFinding = (props: FindingsProps & { readonly finding: ReportedFinding }
           }
         />
       </p>
-      <Lines in={languages} of={(spoken) => said.get(spoken)?.counted ?? []} />
-      {first.written.length > 0 && (
-        <>
-          {first.counted.length > 0 && (
-            <p class="soft">
-              <Say in={languages} of={({ words }) => words.asWritten} />
-            </p>
-          )}
-          <ul>
-            {first.written.map((line, at) => (
-              <li key={at}>{line}</li>
-            ))}
-          </ul>
-        </>
-      )}
+      <Lines in={languages} of={(spoken) => said.get(spoken)?.evidence?.said ?? []} />
+      <Written languages={languages} of={(spoken) => said.get(spoken)?.evidence?.written ?? null} />
       {first.outcome && (
         <>
           <p class="wanted">
             <Say in={languages} of={of(({ outcome }) => outcome?.title ?? null)} />
           </p>
-          <ul>
-            {first.outcome.lines.map((line, at) => (
-              <li key={at}>{line}</li>
-            ))}
-          </ul>
+          <Written
+            languages={languages}
+            of={(spoken) => said.get(spoken)?.outcome?.written ?? null}
+          />
         </>
       )}
       {drawn && kindZones && (
@@ -149,6 +136,28 @@ const OneFinding = (props: FindingsProps & { readonly finding: ReportedFinding }
       )}
       <Photos {...props} />
     </section>
+  );
+};
+
+/** Lines that stay as somebody wrote them, under their language's name in each language. */
+const Written = (props: {
+  readonly languages: Languages;
+  readonly of: (spoken: Spoken) => WrittenLines | null;
+}) => {
+  const { languages, of } = props;
+  const written = of(languages[0]);
+  if (!written || written.lines.length === 0) return null;
+  return (
+    <>
+      <p class="soft">
+        <Say in={languages} of={(spoken) => of(spoken)?.title ?? ''} />
+      </p>
+      <ul lang={written.tag ?? undefined}>
+        {written.lines.map((line, at) => (
+          <li key={at}>{line}</li>
+        ))}
+      </ul>
+    </>
   );
 };
 

@@ -1,15 +1,48 @@
-/** How the figures were made, and what they do not say. */
+/** How the figures are read, how they were made, and what they do not say. */
 import { tradeOf } from '../../core/foot/index.ts';
 import { setPercentOf } from '../words/figures.ts';
 import type { DocumentProps } from './document-props.ts';
 import { Lines, Say } from './spoken.tsx';
 
-export const MethodsPart = ({ report, languages, trade }: DocumentProps) => {
-  const { complaint, pain } = report.project.brief.allowedRate;
+/** What the document shows: of a trade's sheet only what its findings need. */
+const shownIn = ({ report, trade }: Pick<DocumentProps, 'report' | 'trade'>) => {
   const whole = trade === null;
-  const own = report.findings.filter(({ body }) => whole || tradeOf[body.part] === trade);
-  const mapped = whole || own.some(({ body }) => body.kind !== undefined);
-  const drawn = whole || own.some(({ body }) => body.evidence?.place !== undefined);
+  const own = [...report.findings, ...report.carried].filter(
+    ({ body }) => whole || tradeOf[body.part] === trade,
+  );
+  return {
+    whole,
+    figures: whole || own.some(({ body }) => body.evidence !== undefined),
+    complaints: whole || own.some(({ body }) => body.kind !== undefined),
+    curves: whole || own.some(({ body }) => body.evidence?.place !== undefined),
+  };
+};
+
+/** What an interval, p, an e-value and points are, for who makes shoes and no statistics. */
+export const ReadingPart = (props: DocumentProps) => {
+  const { languages } = props;
+  const { figures, complaints } = shownIn(props);
+  if (!figures) return null;
+  return (
+    <section class="methods">
+      <h2>
+        <Say in={languages} of={({ words }) => words.sections.reading} />
+      </h2>
+      <Lines
+        in={languages}
+        of={({ words: { reading } }) => [
+          reading.interval,
+          ...(complaints ? [reading.p, reading.eValue, reading.points] : []),
+        ]}
+      />
+    </section>
+  );
+};
+
+export const MethodsPart = (props: DocumentProps) => {
+  const { report, languages } = props;
+  const { complaint, pain } = report.project.brief.allowedRate;
+  const { whole, complaints, curves } = shownIn(props);
   return (
     <section class="methods">
       <h2>
@@ -19,13 +52,13 @@ export const MethodsPart = ({ report, languages, trade }: DocumentProps) => {
         in={languages}
         as="p"
         of={({ words, speaker: { desk, number } }) => [
-          ...(mapped
+          ...(complaints
             ? [desk.complaints.how(setPercentOf(complaint, number), setPercentOf(pain, number))]
             : []),
           ...(whole ? [desk.comfort.how] : []),
-          ...(drawn ? [desk.wear.key] : []),
+          ...(curves ? [desk.wear.key] : []),
           desk.verdict.how,
-          ...(mapped ? [words.suspects, words.silence] : []),
+          ...(complaints ? [words.suspects, words.silence] : []),
           ...(report.leftOut > 0 ? [words.leftOut(report.leftOut)] : []),
           desk.verdict.caution,
         ]}

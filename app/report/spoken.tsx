@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import type { RecordId, Surface } from '../../core/records/index.ts';
 import type { RoundReport } from '../../core/review/index.ts';
 import { fromMetres, type DistanceUnit } from '../../core/units/index.ts';
+import { languageIn } from '../words/figures.ts';
 import type { Speaker } from '../words/say-complaint.ts';
 import type { LanguageFile } from '../words/types.ts';
 
@@ -56,6 +57,8 @@ export const spokenIn = (
       tester: (id: RecordId) => names.testers[id] ?? '?',
       pair: (id) => names.pairs[id] ?? '?',
       round: (id) => names.rounds[id] ?? '?',
+      foot: (foot) => phone.foot[foot],
+      language: (tag) => languageIn(tag, locale),
     },
     date: (at) => dates.format(new Date(at)),
     surface: (surface) => glossary.surfaces[surface],

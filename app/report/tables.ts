@@ -6,12 +6,15 @@
  */
 import Papa from 'papaparse';
 import { tradeOf } from '../../core/foot/index.ts';
-import type {
-  FeetLook,
-  PanelCheck,
-  ReportedFinding,
-  Review,
-  RoundReport,
+import { unitsOf } from '../../core/records/index.ts';
+import {
+  placeOf as placeOfWear,
+  type FeetLook,
+  type PanelCheck,
+  type ReportedFinding,
+  type Review,
+  type RoundReport,
+  type VerdictItem,
 } from '../../core/review/index.ts';
 
 type Cell = string | number | boolean | null | undefined;
@@ -23,6 +26,9 @@ export interface Table {
   readonly rows: readonly (readonly Cell[])[];
 }
 
+/** How a text begins that some spreadsheet runs: also after blanks, and full-width as Chinese keyboards type it. */
+const FORMULA = /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/u;
+
 /**
  * The table as the text of a CSV file, its columns named in the first line. It begins with a byte order mark,
  * without which a spreadsheet takes Chinese for something else.
@@ -30,7 +36,7 @@ export interface Table {
 export const csvOf = ({ columns, rows }: Pick<Table, 'columns' | 'rows'>): string =>
   `\ufeff${Papa.unparse(
     { fields: [...columns], data: rows.map((row) => row.map((cell) => cell ?? '')) },
-    { escapeFormulae: true, newline: '\r\n' },
+    { escapeFormulae: FORMULA, newline: '\r\n' },
   )}\r\n`;
 
 const km = (metres: number): number => Number((metres / 1000).toFixed(3));
@@ -77,14 +83,14 @@ const complaints = ({ rounds }: Review): Table => ({
     'testers_asked',
     'testers_once',
     'testers_twice',
-    'share_twice_lower',
-    'share_twice_upper',
+    'share_twice_lower_95',
+    'share_twice_upper_95',
     'runs_asked',
     'runs',
-    'left',
-    'right',
-    'severity_mean',
-    'severity_most',
+    'runs_left_foot',
+    'runs_right_foot',
+    'severity_mean_of_10',
+    'severity_most_of_10',
     'allowed_rate',
     'e_value',
     'e_value_needed',
@@ -141,17 +147,26 @@ const asked = ({ rounds }: Review): Table => ({
 
 const comfort = ({ rounds }: Review): Table => ({
   name: 'comfort',
-  columns: ['round', 'attribute', 'part', 'mean', 'lower', 'upper', 'testers', 'scores'],
+  columns: [
+    'round',
+    'attribute',
+    'when',
+    'mean_of_100',
+    'lower_95',
+    'upper_95',
+    'testers',
+    'scores',
+  ],
   rows: rounds.flatMap((round) =>
     round.comfort.flatMap((one) =>
-      (['wear', 'firstImpression'] as const).flatMap((part) => {
-        const score = one[part];
+      (['wear', 'firstImpression'] as const).flatMap((when) => {
+        const score = one[when];
         return score
           ? [
               [
                 round.name,
                 one.attribute,
-                part === 'wear' ? 'wear' : 'first-impression',
+                when === 'wear' ? 'wear' : 'first-impression',
                 score.mean,
                 score.interval?.lower,
                 score.interval?.upper,
@@ -213,8 +228,8 @@ const deviations = (
     'foot',
     'unit',
     'nominal',
-    'lower',
-    'upper',
+    'lower_deviation_allowed',
+    'upper_deviation_allowed',
     'value',
     'deviation',
     'inside',
@@ -243,18 +258,37 @@ const deviations = (
   ]),
 });
 
+/** What of an item is about a measure: for a limit without readings the brief's own. */
+const placeOf = (item: VerdictItem): readonly Cell[] => {
+  if (item.what !== 'wear' && item.what !== 'not-measured') return ['', '', '', '', '', ''];
+  const { limit } = item;
+  const own = item.what === 'wear' ? placeOfWear(item) : null;
+  return [
+    limit.measure,
+    own?.unit ?? unitsOf[limit.measure][0],
+    own?.site ?? limit.site,
+    limit.bound,
+    limit.value,
+    limit.basis,
+  ];
+};
+
 const verdicts = (reports: readonly RoundReport[]): Table => ({
   name: 'verdicts',
-  columns: ['round', 'round_verdict', 'item', 'measure_and_unit', 'site', 'verdict'],
+  columns: [
+    'round',
+    'round_verdict',
+    'item',
+    'measure',
+    'unit',
+    'site',
+    'bound',
+    'limit',
+    'limit_basis',
+    'verdict',
+  ],
   rows: reports.flatMap(({ round, verdict }) =>
-    verdict.items.map((item) => [
-      round.name,
-      verdict.word,
-      item.what,
-      item.what === 'wear' ? item.kind : item.what === 'not-measured' ? item.limit.measure : '',
-      item.what === 'wear' ? item.site : item.what === 'not-measured' ? item.limit.site : '',
-      item.word,
-    ]),
+    verdict.items.map((item) => [round.name, verdict.word, item.what, ...placeOf(item), item.word]),
   ),
 });
 
@@ -293,6 +327,7 @@ const findings = (list: readonly ReportedFinding[], round: (id: string) => strin
     'wanted_mm',
     'carried_by',
     'evidence_until',
+    'evidence_language',
     'evidence',
     'outcome_round',
     'outcome',
@@ -313,6 +348,7 @@ const findings = (list: readonly ReportedFinding[], round: (id: string) => strin
     body.wantedMm,
     body.carriedBy === undefined ? '' : round(body.carriedBy),
     body.evidence?.until,
+    body.evidence?.language,
     body.evidence?.lines.join('\n'),
     body.outcome === undefined ? '' : round(body.outcome.round),
     body.outcome?.verdict,
@@ -353,9 +389,28 @@ export const tablesOf = ({ review, reports, findings: list }: Written): readonly
 /** Version of the JSON below; grows when a field changes its meaning. */
 const DATA_VERSION = 1;
 
+/** What the endings of names mean, and the scales that have no ending: for who reads the file without this code. */
+const UNITS = {
+  '…M': 'metres',
+  '…Mm': 'millimetres',
+  '…Ms': 'milliseconds since 1970-01-01T00:00:00Z',
+  '…KN': 'kilonewtons, summed over all steps of a shoe',
+  '…H': 'hours',
+  share: '0 to 1',
+  'chance, risk, p, adjustedP': 'probability, 0 to 1',
+  comfort: 'points, 0 to 100',
+  severity: '0 to 10',
+  'bench, deviations, sides, gauges': 'in the unit named beside them',
+  'wear[].kind': 'measure and unit; values in that unit',
+  'wear[].x, distance, at, greatest, reach':
+    'metres, or metres of the reference runner of the dose',
+  'wear[].change, difference':
+    'the unit of the kind; for mass, impact peaks and energies the ratio to the value when new',
+};
+
 /**
  * The whole review as JSON, with what each round was looked at for and the findings.
- * `{ format: "pairlog-review", v, asOf, …review, rounds: [{ …round, cells, wear, verdict, against, layers }],
+ * `{ format: "pairlog-review", v, asOf, units, …review, rounds: [{ …round, cells, wear, verdict, against, layers }],
  * findings, feet, panel }`
  */
 export const jsonOf = ({ review, reports, findings: list, feet, panel }: Written): string =>
@@ -364,7 +419,10 @@ export const jsonOf = ({ review, reports, findings: list, feet, panel }: Written
       format: 'pairlog-review',
       v: DATA_VERSION,
       asOf: new Date(review.nowMs).toISOString(),
+      units: UNITS,
       ...review,
+      // Testers are codes: their names stay in the group.
+      testers: review.testers.map(({ name: _name, ...tester }) => tester),
       rounds: review.rounds.map((round, at) => ({
         ...round,
         cells: reports[at]?.looks,

@@ -1,11 +1,11 @@
 /** Verdict, wear curves and arrival readings of a round. */
 import type { Metres } from '../../core/units/index.ts';
 import { fromMetres } from '../../core/units/index.ts';
-import type { Deviation, WearLook } from '../../core/review/index.ts';
+import type { WearLook } from '../../core/review/index.ts';
 import { WearChart } from '../parts/charts/wear-chart.tsx';
 import { isOut } from '../../core/rounds/index.ts';
-import { setPercentOf, signed } from '../words/figures.ts';
-import { decisionInWords, summaryLine } from '../words/say-blueprint.ts';
+import { setPercentOf } from '../words/figures.ts';
+import { readingInWords, summaryLine } from '../words/say-blueprint.ts';
 import {
   doseInWords,
   itemInWords,
@@ -16,7 +16,7 @@ import {
   wearLines,
 } from '../words/say-wear.ts';
 import type { PartProps } from './document-props.ts';
-import { joined, Lines, Say, type Languages, type Spoken } from './spoken.tsx';
+import { joined, Lines, Say, type Languages } from './spoken.tsx';
 
 /** Every item of the verdict with its evidence, and what would settle what is open. */
 export const VerdictPart = ({ report, languages }: PartProps) => {
@@ -46,7 +46,10 @@ export const VerdictPart = ({ report, languages }: PartProps) => {
             <Say
               in={languages}
               of={(spoken) =>
-                `${said.get(spoken)?.[at]?.title ?? ''}: ${spoken.speaker.glossary.holds[word]}`
+                spoken.speaker.desk.joined.of(
+                  said.get(spoken)?.[at]?.title ?? '',
+                  spoken.speaker.glossary.holds[word],
+                )
               }
             />
           </h3>
@@ -134,22 +137,6 @@ export const WearPart = ({ report, languages }: PartProps) => (
   </section>
 );
 
-/** A reading out of tolerance in one sentence. */
-export const deviationInWords = (
-  { pair, measure, site, foot, unit, value, deviation, lower, upper }: Deviation,
-  { words, phone, speaker }: Pick<Spoken, 'words' | 'phone' | 'speaker'>,
-): string => {
-  const { glossary, number } = speaker;
-  const write = (one: number) => signed(one, (size) => number(size, 2));
-  return words.deviation(
-    speaker.pair(pair),
-    `${glossary.measures[measure]}, ${site}, ${phone.foot[foot]}`,
-    `${number(value, 2)} ${glossary.units[unit]}`,
-    `${write(deviation)} ${glossary.units[unit]}`,
-    `${write(lower)} … ${write(upper)}`,
-  );
-};
-
 /** What is out, or too near a limit for its gauge to tell, with the decision on each. */
 export const DeviationsPart = ({ report, languages }: PartProps) => {
   const shown = report.deviations.filter(({ word }) => isOut(word) || word === 'undecided');
@@ -170,9 +157,9 @@ export const DeviationsPart = ({ report, languages }: PartProps) => {
       </p>
       <Lines
         in={languages}
-        of={(spoken) =>
-          shown.map(
-            (one) => `${deviationInWords(one, spoken)}: ${decisionInWords(one, spoken.speaker)}.`,
+        of={({ speaker }) =>
+          shown.map((one) =>
+            readingInWords({ ...one, place: one, pair: speaker.pair(one.pair) }, speaker),
           )
         }
       />

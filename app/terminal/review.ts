@@ -21,7 +21,8 @@ import {
   lookAtFeet,
   findingsOf,
   openProject,
-  reportRound,
+  lookAtRounds,
+  reportRounds,
   reviewProject,
   type RoundReport,
   withoutPairsOutOfTolerance,
@@ -209,22 +210,11 @@ const review = (args: readonly string[]): string => {
   const opened = open(file, chosen);
   const { log } = opened;
   const answer = reviewProject(log);
-  const reports = answer.rounds.flatMap(({ id }) => reportRound(log, answer, id) ?? []);
   const feet = lookAtFeet(log);
   const panel = checkPanel(log);
   if ([values.report, values.csv, values.json].every((one) => one === undefined))
-    return printReview(
-      answer,
-      reports.map(({ looks: cells, verdict, against, layers }) => ({
-        cells,
-        verdict,
-        against,
-        layers,
-      })),
-      feet,
-      panel,
-      spoken,
-    );
+    return printReview(answer, lookAtRounds(log, answer), feet, panel, spoken);
+  const reports = reportRounds(log, answer);
   const written = { review: answer, reports, findings: findingsOf(log), feet, panel };
   const done = writeFiles(written, opened, chosen);
   return values.json === STANDARD_OUTPUT ? jsonOf(written) : done.join('\n');

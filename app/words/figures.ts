@@ -22,3 +22,7 @@ export const signed = (value: number, write: (size: number) => string): string =
   const size = write(Math.abs(value));
   return /[1-9]/.test(size) ? `${value < 0 ? '−' : '+'}${size}` : size;
 };
+
+/** Name of a language by its tag, as readers of the locale say it; the tag itself where nobody knows it. */
+export const languageIn = (tag: string, locale: string): string =>
+  new Intl.DisplayNames([locale], { type: 'language' }).of(tag) ?? tag;

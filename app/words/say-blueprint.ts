@@ -1,10 +1,11 @@
 /** What do arrival checks, gauge studies, layers and feet say, in sentences? The same on desk and terminal. */
-import type { GaugeReview, PairTolerance, FeetLook } from '../../core/review/index.ts';
+import type { Deviation, GaugeReview, PairTolerance, FeetLook } from '../../core/review/index.ts';
 import type { Last } from '../../core/records/index.ts';
 import type { ConformityWord, Coverage, LayersAndHeat, SizeStep } from '../../core/rounds/index.ts';
 import { sizeOfLast } from '../../core/units/index.ts';
 import { chanceOf, percentOf, signed } from './figures.ts';
 import { pOf, type Speaker } from './say-complaint.ts';
+import { placeName } from './say-place.ts';
 import type { DeskWords } from './types.ts';
 
 /** How many dimensions of a pair are out or undecided; empty where none is. */
@@ -23,11 +24,36 @@ export const decisionInWords = (
   { desk, number }: Speaker,
 ): string => {
   const words = desk.blueprint;
-  return [
+  return desk.joined.clauses([
     words.conformity[word],
     ...(disagree ? [words.disagree] : []),
     ...(risk === null ? [] : [words.risk(chanceOf(risk, number))]),
-  ].join(', ');
+  ]);
+};
+
+/** What is said of a reading against the blueprint. */
+export interface ReadingFigures extends Pick<
+  Deviation,
+  'foot' | 'value' | 'deviation' | 'lower' | 'upper' | 'word' | 'risk' | 'disagree'
+> {
+  readonly place: Pick<Deviation, 'measure' | 'site' | 'unit'>;
+  /** Code of the pair. */
+  readonly pair: string;
+}
+
+/** A reading against the blueprint, and what is decided of it, in one sentence. */
+export const readingInWords = (reading: ReadingFigures, speaker: Speaker): string => {
+  const { glossary, number, desk } = speaker;
+  const { unit } = reading.place;
+  const write = (one: number) => signed(one, (size) => number(size, 2));
+  const said = desk.report.deviation(
+    reading.pair,
+    desk.joined.clauses([placeName(reading.place, speaker), speaker.foot(reading.foot)]),
+    `${number(reading.value, 2)} ${glossary.units[unit]}`,
+    `${write(reading.deviation)} ${glossary.units[unit]}`,
+    `${write(reading.lower)} … ${write(reading.upper)}`,
+  );
+  return desk.joined.sentence(desk.joined.of(said, decisionInWords(reading, speaker)));
 };
 
 /** The arrival readings of all pairs in one sentence. */
@@ -48,7 +74,7 @@ export const summaryLine = (
       .filter((word) => count(word) > 0)
       .map((word) => words.counted[word](count(word))),
   ].filter(Boolean);
-  return words.summary(deviations.length, named.join('; '));
+  return words.summary(deviations.length, desk.joined.apart(named));
 };
 
 /** A gauge study: whether the gauge will do, how it is known, and what speaks against it. */
@@ -90,7 +116,13 @@ export const gaugeLines = (
     ...(ranges === null
       ? [words.noRanges]
       : ranges.above.length > 0
-        ? [words.above(ranges.above.map((one) => `${one.operator}, ${one.part}`).join('; '))]
+        ? [
+            words.above(
+              desk.joined.apart(
+                ranges.above.map((one) => desk.joined.clauses([one.operator, one.part])),
+              ),
+            ),
+          ]
         : []),
   ];
 };
@@ -117,22 +149,23 @@ export const layersLine = ({ association }: LayersAndHeat, speaker: Speaker): st
 export const lastLine = (last: Last, { desk, number }: Speaker): string => {
   const words = desk.blueprint;
   const { lengthMm, ballWidthMm, ballGirthMm } = last;
+  const parts = [
+    ...(lengthMm === undefined
+      ? []
+      : [
+          words.lastParts.length(
+            number(lengthMm, 1),
+            number(sizeOfLast(lengthMm, 'eu'), 1),
+            number(sizeOfLast(lengthMm, 'uk'), 1),
+          ),
+        ]),
+    ...(ballWidthMm === undefined ? [] : [words.lastParts.width(number(ballWidthMm, 1))]),
+    ...(ballGirthMm === undefined ? [] : [words.lastParts.girth(number(ballGirthMm, 1))]),
+  ];
   return words.lastLine(
     last.name,
     number(last.sizeMm, 1),
-    [
-      ...(lengthMm === undefined
-        ? []
-        : [
-            words.lastParts.length(
-              number(lengthMm, 1),
-              number(sizeOfLast(lengthMm, 'eu'), 1),
-              number(sizeOfLast(lengthMm, 'uk'), 1),
-            ),
-          ]),
-      ...(ballWidthMm === undefined ? [] : [words.lastParts.width(number(ballWidthMm, 1))]),
-      ...(ballGirthMm === undefined ? [] : [words.lastParts.girth(number(ballGirthMm, 1))]),
-    ].join(', ') || desk.none,
+    parts.length > 0 ? desk.joined.clauses(parts) : desk.none,
   );
 };
 
@@ -152,9 +185,9 @@ const coverageLines = (
           empty.length === 0
             ? words.coverageFull
             : words.coverageEmpty(
-                empty
-                  .map((one) => words.stretch(number(one.fromMm, 1), number(one.toMm, 1)))
-                  .join('; '),
+                desk.joined.apart(
+                  empty.map((one) => words.stretch(number(one.fromMm, 1), number(one.toMm, 1))),
+                ),
               ),
         ]),
     ...(notMeasured > 0 ? [words.coverageNot(notMeasured, what)] : []),

@@ -11,6 +11,7 @@ import type {
 } from '../../core/rounds/index.ts';
 import { percentOf, setPercentOf, signed } from './figures.ts';
 import { cellTitle, pOf, type Speaker } from './say-complaint.ts';
+import { placeName } from './say-place.ts';
 
 /** The two rounds that are compared. */
 export type RoundNames = Pick<RoundComparison, 'earlier' | 'later'>;
@@ -24,8 +25,8 @@ export const feltTitle = ({ kind, zone }: Felt, speaker: Speaker): string =>
 /** The part and what is different. */
 export const changeTitle = (
   { part, what }: Pick<ComparedChange, 'part' | 'what'>,
-  { glossary }: Speaker,
-): string => `${glossary.parts[part].name}: ${what}`;
+  { desk, glossary }: Pick<Speaker, 'desk' | 'glossary'>,
+): string => desk.joined.of(glossary.parts[part].name, what);
 
 /** A change of a share in points of 100, with its sign. */
 const pointsOf = (change: number, { number }: Speaker): string =>
@@ -137,7 +138,8 @@ export const knewLine = (
   { earlier, later, knew }: Pick<RoundComparison, 'earlier' | 'later' | 'knew'>,
   speaker: Speaker,
 ): string | null => {
-  const names = (testers: readonly RecordId[]) => testers.map(speaker.tester).sort().join(', ');
+  const names = (testers: readonly RecordId[]) =>
+    speaker.desk.joined.names(testers.map(speaker.tester).sort());
   return knew.earlier.length + knew.later.length === 0
     ? null
     : speaker.desk.changes.knew(
@@ -165,32 +167,44 @@ export const riseLine = (rise: CellRise, speaker: Speaker): string => {
 const decimalsOf = ({ unit }: Pick<BenchChange, 'unit'>): number => (unit === 'mm' ? 2 : 1);
 
 /** The figures of one measure and site, each as text. */
-export const benchTexts = (change: BenchChange, { glossary, number, desk }: Speaker) => {
-  const { measure, site, unit, earlier, later, difference, interval, differs } = change;
+export const benchTexts = (change: BenchChange, speaker: Speaker) => {
+  const { glossary, number, desk } = speaker;
+  const { unit, earlier, later, difference, interval, differs } = change;
   const write = (value: number) => number(value, decimalsOf(change));
+  const mean = (of: BenchChange['earlier']) =>
+    desk.joined.aside(`${write(of.mean)} ${glossary.units[unit]}`, desk.changes.ofPairs(of.n));
   return {
-    place: `${glossary.measures[measure]}, ${site}`,
-    earlier: `${write(earlier.mean)} ${glossary.units[unit]} (n ${earlier.n})`,
-    later: `${write(later.mean)} ${glossary.units[unit]} (n ${later.n})`,
+    place: placeName(change, speaker),
+    earlier: mean(earlier),
+    later: mean(later),
     difference: `${signed(difference, write)}${interval ? ` (${signed(interval.lower, write)} … ${signed(interval.upper, write)})` : ''}`,
     word: desk.changes.benchWords[differs === null ? 'single' : differs ? 'differs' : 'open'],
   };
+};
+
+/** One measure and site of both rounds, in a sentence. */
+export const benchLine = (change: BenchChange, speaker: Speaker): string => {
+  const { place, earlier, later, difference, word } = benchTexts(change, speaker);
+  return speaker.desk.changes.benchLine(place, earlier, later, difference, word);
 };
 
 /**
  * A proposed outcome as a finding keeps it, its sentences frozen in the speaker's language.
  * @param finding the round that showed it
  * @param until the instant of the proposal, as ISO 8601 text
+ * @param language the speaker's, by its tag
  */
 export const outcomeOf = (
   proposed: ProposedOutcome,
   { round }: Pick<Finding, 'round'>,
   until: string,
+  language: string,
   speaker: Speaker,
 ): NonNullable<Finding['outcome']> => ({
   round: proposed.round,
   verdict: proposed.verdict,
   until,
+  language,
   lines: [
     speaker.glossary.changeVerdicts[proposed.verdict].meaning,
     ...comparisonLines(proposed.found, { earlier: round, later: proposed.round }, speaker),

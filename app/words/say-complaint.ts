@@ -1,8 +1,19 @@
 /** What does the log say about a complaint, in sentences? The same at the desk, in the terminal and in a finding. */
-import type { CellName } from '../../core/complaints/index.ts';
+import type {
+  Association,
+  CellName,
+  FirstRepeat,
+  Onset,
+  Trend,
+} from '../../core/complaints/index.ts';
 import { suspectsOf, type PartId } from '../../core/foot/index.ts';
-import type { RecordId } from '../../core/records/index.ts';
-import type { CellSummary, CloserLook, RoundSummary } from '../../core/review/index.ts';
+import type { Foot, RecordId } from '../../core/records/index.ts';
+import {
+  isHint,
+  type CellSummary,
+  type CloserLook,
+  type RoundSummary,
+} from '../../core/review/index.ts';
 import type { Metres } from '../../core/units/index.ts';
 import { percentOf, setPercentOf } from './figures.ts';
 import type { DeskWords, Glossary } from './types.ts';
@@ -17,6 +28,9 @@ export interface Speaker {
   /** Code of a pair and name of a round. */
   readonly pair: (id: string) => string;
   readonly round: (id: RecordId) => string;
+  readonly foot: (foot: Foot) => string;
+  /** Name of a language by its tag. */
+  readonly language: (tag: string) => string;
 }
 
 /** A p-value as people read it. */
@@ -28,19 +42,45 @@ const eOf = (value: number, { number }: Speaker): string =>
   value >= 1e6 ? '> 1 000 000' : value < 0.01 ? '< 0.01' : number(value, value >= 10 ? 0 : 2);
 
 /** Zone and kind, as a heading. */
-export const cellTitle = ({ zone, kind }: CellName, { glossary }: Speaker): string =>
-  `${glossary.zones[zone].name}: ${glossary.kinds[kind].name}`;
+export const cellTitle = ({ zone, kind }: CellName, { desk, glossary }: Speaker): string =>
+  desk.joined.of(glossary.zones[zone].name, glossary.kinds[kind].name);
+
+interface Bounds {
+  readonly lower: number;
+  readonly upper: number;
+}
+
+/** What is said of a complaint's counts. */
+export interface CellFigures extends Pick<
+  CellSummary,
+  'testersTwice' | 'testersOnce' | 'runs' | 'byFoot' | 'allowedRate' | 'eValue' | 'needed'
+> {
+  readonly severity: Pick<NonNullable<CellSummary['severity']>, 'mean' | 'most'> | null;
+  readonly shareTwice: Bounds;
+  readonly runShare: Bounds;
+  /** Codes of the testers for each of whom it is proven, where it is proven for these alone. */
+  readonly provenFor: readonly string[];
+}
+
+/** What is said of when and with whom a complaint comes. */
+export interface LookFigures {
+  readonly trend: Pick<Trend, 'word' | 'testers' | 'adjustedP'>;
+  readonly onset: Omit<Onset, 'runs'> | null;
+  readonly firstRepeat: Pick<FirstRepeat, 'medianM' | 'repeated' | 'testers'>;
+  readonly hints: readonly Pick<Association, 'factor' | 'goesWith' | 'adjustedP' | 'testers'>[];
+  /** How many circumstances were looked at. */
+  readonly asked: number;
+}
 
 /** How many testers and runs, how sure, how bad, and for whom it is proven. */
-export const cellLines = (
-  cell: CellSummary,
-  { asked }: Pick<RoundSummary['complaints'], 'asked'>,
+export const countLines = (
+  cell: CellFigures,
+  asked: RoundSummary['complaints']['asked'],
   speaker: Speaker,
 ): string[] => {
   const words = speaker.desk.proof;
   const percent = (share: number) => percentOf(share, speaker.number);
-  const interval = ({ lower, upper }: { lower: number; upper: number }) =>
-    words.interval(percent(lower), percent(upper));
+  const interval = ({ lower, upper }: Bounds) => words.interval(percent(lower), percent(upper));
   return [
     words.testers(cell.testersTwice, cell.testersOnce, asked.testers, interval(cell.shareTwice)),
     words.runs(
@@ -55,24 +95,39 @@ export const cellLines = (
         ? [words.severity(speaker.number(cell.severity.mean, 1), cell.severity.most)]
         : []),
     ].join(' '),
-    ...(cell.word === 'recurs-for-one-tester'
-      ? [words.who(cell.provenTesters.map(({ tester }) => speaker.tester(tester)).join(', '))]
-      : []),
+    ...(cell.provenFor.length > 0 ? [words.who(speaker.desk.joined.names(cell.provenFor))] : []),
     words.value(eOf(cell.eValue, speaker), eOf(cell.needed, speaker)),
   ];
 };
 
+/** The counts of a cell of the log in sentences. */
+export const cellLines = (
+  cell: CellSummary,
+  { asked }: Pick<RoundSummary['complaints'], 'asked'>,
+  speaker: Speaker,
+): string[] =>
+  countLines(
+    {
+      ...cell,
+      provenFor:
+        cell.word === 'recurs-for-one-tester'
+          ? cell.provenTesters.map(({ tester }) => speaker.tester(tester))
+          : [],
+    },
+    asked,
+    speaker,
+  );
+
 /** Whether it changes with kilometres, from where in a run it begins, and what it goes together with. */
-export const lookLines = (
-  { trend, onset, firstRepeat, associations }: Omit<CloserLook, 'cell'>,
+export const circumstanceLines = (
+  { trend, onset, firstRepeat, hints, asked }: LookFigures,
   speaker: Speaker,
 ): string[] => {
   const { glossary, distance } = speaker;
   const words = speaker.desk.proof;
-  const hints = associations.filter(({ hint, goesWith }) => hint && goesWith !== 'neither');
   return [
     trend.word === 'too-few-runs'
-      ? `${glossary.trends[trend.word]}.`
+      ? speaker.desk.joined.sentence(glossary.trends[trend.word])
       : words.trend(glossary.trends[trend.word], trend.testers, pOf(trend.adjustedP, speaker)),
     ...(onset
       ? [
@@ -90,7 +145,7 @@ export const lookLines = (
       firstRepeat.testers,
     ),
     ...(hints.length === 0
-      ? [words.noHint(associations.length)]
+      ? [words.noHint(asked)]
       : hints.map(({ factor, goesWith, adjustedP, testers }) =>
           words.hint(
             glossary.factors[factor][goesWith === 'more' ? 'more' : 'less'],
@@ -101,10 +156,20 @@ export const lookLines = (
   ];
 };
 
+/** A closer look at a cell of the log in sentences. */
+export const lookLines = (
+  { associations, ...look }: Omit<CloserLook, 'cell'>,
+  speaker: Speaker,
+): string[] =>
+  circumstanceLines(
+    { ...look, hints: associations.filter(isHint), asked: associations.length },
+    speaker,
+  );
+
 /** The parts that usually cause it, marked as common practice. */
 export const suspectLine = ({ kind, zone }: CellName, { desk, glossary }: Speaker): string => {
   const { first, second } = suspectsOf(kind, zone);
   const named = (parts: readonly PartId[]) =>
-    parts.map((part) => glossary.parts[part].name).join(', ');
+    desk.joined.names(parts.map((part) => glossary.parts[part].name));
   return desk.complaints.suspects(named(first), named(second));
 };

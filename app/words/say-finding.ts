@@ -2,6 +2,12 @@
 import { tradeOf } from '../../core/foot/index.ts';
 import type { Finding, RecordId } from '../../core/records/index.ts';
 import { cellTitle, type Speaker } from './say-complaint.ts';
+import {
+  evidenceInWords,
+  writtenLines,
+  type SaidEvidence,
+  type WrittenLines,
+} from './say-evidence.ts';
 
 export interface SaidFinding {
   /** Zone and kind in the reader's language; null where the finding names none, or its title says the same. */
@@ -13,31 +19,18 @@ export interface SaidFinding {
   readonly carriedBy: string | null;
   /** Until when its evidence goes; null where none was frozen. */
   readonly frozen: string | null;
-  /** The counts behind a complaint. */
-  readonly counted: readonly string[];
-  /** In the language of whoever wrote it. */
-  readonly written: readonly string[];
-  readonly outcome: { readonly title: string; readonly lines: readonly string[] } | null;
+  /** Null where none was frozen. */
+  readonly evidence: SaidEvidence | null;
+  readonly outcome: { readonly title: string; readonly written: WrittenLines } | null;
 }
 
 /** Words and size in one: "raise the collar, +3 mm". */
-const wantedOf = ({ wanted, wantedMm }: Finding, { number }: Speaker): string =>
-  [wanted ?? '', wantedMm === undefined ? '' : `${number(wantedMm, 1)}\u00a0mm`]
-    .filter((one) => one !== '')
-    .join(', ');
-
-const countedOf = ({ evidence }: Finding, { desk, glossary }: Speaker): SaidFinding['counted'] => {
-  const counts = evidence?.complaint;
-  if (!counts) return [];
-  const names: Readonly<Partial<Record<string, { readonly name: string }>>> = glossary.evidence;
-  const word = names[counts.word];
-  return [
-    ...(word ? [word.name] : []),
-    desk.report.frozenTesters(counts.testersTwice, counts.testersOnce, counts.askedTesters),
-    desk.report.frozenRuns(counts.runs, counts.askedRuns),
-    desk.proof.feet(counts.left, counts.right),
-  ];
-};
+const wantedOf = ({ wanted, wantedMm }: Finding, { desk, number }: Speaker): string =>
+  desk.joined.clauses(
+    [wanted ?? '', wantedMm === undefined ? '' : `${number(wantedMm, 1)}\u00a0mm`].filter(
+      (one) => one !== '',
+    ),
+  );
 
 /**
  * A finding in words.
@@ -68,8 +61,7 @@ export const findingInWords = (
     wanted: wanted === '' ? null : words.wanted(wanted),
     carriedBy: carrier === null ? null : words.carriedBy(carrier),
     frozen: evidence ? desk.finding.frozen(date(evidence.until)) : null,
-    counted: countedOf(finding, speaker),
-    written: evidence?.lines ?? [],
+    evidence: evidence ? evidenceInWords(evidence, speaker) : null,
     outcome: outcome
       ? {
           title: words.outcome(
@@ -77,7 +69,7 @@ export const findingInWords = (
             glossary.changeVerdicts[outcome.verdict].name,
             date(outcome.until),
           ),
-          lines: outcome.lines,
+          written: writtenLines(outcome.lines, outcome.language, speaker),
         }
       : null,
   };

@@ -70,7 +70,10 @@ export const panelInWords = (check: PanelCheck, speaker: Speaker): PanelInWords 
   const { agreement: answer, sessionError, questions, testers, testersEnough } = check;
   if (testers === 0) return null;
   const agreement = answer.ok
-    ? words.icc(answer.agreement.testers, answer.agreement.rounds.map(speaker.round).join(', '))
+    ? words.icc(
+        answer.agreement.testers,
+        speaker.desk.joined.names(answer.agreement.rounds.map(speaker.round)),
+      )
     : words[answer.why];
   const correlations = answer.ok
     ? (['one', 'oneLevelled', 'panel'] as const).map((which) => {

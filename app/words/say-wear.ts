@@ -12,6 +12,7 @@ import {
 } from '../../core/wear/index.ts';
 import { chanceOf, percentOf, setPercentOf, signed } from './figures.ts';
 import { cellTitle, pOf, type Speaker } from './say-complaint.ts';
+import { placeName, siteName } from './say-place.ts';
 
 /** A check that narrows the interval by less would settle nothing. */
 const TELLING = 0.05;
@@ -44,8 +45,8 @@ export const unitName = ({ kind }: Kind, { glossary }: Speaker): string =>
 
 export const placeTitle = (
   { kind, site }: Pick<WearPlace, 'kind' | 'site'>,
-  { glossary }: Speaker,
-): string => `${glossary.measures[partsOf(kind).measure]}, ${site}`;
+  speaker: Pick<Speaker, 'desk' | 'glossary'>,
+): string => placeName({ measure: partsOf(kind).measure, site }, speaker);
 
 /** A value with its unit. */
 export const valueOf = (value: number, { kind }: Kind, speaker: Speaker): string =>
@@ -70,7 +71,8 @@ export const limitTitle = (
   speaker: Speaker,
 ): string => {
   const { desk, glossary } = speaker;
-  const what = [glossary.measures[measure], ...(site === undefined ? [] : [site])].join(', ');
+  const what =
+    site === undefined ? glossary.measures[measure] : placeName({ measure, site }, speaker);
   return desk.wear.limit(
     what,
     desk.brief.bounds[bound],
@@ -103,15 +105,23 @@ const crossingLine = (
   ];
 };
 
+/** What is said of a new pair at the brief's distance. */
+export interface WearFigures extends Pick<
+  WearLook,
+  'kind' | 'site' | 'dose' | 'basis' | 'direction' | 'atBrief' | 'limits'
+> {
+  readonly foamKnown: boolean;
+}
+
 /** What a finding rests on: how it changes by the brief's distance, and whether each limit holds. */
-export const wearOutlook = (look: WearLook, briefM: Metres, speaker: Speaker): string[] => {
-  const words = speaker.desk.wear;
+export const wearOutlook = (look: WearFigures, briefM: Metres, speaker: Speaker): string[] => {
+  const { wear: words, joined } = speaker.desk;
   const { glossary, number } = speaker;
   const { dose } = look;
   const brief = doseInWords(briefM, dose, speaker);
   const lines: string[] = [];
   if (look.basis === 'prior-only') lines.push(words.priorOnly);
-  if (look.foam === null) lines.push(words.foamUnknown);
+  if (!look.foamKnown) lines.push(words.foamUnknown);
   const { atBrief } = look;
   if (atBrief && look.basis === 'checks') {
     const { change, value } = atBrief;
@@ -120,7 +130,7 @@ export const wearOutlook = (look: WearLook, briefM: Metres, speaker: Speaker): s
     ) as [string, string, string];
     lines.push(
       words.change(
-        `${placeTitle(look, speaker)}: ${glossary.directions[look.direction]}`,
+        joined.of(placeTitle(look, speaker), glossary.directions[look.direction]),
         brief,
         median,
         lower,
@@ -137,7 +147,9 @@ export const wearOutlook = (look: WearLook, briefM: Metres, speaker: Speaker): s
         ),
       );
   } else if (look.basis === 'checks')
-    lines.push(`${placeTitle(look, speaker)}: ${glossary.directions[look.direction]}.`);
+    lines.push(
+      joined.sentence(joined.of(placeTitle(look, speaker), glossary.directions[look.direction])),
+    );
   for (const { limit, hold, distance, tooFar } of look.limits) {
     const title = limitTitle(limit, look, speaker);
     if (tooFar) lines.push(words.tooFar(title, brief));
@@ -152,25 +164,26 @@ export const wearOutlook = (look: WearLook, briefM: Metres, speaker: Speaker): s
 
 /** All that one look says of wear, most wanted first. */
 export const wearLines = (look: WearLook, briefM: Metres, speaker: Speaker): string[] => {
-  const words = speaker.desk.wear;
+  const { wear: words, joined } = speaker.desk;
   const { glossary, number } = speaker;
   const percent = (share: number) => percentOf(share, number);
   const { dose } = look;
-  const lines = wearOutlook(look, briefM, speaker);
+  const lines = wearOutlook({ ...look, foamKnown: look.foam !== null }, briefM, speaker);
   if (look.basis === 'checks')
     lines.push(
       look.toldApart
         ? words.toldApart(
             glossary.forms[look.toldApart],
-            forms
-              .filter(({ name }) => name !== look.toldApart)
-              .map(({ name }) => glossary.forms[name])
-              .join(', '),
+            joined.names(
+              forms
+                .filter(({ name }) => name !== look.toldApart)
+                .map(({ name }) => glossary.forms[name]),
+            ),
           )
         : words.notToldApart(
-            forms
-              .map(({ name }) => `${glossary.forms[name]} ${percent(look.forms[name])}`)
-              .join('; '),
+            joined.apart(
+              forms.map(({ name }) => `${glossary.forms[name]} ${percent(look.forms[name])}`),
+            ),
           ),
     );
   for (const { pair, change, p } of look.outlying)
@@ -212,12 +225,15 @@ export const siteLines = ({ kind, dose, sites }: WearLook, speaker: Speaker): st
   sites.length === 0
     ? []
     : [
-        `${speaker.desk.wear.sites}: ${sites
-          .map(
-            ({ site, at, change }) =>
-              `${site} ${changeOf(change.median, { kind }, speaker)} (${changeOf(change.lower, { kind }, speaker)} … ${changeOf(change.upper, { kind }, speaker)}) @ ${doseInWords(at, dose, speaker)}`,
-          )
-          .join('; ')}`,
+        speaker.desk.joined.of(
+          speaker.desk.wear.sites,
+          speaker.desk.joined.apart(
+            sites.map(
+              ({ site, at, change }) =>
+                `${siteName(site, speaker)} ${changeOf(change.median, { kind }, speaker)} (${changeOf(change.lower, { kind }, speaker)} … ${changeOf(change.upper, { kind }, speaker)}) @ ${doseInWords(at, dose, speaker)}`,
+            ),
+          ),
+        ),
       ];
 
 /** What speaks against reading a check as wear. */
@@ -232,7 +248,9 @@ export const warningInWords = (warning: CheckWarning, { desk, number }: Speaker)
         warning.askerC === null ? null : signed(warning.askerC, (value) => number(value, 1)),
       );
     case 'measured-otherwise':
-      return words[warning.code](warning.differs.map((way) => desk.wear.ways[way]).join(', '));
+      return words[warning.code](
+        desk.joined.names(warning.differs.map((way) => desk.wear.ways[way])),
+      );
     case 'temperature-missing':
     case 'no-start':
     case 'impossible-value':
@@ -252,7 +270,7 @@ export interface SaidItem {
 export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker): SaidItem => {
   const { desk, glossary, number } = speaker;
   const percent = (share: number) => percentOf(share, number);
-  const words = desk.verdict;
+  const { verdict: words, joined } = desk;
   const { word } = item;
   switch (item.what) {
     case 'wear': {
@@ -261,7 +279,7 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
       const brief = speaker.distance(briefM);
       const best = Math.max(0, ...next.map(({ narrowing }) => narrowing));
       return {
-        title: `${limitTitle(limit, item, speaker)}${limit.site === undefined ? ` (${item.site})` : ''}`,
+        title: `${limitTitle(limit, item, speaker)}${limit.site === undefined ? ` (${siteName(item.site, speaker)})` : ''}`,
         word,
         lines: [
           words.evidence(pairs, checks),
@@ -333,7 +351,7 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
         word,
         lines: [
           cells.length > 0
-            ? words.recurs(cells.map((cell) => cellTitle(cell, speaker)).join('; '))
+            ? words.recurs(joined.apart(cells.map((cell) => cellTitle(cell, speaker))))
             : askedRuns === 0
               ? words.nobodyAsked
               : words.noneRecurs(
@@ -352,7 +370,7 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
         word,
         lines: [
           item.growing.length > 0
-            ? words.growing(item.growing.map((cell) => cellTitle(cell, speaker)).join('; '))
+            ? words.growing(joined.apart(item.growing.map((cell) => cellTitle(cell, speaker))))
             : words.notGrowing(item.pairsThere),
         ],
         settle: [],
@@ -363,7 +381,7 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
         word,
         lines: [
           item.pairs.length > 0
-            ? words.stopped(item.pairs.map(speaker.pair).join(', '))
+            ? words.stopped(joined.names(item.pairs.map(speaker.pair)))
             : words.notStopped,
         ],
         settle: [],

@@ -9,6 +9,7 @@ export * from './body.ts';
 export * from './bodies/common.ts';
 export * from './bodies/project.ts';
 export * from './bodies/wearing.ts';
+export type { Evidence, EvidenceFigures } from './bodies/evidence.ts';
 export * from './bodies/making.ts';
 export * from './bodies/panel.ts';
 export * from './bundle.ts';

@@ -200,3 +200,4 @@ export const errorAnswer = z.looseObject({
 export type Member = z.infer<typeof memberSchema>;
 export type PullAnswer = z.infer<typeof pullAnswer>;
 export type PushAnswer = z.infer<typeof pushAnswer>;
+export type Devices = z.infer<typeof devicesAnswer>['devices'];

@@ -6,15 +6,13 @@ import { countZones, type ZoneCount } from '../complaints/index.ts';
 import type { ComplaintKind } from '../foot/index.ts';
 import type { Finding, Foot, RecordId } from '../records/index.ts';
 import type { WearKind } from '../wear/index.ts';
-import type { LayersAndHeat } from '../rounds/index.ts';
-import { isProven, lookCloser, recurring, type CloserLook } from './closer-look.ts';
-import { compareRounds, type RoundComparison } from './compare-rounds.ts';
-import { lookAtLayers } from './layers-look.ts';
+import { isProven } from './closer-look.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
 import type { Deviation, Review } from './review-types.ts';
+import { lookAtRound, type RoundLook } from './round-look.ts';
 import { feetAnswers } from './round-review.ts';
 import { summarise, type ReviewSummary, type RoundSummary } from './summary.ts';
-import { verdictOf, type Verdict } from './verdict.ts';
+import type { Verdict } from './verdict.ts';
 import { lookAtWear, wearPlaces, type WearLook } from './wear-look.ts';
 
 export type ZonesOfFeet = Readonly<Record<Foot, readonly ZoneCount[]>>;
@@ -24,7 +22,7 @@ export interface ReportedFinding {
   readonly body: Finding;
 }
 
-export interface RoundReport {
+export interface RoundReport extends RoundLook {
   readonly project: ReviewSummary['project'];
   /** Until when the data go, milliseconds since 1970. */
   readonly nowMs: number;
@@ -39,15 +37,8 @@ export interface RoundReport {
   readonly zones: ZonesOfFeet;
   /** The same of each kind that is proven or that a finding is about. */
   readonly zonesByKind: Readonly<Partial<Record<ComplaintKind, ZonesOfFeet>>>;
-  /** Of what recurs. */
-  readonly looks: readonly CloserLook[];
   /** Every place that a limit of the brief or a finding names; else the one that was checked most. */
   readonly wear: readonly WearLook[];
-  readonly verdict: Verdict;
-  /** What its changes did, against the round before; null for the first. */
-  readonly against: RoundComparison | null;
-  /** Layers of material against heat and wet; null where none were counted. */
-  readonly layers: LayersAndHeat | null;
   /** Arrival readings of the round's pairs that are on the blueprint. */
   readonly deviations: readonly Deviation[];
   readonly damages: Review['damages'];
@@ -108,20 +99,15 @@ export const isAt = (
   site === evidence.place.site &&
   kind === `${evidence.place.measure} ${evidence.place.unit}`;
 
-/**
- * Puts the report of one round together.
- * @param review of the same log
- * @returns null where the project has no such round
- */
-export const reportRound = (
+const reportOf = (
   log: ProjectLog,
   review: Review,
-  roundId: RecordId,
+  { rounds, project, nowMs }: ReviewSummary,
+  at: number,
 ): RoundReport | null => {
-  const { rounds, project, nowMs } = summarise(review);
-  const at = rounds.findIndex(({ id }) => id === roundId);
   const [round, reviewed] = [rounds[at], review.rounds[at]];
   if (!round || !reviewed) return null;
+  const roundId = round.id;
   const pairs = log.pairs.filter((pair) => pair.round === roundId);
   const own = new Set(pairs.map(({ id }) => id));
   const runs = pairs.flatMap((pair) => pair.runs);
@@ -138,8 +124,7 @@ export const reportRound = (
     ...round.complaints.cells.filter(isProven).map(({ kind }) => kind),
     ...findings.flatMap(({ body }) => body.kind ?? []),
   ]);
-  const verdict = verdictOf(log, reviewed);
-  const earlier = review.rounds[at - 1];
+  const look = lookAtRound(log, reviewed, review.rounds[at - 1]);
   return {
     project,
     nowMs,
@@ -154,11 +139,8 @@ export const reportRound = (
     },
     zones: zonesOf(null),
     zonesByKind: Object.fromEntries([...kinds].map((kind) => [kind, zonesOf(kind)])),
-    looks: lookCloser(log, roundId, recurring(reviewed)),
-    wear: looksAtWear(log, roundId, verdict, findings),
-    verdict,
-    against: earlier ? compareRounds(log, earlier, reviewed) : null,
-    layers: lookAtLayers(log, roundId),
+    ...look,
+    wear: looksAtWear(log, roundId, look.verdict, findings),
     deviations: pairs.flatMap(({ deviations }) => deviations),
     damages: review.damages.filter(({ pair }) => own.has(pair)),
     preferences: review.preferences.filter(
@@ -168,4 +150,27 @@ export const reportRound = (
     carried: all.filter(({ body }) => body.carriedBy === roundId && body.round !== roundId),
     leftOut: review.leftOut.length,
   };
+};
+
+/**
+ * Puts the report of one round together.
+ * @param review of the same log
+ * @returns null where the project has no such round
+ */
+export const reportRound = (
+  log: ProjectLog,
+  review: Review,
+  roundId: RecordId,
+): RoundReport | null =>
+  reportOf(
+    log,
+    review,
+    summarise(review),
+    review.rounds.findIndex(({ id }) => id === roundId),
+  );
+
+/** The reports of all rounds, in their order. */
+export const reportRounds = (log: ProjectLog, review: Review): readonly RoundReport[] => {
+  const summary = summarise(review);
+  return review.rounds.flatMap((_, at) => reportOf(log, review, summary, at) ?? []);
 };

@@ -12,7 +12,7 @@ import { reviewStructure, type HoldWord, type Structure } from '../wear/index.ts
 import { observedRuns, recurring } from './closer-look.ts';
 import { ownRecords, withdrawnPairs, type LoggedPair, type ProjectLog } from './project-log.ts';
 import type { RoundReview } from './review-types.ts';
-import { fitLimits, type FittedLimit } from './wear-look.ts';
+import { fitLimits, type FittedLimit } from './wear-limits.ts';
 
 export type VerdictItem =
   | ({ readonly what: 'wear'; readonly word: HoldWord } & FittedLimit)

@@ -21,7 +21,7 @@ test('a coarse gauge leaves arrivals undecided, and a pair that is proved out ca
 }) => {
   const project = await join(page);
   await page.goto(`${project}/bench`);
-  await expect(page.getByText(/2 dimensions proved out; /)).toBeVisible();
+  await expect(page.getByText(/2 dimensions proved out of tolerance; /)).toBeVisible();
   await page.getByRole('button', { name: 'Add a gauge study' }).click();
   await page.getByLabel('Gauge', { exact: true }).fill('Calliper C2');
   await page.getByLabel('Site (empty: every site of the measure)').fill('collar-height-lateral');
@@ -40,7 +40,9 @@ test('a coarse gauge leaves arrivals undecided, and a pair that is proved out ca
   await expect(
     page.getByText(/^The gauge is not good enough: \d+\s% of the tolerance/),
   ).toBeVisible();
-  await expect(page.getByText(/2 dimensions proved out, \d+ undecided; /)).toBeVisible();
+  await expect(
+    page.getByText(/2 dimensions proved out of tolerance, \d+ undecided; /),
+  ).toBeVisible();
 
   await page.getByRole('link', { name: 'Pairs' }).click();
   await expect(page.getByText('24 pairs, 12 testers')).toBeVisible();

@@ -25,8 +25,8 @@ test('a finding is made from wear, changed, looked at again, and its history say
   await page.getByRole('button', { name: 'New finding' }).click();
   const form = page.getByRole('region', { name: 'New finding' });
   await form.getByLabel('Round').selectOption({ label: 'Round 1' });
-  await form.getByLabel('Measure and site').selectOption({ label: 'Tread depth, heel-lateral' });
-  await expect(form.getByText(/^Tread depth, heel-lateral: falls with distance/)).toBeVisible();
+  await form.getByLabel('Measure and site').selectOption({ label: 'Tread depth, lateral heel' });
+  await expect(form.getByText(/^Tread depth, lateral heel: falls with distance/)).toBeVisible();
   await form.getByLabel('Title').fill('The heel wears through');
   await form.getByLabel('in mm, if it has a size').fill('0.5');
   await form.getByRole('button', { name: 'Save' }).click();
@@ -34,7 +34,7 @@ test('a finding is made from wear, changed, looked at again, and its history say
   const card = page.getByRole('article').filter({ hasText: 'The heel wears through' });
   await expect(card.getByText(/^Part: outsole\. Trade: tooling\. .*State: open/)).toBeVisible();
   await card.getByText(/^Evidence as of .* from wear$/).click();
-  await expect(card.getByText(/^Tread depth, heel-lateral: falls with distance/)).toBeVisible();
+  await expect(card.getByText(/^Tread depth, lateral heel: falls with distance/)).toBeVisible();
 
   await card.getByRole('button', { name: /^Change/ }).click();
   await card.getByLabel('State').selectOption('asked-for');

@@ -16,7 +16,7 @@ test.beforeEach(async () => {
 });
 test.afterEach(() => hub.stop());
 
-/** The words of the page as it would be printed, and on how many sheets. */
+/** The words of the page as it would be printed, in all and sheet by sheet. */
 const printed = async (page: Page, format: 'A4' | 'Letter') => {
   const folder = mkdtempSync(join(tmpdir(), 'pairlog-print-'));
   try {
@@ -25,7 +25,7 @@ const printed = async (page: Page, format: 'A4' | 'Letter') => {
     const text = execFileSync(programs.pdftotext as string, ['-layout', file, '-'], {
       encoding: 'utf8',
     });
-    return { text, sheets: text.split('\f').length - 1 };
+    return { text, pages: text.split('\f').slice(0, -1) };
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -43,16 +43,14 @@ test('a change goes from the blueprint to its outcome, and the sheet to who can 
   await expect(lead.getByRole('row', { name: /^Round 2/ })).toContainText('does not hold');
 
   await lead.getByRole('link', { name: 'Bench checks', exact: true }).click();
-  await expect(lead.getByText(/2 dimensions proved out; /)).toBeVisible();
+  await expect(lead.getByText(/2 dimensions proved out of tolerance; /)).toBeVisible();
 
   await lead.getByRole('link', { name: 'Findings', exact: true }).click();
   await lead.getByRole('button', { name: 'New finding' }).click();
   const form = lead.getByRole('region', { name: 'New finding' });
   await form.getByLabel('Round').selectOption({ label: 'Round 2' });
   await form.getByLabel('What shows it').selectOption('blueprint');
-  await expect(
-    form.getByRole('listitem').filter({ hasText: /^Pair 229 \(out of tolerance\), / }),
-  ).toBeVisible();
+  await expect(form.getByRole('listitem').filter({ hasText: /^Pair 229, / })).toBeVisible();
   await form.getByLabel('Title').fill('The heel cup is too wide');
   await form.getByRole('button', { name: 'Save' }).click();
   const low = lead.getByRole('article').filter({ hasText: 'The heel cup is too wide' });
@@ -80,12 +78,12 @@ test('a change goes from the blueprint to its outcome, and the sheet to who can 
   await expect(sheet.getByRole('heading', { name: /Round 1：帮面工种单/ })).toBeVisible();
   if (programs.pdftotext)
     for (const format of ['A4', 'Letter'] as const) {
-      const { text, sheets } = await printed(lead, format);
+      const { text, pages } = await printed(lead, format);
       for (const words of ['sheet for upper', '帮面工种单', 'Outcome in Round 2', 'Wanted:'])
         expect(text, format).toContain(words);
       // The tabs and buttons of the screen stay on it.
       expect(text).not.toContain('Send to the specialists');
-      expect(sheets).toBeLessThanOrEqual(4);
+      expect(pages.length).toBeLessThanOrEqual(4);
     }
   await lead.getByText('No specialist in this group yet.').waitFor();
   await lead.getByRole('button', { name: 'Send to the specialists' }).click();
@@ -113,6 +111,9 @@ test('a change goes from the blueprint to its outcome, and the sheet to who can 
   const finding = page.getByRole('article').filter({ hasText: 'Heel slips in the heel cup' });
   await expect(finding.getByText(/^部件：帮面版型。工种：帮面。/)).toBeVisible();
   await expect(finding.getByText(/3\s*mm$/)).toBeVisible();
+  // Frozen on an English desk, said in the reader's language.
+  const cup = page.getByRole('article').filter({ hasText: 'The heel cup is too wide' });
+  await expect(cup.getByText(/^样鞋 229，尺寸，后跟杯宽，左脚：.*与标称值相差/)).toBeVisible();
   await page.getByRole('radio', { name: '发泡' }).check({ force: true });
   await expect(finding).toHaveCount(0);
   await page.getByRole('radio', { name: '全部' }).check({ force: true });
@@ -131,4 +132,46 @@ test('a change goes from the blueprint to its outcome, and the sheet to who can 
   expect(troubles.filter((text) => text.includes('Content Security Policy'))).toEqual([]);
   await context.close();
   await hub.resume();
+});
+
+/** The last lines of all that stands above something: headings, and what leads to a list. */
+const leads = (page: Page): Promise<string[]> =>
+  page
+    .locator('.report :is(h1, h2, h3, p:has(+ ul))')
+    .evaluateAll((all) =>
+      all.map((one) => (one as HTMLElement).innerText.trim().split('\n').at(-1) ?? ''),
+    );
+
+test('no sheet of a report ends with what heads the next one, and the paper has the report’s name', async ({
+  page,
+}) => {
+  test.skip(!programs.pdftotext, 'needs pdftotext');
+  await page.goto(`${hub.url}/join#${hub.codes.lead}`);
+  await page.getByRole('button', { name: 'Join' }).click();
+  await page.getByRole('link', { name: /Demo trainer/ }).click();
+  await page.locator('.tabs').waitFor();
+  await page.goto(`${hub.url}${new URL(page.url()).pathname}/report`);
+  for (const round of ['Round 1', 'Round 2'])
+    for (const language of ['English', '简体中文', 'English + 简体中文']) {
+      await page.getByLabel('Round', { exact: true }).selectOption({ label: round });
+      await page.getByLabel('Language').selectOption({ label: language });
+      await expect(page.getByRole('article').locator('h1')).toContainText(round);
+      const above = await leads(page);
+      for (const format of ['A4', 'Letter'] as const)
+        for (const sheet of (await printed(page, format)).pages) {
+          const last = sheet.trim().split('\n').at(-1)?.trim().replace(/\s+/g, ' ') ?? '';
+          const cut = above.filter((text) => text.replace(/\s+/g, ' ').endsWith(last));
+          expect(cut, `${round}, ${language}, ${format}`).toEqual([]);
+        }
+    }
+
+  const title = (event: string) =>
+    page.evaluate((name) => {
+      window.dispatchEvent(new Event(name));
+      return document.title;
+    }, event);
+  expect(await title('beforeprint')).toMatch(
+    /^Demo trainer K1 \(invented\), Round 2: report of the round, \d+ \w+ \d{4}$/,
+  );
+  expect(await title('afterprint')).toBe('Pairlog');
 });

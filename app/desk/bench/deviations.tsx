@@ -3,9 +3,11 @@ import { useState } from 'preact/hooks';
 import type { ConformityWord } from '../../../core/rounds/index.ts';
 import type { Deviation, SideDifference } from '../../../core/review/index.ts';
 import { formatNumber } from '../../parts/format.ts';
+import { TableHead } from '../table-head.tsx';
 import { chanceOf, signed } from '../../words/figures.ts';
 import { d, t, terms } from '../../words/index.ts';
 import { decisionInWords, summaryLine } from '../../words/say-blueprint.ts';
+import { placeName } from '../../words/say-place.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { Some } from '../some.tsx';
 import { speakerOf } from '../speaker.ts';
@@ -34,9 +36,6 @@ const write = (value: number): string => signed(value, (size) => formatNumber(si
 /** A decision carries its colour only where it is one against the pair. */
 const classOf = (word: ConformityWord): string =>
   word === 'not-conforming' || word === 'outside' ? 'outside' : '';
-
-const placeOf = ({ measure, site }: Pick<Deviation, 'measure' | 'site'>): string =>
-  `${terms().measures[measure]}, ${d().blueprint.sites[site] ?? site}`;
 
 export const Deviations = (props: TabProps) => {
   const words = d().blueprint;
@@ -78,37 +77,25 @@ const Readings = ({ records, review, rows }: TabProps & { rows: readonly Deviati
   return (
     <div class="table-wrap" tabIndex={0} role="region" aria-label={d().bench.deviations}>
       <table class="compact">
-        <thead>
-          <tr>
-            <th scope="col">{d().bench.pair}</th>
-            <th scope="col">{d().bench.choose}</th>
-            <th scope="col" class="right">
-              {d().bench.nominal}
-            </th>
-            <th scope="col" class="right">
-              {words.reading}
-            </th>
-            <th scope="col" class="right">
-              {d().bench.deviation}
-            </th>
-            <th scope="col" class="right">
-              {words.uncertainty}
-            </th>
-            <th scope="col" class="right">
-              {words.guard}
-            </th>
-            <th scope="col" class="right">
-              {words.chance}
-            </th>
-            <th scope="col">{words.decision}</th>
-          </tr>
-        </thead>
+        <TableHead
+          columns={[
+            { title: d().bench.pair },
+            { title: d().bench.choose },
+            { title: d().bench.nominal, right: true },
+            { title: words.reading, right: true },
+            { title: d().bench.deviation, right: true },
+            { title: words.uncertainty, right: true },
+            { title: words.guard, right: true },
+            { title: words.chance, right: true },
+            { title: words.decision },
+          ]}
+        />
         <tbody>
           <Some of={rows} columns={9}>
             {(one) => (
               <tr key={`${one.pair} ${one.measure} ${one.site} ${one.foot} ${one.unit}`}>
                 <th scope="row">{names.code(one.pair)}</th>
-                <td>{`${placeOf(one)}, ${t().foot[one.foot]}`}</td>
+                <td>{d().joined.clauses([placeName(one, speaker), t().foot[one.foot]])}</td>
                 <td class="right">
                   {`${formatNumber(one.nominal, 2)} ${terms().units[one.unit]} `}
                   <span class="soft small">{`(${write(one.lower)} … ${write(one.upper)})`}</span>
@@ -155,31 +142,23 @@ const Sides = (
   return (
     <div class="table-wrap" tabIndex={0} role="region" aria-label={words.sides}>
       <table class="compact">
-        <thead>
-          <tr>
-            <th scope="col">{d().bench.pair}</th>
-            <th scope="col">{d().bench.choose}</th>
-            <th scope="col" class="right">
-              {words.difference}
-            </th>
-            <th scope="col" class="right">
-              {words.allowed}
-            </th>
-            <th scope="col" class="right">
-              {words.uncertainty}
-            </th>
-            <th scope="col" class="right">
-              {words.chance}
-            </th>
-            <th scope="col">{words.decision}</th>
-          </tr>
-        </thead>
+        <TableHead
+          columns={[
+            { title: d().bench.pair },
+            { title: d().bench.choose },
+            { title: words.difference, right: true },
+            { title: words.allowed, right: true },
+            { title: words.uncertainty, right: true },
+            { title: words.chance, right: true },
+            { title: words.decision },
+          ]}
+        />
         <tbody>
           <Some of={props.rows} columns={7}>
             {(one) => (
               <tr key={`${one.pair} ${one.measure} ${one.site} ${one.unit}`}>
                 <th scope="row">{names.code(one.pair)}</th>
-                <td>{placeOf(one)}</td>
+                <td>{placeName(one, speaker)}</td>
                 <td class="right">{`${write(one.difference)} ${terms().units[one.unit]}`}</td>
                 <td class="right">
                   {`± ${formatNumber(one.allowed, 2)} `}

@@ -8,6 +8,7 @@ import type { TabProps } from '../desk-state.ts';
 import { Some } from '../some.tsx';
 import { speakerOf } from '../speaker.ts';
 import { GaugeForm } from './gauge-form.tsx';
+import { Judged } from '../judged.tsx';
 
 export const Gauges = (props: TabProps) => {
   const words = d().blueprint;
@@ -51,9 +52,7 @@ const Study = (props: TabProps & { readonly of: GaugeReview }) => {
     <section class="sheet" aria-label={title}>
       <div class="row row-apart">
         <h3>{title}</h3>
-        {result.ok && (
-          <span class={`holds gauge-${result.word}`}>{words.gaugeWord[result.word]}</span>
-        )}
+        {result.ok && <Judged word={result.word}>{words.gaugeWord[result.word]}</Judged>}
       </div>
       <ul>
         {gaugeLines(of, speakerOf(props)).map((line) => (

@@ -7,6 +7,7 @@ import { pointsInWords, riseLine } from '../../words/say-change.ts';
 import type { TabProps } from '../desk-state.ts';
 import { Some } from '../some.tsx';
 import { speakerOf } from '../speaker.ts';
+import { Judged } from '../judged.tsx';
 
 type Props = TabProps & { readonly found: RoundComparison };
 
@@ -24,9 +25,7 @@ export const NewComplaints = (props: Props) => {
           <Some of={named} step={12}>
             {(cell) => (
               <li key={`${cell.zone} ${cell.kind}`}>
-                <span class={cell.word === 'proved' ? 'changed changed-worse' : 'changed'}>
-                  {words.newWords[cell.word ?? 'look']}
-                </span>{' '}
+                <Judged word={cell.word ?? 'look'}>{words.newWords[cell.word ?? 'look']}</Judged>{' '}
                 {riseLine(cell, speaker)}
               </li>
             )}

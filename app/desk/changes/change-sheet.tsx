@@ -14,6 +14,7 @@ import {
 import type { TabProps } from '../desk-state.ts';
 import { Some } from '../some.tsx';
 import { speakerOf } from '../speaker.ts';
+import { Judged } from '../judged.tsx';
 
 type Props = TabProps & { readonly change: ComparedChange; readonly rounds: RoundNames };
 
@@ -27,9 +28,7 @@ export const ChangeSheet = (props: Props) => {
       <div class="row row-apart">
         <h3>{changeTitle(change, speaker)}</h3>
         {found && (
-          <span class={`changed changed-${found.verdict}`}>
-            {terms().changeVerdicts[found.verdict].name}
-          </span>
+          <Judged word={found.verdict}>{terms().changeVerdicts[found.verdict].name}</Judged>
         )}
       </div>
       {round !== rounds.later && <p class="soft small">{words.since(speaker.round(round))}</p>}

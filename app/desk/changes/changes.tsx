@@ -12,7 +12,6 @@ import { speakerOf } from '../speaker.ts';
 import { BenchTable } from './bench-table.tsx';
 import { CellChanges, NewComplaints } from './cell-changes.tsx';
 import { ChangeSheet } from './change-sheet.tsx';
-import './changes.css';
 
 export const Changes = (props: TabProps) => {
   const { review, records } = props;

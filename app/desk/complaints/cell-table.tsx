@@ -4,6 +4,7 @@ import { formatNumber, formatPercent } from '../../parts/format.ts';
 import { d, terms } from '../../words/index.ts';
 import { Some } from '../some.tsx';
 import type { RoundProps } from './round-props.ts';
+import { Judged } from '../judged.tsx';
 
 const between = ({ lower, upper }: Interval): string =>
   `${formatPercent(lower)}–${formatPercent(upper)}`;
@@ -45,12 +46,9 @@ export const CellTable = ({ round }: RoundProps) => {
                   <th scope="row">{terms().zones[cell.zone].name}</th>
                   <td>{terms().kinds[cell.kind].name}</td>
                   <td>
-                    <span
-                      class={`proof proof-${cell.word}`}
-                      title={terms().evidence[cell.word].meaning}
-                    >
+                    <Judged word={cell.word} title={terms().evidence[cell.word].meaning}>
                       {terms().evidence[cell.word].name}
-                    </span>
+                    </Judged>
                   </td>
                   <td class="right">{`${cell.testersOnce} / ${asked.testers}`}</td>
                   <td class="right">

@@ -2,10 +2,12 @@
 import { useState } from 'preact/hooks';
 import { suspectsOf, type PartId } from '../../../core/foot/index.ts';
 import type { Finding } from '../../../core/records/index.ts';
-import type { CellSummary } from '../../../core/review/index.ts';
+import { freezeComplaint, type CellSummary, type CloserLook } from '../../../core/review/index.ts';
 import { toInstant } from '../../parts/instant.ts';
+import { settings } from '../../parts/settings.ts';
 import { d } from '../../words/index.ts';
 import { cellTitle } from '../../words/say-complaint.ts';
+import { frozenEvidence } from '../../words/say-evidence.ts';
 import { saveFromForm, SmallForm, Unfold } from '../form-parts.tsx';
 import {
   PartAndPriority,
@@ -18,9 +20,9 @@ import type { RoundProps } from './round-props.ts';
 import { speakerOf } from '../speaker.ts';
 
 export const FindingForm = (
-  props: RoundProps & { readonly cell: CellSummary; readonly lines: readonly string[] },
+  props: RoundProps & { readonly cell: CellSummary; readonly look: CloserLook },
 ) => {
-  const { review, round, cell, lines } = props;
+  const { review, round, cell, look } = props;
   const words = d().finding;
   const [part, setPart] = useState<PartId>(suspectsOf(cell.kind, cell.zone).first[0] ?? 'last');
   const [priority, setPriority] = useState<Finding['priority']>('medium');
@@ -28,7 +30,7 @@ export const FindingForm = (
   const [mm, setMm] = useState('');
   const [carriedBy, setCarriedBy] = useState<Carrier>('undecided');
   const later = review.rounds.filter(({ order }) => order > round.order);
-  const { asked } = round.complaints;
+  const speaker = speakerOf(props);
   return (
     <div class="no-print">
       <Unfold label={words.make}>
@@ -37,10 +39,17 @@ export const FindingForm = (
             save={async () => {
               const change = readWanted(wanted, mm);
               if (typeof change === 'string') return change;
+              const evidence = frozenEvidence(
+                freezeComplaint(cell, round.complaints, look, speaker.tester),
+                [],
+                toInstant(review.nowMs),
+                settings.value.language,
+                speaker,
+              );
               const saved = await saveFromForm('finding', {
                 project: review.project.id,
                 round: round.id,
-                title: cellTitle(cell, speakerOf(props)),
+                title: cellTitle(cell, speaker),
                 part,
                 kind: cell.kind,
                 zone: cell.zone,
@@ -48,21 +57,7 @@ export const FindingForm = (
                 ...change,
                 ...(carriedBy !== 'undecided' && { carriedBy }),
                 source: 'complaint',
-                evidence: {
-                  until: toInstant(review.nowMs),
-                  lines: [...lines],
-                  complaint: {
-                    word: cell.word,
-                    askedRuns: asked.runs,
-                    askedTesters: asked.testers,
-                    runs: cell.runs,
-                    testersOnce: cell.testersOnce,
-                    testersTwice: cell.testersTwice,
-                    left: cell.byFoot.left,
-                    right: cell.byFoot.right,
-                    eValue: cell.eValue,
-                  },
-                },
+                ...(evidence && { evidence }),
                 state: 'open',
               });
               if (typeof saved === 'string') return saved;

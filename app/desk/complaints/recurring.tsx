@@ -9,6 +9,7 @@ import { Some } from '../some.tsx';
 import type { RoundProps } from './round-props.ts';
 import { FindingForm } from './finding-form.tsx';
 import { speakerOf } from '../speaker.ts';
+import { Judged } from '../judged.tsx';
 
 export const Recurring = (props: RoundProps) => {
   const { review, records, round } = props;
@@ -53,7 +54,7 @@ const Cell = (props: RoundProps & { cell: CellSummary; look: CloserLook | null }
     <article class="sheet">
       <div class="row row-apart">
         <h3>{cellTitle(cell, speaker)}</h3>
-        <span class={`proof proof-${cell.word}`}>{terms().evidence[cell.word].name}</span>
+        <Judged word={cell.word}>{terms().evidence[cell.word].name}</Judged>
       </div>
       <p class="soft small">{terms().evidence[cell.word].meaning}</p>
       {counted.map((line) => (
@@ -81,7 +82,7 @@ const Cell = (props: RoundProps & { cell: CellSummary; look: CloserLook | null }
         <p class="soft">{t().loading}</p>
       )}
       <p class="soft small">{suspectLine(cell, speaker)}</p>
-      {looked && <FindingForm {...props} cell={cell} lines={[...counted, ...looked]} />}
+      {look && <FindingForm {...props} cell={cell} look={look} />}
     </article>
   );
 };

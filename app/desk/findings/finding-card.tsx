@@ -4,6 +4,7 @@ import { Button } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { formatDate } from '../../parts/format.ts';
 import { PhotoRow } from '../../parts/photos/photo-view.tsx';
+import { SaidLines } from '../../parts/said-lines.tsx';
 import { store } from '../../parts/state.ts';
 import { d, t } from '../../words/index.ts';
 import { findingInWords } from '../../words/say-finding.ts';
@@ -25,14 +26,6 @@ const erase = async (finding: FindingProps['finding']) => {
       : { text: d().trouble },
   );
 };
-
-const Written = ({ lines }: { lines: readonly string[] }) => (
-  <ul>
-    {lines.map((line, at) => (
-      <li key={at}>{line}</li>
-    ))}
-  </ul>
-);
 
 type Panel = 'edit' | 'outcome' | 'history';
 
@@ -71,11 +64,7 @@ export const FindingCard = (props: FindingProps) => {
           <summary class="button button-quiet">
             {[said.frozen, said.source].filter(Boolean).join(' · ')}
           </summary>
-          {said.counted.length > 0 && <Written lines={said.counted} />}
-          {said.counted.length > 0 && said.written.length > 0 && (
-            <p class="soft small">{words.asWritten}</p>
-          )}
-          {said.written.length > 0 && <Written lines={said.written} />}
+          {said.evidence && <SaidLines {...said.evidence} />}
         </details>
       )}
       {said.outcome && (
@@ -83,7 +72,7 @@ export const FindingCard = (props: FindingProps) => {
           <p>
             <strong>{said.outcome.title}</strong>
           </p>
-          <Written lines={said.outcome.lines} />
+          <SaidLines said={[]} written={said.outcome.written} />
         </div>
       )}
       <PhotoRow photos={body.photos ?? []} label={body.title} />

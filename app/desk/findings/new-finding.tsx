@@ -4,33 +4,38 @@
  */
 import { useState } from 'preact/hooks';
 import type { PartId } from '../../../core/foot/index.ts';
-import type { Finding, MeasureUnit, Measure, RecordId } from '../../../core/records/index.ts';
-import type { WearLook, WearPlaceSize } from '../../../core/review/index.ts';
+import type { EvidenceFigures, Finding, Measure, RecordId } from '../../../core/records/index.ts';
+import {
+  freezeComfort,
+  freezeReading,
+  freezeWear,
+  placeOf,
+  type WearLook,
+  type WearPlaceSize,
+} from '../../../core/review/index.ts';
 import { isOut } from '../../../core/rounds/index.ts';
-import { deviationInWords } from '../../report/wear-part.tsx';
 import { toInstant } from '../../parts/instant.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
+import { settings } from '../../parts/settings.ts';
 import { d, t, terms } from '../../words/index.ts';
-import { decisionInWords } from '../../words/say-blueprint.ts';
-import { comfortChangeInWords, scoreInWords } from '../../words/say-comfort.ts';
-import { placeTitle, wearOutlook } from '../../words/say-wear.ts';
-import { useWork, type TabProps } from '../desk-state.ts';
+import { frozenEvidence, sayFigures } from '../../words/say-evidence.ts';
+import { placeTitle } from '../../words/say-wear.ts';
+import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
 import { PartAndPriority, readWanted, WantedFields } from './finding-fields.tsx';
 import { speakerOf } from '../speaker.ts';
 import { LinesField, linesOf } from './lines-field.tsx';
 
 type Source = Exclude<NonNullable<Finding['source']>, 'complaint'>;
-type Place = NonNullable<NonNullable<Finding['evidence']>['place']>;
 
 /** One thing that a finding can be made of. */
 interface Choosable {
   readonly key: string;
   readonly title: string;
-  readonly lines: readonly string[];
+  /** What is frozen with it. */
+  readonly figures: EvidenceFigures;
   /** Whose part it usually is: common practice, no source. */
   readonly part: PartId;
-  readonly place?: Place;
 }
 
 const sources = ['wear', 'blueprint', 'comfort', 'other'] as const satisfies readonly Source[];
@@ -47,11 +52,6 @@ const partOf: Readonly<Record<Measure, PartId>> = {
   dimension: 'last',
 };
 
-const placeOf = ({ kind, site }: Pick<WearLook, 'kind' | 'site'>): Place => {
-  const [measure, unit] = kind.split(' ') as [Measure, MeasureUnit];
-  return { measure, unit, site };
-};
-
 export const NewFinding = (props: TabProps) => (
   <div class="no-print">
     <Unfold label={d().report.board.add}>{(close) => <Fields {...props} close={close} />}</Unfold>
@@ -66,6 +66,7 @@ const useChoosable = (
 ): readonly Choosable[] | null => {
   const { review, records } = props;
   const speaker = speakerOf(props);
+  const { code } = namesIn(review, records);
   const project = review.project.id;
   const looks = useWork(
     async (desk): Promise<readonly WearLook[]> => {
@@ -87,47 +88,45 @@ const useChoosable = (
         looks.map((look) => ({
           key: `${look.kind} ${look.site}`,
           title: placeTitle(look, speaker),
-          lines: wearOutlook(look, review.project.brief.distanceM, speaker),
+          figures: freezeWear(look, review.project.brief.distanceM),
           part: partOf[placeOf(look).measure],
-          place: placeOf(look),
         }))
       );
     case 'blueprint':
       return review.deviations
         .filter(({ round: of, word }) => of === round && isOut(word))
         .map((one) => {
-          const { pair, measure, site, foot, unit } = one;
-          const line = deviationInWords(one, { words: d().report, phone: t(), speaker });
+          const { pair, measure, site, foot } = one;
           return {
             key: `${pair} ${measure} ${site} ${foot}`,
             title: `${terms().measures[measure]}, ${site}`,
-            lines: [`${line}: ${decisionInWords(one, speaker)}.`],
+            figures: freezeReading(one, code(pair)),
             part: partOf[measure],
-            place: { measure, unit, site },
           };
         });
     case 'comfort': {
       const at = review.rounds.findIndex(({ id }) => id === round);
       const [before, own] = [review.rounds[at - 1], review.rounds[at]];
-      return (own?.comfort ?? []).flatMap(({ attribute, wear }) => {
-        if (!wear) return [];
-        const title = terms().attributes[attribute].name;
-        const change = own?.comfortChanges.find((one) => one.attribute === attribute);
-        return [
-          {
-            key: attribute,
-            title,
-            lines: [
-              `${title}: ${scoreInWords(wear, speaker)}.`,
-              ...(change
-                ? [
-                    `${d().comfort.changes(before?.name ?? '', own?.name ?? '')}: ${comfortChangeInWords(change, speaker)}.`,
-                  ]
-                : []),
-            ],
-            part: attribute.includes('cushioning') ? ('midsole-foam' as const) : ('last' as const),
-          },
-        ];
+      if (!own) return [];
+      return own.comfort.flatMap((score) => {
+        const { attribute } = score;
+        const change = own.comfortChanges.find((one) => one.attribute === attribute);
+        const figures = freezeComfort(score, change, {
+          earlier: before?.name ?? '',
+          later: own.name,
+        });
+        return figures
+          ? [
+              {
+                key: attribute,
+                title: terms().attributes[attribute].name,
+                figures,
+                part: attribute.includes('cushioning')
+                  ? ('midsole-foam' as const)
+                  : ('last' as const),
+              },
+            ]
+          : [];
       });
     }
     case 'other':
@@ -157,13 +156,21 @@ const Fields = (props: TabProps & { readonly close: () => void }) => {
   const shownTitle = title ?? chosen?.title ?? '';
   const named = shownTitle.trim();
   const own = part || chosen?.part || 'last';
-  const frozen = [...(chosen?.lines ?? []), ...linesOf(lines)];
+  const speaker = speakerOf(props);
+  const saying = (one: Choosable) => sayFigures(one.figures, speaker) ?? [];
 
   const save = async () => {
     const change = readWanted(wanted, mm);
     if (typeof change === 'string') return change;
     if (named === '') return `${board.titleField}: ${d().missing}`;
     if (source !== 'other' && !chosen) return board.nothingToShow;
+    const evidence = frozenEvidence(
+      chosen?.figures ?? {},
+      linesOf(lines),
+      toInstant(review.nowMs),
+      settings.value.language,
+      speaker,
+    );
     const saved = await saveFromForm('finding', {
       project: review.project.id,
       round,
@@ -172,13 +179,7 @@ const Fields = (props: TabProps & { readonly close: () => void }) => {
       priority,
       source,
       ...change,
-      ...(frozen.length > 0 && {
-        evidence: {
-          until: toInstant(review.nowMs),
-          lines: frozen,
-          ...(chosen?.place && { place: chosen.place }),
-        },
-      }),
+      ...(evidence && { evidence }),
       ...(photos.length > 0 && { photos: [...photos] }),
       state: 'open',
     });
@@ -214,7 +215,7 @@ const Fields = (props: TabProps & { readonly close: () => void }) => {
             value={chosen.key}
             options={(choosable ?? []).map((one) => ({
               value: one.key,
-              label: source === 'blueprint' ? (one.lines[0] ?? one.title) : one.title,
+              label: source === 'blueprint' ? (saying(one)[0] ?? one.title) : one.title,
             }))}
             onChange={setKey}
           />
@@ -229,7 +230,7 @@ const Fields = (props: TabProps & { readonly close: () => void }) => {
         <div>
           <p class="soft small">{board.evidenceIs}</p>
           <ul class="small">
-            {chosen.lines.map((line, at) => (
+            {saying(chosen).map((line, at) => (
               <li key={at}>{line}</li>
             ))}
           </ul>

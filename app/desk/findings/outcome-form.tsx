@@ -7,6 +7,7 @@ import {
   type RecordId,
 } from '../../../core/records/index.ts';
 import { toInstant } from '../../parts/instant.ts';
+import { settings } from '../../parts/settings.ts';
 import { d, t, terms } from '../../words/index.ts';
 import { outcomeOf } from '../../words/say-change.ts';
 import { useWork } from '../desk-state.ts';
@@ -40,7 +41,14 @@ export const OutcomeForm = (props: FormProps) => {
   const { proposed } = answer;
   const begin =
     finding.body.outcome ??
-    (proposed && outcomeOf(proposed, finding.body, toInstant(proposed.untilMs), speakerOf(props)));
+    (proposed &&
+      outcomeOf(
+        proposed,
+        finding.body,
+        toInstant(proposed.untilMs),
+        settings.value.language,
+        speakerOf(props),
+      ));
   return <Fields {...props} begin={begin} />;
 };
 
@@ -62,7 +70,14 @@ const Fields = (props: FormProps & { readonly begin: Finding['outcome'] | null }
           'finding',
           {
             ...body,
-            outcome: { round, verdict, until: toInstant(review.nowMs), lines: linesOf(lines) },
+            outcome: {
+              round,
+              verdict,
+              until: toInstant(review.nowMs),
+              lines: linesOf(lines),
+              // Words that were there before are in the language that they were written in.
+              language: begin?.language ?? settings.value.language,
+            },
           },
           revision.id,
         );

@@ -10,10 +10,17 @@ import { showToast } from '../../parts/controls/toast.tsx';
 import { formatDateTime } from '../../parts/format.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { sendFile } from '../../parts/send-file.ts';
+import { PrintedTitle } from '../../parts/printed-title.ts';
 import { settings } from '../../parts/settings.ts';
 import { store } from '../../parts/state.ts';
 import type { DocumentProps } from '../../report/document-props.ts';
-import { documentTitle, isTrade, ReportDocument, shownPhotos } from '../../report/document.tsx';
+import {
+  documentTitle,
+  isTrade,
+  printedTitle,
+  ReportDocument,
+  shownPhotos,
+} from '../../report/document.tsx';
 import { fileName, reportFile } from '../../report/file.tsx';
 import { spokenIn, type Languages, type ReportWords } from '../../report/spoken.tsx';
 import {
@@ -155,6 +162,7 @@ const Ready = (
   return (
     <>
       <Actions {...props} document={document} ids={idsOf(choice)} />
+      <PrintedTitle title={printedTitle(document)} />
       <ReportDocument {...document} />
     </>
   );

@@ -30,6 +30,7 @@ import {
   proposeOutcome,
   recurring,
   reportRound,
+  reportRounds,
   reviewProject,
   summarise,
   verdictOf,
@@ -243,10 +244,9 @@ const answersFrom = (find: (project: RecordId) => Opened | null): DeskAnswers =>
     },
     figures(project) {
       const { log, review } = get(project);
-      const reports = review.rounds.flatMap(({ id }) => reportRound(log, review, id) ?? []);
       const written = {
         review,
-        reports,
+        reports: reportRounds(log, review),
         findings: findingsOf(log),
         feet: lookAtFeet(log),
         panel: checkPanel(log),

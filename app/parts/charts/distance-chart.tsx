@@ -175,14 +175,6 @@ export const DistanceChart = (props: DistanceChartProps) => {
             ).slice(1)}Z`}
           />
         ))}
-        {limits.map((limit) => (
-          <g key={limit.label} class="chart-limit">
-            <path d={`M${MARGIN.left},${y(limit.y)}H${width - MARGIN.right}`} />
-            <text x={width - MARGIN.right} y={y(limit.y) - 5} text-anchor="end">
-              {limit.label}
-            </text>
-          </g>
-        ))}
         {series.map((s, at) =>
           s.unjoined ? null : (
             <path
@@ -193,6 +185,15 @@ export const DistanceChart = (props: DistanceChartProps) => {
             />
           ),
         )}
+        {/* After the lines, so that none of them runs through its words. */}
+        {limits.map((limit) => (
+          <g key={limit.label} class="chart-limit">
+            <path d={`M${MARGIN.left},${y(limit.y)}H${width - MARGIN.right}`} />
+            <text x={width - MARGIN.right} y={y(limit.y) - 5} text-anchor="end">
+              {limit.label}
+            </text>
+          </g>
+        ))}
         {flat.map(({ point, mark }, at) => (
           <g
             key={at}

@@ -863,6 +863,11 @@ export const desk = {
     of: (t: number, scores: number) =>
       `${testers(t)}, ${scores} ${scores === 1 ? 'score' : 'scores'}`,
     how: '0 to 100, 100 is good. Mean of the testers’ own means, each tester once, with the 95 % interval (Student). First wearings are kept apart, because many change their mind within a day (Anderson 2020). Between rounds, a difference counts from 10 on (Mills 2010; Bishop 2020) and only if its interval leaves zero out.',
+    scored: (attribute: string, mean: string, of: string) => `${attribute}: ${mean} of 100; ${of}.`,
+    between: (mean: string, lower: string, upper: string) =>
+      `${mean} (95 % interval ${lower} to ${upper})`,
+    changed: (rounds: string, points: string, word: string) =>
+      `${rounds}, points: ${points}: ${word}.`,
     changes: (earlier: string, later: string) => `${later} against ${earlier}`,
     change: 'Change',
     by: { 'same-testers': 'same testers', 'different-testers': 'different testers' },
@@ -952,32 +957,43 @@ export const desk = {
     },
   },
 
+  /** How a language puts words and figures together. */
+  joined: {
+    names: (names: readonly string[]) => names.join(', '),
+    clauses: (parts: readonly string[]) => parts.join(', '),
+    apart: (parts: readonly string[]) => parts.join('; '),
+    of: (what: string, said: string) => `${what}: ${said}`,
+    aside: (said: string, more: string) => `${said} (${more})`,
+    sentence: (said: string) => `${said}.`,
+  },
+
   /** Sentences on a complaint, the same at the desk, in the terminal and in a finding. */
   proof: {
     testers: (twice: number, once: number, of: number, interval: string) =>
-      `${twice} of ${testers(of)} reported it at least twice (${interval})${once > twice ? `, ${once} at least once` : ''}.`,
+      `${twice} of ${testers(of)} reported it at least twice${once > twice ? `, ${once} at least once` : ''}. Of all such runners it may be ${interval}.`,
     runs: (count: number, of: number, interval: string, allowed: string) =>
-      `It came in ${count} of ${of} asked runs (${interval}); the brief allows ${allowed}.`,
-    feet: (left: number, right: number) => `Left ${left}, right ${right}.`,
+      `It came in ${count} of ${of} asked runs. In the long run it may be in ${interval} of runs; the brief allows ${allowed}.`,
+    feet: (left: number, right: number) =>
+      `Runs with it on the left foot: ${left}, on the right foot: ${right}.`,
     severity: (mean: string, most: number) => `Severity ${mean} of 10 on average, ${most} at most.`,
-    who: (names: string) => `Proven for ${names}.`,
+    who: (names: string) => `Proven for ${names}, each by their own runs.`,
     value: (value: string, needed: string) =>
-      `e-value that at least two testers have it more often: ${value}; ${needed} is proof by itself.`,
-    interval: (lower: string, upper: string) => `95 % interval ${lower} to ${upper}`,
+      `How strongly the runs prove that at least two testers have it more often than allowed: e-value ${value}; from ${needed} on that is enough by itself.`,
+    interval: (lower: string, upper: string) => `${lower} to ${upper} (95 % interval)`,
     trend: (word: string, count: number, p: string) =>
-      `Over time: ${word} (${testers(count)} with runs of both kinds, p ${p}). This names no cause.`,
+      `Whether it changes: ${word} (${testers(count)} had runs with it and runs without; p ${p}). This names no cause.`,
     onset: (median: string, lower: string, upper: string, count: number) =>
-      `Begins after ${median} of the run; half of ${testers(count)} between ${lower} and ${upper}.`,
+      `It begins after ${median} of a run (the middle one of ${testers(count)}); for half of them between ${lower} and ${upper}.`,
     repeated: (median: string | null, repeated: number, of: number) =>
       median === null
-        ? `${repeated} of ${testers(of)} had it twice so far.`
-        : `Half of the testers are estimated to have it twice by ${median} of their own in the pair (${repeated} of ${of} so far).`,
+        ? `${repeated} of ${testers(of)} have had it twice so far.`
+        : `By ${median} of their own in the pair half of the testers are expected to have had it twice (so far ${repeated} of ${of}).`,
     hint: (factor: string, p: string, count: number) =>
       `Worth a look: more often with ${factor} (${testers(count)}, adjusted p ${p}). This names no cause.`,
     noHint: (count: number) =>
       count === 0
         ? 'Nothing to compare it with yet.'
-        : `Compared with ${count} ${count === 1 ? 'circumstance' : 'circumstances'}: none stands out.`,
+        : `Set against ${count} ${count === 1 ? 'circumstance' : 'circumstances'} such as size, sock and ground: none stands out.`,
   },
 
   bench: {
@@ -1056,30 +1072,30 @@ export const desk = {
     curve: 'estimate',
     beyond: 'estimate beyond the checks',
     band: '90 % interval',
-    key: 'Shaded: 90 % interval of the value itself, not of a reading. Dashed: beyond the checks, never beyond twice their distance.',
+    key: 'Shaded: where the value of a pair lies with 90 % probability; single readings scatter more. Dotted: beyond the checks, never beyond twice their distance.',
     priorOnly:
-      'No two checks at different distances yet. What you see is what is known beforehand, not this foam.',
+      'No two checks at different distances yet. What you see is what is known of such foams beforehand, not this foam.',
     leftOut: (count: number) =>
       `${count} ${count === 1 ? 'check is' : 'checks are'} left out: steps or force before it are not known.`,
     change: (word: string, at: string, change: string, lower: string, upper: string) =>
-      `${word}. A new pair by ${at}: ${change} (90 % interval ${lower} to ${upper}).`,
+      `${word}. By ${at} a new pair will have changed by ${change} (90 % interval ${lower} to ${upper}).`,
     value: (at: string, value: string, lower: string, upper: string) =>
-      `A new pair at ${at}: ${value} (90 % interval ${lower} to ${upper}).`,
+      `At ${at} a new pair will have ${value} (90 % interval ${lower} to ${upper}).`,
     limit: (what: string, bound: string, value: string) => `${what} ${bound} ${value}`,
     ofNew: (percent: string) => `${percent} of new`,
     hold: (limit: string, at: string, chance: string, word: string) =>
-      `${limit} at ${at}: ${word} (probability ${chance}).`,
+      `${limit} at ${at}: ${word}. A new pair keeps it with a probability of ${chance}.`,
     crossing: (lower: string, median: string, upper: string) =>
-      `Crossed after ${lower} to ${upper}, half of the probability by ${median}.`,
+      `Where the limit is reached: ${median} as the middle estimate; at the earliest (5 % probability) ${lower}, at the latest (95 %) ${upper}.`,
     crossedAfter: (lower: string) =>
-      `Crossed after ${lower} at the earliest (5 % probability); by when, the checks cannot tell.`,
+      `Where the limit is reached: ${lower} at the earliest (5 % probability); by when, the checks cannot tell yet.`,
     tooFar: (limit: string, at: string) =>
-      `${limit} at ${at}: that is beyond twice the distance of the checks.`,
+      `${limit} at ${at}: nothing can be said yet. That is more than twice as far as any check went.`,
     beyondChecks: 'farther than the checks can tell',
-    notCrossed: 'Where it is crossed lies farther than the checks can tell.',
+    notCrossed: 'At what distance the limit is reached the checks cannot tell yet.',
     toldApart: (form: string, others: string) => `It goes ${form}; ${others} fits worse.`,
     notToldApart: (weights: string) =>
-      `Along which form it goes cannot be told yet (${weights}); the interval holds for all of them.`,
+      `How it goes on cannot be told yet (probability of each form: ${weights}); the interval allows for all of them.`,
     basis: {
       published: (source: string) =>
         `Part of the estimate is what was known beforehand, published: ${source}.`,
@@ -1091,11 +1107,11 @@ export const desk = {
       `Pair ${pair} wears otherwise than the rest (${change}, adjusted p ${p}).`,
     outlier: { lower: 'its change lies lower', higher: 'its change lies higher' },
     leftRight: (difference: string, lower: string, upper: string, count: number) =>
-      `Change of the left shoe minus that of the right: ${difference} (90 % interval ${lower} to ${upper}, ${pairs(count)}).`,
+      `The left shoe changed by ${difference} against the right one (90 % interval ${lower} to ${upper}, ${pairs(count)}).`,
     againstRound: (round: string, at: string, difference: string, lower: string, upper: string) =>
-      `Mean change against ${round} by ${at}: ${difference} (90 % interval ${lower} to ${upper}).`,
+      `By ${at} the pairs of this round changed by ${difference} against those of ${round} (90 % interval ${lower} to ${upper}).`,
     next: (pair: string, distance: string, narrowing: string) =>
-      `Would tell most: pair ${pair} at ${distance}, is expected to narrow the interval by ${narrowing}.`,
+      `Measure pair ${pair} at ${distance}: that should make the interval ${narrowing} narrower.`,
     warningsTitle: 'Checks to read with care',
     warning: {
       'short-rest': (rested: string, left: string) =>
@@ -1139,30 +1155,31 @@ export const desk = {
     evidence: (count: number, checks: number) =>
       `${pairs(count)}, ${checks} ${checks === 1 ? 'check' : 'checks'}`,
     structureShort: (failed: number, count: number, upper: string) =>
-      `${failed} of ${pairs(count)} came apart; none has gone so far, and at most ${upper} hold (95 %).`,
+      `${failed} of ${pairs(count)} came apart, and none has gone the brief’s distance yet. Of all such pairs at most ${upper} hold (with 95 % certainty).`,
     pairsDiffer:
       'More checks would hardly tell more: the pairs differ, and about so many of them hold.',
-    structureNone: (count: number) => `${pairs(count)}, none came apart, and none has gone so far.`,
+    structureNone: (count: number) =>
+      `None of ${pairs(count)} came apart, but none has gone the brief’s distance yet.`,
     structure: (failed: number, count: number, share: string, lower: string, upper: string) =>
-      `${failed} of ${pairs(count)} came apart; ${share} hold at the brief’s distance (90 % interval ${lower} to ${upper}; 90 % must).`,
+      `${failed} of ${pairs(count)} came apart. At the brief’s distance ${share} of such pairs hold (90 % interval ${lower} to ${upper}); 90 % must.`,
     weibull: (shape: string, share: string, lower: string, upper: string) =>
-      `Weibull shape ${shape}: ${share} hold (90 % interval ${lower} to ${upper}).`,
+      `By a Weibull curve ${share} hold (90 % interval ${lower} to ${upper}); its shape is ${shape}, and above 1 pairs break the more the farther they go.`,
     noLimits: 'The brief names no limit of foam or tread yet.',
     holding: 'Pairs that hold, by kilometres on the pair',
     holdingShare: 'Pairs that hold, %',
     tooFewPairs: (count: number) =>
-      `${pairs(count)} cannot settle that it holds, even if no other breaks.`,
+      `${pairs(count)}: too few to show that it holds, even if no other breaks.`,
     recurs: (cells: string) => `proven to recur across testers: ${cells}`,
     nobodyAsked: 'nobody was asked yet',
     noneRecurs: (asked: number, who: number, complaint: string, pain: string) =>
-      `none is proven to recur across testers; by ${runs(asked)} of ${testers(who)}, a complaint may still be in up to ${complaint} of runs, pain in up to ${pain} (95 % interval)`,
+      `none is proven to recur across testers; by ${runs(asked)} of ${testers(who)}, a complaint may still be in up to ${complaint} of runs, pain in up to ${pain} (upper ends of the 95 % intervals)`,
     growing: (cells: string) => `grows: ${cells}`,
     notGrowing: (there: number) =>
       there === 0
         ? 'none is shown to grow; nobody was asked at the brief’s distance yet'
         : `none is shown to grow; asked at the brief’s distance on ${pairs(there)}`,
-    stopped: (codes: string) => `stands for ${codes}`,
-    notStopped: 'none stands',
+    stopped: (codes: string) => `in force for pair: ${codes}`,
+    notStopped: 'none is in force',
     settle: 'What would settle it',
     caution:
       'A verdict is for the makers. Whether a shoe may be sold is for the standards and the law where it is sold.',
@@ -1218,6 +1235,9 @@ export const desk = {
       single: 'one pair alone: no interval',
     },
     difference: 'Difference (95 %)',
+    ofPairs: (count: number) => pairs(count),
+    benchLine: (place: string, earlier: string, later: string, difference: string, word: string) =>
+      `${place}: ${earlier} → ${later}; difference with its 95 % interval ${difference}: ${word}.`,
     meanOfPairs: (round: string) => `${round}, mean`,
     allCells: 'Every complaint of both rounds',
     noCells: 'Neither round has a complaint.',
@@ -1239,27 +1259,27 @@ export const desk = {
     ) => `${round}: ${reporters} of ${testers(of)}, ${reported} of ${asked} asked runs (${share}).`,
     nobodyAsked: (round: string) => `${round}: nobody was asked.`,
     same: (count: number, runsEach: number, change: string, interval: string) =>
-      `${testers(count)} wore both; over their first runs, ${runsEach} of each round: change of the share of runs ${change} (${interval}).`,
+      `${testers(count)} wore both. Over their first runs, ${runsEach} of each round in all, the share of runs with it changed by ${change} (${interval}).`,
     flips: (changed: number, p: string, falls: boolean) =>
-      `${testers(changed)} changed; such a ${falls ? 'fall' : 'rise'} comes by chance with p ${p}.`,
+      `${testers(changed)} changed; how often chance alone makes such a ${falls ? 'fall' : 'rise'}: p ${p}.`,
     reporters: (gone: number, come: number, p: string) =>
-      `Testers who had it before only: ${gone}; now only: ${come} (exact McNemar p ${p}).`,
+      `Testers who had it before only: ${gone}; now only: ${come}. How often chance alone makes such a difference: p ${p} (exact McNemar test).`,
     panels: (change: string, interval: string) =>
-      `Fewer than five wore both, so all testers of the one are set against all of the other: change of the share of runs ${change} (${interval}). That trusts both panels to be alike.`,
+      `Fewer than five wore both, so all testers of one round are set against all of the other: the share of runs with it changed by ${change} (${interval}). That takes both groups of testers to be alike.`,
     onlyOne: (earlier: string, before: string, later: string, now: string, change: string | null) =>
-      `Those who wore only one: ${earlier}: ${before}; ${later}: ${now}${change === null ? '' : `; change ${change}`}.`,
+      `Testers who wore only one: ${earlier}: ${before}; ${later}: ${now}${change === null ? '' : `; the share of runs with it changed by ${change}`}.`,
     nobody: 'nobody',
     onlyCount: (count: number, reported: number, asked: number) =>
       `${testers(count)}, ${reported} of ${asked} runs`,
-    points: (value: string) => `${value} points`,
+    points: (value: string) => `${value} percentage points`,
     withInterval: (change: string, interval: string) => `${change} (${interval})`,
     interval: (lower: string, upper: string) => `95 % interval ${lower} to ${upper}`,
     allowed: (upTo: string, allowed: string) =>
-      `The later round may still have it in up to ${upTo} of runs (95 %); the brief allows ${allowed}.`,
+      `In the later round it may still be in up to ${upTo} of runs (with 95 % certainty); the brief allows ${allowed}.`,
     settle: (moreRuns: number | null, moreTesters: number | null) =>
       moreRuns === null && moreTesters === null
         ? 'Clean runs of this panel will not show that it is mended: too much hangs on who wears it.'
-        : `To show that it is mended, if nobody reports it any more: ${[
+        : `To show that it is mended it takes, without one more report: ${[
             moreRuns === null ? '' : `${runs(moreRuns)} more of each tester`,
             moreTesters === null
               ? ''
@@ -1267,7 +1287,7 @@ export const desk = {
           ]
             .filter(Boolean)
             .join(', or ')}.`,
-    margin: (points: string) => `A change below ${points} counts as none.`,
+    margin: (points: string) => `A change of less than ${points} counts as none.`,
     why: {
       'nobody-asked-earlier':
         'Nobody was asked in the earlier round. That is not the same as no complaint.',
@@ -1287,6 +1307,7 @@ export const desk = {
     title: (project: string, round: string) => `${project}, ${round}: report of the round`,
     sheetTitle: (project: string, round: string, trade: string) =>
       `${project}, ${round}: sheet for ${trade}`,
+    printed: (title: string, date: string) => `${title}, ${date}`,
     asOf: (date: string) => `Data up to ${date}.`,
     sections: {
       brief: 'Brief',
@@ -1301,6 +1322,7 @@ export const desk = {
       wear: 'Wear',
       deviations: 'Arrival against the blueprint',
       damages: 'Pairs that came apart',
+      reading: 'How to read the figures',
       methods: 'Methods and limits',
     },
     briefOf: (runner: string, use: string, surfaces: string) =>
@@ -1314,14 +1336,23 @@ export const desk = {
     mapOf: (what: string, t: number, r: number) =>
       `${what}, reported at least twice: testers of ${t} asked, ${runs(r)}`,
     nobodyScored: 'Nobody has scored the comfort of this round yet.',
-    thisRound: (round: string) => `${round}, mean (95 % interval)`,
-    change: (earlier: string) => `Against ${earlier} (95 % interval)`,
+    thisRound: (round: string) => `${round}, mean of 0 to 100 (95 % interval)`,
+    change: (earlier: string) => `Change against ${earlier}, points (95 % interval)`,
     noEarlier: 'no scores to compare with',
     deviation: (pair: string, what: string, value: string, deviation: string, limits: string) =>
       `Pair ${pair}, ${what}: ${value}, that is ${deviation} from nominal (allowed ${limits})`,
     noCheck: 'No bench check yet: nothing is known of wear.',
     noFinding: 'No finding is written down for this round.',
     noFindingFor: (trade: string) => `No finding of this round is for ${trade}.`,
+    reading: {
+      interval:
+        'Interval: so much may be chance. The true figure, of all runners or pairs like these, lies between both ends in 95 (or 90) of 100 such tests. Wide means: few data.',
+      p: 'p: how often chance alone would show as much if nothing were behind it. 0.05 is one time in twenty; only below that is something called shown. Adjusted: already made stricter, because many questions are asked at once.',
+      eValue:
+        'e-value: how strongly the runs speak for “more often than the brief allows”. 1 says nothing, 100 is strong; the value that is enough stands beside it. It may be looked at after every run.',
+      points:
+        'Percentage points: from 33 % of the runs to 13 % of the runs is −20 percentage points.',
+    },
     suspects:
       'Which part is usually looked at for a complaint is common practice, not a measured cause.',
     silence: 'Where nobody was asked nothing is known; that is not the same as no complaint.',
@@ -1340,7 +1371,10 @@ export const desk = {
     frozenTesters: (twice: number, once: number, of: number) =>
       `${twice} of ${testers(of)} reported it at least twice, ${once} at least once.`,
     frozenRuns: (count: number, of: number) => `It came in ${count} of ${of} asked runs.`,
-    asWritten: 'Lines frozen with it, in the language they were written in:',
+    asWritten: (language: string | null) =>
+      language === null
+        ? 'As it was written, in the language it was written in:'
+        : `As it was written, in ${language}:`,
     noEvidence: 'No evidence was frozen with it.',
     outcome: (round: string | null, verdict: string, date: string) =>
       `Outcome in ${round ?? 'the round that carried it'}: ${verdict} (data up to ${date}).`,
@@ -1527,14 +1561,16 @@ export const desk = {
     disagree: 'the readings contradict each other: read again',
     mark: 'out of tolerance',
     counted: {
-      conforming: (count: number) => `${count} proved in`,
-      inside: (count: number) => `${count} read inside, gauge’s uncertainty not known`,
+      conforming: (count: number) => `${count} proved within tolerance`,
+      inside: (count: number) => `${count} read within it, the gauge’s uncertainty not known`,
     },
     counts: (proved: number, outside: number, undecided: number) =>
       [
-        proved > 0 ? `${proved} ${proved === 1 ? 'dimension' : 'dimensions'} proved out` : '',
+        proved > 0
+          ? `${proved} ${proved === 1 ? 'dimension' : 'dimensions'} proved out of tolerance`
+          : '',
         outside > 0
-          ? `${outside} ${outside === 1 ? 'dimension' : 'dimensions'} read out (gauge’s uncertainty not known)`
+          ? `${outside} ${outside === 1 ? 'dimension' : 'dimensions'} read out of tolerance (gauge’s uncertainty not known)`
           : '',
         undecided > 0 ? `${undecided} undecided` : '',
       ]
@@ -1608,6 +1644,10 @@ export const desk = {
       'last-ball-girth': 'ball girth of the last',
       'last-instep-girth': 'instep girth of the last',
       'last-bottom-width': 'bottom width of the last',
+      'heel-lateral': 'lateral heel',
+      'heel-medial': 'medial heel',
+      'forefoot-lateral': 'lateral forefoot',
+      'forefoot-medial': 'medial forefoot',
       shoe: 'one shoe',
     } as Readonly<Record<string, string>>,
     last: 'Last',

@@ -706,6 +706,9 @@ export const desk: DeskWords = {
     attribute: '项目',
     of: (t, scores) => `${t} 名试穿员，${scores} 次评分`,
     how: '0 到 100，100 为好。为各试穿员自身均值的平均（每人一票），附 95 % 区间（Student）。首次试穿单独列出，因为许多人一天之内会改变看法（Anderson 2020）。轮次之间相差达到 10（Mills 2010；Bishop 2020）且区间不含零才算差别。',
+    scored: (attribute, mean, of) => `${attribute}：满分 100 分中 ${mean}；${of}。`,
+    between: (mean, lower, upper) => `${mean}（95 % 区间 ${lower} 至 ${upper}）`,
+    changed: (rounds, points, word) => `${rounds}，分：${points}：${word}。`,
     changes: (earlier, later) => `${later} 对比 ${earlier}`,
     change: '变化',
     by: { 'same-testers': '相同试穿员', 'different-testers': '不同试穿员' },
@@ -781,29 +784,40 @@ export const desk: DeskWords = {
     states: { open: '待处理', 'asked-for': '已提出', 'carried-out': '已落实', closed: '已关闭' },
   },
 
+  joined: {
+    names: (names) => names.join('、'),
+    clauses: (parts) => parts.join('，'),
+    apart: (parts) => parts.join('；'),
+    of: (what, said) => `${what}：${said}`,
+    aside: (said, more) => `${said}（${more}）`,
+    sentence: (said) => `${said}。`,
+  },
+
   proof: {
     testers: (twice, once, of, interval) =>
-      `${of} 名试穿员中 ${twice} 名反馈至少两次（${interval}）${once > twice ? `，${once} 名至少一次` : ''}。`,
+      `${of} 名试穿员中 ${twice} 名反馈至少两次${once > twice ? `，${once} 名至少一次` : ''}。推及所有这类跑者，可能占 ${interval}。`,
     runs: (count, of, interval, allowed) =>
-      `${of} 次被询问的跑步中出现 ${count} 次（${interval}）；任务书允许 ${allowed}。`,
-    feet: (left, right) => `左 ${left}，右 ${right}。`,
+      `${of} 次被询问的跑步中出现 ${count} 次。长期来看可能出现在 ${interval} 的跑步中；任务书允许 ${allowed}。`,
+    feet: (left, right) => `左脚出现 ${left} 次跑步，右脚 ${right} 次。`,
     severity: (mean, most) => `程度平均 ${mean}（满分 10），最高 ${most}。`,
-    who: (names) => `对 ${names} 已证实。`,
+    who: (names) => `对 ${names} 已证实，各凭其自己的跑步。`,
     value: (value, needed) =>
-      `至少两名试穿员超过允许值的 e 值：${value}；达到 ${needed} 即可单独证实。`,
-    interval: (lower, upper) => `95 % 区间 ${lower} 至 ${upper}`,
+      `这些跑步在多大程度上证明至少两名试穿员超过允许值：e 值 ${value}；达到 ${needed} 即足以单独证实。`,
+    interval: (lower, upper) => `${lower} 至 ${upper}（95 % 区间）`,
     trend: (word, count, p) =>
-      `随时间：${word}（${count} 名试穿员两种情况都有，p ${p}）。这并不说明原因。`,
+      `是否随里程变化：${word}（${count} 名试穿员既有出现也有未出现的跑步；p ${p}）。这并不说明原因。`,
     onset: (median, lower, upper, count) =>
-      `在跑到 ${median} 后开始；${count} 名试穿员中一半在 ${lower} 至 ${upper} 之间。`,
+      `在一次跑步的 ${median} 后开始（${count} 名试穿员的中位数）；其中一半在 ${lower} 至 ${upper} 之间。`,
     repeated: (median, repeated, of) =>
       median === null
         ? `${of} 名试穿员中目前 ${repeated} 名出现两次。`
-        : `估计在本人穿着 ${median} 时一半试穿员已出现两次（目前 ${of} 名中 ${repeated} 名）。`,
+        : `预计本人穿着到 ${median} 时，一半试穿员会已出现两次（目前 ${of} 名中 ${repeated} 名）。`,
     hint: (factor, p, count) =>
       `值得一看：在“${factor}”时更常出现（${count} 名试穿员，校正 p ${p}）。这并不说明原因。`,
     noHint: (count) =>
-      count === 0 ? '尚无可对照的情况。' : `与 ${count} 种情况对照：没有突出的。`,
+      count === 0
+        ? '尚无可对照的情况。'
+        : `与 ${count} 种情况（如鞋码、袜子、地面）对照：没有突出的。`,
   },
 
   bench: {
@@ -877,24 +891,26 @@ export const desk: DeskWords = {
     curve: '估计',
     beyond: '测量范围之外的估计',
     band: '90 % 区间',
-    key: '阴影：数值本身（而非读数）的 90 % 区间。虚线：超出测量范围，最多到其两倍里程。',
-    priorOnly: '还没有不同里程的两次测量。所见为事先已知，并非这种发泡料。',
+    key: '阴影：样鞋数值有 90 % 概率落在其中；单个读数的分散更大。点线：超出测量范围，最多到其两倍里程。',
+    priorOnly: '还没有不同里程的两次测量。所见为此类发泡料事先已知的情况，并非这种发泡料。',
     leftOut: (count) => `${count} 次测量未计入：此前的步数或力未知。`,
     change: (word, at, change, lower, upper) =>
-      `${word}。一双新鞋到 ${at}：${change}（90 % 区间 ${lower} 至 ${upper}）。`,
+      `${word}。一双新鞋到 ${at} 将变化 ${change}（90 % 区间 ${lower} 至 ${upper}）。`,
     value: (at, value, lower, upper) =>
-      `一双新鞋在 ${at}：${value}（90 % 区间 ${lower} 至 ${upper}）。`,
+      `一双新鞋在 ${at} 时将为 ${value}（90 % 区间 ${lower} 至 ${upper}）。`,
     limit: (what, bound, value) => `${what} ${bound} ${value}`,
     ofNew: (percent) => `新鞋的 ${percent}`,
-    hold: (limit, at, chance, word) => `${limit}，在 ${at}：${word}（概率 ${chance}）。`,
+    hold: (limit, at, chance, word) =>
+      `${limit}，在 ${at}：${word}。一双新鞋仍在限值内的概率为 ${chance}。`,
     crossing: (lower, median, upper) =>
-      `在 ${lower} 至 ${upper} 之间越限，一半概率在 ${median} 之前。`,
-    crossedAfter: (lower) => `最早在 ${lower} 之后越限（概率 5 %）；何时越限测量尚不能判断。`,
-    tooFar: (limit, at) => `${limit}，在 ${at}：超出测量里程的两倍。`,
+      `何时达到限值：居中估计 ${median}；最早（概率 5 %）${lower}，最晚（95 %）${upper}。`,
+    crossedAfter: (lower) => `何时达到限值：最早（概率 5 %）${lower}；最晚到何时，测量尚不能判断。`,
+    tooFar: (limit, at) => `${limit}，在 ${at}：尚无法判断。该里程超过最远一次测量的两倍。`,
     beyondChecks: '超出测量所能判断的里程',
-    notCrossed: '何处越限超出测量所能判断的里程。',
+    notCrossed: '在多少里程达到限值，测量尚不能判断。',
     toldApart: (form, others) => `变化为${form}；${others}拟合较差。`,
-    notToldApart: (weights) => `变化形式尚不能区分（${weights}）；区间对各种形式都成立。`,
+    notToldApart: (weights) =>
+      `今后如何变化尚不能区分（各种形式的概率：${weights}）；区间已将各种形式考虑在内。`,
     basis: {
       published: (source) => `估计中含事先已知，已发表：${source}。`,
       judgement: (source) => `估计中含事先假定，经验判断，无来源：${source}。`,
@@ -903,11 +919,11 @@ export const desk: DeskWords = {
     outlying: (pair, change, p) => `样鞋 ${pair} 与其他不同（${change}，校正 p ${p}）。`,
     outlier: { lower: '变化偏低', higher: '变化偏高' },
     leftRight: (difference, lower, upper, count) =>
-      `左脚变化减右脚变化：${difference}（90 % 区间 ${lower} 至 ${upper}，${count} 双）。`,
+      `左只相对右只多变化 ${difference}（90 % 区间 ${lower} 至 ${upper}，${count} 双）。`,
     againstRound: (round, at, difference, lower, upper) =>
-      `平均变化对比 ${round}，到 ${at}：${difference}（90 % 区间 ${lower} 至 ${upper}）。`,
+      `到 ${at} 时，本轮样鞋相对 ${round} 的样鞋多变化 ${difference}（90 % 区间 ${lower} 至 ${upper}）。`,
     next: (pair, distance, narrowing) =>
-      `最有帮助：在 ${distance} 测量样鞋 ${pair}，预计区间缩小 ${narrowing}。`,
+      `在 ${distance} 测量样鞋 ${pair}：预计可使区间缩小 ${narrowing}。`,
     warningsTitle: '需谨慎看待的测量',
     warning: {
       'short-rest': (rested, left) => `只静置 ${rested} 小时；上次跑步的变化可能还剩至多 ${left}`,
@@ -940,17 +956,17 @@ export const desk: DeskWords = {
     notMeasured: '没有相应测量',
     evidence: (count, checks) => `${count} 双，${checks} 次测量`,
     structureShort: (failed, count, upper) =>
-      `${count} 双中 ${failed} 双损坏；没有一双达到该里程，至多 ${upper} 完好（95 %）。`,
+      `${count} 双中 ${failed} 双损坏，还没有一双达到任务书里程。所有这类样鞋中至多 ${upper} 完好（95 % 的把握）。`,
     pairsDiffer: '再测也难有定论：各双不一，约有这么多达标。',
-    structureNone: (count) => `${count} 双，无一损坏，也没有一双达到该里程。`,
+    structureNone: (count) => `${count} 双无一损坏，但还没有一双达到任务书里程。`,
     structure: (failed, count, share, lower, upper) =>
-      `${count} 双中 ${failed} 双损坏；到任务书里程时 ${share} 完好（90 % 区间 ${lower} 至 ${upper}；要求 90 %）。`,
+      `${count} 双中 ${failed} 双损坏。到任务书里程时，这类样鞋 ${share} 完好（90 % 区间 ${lower} 至 ${upper}）；要求 90 %。`,
     weibull: (shape, share, lower, upper) =>
-      `Weibull 形状 ${shape}：${share} 完好（90 % 区间 ${lower} 至 ${upper}）。`,
+      `按 Weibull 曲线，${share} 完好（90 % 区间 ${lower} 至 ${upper}）；形状参数 ${shape}，大于 1 表示跑得越远越易损坏。`,
     noLimits: '任务书尚未列出发泡料或花纹的限值。',
     holding: '完好的样鞋，按样鞋里程',
     holdingShare: '完好的样鞋，%',
-    tooFewPairs: (count) => `即使不再有损坏，${count} 双也无法证明达标。`,
+    tooFewPairs: (count) => `${count} 双太少：即使不再有损坏，也无法证明达标。`,
     recurs: (cells) => `已证实在多名试穿员中反复出现：${cells}`,
     nobodyAsked: '尚未询问',
     noneRecurs: (asked, who, complaint, pain) =>
@@ -960,8 +976,8 @@ export const desk: DeskWords = {
       there === 0
         ? '未显示加重；在任务书里程尚未询问'
         : `未显示加重；${there} 双在任务书里程被询问`,
-    stopped: (codes) => `${codes} 停用中`,
-    notStopped: '无',
+    stopped: (codes) => `停用中的样鞋：${codes}`,
+    notStopped: '没有生效中的通知',
     settle: '怎样才能定论',
     caution: '结论供开发者使用。鞋能否销售以销售地的标准和法律为准。',
     how: '磨损：新鞋在任务书里程仍在限值内的概率达到 95 % 为达标，至多 5 % 为不达标。结构：须以 95 % 的把握有 90 % 的样鞋完好：若无一损坏，须有 29 双达到该里程。允许比例：有不适已证实在多名试穿员中反复出现为不达标；各类不适（包括无人报告的）比例的上限都不超过允许值且至少询问了三名试穿员为达标；比例为 5 % 且全无报告时须有 73 名试穿员：小组的沉默说明不了问题。随里程加重的不适：须有三双在该里程被询问（均为经验判断，无来源）。',
@@ -1009,6 +1025,9 @@ export const desk: DeskWords = {
     measuredLate: (count) => `${count} 双在首次测量时已跑过 20 km 以上，未计入。`,
     benchWords: { differs: '有差异', open: '未显示差异', single: '只有一双：无区间' },
     difference: '差值（95 %）',
+    ofPairs: (count) => `${count} 双`,
+    benchLine: (place, earlier, later, difference, word) =>
+      `${place}：${earlier} → ${later}；差值及其 95 % 区间 ${difference}：${word}。`,
     meanOfPairs: (round) => `${round}，均值`,
     allCells: '两轮的全部不适',
     noCells: '两轮都没有不适反馈。',
@@ -1023,26 +1042,26 @@ export const desk: DeskWords = {
       `${round}：${of} 名试穿员中 ${reporters} 名，${asked} 次被询问的跑步中 ${reported} 次（${share}）。`,
     nobodyAsked: (round) => `${round}：未询问任何人。`,
     same: (count, runsEach, change, interval) =>
-      `${count} 名试穿员两轮都穿过；取其最初的跑步，每轮 ${runsEach} 次：跑步比例变化 ${change}（${interval}）。`,
+      `${count} 名试穿员两轮都穿过。取其最初的跑步，每轮共 ${runsEach} 次：出现该不适的跑步比例变化 ${change}（${interval}）。`,
     flips: (changed, p, falls) =>
-      `${changed} 名试穿员有变化；这样的${falls ? '减少' : '增多'}偶然出现的概率 p ${p}。`,
+      `${changed} 名试穿员有变化；仅凭偶然出现这样的${falls ? '减少' : '增多'}的概率：p ${p}。`,
     reporters: (gone, come, p) =>
-      `只在之前出现的试穿员：${gone} 名；只在现在出现的：${come} 名（McNemar 精确检验 p ${p}）。`,
+      `只在之前出现的试穿员：${gone} 名；只在现在出现的：${come} 名。仅凭偶然出现这样差别的概率：p ${p}（McNemar 精确检验）。`,
     panels: (change, interval) =>
-      `两轮都穿过者不足五名，因此以一轮的全部试穿员对另一轮的全部：跑步比例变化 ${change}（${interval}）。前提是两组试穿员相近。`,
+      `两轮都穿过者不足五名，因此以一轮的全部试穿员对另一轮的全部：出现该不适的跑步比例变化 ${change}（${interval}）。这以两组试穿员相近为前提。`,
     onlyOne: (earlier, before, later, now, change) =>
-      `只穿过一轮者：${earlier}：${before}；${later}：${now}${change === null ? '' : `；变化 ${change}`}。`,
+      `只穿过一轮的试穿员：${earlier}：${before}；${later}：${now}${change === null ? '' : `；出现该不适的跑步比例变化 ${change}`}。`,
     nobody: '无人',
     onlyCount: (count, reported, asked) => `${count} 名试穿员，${asked} 次跑步中 ${reported} 次`,
     points: (value) => `${value} 个百分点`,
     withInterval: (change, interval) => `${change}（${interval}）`,
     interval: (lower, upper) => `95 % 区间 ${lower} 至 ${upper}`,
     allowed: (upTo, allowed) =>
-      `后一轮仍可能有至多 ${upTo} 的跑步出现（95 %）；任务书允许 ${allowed}。`,
+      `后一轮仍可能有至多 ${upTo} 的跑步出现（95 % 的把握）；任务书允许 ${allowed}。`,
     settle: (moreRuns, moreTesters) =>
       moreRuns === null && moreTesters === null
         ? '仅凭这组试穿员再多跑也无法表明已解决：因人而异太大。'
-        : `若今后无人再反馈，要表明已解决还需：${[
+        : `要表明已解决，还需（其间无一人再反馈）：${[
             moreRuns === null ? '' : `每名试穿员再跑 ${moreRuns} 次`,
             moreTesters === null ? '' : `再增加 ${moreTesters} 名跑步次数相当的试穿员`,
           ]
@@ -1062,6 +1081,7 @@ export const desk: DeskWords = {
   report: {
     title: (project, round) => `${project}，${round}：轮次报告`,
     sheetTitle: (project, round, trade) => `${project}，${round}：${trade}工种单`,
+    printed: (title, date) => `${title}，${date}`,
     asOf: (date) => `数据截至 ${date}。`,
     sections: {
       brief: '任务书',
@@ -1076,6 +1096,7 @@ export const desk: DeskWords = {
       wear: '磨损与衰减',
       deviations: '到样尺寸对照图纸',
       damages: '开裂或脱胶的样鞋',
+      reading: '数字怎么看',
       methods: '方法与局限',
     },
     briefOf: (runner, use, surfaces) => `跑者：${runner}。用途：${use}。路面：${surfaces}。`,
@@ -1086,14 +1107,22 @@ export const desk: DeskWords = {
     sample: (p, t, r, distance) => `本轮 ${p} 双样鞋、${t} 名试穿员、${r} 次跑步，共 ${distance}。`,
     mapOf: (what, t, r) => `${what}，至少两次反馈：${t} 名被询问试穿员中的人数，${r} 次跑步`,
     nobodyScored: '本轮还没有人给舒适度打分。',
-    thisRound: (round) => `${round}，平均分（95 % 区间）`,
-    change: (earlier) => `与${earlier}相比（95 % 区间）`,
+    thisRound: (round) => `${round}，平均分，0 至 100（95 % 区间）`,
+    change: (earlier) => `与 ${earlier} 相比的变化，分（95 % 区间）`,
     noEarlier: '没有可比较的评分',
     deviation: (pair, what, value, deviation, limits) =>
       `样鞋 ${pair}，${what}：${value}，与标称值相差 ${deviation}（允许 ${limits}）`,
     noCheck: '还没有测量：磨损情况未知。',
     noFinding: '本轮没有写下问题项。',
     noFindingFor: (trade) => `本轮没有属于${trade}工种的问题项。`,
+    reading: {
+      interval:
+        '区间：这么大的出入可能出于偶然。所有同类跑者或样鞋的真实数字，在 100 次这样的测试中有 95（或 90）次落在两端之间。区间宽说明数据少。',
+      p: 'p：若背后并无原因，仅凭偶然出现同样结果的概率。0.05 即二十次中一次；低于它才称为“显示”。校正：因同时提出许多问题，已更加从严。',
+      eValue:
+        'e 值：这些跑步在多大程度上支持“超过任务书允许”。1 表示说明不了什么，100 为强；足够的数值写在旁边。每次跑步后都可以看。',
+      points: '百分点：从 33 % 的跑步降到 13 % 的跑步，即 −20 个百分点。',
+    },
     suspects: '某种不适通常先检查哪个部件，属行业惯例，并非实测原因。',
     silence: '未询问之处情况未知，这与没有不适不是一回事。',
     leftOut: (count) => `有 ${count} 条记录无法读取，未计入任何数字。`,
@@ -1104,15 +1133,16 @@ export const desk: DeskWords = {
     part: (part, trade) => `部件：${part}。工种：${trade}。`,
     urgency: (priority, state) => `优先级：${priority}。状态：${state}。`,
     wanted: (what) => `期望改动：${what}`,
-    carriedBy: (round) => `由${round}落实。`,
-    shownBy: (round) => `由${round}发现。`,
+    carriedBy: (round) => `由 ${round} 落实。`,
+    shownBy: (round) => `由 ${round} 发现。`,
     frozenTesters: (twice, once, of) =>
       `${of} 名试穿员中有 ${twice} 名至少反馈两次，${once} 名至少反馈一次。`,
     frozenRuns: (count, of) => `${of} 次被询问的跑步中出现 ${count} 次。`,
-    asWritten: '随之冻结的文字（按写下时的语言）：',
+    asWritten: (language: string | null) =>
+      language === null ? '原文照录，保持书写时的语言：' : `原文照录（${language}）：`,
     noEvidence: '没有随之冻结的证据。',
     outcome: (round, verdict, date) =>
-      `${round ?? '落实轮次'}的结果：${verdict}（数据截至 ${date}）。`,
+      `${round ?? '落实轮次'} 的结果：${verdict}（数据截至 ${date}）。`,
     sources: {
       complaint: '来自不适反馈',
       wear: '来自磨损数据',
@@ -1364,6 +1394,10 @@ export const desk: DeskWords = {
       'last-ball-girth': '楦跖围',
       'last-instep-girth': '楦跗围',
       'last-bottom-width': '楦底宽',
+      'heel-lateral': '后跟外侧',
+      'heel-medial': '后跟内侧',
+      'forefoot-lateral': '前掌外侧',
+      'forefoot-medial': '前掌内侧',
       shoe: '单只',
     },
     last: '鞋楦',

@@ -15,6 +15,7 @@ import {
   siteField,
   wordsField,
 } from './common.ts';
+import { evidenceSchema, languageField } from './evidence.ts';
 
 const readingSchema = z.looseObject({
   measure: measureField,
@@ -68,31 +69,7 @@ export const findingSchema = z.looseObject({
   /** What showed it; absent in findings of complaints from before this field was there. */
   source: z.optional(z.enum(findingSources)),
   /** What the data said, and until when, as frozen when the finding was written. */
-  evidence: z.optional(
-    z.looseObject({
-      until: instantField,
-      /** In the language of the lead who wrote it. */
-      lines: z.array(wordsField),
-      /** The counts behind a complaint, so that they can be said in another language. */
-      complaint: z.optional(
-        z.looseObject({
-          word: lineField,
-          askedRuns: z.int(),
-          askedTesters: z.int(),
-          runs: z.int(),
-          testersOnce: z.int(),
-          testersTwice: z.int(),
-          left: z.int(),
-          right: z.int(),
-          eValue: z.number(),
-        }),
-      ),
-      /** Of which readings the evidence speaks, so that their curve can be found again. */
-      place: z.optional(
-        z.looseObject({ measure: measureField, site: siteField, unit: measureUnitField }),
-      ),
-    }),
-  ),
+  evidence: z.optional(evidenceSchema),
   state: z.enum(findingStates),
   /** What the round that carried the change showed, frozen when the lead wrote it down. */
   outcome: z.optional(
@@ -102,6 +79,8 @@ export const findingSchema = z.looseObject({
       verdict: z.enum(changeVerdicts),
       until: instantField,
       lines: z.array(wordsField),
+      /** Of the lines; absent in outcomes from before this field was there. */
+      language: z.optional(languageField),
     }),
   ),
   photos: z.optional(photosField),

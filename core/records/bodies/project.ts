@@ -23,7 +23,7 @@ import {
 } from './common.ts';
 
 /** A limit of the brief: beyond it a pair has failed. */
-const limitSchema = z.looseObject({
+export const limitSchema = z.looseObject({
   measure: measureField,
   site: z.optional(siteField),
   bound: z.enum(['at-least', 'at-most']),

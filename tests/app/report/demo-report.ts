@@ -12,9 +12,8 @@ import {
   findingsOf,
   lookAtFeet,
   openProject,
-  reportRound,
+  reportRounds,
   reviewProject,
-  type RoundReport,
 } from '../../../core/review/index.ts';
 
 const file = new URL('../../../demo-data/wear-test.pairlog', import.meta.url);
@@ -33,7 +32,7 @@ export const readDemo = () => {
   const log = project && openProject(records, project, Date.parse(bundle.header?.madeAt ?? ''));
   if (!log) throw new Error('the demo has no project');
   const review = reviewProject(log);
-  const reports = review.rounds.map(({ id }) => reportRound(log, review, id) as RoundReport);
+  const reports = reportRounds(log, review);
   const [feet, panel] = [lookAtFeet(log), checkPanel(log)];
   return { log, review, reports, findings: findingsOf(log), feet, panel };
 };

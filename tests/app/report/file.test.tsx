@@ -241,6 +241,7 @@ it('holds a verdict, findings and wear in that order', () => {
     sections.comfort,
     sections.wear,
     sections.deviations,
+    sections.reading,
     sections.methods,
   ]);
 });

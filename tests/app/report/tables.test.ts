@@ -18,6 +18,9 @@ describe('a table as CSV', () => {
       '@sum',
       '\tx',
       '\rx',
+      '\n=1',
+      ' =1+1',
+      '＝1+1',
       'a "b"',
       'a,b',
       'a\r\nb',
@@ -48,7 +51,7 @@ describe('a table as CSV', () => {
             for (const [column, value] of row.entries()) {
               const read = body[at]?.[column];
               if (typeof value !== 'string') expect(read).toBe(String(value));
-              else if (/^[=+\-@\t\r]/.test(value)) expect(read).toBe(`'${value}`);
+              else if (/^\s*[=+\-@＝＋－＠]|^[\t\r\n]/u.test(value)) expect(read).toBe(`'${value}`);
               else expect(read).toBe(value);
             }
         },
@@ -63,10 +66,11 @@ describe('a table as CSV', () => {
       rows: [
         ['=HYPERLINK("x")', '@x'],
         ['+1', '-1'],
+        [' =1+1', '＝1+1'],
       ],
     });
     for (const row of parse(text).slice(1))
-      for (const one of row) expect(one).not.toMatch(/^[=+@-]/);
+      for (const one of row) expect(one).not.toMatch(/^\s*[=+@＝＋－＠-]/);
   });
 
   it('ends every line as RFC 4180 says and begins with a byte order mark', () => {
@@ -102,6 +106,19 @@ describe('the tables of the demo', () => {
     );
   });
 
+  it('name measure, unit and limit of each item of a verdict apart', () => {
+    const table = tables.find(({ name }) => name === 'verdicts');
+    const wear = table?.rows.find((row) => row[2] === 'wear');
+    expect(wear?.slice(3, 9)).toEqual([
+      'energy-absorbed',
+      'J',
+      'heel-centre',
+      'at-least',
+      0.7,
+      'share-of-new',
+    ]);
+  });
+
   it('name every finding with its trade', () => {
     const table = tables.find(({ name }) => name === 'findings');
     expect(table?.rows).toHaveLength(demo.findings.length);
@@ -110,7 +127,8 @@ describe('the tables of the demo', () => {
 
   it('come as JSON too, with a version, the review, and the findings', () => {
     const read = JSON.parse(jsonOf(demo)) as Record<string, unknown>;
-    expect(read).toMatchObject({ format: 'pairlog-review', v: 1 });
+    expect(read).toMatchObject({ format: 'pairlog-review', v: 1, units: { '…M': 'metres' } });
+    expect(JSON.stringify(read['testers'])).not.toContain('"name"');
     expect(read['findings']).toHaveLength(demo.findings.length);
     expect(read['rounds']).toHaveLength(demo.review.rounds.length);
     expect((read['pairs'] as unknown[]).length).toBe(demo.review.pairs.length);

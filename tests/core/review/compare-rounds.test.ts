@@ -9,13 +9,7 @@ import {
   knewLine,
   outcomeOf,
 } from '../../../app/words/say-change.ts';
-import {
-  findingSchema,
-  sealRevision,
-  viewOfHeads,
-  type RecordId,
-  type Revision,
-} from '../../../core/records/index.ts';
+import { findingSchema, viewOfHeads, type Revision } from '../../../core/records/index.ts';
 import {
   compareComplaint,
   compareRounds,
@@ -25,17 +19,15 @@ import {
   type Hands,
   type ProposedOutcome,
 } from '../../../core/review/index.ts';
-import { idOf, stampAt } from '../records/make.ts';
+import { idOf } from '../records/make.ts';
+import * as make from './log-for-tests.ts';
+import { own, PROJECT, record } from './log-for-tests.ts';
 
-const PROJECT = idOf(1);
 const ROUNDS = [idOf(2), idOf(3), idOf(4)] as const;
 const NOW = Date.UTC(2026, 5, 1);
 const TESTERS = [1, 2, 3, 4, 5, 6];
 const testerId = (n: number) => idOf(10 + n);
 const pairId = (round: number, n: number) => idOf(20 + 10 * round + n);
-
-const record = (id: RecordId, kind: string, body: Record<string, unknown>): Revision =>
-  sealRevision({ id, kind, author: idOf(9), sv: 1, body }, stampAt(1), null);
 
 const changes = [
   [],
@@ -55,47 +47,19 @@ const nothing = { answer: 'nothing' };
 /** Each tester wears the first two rounds, four runs each; half of the runs of the first slip. */
 const log = (more: readonly Revision[] = [], blind: (tester: number) => boolean = () => true) => {
   const revisions = [
-    record(PROJECT, 'project', {
-      name: 'Test',
-      brief: {
-        runner: 'neutral',
-        use: 'tempo',
-        surfaces: ['road'],
-        distanceM: 400_000,
-        allowedRate: { complaint: 0.05, pain: 0.01 },
-        limits: [],
-        attributes: ['overall'],
-      },
-    }),
-    ...ROUNDS.map((id, at) =>
-      record(id, 'round', {
-        project: PROJECT,
-        name: `R${at + 1}`,
-        order: at + 1,
-        stage: 'first-samples',
-        changes: changes[at],
-        blueprint: [],
-      }),
-    ),
+    make.project(),
+    ...ROUNDS.map((id, at) => make.round(id, at + 1, { changes: changes[at] })),
     ...TESTERS.flatMap((n) => [
       record(testerId(n), 'tester', { code: `T0${n}` }),
-      ...[0, 1].flatMap((round) => [
-        record(pairId(round, n), 'pair', {
-          project: PROJECT,
-          round: ROUNDS[round],
-          code: `${round + 1}0${n}`,
-          sizeMm: 270,
-        }),
-        record(idOf(100 + 10 * round + n), 'hand-out', {
-          project: PROJECT,
-          pair: pairId(round, n),
-          tester: testerId(n),
-          from: `2026-0${round + 3}-01T00:00:00Z`,
-          until: `2026-0${round + 3}-28T00:00:00Z`,
-          blind: round === 0 || blind(n),
-        }),
-        record(idOf(120 + 10 * round + n), 'bench-check', {
-          project: PROJECT,
+      ...([0, 1] as const).flatMap((round) => [
+        make.pair(pairId(round, n), ROUNDS[round], `${round + 1}0${n}`),
+        make.handOut(
+          idOf(100 + 10 * round + n),
+          { pair: pairId(round, n), tester: testerId(n) },
+          `2026-0${round + 3}-01T00:00:00Z`,
+          { until: `2026-0${round + 3}-28T00:00:00Z`, blind: round === 0 || blind(n) },
+        ),
+        own(idOf(120 + 10 * round + n), 'bench-check', {
           pair: pairId(round, n),
           at: `2026-0${round + 3}-01T00:00:00Z`,
           readings: [
@@ -104,16 +68,15 @@ const log = (more: readonly Revision[] = [], blind: (tester: number) => boolean 
           ...(round === 1 && n === 6 && { distanceM: 90_000 }),
         }),
         ...[0, 1, 2, 3].map((run) =>
-          record(idOf(150 + 40 * round + 6 * run + n), 'run', {
-            project: PROJECT,
-            pair: pairId(round, n),
-            tester: testerId(n),
-            startedAt: `2026-0${round + 3}-0${run + 2}T07:00:00Z`,
-            distanceM: 10_000,
-            distanceFrom: 'typed',
-            comfort: { overall: 50 + 20 * round + n },
-            feet: round === 0 && run % 2 === 0 ? slip : nothing,
-          }),
+          make.run(
+            idOf(150 + 40 * round + 6 * run + n),
+            { pair: pairId(round, n), tester: testerId(n) },
+            `2026-0${round + 3}-0${run + 2}T07:00:00Z`,
+            {
+              comfort: { overall: 50 + 20 * round + n },
+              feet: round === 0 && run % 2 === 0 ? slip : nothing,
+            },
+          ),
         ),
       ]),
     ]),
@@ -140,6 +103,8 @@ const speaker: Speaker = {
   tester: (id) => `T0${TESTERS.find((n) => testerId(n) === id) ?? '?'}`,
   pair: () => '?',
   round: (id) => `R${ROUNDS.findIndex((round) => round === id) + 1}`,
+  foot: (foot) => foot,
+  language: (tag) => tag,
 };
 
 describe('two rounds against each other', () => {
@@ -224,7 +189,7 @@ describe('what came of a finding', () => {
     const proposed = proposeOutcome(opened, finding) as ProposedOutcome;
     expect(proposed).toMatchObject({ round: ROUNDS[1], verdict: 'better', untilMs: NOW });
     expect(proposed.found).toEqual(compareComplaint(opened, ROUNDS[0], ROUNDS[1], finding));
-    const outcome = outcomeOf(proposed, finding, '2026-06-01T00:00:00Z', speaker);
+    const outcome = outcomeOf(proposed, finding, '2026-06-01T00:00:00Z', 'en', speaker);
     expect(
       findingSchema.safeParse({
         project: PROJECT,
@@ -239,7 +204,7 @@ describe('what came of a finding', () => {
     expect(outcome.lines.slice(1, 4)).toEqual([
       'R1: 6 of 6 testers, 12 of 24 asked runs (50\u00a0%).',
       'R2: 0 of 6 testers, 0 of 24 asked runs (0\u00a0%).',
-      '6 testers wore both; over their first runs, 24 of each round: change of the share of runs −50 points (95 % interval −76 to −21).',
+      '6 testers wore both. Over their first runs, 24 of each round in all, the share of runs with it changed by −50 percentage points (95 % interval −76 to −21).',
     ]);
   });
 

@@ -1,11 +1,6 @@
 /** How a project stands, and what its lead is told to do next, from an empty project to a pair that hurts. */
 import { describe, expect, it } from 'vitest';
-import {
-  sealRevision,
-  viewOfHeads,
-  type RecordId,
-  type Revision,
-} from '../../../core/records/index.ts';
+import { viewOfHeads, type RecordId, type Revision } from '../../../core/records/index.ts';
 import {
   openProject,
   overviewOf,
@@ -13,32 +8,16 @@ import {
   verdictOf,
   type Overview,
 } from '../../../core/review/index.ts';
-import { idOf, stampAt } from '../records/make.ts';
+import { idOf } from '../records/make.ts';
+import * as make from './log-for-tests.ts';
+import { own, PROJECT, record } from './log-for-tests.ts';
 
-const PROJECT = idOf(1);
 const [FIRST, SECOND] = [idOf(2), idOf(3)];
 const DAY_MS = 86_400_000;
 const NOW = Date.UTC(2026, 5, 30);
 const daysAgo = (days: number) => new Date(NOW - days * DAY_MS).toISOString();
 
-const record = (id: RecordId, kind: string, body: Record<string, unknown>): Revision =>
-  sealRevision({ id, kind, author: idOf(9), sv: 1, body }, stampAt(1), null);
-const own = (id: RecordId, kind: string, body: Record<string, unknown>) =>
-  record(id, kind, { project: PROJECT, ...body });
-
-const project = (limits: readonly unknown[] = []) =>
-  record(PROJECT, 'project', {
-    name: 'Test',
-    brief: {
-      runner: 'neutral',
-      use: 'tempo',
-      surfaces: ['road'],
-      distanceM: 300_000,
-      allowedRate: { complaint: 0.05, pain: 0.01 },
-      limits,
-      attributes: ['overall'],
-    },
-  });
+const project = (limits: readonly unknown[] = []) => make.project({ distanceM: 300_000, limits });
 const height = {
   measure: 'stack-height',
   site: 'heel-centre',
@@ -48,31 +27,19 @@ const height = {
   upper: 1,
 };
 const round = (id: RecordId, order: number, blueprint: readonly unknown[] = [height]) =>
-  own(id, 'round', {
-    name: `R${order}`,
-    order,
-    stage: 'first-samples',
-    changes: [],
-    blueprint,
-  });
-const pair = (n: number, of: RecordId = FIRST) =>
-  own(idOf(100 + n), 'pair', { round: of, code: String(100 + n), sizeMm: 270 });
+  make.round(id, order, { blueprint });
+const pair = (n: number, of: RecordId = FIRST) => make.pair(idOf(100 + n), of, String(100 + n));
+const worn = (n: number) => ({ pair: idOf(100 + n), tester: idOf(200 + n) });
 const tester = (n: number) => record(idOf(200 + n), 'tester', { code: `T0${n}` });
 const handOut = (n: number, days: number, until?: number) =>
-  own(idOf(300 + n), 'hand-out', {
-    pair: idOf(100 + n),
-    tester: idOf(200 + n),
-    from: daysAgo(days),
-    blind: true,
-    ...(until !== undefined && { until: daysAgo(until) }),
-  });
+  make.handOut(
+    idOf(300 + n),
+    worn(n),
+    daysAgo(days),
+    until === undefined ? {} : { until: daysAgo(until) },
+  );
 const run = (id: number, n: number, days: number, more: Record<string, unknown> = {}) =>
-  own(idOf(1000 + id), 'run', {
-    pair: idOf(100 + n),
-    tester: idOf(200 + n),
-    startedAt: daysAgo(days),
-    distanceM: 10_000,
-    distanceFrom: 'typed',
+  make.run(idOf(1000 + id), worn(n), daysAgo(days), {
     durationS: 3600,
     feet: { answer: 'nothing' },
     ...more,

@@ -13,6 +13,7 @@ import {
 } from '../../../core/records/index.ts';
 import { checkPanel, openProject, type PanelCheck } from '../../../core/review/index.ts';
 import { idOf, stampAt } from '../records/make.ts';
+import { pair, project, PROJECT, record, round } from './log-for-tests.ts';
 
 const NOW = Date.UTC(2026, 11, 1);
 
@@ -53,38 +54,17 @@ describe('the panel of the demo', () => {
 });
 
 describe('when runs were written down', () => {
-  const [PROJECT, ROUND, PAIR, TESTER, LEAD] = [1, 2, 3, 4, 5].map(idOf) as [
-    RecordId,
+  const [ROUND, PAIR, TESTER, LEAD] = [2, 3, 4, 5].map(idOf) as [
     RecordId,
     RecordId,
     RecordId,
     RecordId,
   ];
   const HOUR = 3_600_000;
-  const record = (id: RecordId, kind: string, body: Record<string, unknown>): Revision =>
-    sealRevision({ id, kind, author: LEAD, sv: 1, body }, stampAt(1), null);
   const base = [
-    record(PROJECT, 'project', {
-      name: 'Test',
-      brief: {
-        runner: 'neutral',
-        use: 'tempo',
-        surfaces: ['road'],
-        distanceM: 400_000,
-        allowedRate: { complaint: 0.05, pain: 0.01 },
-        limits: [],
-        attributes: ['overall'],
-      },
-    }),
-    record(ROUND, 'round', {
-      project: PROJECT,
-      name: 'R1',
-      order: 1,
-      stage: 'first-samples',
-      changes: [],
-      blueprint: [],
-    }),
-    record(PAIR, 'pair', { project: PROJECT, round: ROUND, code: '101', sizeMm: 270 }),
+    project(),
+    round(ROUND, 1),
+    pair(PAIR, ROUND, '101'),
     record(TESTER, 'tester', { code: 'T01' }),
   ];
   /** A run of an hour, first saved so many hours after its end. */

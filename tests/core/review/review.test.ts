@@ -1,37 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { viewOfHeads, type RecordId, type Revision } from '../../../core/records/index.ts';
+import { viewOfHeads, type Revision } from '../../../core/records/index.ts';
 import { openProject, reviewProject, type ProjectLog } from '../../../core/review/index.ts';
-import { sealRevision } from '../../../core/records/index.ts';
-import { idOf, stampAt } from '../records/make.ts';
+import { idOf } from '../records/make.ts';
+import * as make from './log-for-tests.ts';
+import { own, PROJECT, record } from './log-for-tests.ts';
 
-const PROJECT = idOf(1);
 const ROUND = idOf(2);
 const PAIR = idOf(3);
 const TESTER = idOf(4);
 const NOW = Date.UTC(2026, 5, 1);
 
-const record = (id: RecordId, kind: string, body: Record<string, unknown>): Revision =>
-  sealRevision({ id, kind, author: idOf(9), sv: 1, body }, stampAt(1), null);
-
 const base: Revision[] = [
-  record(PROJECT, 'project', {
-    name: 'Test',
-    brief: {
-      runner: 'neutral',
-      use: 'tempo',
-      surfaces: ['road'],
-      distanceM: 400_000,
-      allowedRate: { complaint: 0.05, pain: 0.01 },
-      limits: [],
-      attributes: ['overall'],
-    },
-  }),
-  record(ROUND, 'round', {
-    project: PROJECT,
-    name: 'R1',
-    order: 1,
-    stage: 'first-samples',
-    changes: [],
+  make.project(),
+  make.round(ROUND, 1, {
     blueprint: [
       {
         measure: 'stack-height',
@@ -43,38 +24,21 @@ const base: Revision[] = [
       },
     ],
   }),
-  record(PAIR, 'pair', {
-    project: PROJECT,
-    round: ROUND,
-    code: '101',
-    sizeMm: 270,
-    carriedInM: 5000,
-  }),
+  make.pair(PAIR, ROUND, '101', { carriedInM: 5000 }),
   record(TESTER, 'tester', { code: 'T01' }),
-  record(idOf(5), 'hand-out', {
-    project: PROJECT,
-    pair: PAIR,
-    tester: TESTER,
-    from: '2026-05-01T00:00:00Z',
-    blind: true,
-  }),
+  make.handOut(idOf(5), { pair: PAIR, tester: TESTER }, '2026-05-01T00:00:00Z'),
 ];
 
 const run = (n: number, day: number, more: Record<string, unknown> = {}) =>
-  record(idOf(100 + n), 'run', {
-    project: PROJECT,
-    pair: PAIR,
-    tester: TESTER,
-    startedAt: `2026-05-${String(day).padStart(2, '0')}T07:00:00Z`,
-    distanceM: 10_000,
-    distanceFrom: 'typed',
-    durationS: 3000,
-    ...more,
-  });
+  make.run(
+    idOf(100 + n),
+    { pair: PAIR, tester: TESTER },
+    `2026-05-${String(day).padStart(2, '0')}T07:00:00Z`,
+    { durationS: 3000, ...more },
+  );
 
 const check = (n: number, at: string, value: number, more: Record<string, unknown> = {}) =>
-  record(idOf(200 + n), 'bench-check', {
-    project: PROJECT,
+  own(idOf(200 + n), 'bench-check', {
     pair: PAIR,
     at,
     readings: [

@@ -1,11 +1,6 @@
 /** Arrival readings decided with what is known of their gauges, and the log read without pairs out of tolerance. */
 import { describe, expect, it } from 'vitest';
-import {
-  sealRevision,
-  viewOfHeads,
-  type RecordId,
-  type Revision,
-} from '../../../core/records/index.ts';
+import { viewOfHeads, type RecordId, type Revision } from '../../../core/records/index.ts';
 import {
   isOutOfTolerance,
   lookAtFeet,
@@ -16,10 +11,11 @@ import {
   withoutPairsOutOfTolerance,
   type ProjectLog,
 } from '../../../core/review/index.ts';
-import { idOf, stampAt } from '../records/make.ts';
+import { idOf } from '../records/make.ts';
+import * as make from './log-for-tests.ts';
+import { own, PROJECT } from './log-for-tests.ts';
 
-const [PROJECT, ROUND, GOOD, BAD, BARE, ONE, TWO] = [1, 2, 3, 4, 5, 6, 7].map(idOf) as [
-  RecordId,
+const [ROUND, GOOD, BAD, BARE, ONE, TWO] = [2, 3, 4, 5, 6, 7].map(idOf) as [
   RecordId,
   RecordId,
   RecordId,
@@ -30,19 +26,11 @@ const [PROJECT, ROUND, GOOD, BAD, BARE, ONE, TWO] = [1, 2, 3, 4, 5, 6, 7].map(id
 const NOW = Date.UTC(2026, 5, 1);
 
 let next = 100;
-const record = (kind: string, body: Record<string, unknown>, id: RecordId = idOf(next++)) =>
-  sealRevision({ id, kind, author: idOf(9), sv: 1, body }, stampAt(1), null);
+const newId = () => idOf(next++);
 
-const pair = (id: RecordId, code: string, sizeMm: number) =>
-  record('pair', { project: PROJECT, round: ROUND, code, sizeMm }, id);
+const pair = (id: RecordId, code: string, sizeMm: number) => make.pair(id, ROUND, code, { sizeMm });
 const run = (pairId: RecordId, tester: RecordId, day: number, more: object = {}) =>
-  record('run', {
-    project: PROJECT,
-    pair: pairId,
-    tester,
-    startedAt: `2026-05-${String(day).padStart(2, '0')}T07:00:00Z`,
-    distanceM: 10_000,
-    distanceFrom: 'typed',
+  make.run(newId(), { pair: pairId, tester }, `2026-05-${String(day).padStart(2, '0')}T07:00:00Z`, {
     feet: { answer: 'nothing' },
     ...more,
   });
@@ -55,7 +43,7 @@ const reading = (value: number, more: object = {}) => ({
   ...more,
 });
 const check = (pairId: RecordId, at: string, readings: readonly object[], more: object = {}) =>
-  record('bench-check', { project: PROJECT, pair: pairId, at, readings, ...more });
+  own(newId(), 'bench-check', { pair: pairId, at, readings, ...more });
 const ARRIVED = '2026-05-01T06:00:00Z';
 
 const dimension = {
@@ -69,45 +57,20 @@ const dimension = {
 };
 
 const base = (blueprint: readonly object[] = [dimension]): Revision[] => [
-  record(
-    'project',
-    {
-      name: 'Test',
-      brief: {
-        runner: 'neutral',
-        use: 'tempo',
-        surfaces: ['road'],
-        distanceM: 400_000,
-        allowedRate: { complaint: 0.05, pain: 0.01 },
-        limits: [],
-        attributes: ['overall'],
-        feet: { lengthMm: [255, 285] },
-      },
-    },
-    PROJECT,
-  ),
-  record(
-    'round',
-    {
-      project: PROJECT,
-      name: 'R1',
-      order: 1,
-      stage: 'first-samples',
-      changes: [],
-      blueprint,
-      last: { name: 'L1', sizeMm: 270, lengthMm: 282, ballWidthMm: 98, widthPerStepMm: 1.5 },
-      layers: [
-        { zone: 'U4', count: 3 },
-        { zone: 'P4', count: 1 },
-      ],
-    },
-    ROUND,
-  ),
+  make.project({ feet: { lengthMm: [255, 285] } }),
+  make.round(ROUND, 1, {
+    blueprint,
+    last: { name: 'L1', sizeMm: 270, lengthMm: 282, ballWidthMm: 98, widthPerStepMm: 1.5 },
+    layers: [
+      { zone: 'U4', count: 3 },
+      { zone: 'P4', count: 1 },
+    ],
+  }),
   pair(GOOD, '101', 270),
   pair(BAD, '202', 275),
   pair(BARE, '303', 280),
-  record('tester', { code: 'T1', footLengthMm: { left: 268, right: 270 } }, ONE),
-  record('tester', { code: 'T2' }, TWO),
+  make.record(ONE, 'tester', { code: 'T1', footLengthMm: { left: 268, right: 270 } }),
+  make.record(TWO, 'tester', { code: 'T2' }),
   run(GOOD, ONE, 2),
   run(BAD, TWO, 3, {
     feet: {
@@ -127,8 +90,7 @@ const review = (...more: Revision[]) => reviewProject(open([...base(), ...more])
 
 /** A study of the calliper: its standard uncertainty comes out near 0.3 mm. */
 const study = (gauge: string, more: object = {}) =>
-  record('gauge-study', {
-    project: PROJECT,
+  own(newId(), 'gauge-study', {
     at: ARRIVED,
     gauge,
     measure: 'dimension',
@@ -232,16 +194,14 @@ describe('the log without pairs out of tolerance', () => {
   const more = [
     check(GOOD, ARRIVED, [reading(63.7, { uncertainty: 0.25 })]),
     check(BAD, ARRIVED, [reading(66)]),
-    record('ranking', {
-      project: PROJECT,
+    own(newId(), 'ranking', {
       tester: TWO,
       at: '2026-05-10T00:00:00Z',
       question: 'comfort',
       order: [[BAD], [BARE, GOOD]],
     }),
-    record('stop-use', { project: PROJECT, pairs: [BAD], reason: 'bond', from: ARRIVED }),
-    record('damage-report', {
-      project: PROJECT,
+    own(newId(), 'stop-use', { pairs: [BAD], reason: 'bond', from: ARRIVED }),
+    own(newId(), 'damage-report', {
       pair: BAD,
       tester: TWO,
       at: '2026-05-03T10:00:00Z',

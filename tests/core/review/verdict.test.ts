@@ -1,11 +1,6 @@
 /** From bench checks to a verdict: limits, structure, growing complaints, stop-use; and what a look shows. */
 import { describe, expect, it } from 'vitest';
-import {
-  sealRevision,
-  viewOfHeads,
-  type RecordId,
-  type Revision,
-} from '../../../core/records/index.ts';
+import { viewOfHeads, type Revision } from '../../../core/records/index.ts';
 import {
   lookAtWear,
   openProject,
@@ -15,29 +10,19 @@ import {
   wearPlaces,
   type ProjectLog,
 } from '../../../core/review/index.ts';
-import { idOf, stampAt } from '../records/make.ts';
+import { idOf } from '../records/make.ts';
+import * as make from './log-for-tests.ts';
+import { own, PROJECT, record } from './log-for-tests.ts';
 
-const [PROJECT, ROUND] = [idOf(1), idOf(2)];
+const ROUND = idOf(2);
 const DAY_MS = 86_400_000;
 const START = Date.UTC(2026, 4, 1);
 const at = (day: number) => new Date(START + day * DAY_MS).toISOString().replace('.000', '');
 
-const record = (id: RecordId, kind: string, body: Record<string, unknown>): Revision =>
-  sealRevision({ id, kind, author: idOf(9), sv: 1, body }, stampAt(1), null);
-
-const brief = (more: Record<string, unknown> = {}) => ({
-  runner: 'neutral',
-  use: 'tempo',
-  surfaces: ['road'],
-  distanceM: 300_000,
-  allowedRate: { complaint: 0.05, pain: 0.01 },
-  limits: [
-    { measure: 'stack-height', site: 'heel', bound: 'at-least', value: 30, basis: 'reading' },
-    { measure: 'tread-depth', bound: 'at-least', value: 1, basis: 'reading' },
-  ],
-  attributes: ['overall'],
-  ...more,
-});
+const limits = [
+  { measure: 'stack-height', site: 'heel', bound: 'at-least', value: 30, basis: 'reading' },
+  { measure: 'tread-depth', bound: 'at-least', value: 1, basis: 'reading' },
+];
 
 const PAIRS = 6;
 /** Every pair runs 20 km a day for so many days; readings at the given days. */
@@ -55,63 +40,41 @@ const log = (plan: {
 }): ProjectLog => {
   const pairs = Array.from({ length: PAIRS }, (_, p) => p);
   const revisions = [
-    record(PROJECT, 'project', {
-      name: 'Test',
-      brief: brief({
-        ...(plan.limits && { limits: plan.limits }),
-        ...(plan.allowedRate && { allowedRate: plan.allowedRate }),
-      }),
+    make.project({
+      distanceM: 300_000,
+      limits: plan.limits ?? limits,
+      ...(plan.allowedRate && { allowedRate: plan.allowedRate }),
     }),
-    record(ROUND, 'round', {
-      project: PROJECT,
-      name: 'R1',
-      order: 1,
-      stage: 'first-samples',
-      changes: [],
-      foam: 'eva',
-      blueprint: plan.blueprint ?? [],
-    }),
+    make.round(ROUND, 1, { foam: 'eva', blueprint: plan.blueprint ?? [] }),
     ...pairs.flatMap((p) => [
-      record(idOf(10 + p), 'pair', {
-        project: PROJECT,
-        round: ROUND,
-        code: `${100 + p}`,
-        sizeMm: 265,
-      }),
+      make.pair(idOf(10 + p), ROUND, `${100 + p}`, { sizeMm: 265 }),
       record(idOf(30 + p), 'tester', {
         code: `T${p}`,
         ...(plan.height !== undefined && { heightM: plan.height, massKg: 70 }),
       }),
-      record(idOf(50 + p), 'hand-out', {
-        project: PROJECT,
-        pair: idOf(10 + p),
-        tester: idOf(30 + p),
-        from: at(0),
-        blind: true,
-      }),
+      make.handOut(idOf(50 + p), { pair: idOf(10 + p), tester: idOf(30 + p) }, at(0)),
       ...Array.from({ length: plan.days }, (_, day) =>
-        record(idOf(1000 + 100 * p + day), 'run', {
-          project: PROJECT,
-          pair: idOf(10 + p),
-          tester: idOf(30 + p),
-          startedAt: at(day + 0.25),
-          distanceM: 20_000,
-          distanceFrom: 'typed',
-          durationS: 6000,
-          ...(!plan.silent && {
-            feet:
-              p < 4 && plan.slips?.(day)
-                ? {
-                    answer: 'complaints',
-                    complaints: [{ foot: 'left', zone: 'U10', kind: 'heel-slip' }],
-                  }
-                : { answer: 'nothing' },
-          }),
-        }),
+        make.run(
+          idOf(1000 + 100 * p + day),
+          { pair: idOf(10 + p), tester: idOf(30 + p) },
+          at(day + 0.25),
+          {
+            distanceM: 20_000,
+            durationS: 6000,
+            ...(!plan.silent && {
+              feet:
+                p < 4 && plan.slips?.(day)
+                  ? {
+                      answer: 'complaints',
+                      complaints: [{ foot: 'left', zone: 'U10', kind: 'heel-slip' }],
+                    }
+                  : { answer: 'nothing' },
+            }),
+          },
+        ),
       ),
       ...plan.checkDays.map((day, n) =>
-        record(idOf(5000 + 10 * p + n), 'bench-check', {
-          project: PROJECT,
+        own(idOf(5000 + 10 * p + n), 'bench-check', {
           pair: idOf(10 + p),
           at: at(day),
           temperatureC: 23,
@@ -204,8 +167,7 @@ describe('the verdict on a round', () => {
 
   it('sends no pair to a further check that came apart or is withdrawn', () => {
     const short = { days: 16, stack: (x: number) => 33 - x / 60, checkDays: [0, 4, 8] };
-    const stop = record(idOf(90), 'stop-use', {
-      project: PROJECT,
+    const stop = own(idOf(90), 'stop-use', {
       pairs: [1, 2, 3, 4, 5].map((p) => idOf(10 + p)),
       reason: 'Sole peels',
       from: at(3),
@@ -227,8 +189,7 @@ describe('the verdict on a round', () => {
       unit,
       value,
     });
-    const check = record(idOf(93), 'bench-check', {
-      project: PROJECT,
+    const check = own(idOf(93), 'bench-check', {
       pair: idOf(10),
       at: at(2),
       readings: [reading('energy-absorbed', '%', 35), reading('mass', 'g', 250)],
@@ -273,8 +234,7 @@ describe('the verdict on a round', () => {
       word: 'does-not-hold',
       growing: [{ zone: 'U10', kind: 'heel-slip' }],
     });
-    const stop = record(idOf(90), 'stop-use', {
-      project: PROJECT,
+    const stop = own(idOf(90), 'stop-use', {
       pairs: [idOf(11)],
       reason: 'Sole peels',
       from: at(3),
@@ -286,8 +246,7 @@ describe('the verdict on a round', () => {
   });
 
   it('counts a pair that came apart at its distance then', () => {
-    const damage = record(idOf(91), 'damage-report', {
-      project: PROJECT,
+    const damage = own(idOf(91), 'damage-report', {
       pair: idOf(12),
       tester: idOf(32),
       what: 'sole-peeling',
