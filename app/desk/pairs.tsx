@@ -115,7 +115,7 @@ export const Pairs = ({ records, review }: TabProps) => {
                   <td class="right">{formatDistance(pair.totalM)}</td>
                   <td class="right">{formatPercent(pair.shareOfBrief)}</td>
                   <td class="right">{pair.runs}</td>
-                  <td class="whole">
+                  <td class="one-line">
                     {surfacesInWords(pair).map((surface) => (
                       <div key={surface}>{surface}</div>
                     ))}
@@ -128,7 +128,7 @@ export const Pairs = ({ records, review }: TabProps) => {
                     {pair.load.loadKnownM > 0 ? formatNumber(pair.load.loadKN / 1000, 1) : d().none}
                   </td>
                   <td>{names.tester(pair.holder)}</td>
-                  <td class="whole">
+                  <td class="one-line">
                     {pair.lastRunMs === null ? d().none : formatDate(pair.lastRunMs)}
                   </td>
                 </tr>

@@ -210,6 +210,7 @@ test('the lead’s screens', async ({ page }) => {
     async (at, path) => {
       if (path.endsWith('brief')) await at.locator('.reading').first().waitFor();
       else if (path.startsWith(project)) await at.locator('.tabs').waitFor();
+      if (path.endsWith('report')) await at.locator('.report').waitFor();
       if (path.endsWith('verdict')) await at.locator('.verdict').first().waitFor();
       if (path.endsWith('changes')) await at.locator('article summary').first().click();
       if (path.endsWith('complaints')) {
