@@ -45,10 +45,10 @@ test('a coarse gauge leaves arrivals undecided, and a pair that is proved out ca
   ).toBeVisible();
 
   await page.getByRole('link', { name: 'Pairs' }).click();
-  await expect(page.getByText('24 pairs, 12 testers')).toBeVisible();
+  await expect(page.getByText('24 pairs, 12 testers in the group (12 have run)')).toBeVisible();
   await page.getByLabel('Only pairs in tolerance').check();
   await expect(page.getByText(/^Read without the 1 pair out of tolerance: 229\./)).toBeVisible();
-  await expect(page.getByText('23 pairs, 11 testers')).toBeVisible();
+  await expect(page.getByText('23 pairs, 12 testers in the group (11 have run)')).toBeVisible();
   await expect(page.getByText('229 (out of tolerance) → T10')).toBeVisible();
   await page.getByRole('link', { name: 'Complaints' }).click();
   await page.getByLabel('Round', { exact: true }).selectOption({ label: 'Round 2' });

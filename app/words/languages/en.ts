@@ -7,6 +7,9 @@ import type { Glossary, LanguageName, TerminalWords } from '../types.ts';
 const runs = (count: number) => `${count} ${count === 1 ? 'run' : 'runs'}`;
 const testers = (count: number) => `${count} ${count === 1 ? 'tester' : 'testers'}`;
 const pairs = (count: number) => `${count} ${count === 1 ? 'pair' : 'pairs'}`;
+/** All testers of the group, and how many of them have run in the pairs at hand. */
+const panel = (all: number, haveRun: number) =>
+  `${testers(all)} in the group (${haveRun} ${haveRun === 1 ? 'has' : 'have'} run)`;
 
 export const about: LanguageName = { name: 'English', locale: 'en-GB' };
 
@@ -726,8 +729,8 @@ export const desk = {
   newProject: 'New project',
   groupTitle: 'Group',
   onlyLeads: 'The desk is for leads. Your screens are on the phone side.',
-  evidence: (p: number, t: number, r: number, distance: string) =>
-    `${pairs(p)}, ${testers(t)}, ${runs(r)}, ${distance}`,
+  evidence: (p: number, t: number, haveRun: number, r: number, distance: string) =>
+    `${pairs(p)}, ${panel(t, haveRun)}, ${runs(r)}, ${distance}`,
   save: 'Save',
   add: 'Add',
   cancel: 'Cancel',
@@ -1332,7 +1335,7 @@ export const desk = {
       `A complaint is accepted in ${complaint} of the asked runs, pain in ${pain}.`,
     stage: (stage: string) => `Stage: ${stage}.`,
     sample: (p: number, t: number, r: number, distance: string) =>
-      `${pairs(p)}, ${testers(t)}, ${runs(r)}, ${distance} in this round.`,
+      `${pairs(p)}, ${testers(t)} with runs, ${runs(r)}, ${distance} in this round.`,
     mapOf: (what: string, t: number, r: number) =>
       `${what}, reported at least twice: testers of ${t} asked, ${runs(r)}`,
     nobodyScored: 'Nobody has scored the comfort of this round yet.',
@@ -2144,8 +2147,7 @@ Reads a bundle (.pairlog) and prints the review of its project, or writes it as 
     order === undefined
       ? 'The project has no round yet.'
       : `There is no round ${order}. There are: ${rounds.join(', ')}.`,
-  evidence: (pairs, testers, runs, km) =>
-    `${pairs} pairs, ${testers} testers, ${runs} runs, ${km} km`,
+  evidence: (p, t, haveRun, r, km) => `${pairs(p)}, ${panel(t, haveRun)}, ${runs(r)}, ${km} km`,
   brief: (km) => `The brief asks ${km} km of a pair.`,
   pairs: 'Pairs',
   pair: 'Pair',

@@ -3,6 +3,9 @@ import type { DeskWords, Glossary, LanguageName, PhoneWords, TerminalWords } fro
 
 export const about: LanguageName = { name: '简体中文', locale: 'zh-CN' };
 
+/** 小组的全部试穿员，其中跑过的人数。 */
+const panel = (all: number, haveRun: number) => `组内 ${all} 名试穿员（${haveRun} 名跑过）`;
+
 /** 行业术语 */
 export const glossary: Glossary = {
   zones: {
@@ -577,7 +580,8 @@ export const desk: DeskWords = {
   newProject: '新项目',
   groupTitle: '小组',
   onlyLeads: '工作台供负责人使用。你的界面在手机端。',
-  evidence: (p, t, r, distance) => `${p} 双，${t} 名试穿员，${r} 次跑步，${distance}`,
+  evidence: (p, t, haveRun, r, distance) =>
+    `${p} 双，${panel(t, haveRun)}，${r} 次跑步，${distance}`,
   save: '保存',
   add: '添加',
   cancel: '取消',
@@ -1104,7 +1108,8 @@ export const desk: DeskWords = {
     briefAllowed: (complaint, pain) =>
       `被询问的跑步中，不适最多允许占 ${complaint}，疼痛最多 ${pain}。`,
     stage: (stage) => `阶段：${stage}。`,
-    sample: (p, t, r, distance) => `本轮 ${p} 双样鞋、${t} 名试穿员、${r} 次跑步，共 ${distance}。`,
+    sample: (p, t, r, distance) =>
+      `本轮 ${p} 双样鞋、${t} 名跑过的试穿员、${r} 次跑步，共 ${distance}。`,
     mapOf: (what, t, r) => `${what}，至少两次反馈：${t} 名被询问试穿员中的人数，${r} 次跑步`,
     nobodyScored: '本轮还没有人给舒适度打分。',
     thisRound: (round) => `${round}，平均分，0 至 100（95 % 区间）`,
@@ -1827,8 +1832,7 @@ export const terminal: TerminalWords = {
   wrote: (file) => `已写入：${file}`,
   noRound: (order, rounds) =>
     order === undefined ? '项目还没有轮次。' : `没有第 ${order} 轮。现有：${rounds.join('、')}。`,
-  evidence: (pairs, testers, runs, km) =>
-    `${pairs} 双，${testers} 名试穿员，${runs} 次跑步，${km} km`,
+  evidence: (p, t, haveRun, r, km) => `${p} 双，${panel(t, haveRun)}，${r} 次跑步，${km} km`,
   brief: (km) => `任务书要求每双 ${km} km。`,
   pairs: '样鞋',
   pair: '编号',
