@@ -2045,6 +2045,8 @@ export const desk = {
       'measure-on-arrival': (count: number) =>
         `Measure ${count} ${count === 1 ? 'pair' : 'pairs'} before anybody runs in ${count === 1 ? 'it' : 'them'}`,
       'hand-out': (count: number) => `Hand out ${count} ${count === 1 ? 'pair' : 'pairs'}`,
+      'set-up-phones': (count: number) =>
+        `Invite ${testers(count)}, or ask whether the phone is set up: nothing has come from them yet`,
       'ask-the-silent': (count: number) =>
         `Ask ${count} ${count === 1 ? 'tester' : 'testers'} how it goes: no run for a week or more`,
       'write-findings': (count: number) =>
@@ -2058,6 +2060,10 @@ export const desk = {
       'set-limits': () => 'Say in the brief which limits count as failure',
       'settle-verdict': (count: number) =>
         `See what would settle ${count} open ${count === 1 ? 'point' : 'points'} of the verdict`,
+      'ask-about-odd-runs': (count: number) =>
+        count === 1
+          ? 'Ask about one odd run of the last two weeks'
+          : `Ask about ${count} odd runs of the last two weeks`,
     },
     rounds: 'Rounds',
     round: 'Round',
