@@ -482,6 +482,8 @@ export const phone = {
     wrongDistance: (example: string) => `How far was it? For example ${example}.`,
     doubt: (distance: string, time: string | null) =>
       `${distance}${time === null ? '' : ` in ${time}`}: is that right?`,
+    doubtDay: (pair: string, when: string) =>
+      `By the log, pair ${pair} was not with you then: ${when}. Is the day right?`,
     doubtSure: 'Yes, save it',
     doubtChange: 'Change it',
     wrongTime: 'That is no time. For example 52:30 or 1:05:00.',
