@@ -391,7 +391,7 @@ export const phone = {
     runs: 'My runs',
     damage: 'Report damage',
     draft: 'A run is half filled in.',
-    continue: 'Go on',
+    goOnIn: (code: string) => `Go on with the run in ${code}`,
     settings: 'Settings',
     desk: 'To the desk',
     due: (days: number) => `No run for ${days} days. If you ran, it can still be logged.`,

@@ -271,7 +271,7 @@ export const phone: PhoneWords = {
     runs: '我的跑步',
     damage: '报告损坏',
     draft: '有一次跑步还没填完。',
-    continue: '继续',
+    goOnIn: (code) => `继续记录 ${code} 的跑步`,
     settings: '设置',
     desk: '前往工作台',
     due: (days) => `已有 ${days} 天没有记录。如果跑过，现在仍可补记。`,
