@@ -155,7 +155,7 @@ const journey = async (open: OpenBrowser) => {
       ['417', 'T01'],
       ['832', 'T02'],
     ] as const) {
-      await lead.getByRole('button', { name: 'Hand out' }).click();
+      await lead.getByRole('button', { name: 'Hand out', exact: true }).click();
       await lead.getByLabel('Pair', { exact: true }).selectOption({ label: `${pair}, R1, EU 42` });
       await lead.getByLabel('Hand out to').selectOption({ label: tester });
       await lead.getByRole('button', { name: 'Save' }).click();

@@ -813,6 +813,22 @@ export const desk = {
     stopUse: 'withdrawn',
     handOut: 'Hand out',
     handOutTo: 'Hand out to',
+    handOutSeveral: 'Hand out several pairs',
+    severalHint:
+      'For each pair that nobody has, a tester: those whom its size fits come first. A pair without one stays where it is.',
+    fit: {
+      fits: 'The size fits',
+      'other-size': 'Another size',
+      'size-unknown': 'Foot length not known',
+    },
+    has: (tester: string, codes: string) => `${tester} (has ${codes})`,
+    willBeHandedOut: (count: number) =>
+      count === 0 ? 'Nothing is chosen yet.' : `${pairs(count)} will be handed out.`,
+    nobodyChosen: 'Choose a tester for at least one pair.',
+    noneFree: 'No pair is free: each is with a tester, or withdrawn.',
+    handedOut: (count: number) => `${pairs(count)} handed out`,
+    someNot: (done: number, left: number) =>
+      `${pairs(done)} handed out, ${left} not: the list says why.`,
     foot: (length: string) => `foot ${length} mm`,
     since: 'Since',
     sinceHint: 'Noted late? Put the time before the first run in the pair.',
