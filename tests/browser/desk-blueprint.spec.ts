@@ -24,7 +24,9 @@ test('a coarse gauge leaves arrivals undecided, and a pair that is proved out ca
   await expect(page.getByText(/2 dimensions proved out of tolerance; /)).toBeVisible();
   await page.getByRole('button', { name: 'Add a gauge study' }).click();
   await page.getByLabel('Gauge', { exact: true }).fill('Calliper C2');
-  await page.getByLabel('Site (empty: every site of the measure)').fill('collar-height-lateral');
+  await page
+    .getByLabel('Site (optional; empty: every site of the measure)')
+    .fill('collar-height-lateral');
   await page.getByLabel('Width of the tolerance to decide, mm').fill('4');
   const lines = ['A', 'B'].flatMap((operator) =>
     [60, 61, 62, 63].flatMap((value, part) =>
