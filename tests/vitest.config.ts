@@ -9,5 +9,6 @@ export default defineConfig({
     pool: 'threads',
     maxWorkers: 2,
     testTimeout: 60_000,
+    hookTimeout: 60_000,
   },
 });

@@ -31,20 +31,28 @@ import { ToAsk } from './to-ask.tsx';
 /** Bars for more pairs than this are a wall; the latest rounds' are drawn. */
 const MOST_BARS = 40;
 
-const surfacesInWords = (pair: PairSummary): string =>
+const surfacesInWords = (pair: PairSummary): readonly string[] =>
   Object.entries(pair.bySurface)
     .sort(([, a], [, b]) => b - a)
     .map(([surface, distance]) => {
       const name =
         surface === 'unknown' ? d().pairs.unknownSurface : terms().surfaces[surface as Surface];
       return `${name} ${formatDistance(distance)}`;
-    })
-    .join(', ');
+    });
 
-const notesOf = (pair: PairSummary): string =>
-  [...(pair.stopUse ? [d().pairs.stopUse] : []), toleranceInWords(pair.outOfTolerance, d())]
-    .filter(Boolean)
-    .join('; ');
+/** Below the pair's code, so that it is in view however narrow the screen. */
+const PairNotes = ({ pair }: { readonly pair: PairSummary }) => {
+  const notes = [
+    ...(pair.stopUse ? [d().pairs.stopUse] : []),
+    toleranceInWords(pair.outOfTolerance, d()),
+  ].filter(Boolean);
+  const isOut = pair.stopUse || isOutOfTolerance(pair.outOfTolerance);
+  return notes.map((note) => (
+    <div key={note} class={`pair-note small${isOut ? ' outside' : ''}`}>
+      {note}
+    </div>
+  ));
+};
 
 export const Pairs = ({ records, review }: TabProps) => {
   const words = d().pairs;
@@ -92,32 +100,36 @@ export const Pairs = ({ records, review }: TabProps) => {
               </th>
               <th scope="col">{words.holder}</th>
               <th scope="col">{words.lastRun}</th>
-              <th scope="col">{words.notes}</th>
             </tr>
           </thead>
           <tbody>
-            <Some of={review.pairs} columns={12}>
+            <Some of={review.pairs} columns={11}>
               {(pair) => (
                 <tr key={pair.id}>
-                  <th scope="row">{pair.code}</th>
+                  <th scope="row">
+                    {pair.code}
+                    <PairNotes pair={pair} />
+                  </th>
                   <td>{names.round(pair.round)}</td>
                   <td>{formatSize(pair.sizeMm)}</td>
                   <td class="right">{formatDistance(pair.totalM)}</td>
                   <td class="right">{formatPercent(pair.shareOfBrief)}</td>
                   <td class="right">{pair.runs}</td>
-                  <td>{surfacesInWords(pair)}</td>
+                  <td class="whole">
+                    {surfacesInWords(pair).map((surface) => (
+                      <div key={surface}>{surface}</div>
+                    ))}
+                  </td>
                   <td class="right">
-                    {stepsInWords(pair)} <span class="soft small">{stepsFrom(pair)}</span>
+                    {stepsInWords(pair)}
+                    <div class="soft small">{stepsFrom(pair)}</div>
                   </td>
                   <td class="right">
                     {pair.load.loadKnownM > 0 ? formatNumber(pair.load.loadKN / 1000, 1) : d().none}
                   </td>
                   <td>{names.tester(pair.holder)}</td>
-                  <td>{pair.lastRunMs === null ? d().none : formatDate(pair.lastRunMs)}</td>
-                  <td
-                    class={pair.stopUse || isOutOfTolerance(pair.outOfTolerance) ? 'outside' : ''}
-                  >
-                    {notesOf(pair)}
+                  <td class="whole">
+                    {pair.lastRunMs === null ? d().none : formatDate(pair.lastRunMs)}
                   </td>
                 </tr>
               )}

@@ -137,12 +137,14 @@ export const Testers = ({ records, review }: TabProps) => {
           </table>
         </div>
       )}
-      <Unfold label={words.add}>
-        {(close) => <TesterFields taken={codesBut(records, null)} close={close} />}
-      </Unfold>
-      <Unfold label={words.addSeveral}>
-        {(close) => <TesterList taken={codesBut(records, null)} close={close} />}
-      </Unfold>
+      <div class="row no-print">
+        <Unfold label={words.add}>
+          {(close) => <TesterFields taken={codesBut(records, null)} close={close} />}
+        </Unfold>
+        <Unfold label={words.addSeveral}>
+          {(close) => <TesterList taken={codesBut(records, null)} close={close} />}
+        </Unfold>
+      </div>
       <Feet records={records} review={review} />
       <LinkButton href={`/desk/${review.project.id}/plan`}>{d().panel.plan.go}</LinkButton>
       <PanelCheckPart records={records} review={review} />

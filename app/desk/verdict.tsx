@@ -87,6 +87,7 @@ const OfRound = (props: TabProps & { verdict: RoundVerdict }) => {
                   title={d().verdict.holding}
                   xTitle={d().bench.xTitle(settings.value.distance)}
                   yTitle={d().verdict.holdingShare}
+                  eventName={d().verdict.cameApart}
                   steps={steps}
                 />
               )}

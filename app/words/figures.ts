@@ -26,3 +26,7 @@ export const signed = (value: number, write: (size: number) => string): string =
 /** Name of a language by its tag, as readers of the locale say it; the tag itself where nobody knows it. */
 export const languageIn = (tag: string, locale: string): string =>
   new Intl.DisplayNames([locale], { type: 'language' }).of(tag) ?? tag;
+
+/** Whether two tags name the same language, wherever it is spoken: `en` and `en-GB`. */
+export const isSameLanguage = (one: string, other: string): boolean =>
+  one.split('-')[0] === other.split('-')[0];

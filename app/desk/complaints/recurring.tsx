@@ -73,6 +73,7 @@ const Cell = (props: RoundProps & { cell: CellSummary; look: CloserLook | null }
                 title={d().complaints.firstRepeat}
                 xTitle={d().bench.xTitle(settings.value.distance)}
                 yTitle={d().complaints.withoutIt}
+                eventName={d().complaints.withItTwice}
                 steps={look.firstRepeat.steps}
               />
             </details>

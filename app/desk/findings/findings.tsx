@@ -98,9 +98,9 @@ export const FindingsBoard = (props: TabProps) => {
             : words.shown(shown.length, all.length)}
       </p>
       <div class="row no-print">
+        {review.rounds.length > 0 && <NewFinding {...props} />}
         <LinkButton href={`/desk/${review.project.id}/report`}>{d().tabs.report}</LinkButton>
       </div>
-      {review.rounds.length > 0 && <NewFinding {...props} />}
       {groups.map(({ id, title, own }) =>
         own.length === 0 ? null : (
           <section class="stack" key={id}>

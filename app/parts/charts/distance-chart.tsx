@@ -217,7 +217,9 @@ export const DistanceChart = (props: DistanceChartProps) => {
         {measured.map((s, at) => (
           <li key={s.name}>
             <svg width="28" height="14" viewBox="-14 -7 28 14">
-              <path class={`chart-line chart-series-${at % MARKS}`} d="M-14,0H14" />
+              {!s.unjoined && (
+                <path class={`chart-line chart-series-${at % MARKS}`} d="M-14,0H14" />
+              )}
               <path
                 class={`chart-point chart-series-${at % MARKS}${at >= MARKS ? ' chart-hollow' : ''}`}
                 d={markPath(at)}

@@ -11,6 +11,8 @@ export const SurvivalChart = (props: {
   readonly title: string;
   readonly xTitle: string;
   readonly yTitle: string;
+  /** What a mark on the stair is. */
+  readonly eventName: string;
   readonly steps: readonly SurvivalStep[];
 }) => {
   const { steps } = props;
@@ -45,7 +47,7 @@ export const SurvivalChart = (props: {
       yCovers={[0, 100]}
       series={[
         { name: props.yTitle, curve: 'fitted', points: stairs },
-        { name: props.title, unjoined: true, points: events },
+        { name: props.eventName, unjoined: true, points: events },
       ]}
       formatX={(x) => formatNumber(x, 1)}
       formatY={(y) => formatNumber(y, 0)}

@@ -810,7 +810,6 @@ export const desk = {
     load: 'Load per shoe, MN',
     holder: 'With',
     lastRun: 'Last run',
-    notes: 'Note',
     stopUse: 'withdrawn',
     handOut: 'Hand out',
     handOutTo: 'Hand out to',
@@ -940,6 +939,7 @@ export const desk = {
     suspects: (first: string, second: string) =>
       `Usually looked at first: ${first || 'nothing in particular'}${second ? `; then: ${second}` : ''}. Common practice, not a measured cause.`,
     firstRepeat: 'Testers without it twice, by their own kilometres in the pair',
+    withItTwice: 'Testers had it twice here',
     withoutIt: 'Testers without it, %',
     look: 'When, where and with whom',
     asked: (r: number, t: number) => `${runs(r)} of ${testers(t)} were asked about their feet.`,
@@ -1189,6 +1189,7 @@ export const desk = {
     noLimits: 'The brief names no limit of foam or tread yet.',
     holding: 'Pairs that hold, by kilometres on the pair',
     holdingShare: 'Pairs that hold, %',
+    cameApart: 'Pairs came apart here',
     tooFewPairs: (count: number) =>
       `${pairs(count)}: too few to show that it holds, even if no other breaks.`,
     recurs: (cells: string) => `proven to recur across testers: ${cells}`,

@@ -659,7 +659,6 @@ export const desk: DeskWords = {
     load: '每只负荷 MN',
     holder: '持有人',
     lastRun: '最近跑步',
-    notes: '备注',
     stopUse: '已停用',
     handOut: '发鞋',
     handOutTo: '发给',
@@ -764,6 +763,7 @@ export const desk: DeskWords = {
     suspects: (first, second) =>
       `通常先看：${first || '无特定部件'}${second ? `；其次：${second}` : ''}。行业惯例，并非测得的原因。`,
     firstRepeat: '尚未两次出现的试穿员比例，按本人穿着里程',
+    withItTwice: '此处有试穿员第二次出现',
     withoutIt: '未出现的试穿员，%',
     look: '何时、何处、何人',
     asked: (r, t) => `共就脚感询问了 ${t} 名试穿员的 ${r} 次跑步。`,
@@ -980,6 +980,7 @@ export const desk: DeskWords = {
     noLimits: '任务书尚未列出发泡料或花纹的限值。',
     holding: '完好的样鞋，按样鞋里程',
     holdingShare: '完好的样鞋，%',
+    cameApart: '此处有样鞋损坏',
     tooFewPairs: (count) => `${count} 双太少：即使不再有损坏，也无法证明达标。`,
     recurs: (cells) => `已证实在多名试穿员中反复出现：${cells}`,
     nobodyAsked: '尚未询问',

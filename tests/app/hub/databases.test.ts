@@ -329,7 +329,7 @@ describe.each([
     writeFileSync(`${file}.cut`, cut.subarray(0, cut.length - 60));
     expect(await restore(await newPlace(), `${file}.cut`)).toMatchObject({ ok: false });
     await db.destroy();
-  }, 30_000);
+  });
 
   test('takes an audit of any length over without reading it', async () => {
     const place = await newPlace();
