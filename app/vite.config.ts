@@ -14,6 +14,7 @@ const LATER = new RegExp(
     'core/foot/(suspects|outline|geometry|.*-drawing)',
     'core/records/(bundle|bundle-file|view|json-schema)',
     'core/mileage/pair-mileage',
+    'core/statistics/(?!group-by|index)',
     'node_modules/fflate/.*',
     'node_modules/zod/v4/(locales/.*|core/(to-json-schema|json-schema.*))',
   ].join('|'),

@@ -87,7 +87,9 @@ const ProjectDesk = (props: { records: DeskRecords; project: RecordId; screen: T
   const current = isFurther(screen) ? tabOf[screen] : screen;
   return (
     <>
-      <p class="soft">{d().evidence(pairs, testers, runs, formatDistance(distanceM))}</p>
+      <p class="soft">
+        {d().evidence(pairs, review.groupTesters, testers, runs, formatDistance(distanceM))}
+      </p>
       <nav class="tabs" aria-label={review.project.name}>
         {(Object.keys(tabs) as Tab[]).map((tab) => (
           <a

@@ -7,6 +7,15 @@ import { showToast } from '../parts/controls/toast.tsx';
 import { store } from '../parts/state.ts';
 import { d } from '../words/index.ts';
 
+/** Whether a field may stay empty; as words: what that means, or what else is to know. */
+type MayBeEmpty = boolean | string | undefined;
+
+/** The label of a field, or the title of several, with word of it where they may stay empty: all others must be filled. */
+export const labelOf = (label: string, optional: MayBeEmpty): string =>
+  optional === undefined || optional === false
+    ? label
+    : d().optional(label, optional === true ? null : optional);
+
 export const TextField = (props: {
   readonly label: string;
   readonly value: string;
@@ -15,13 +24,17 @@ export const TextField = (props: {
   /** What is wrong with it. */
   readonly error?: string | undefined;
   readonly numeric?: boolean;
+  readonly optional?: MayBeEmpty;
+  /** Where it does not follow from `optional`: the title over several fields, or words beside them, say it. */
+  readonly required?: boolean;
 }) => (
-  <Field label={props.label} hint={props.hint} error={props.error}>
+  <Field label={labelOf(props.label, props.optional)} hint={props.hint} error={props.error}>
     {(ids) => (
       <input
         class="input"
         inputMode={props.numeric ? 'decimal' : 'text'}
         autocomplete="off"
+        required={props.required ?? !props.optional}
         {...ids}
         value={props.value}
         onInput={(event) => props.onInput(event.currentTarget.value)}
@@ -41,6 +54,7 @@ export const DateTimeField = (props: {
       <input
         class="input"
         type="datetime-local"
+        required
         {...ids}
         value={props.value}
         onInput={(event) => props.onInput(event.currentTarget.value)}
@@ -54,11 +68,14 @@ export const SelectField = <T extends string>(props: {
   readonly value: T | '';
   readonly options: readonly { readonly value: T; readonly label: string }[];
   readonly onChange: (value: T) => void;
+  readonly optional?: boolean;
 }) => (
-  <Field label={props.label}>
+  <Field label={labelOf(props.label, props.optional)}>
     {(ids) => (
       <select
         class="input"
+        // One without an empty choice cannot stay empty, and many of those only set what is shown.
+        required={props.value === '' && !props.optional}
         {...ids}
         value={props.value}
         onChange={(event) => props.onChange(event.currentTarget.value as T)}

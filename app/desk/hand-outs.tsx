@@ -1,14 +1,13 @@
 /** Who holds which pair since when: hand out, put "since" right, take back. */
 import { useState } from 'preact/hooks';
 import type { RecordId, RecordOf } from '../../core/records/index.ts';
-import { byCode, type PairSummary } from '../../core/review/index.ts';
+import { byCode } from '../../core/review/index.ts';
 import { Button } from '../parts/controls/controls.tsx';
-import { formatDate, formatDateTime, formatSize } from '../parts/format.ts';
+import { formatDate } from '../parts/format.ts';
 import { toInstant, toLocalMinute } from '../parts/instant.ts';
 import { d } from '../words/index.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
 import {
-  DateTimeField,
   OpenForm,
   saveFromForm,
   saveRecord,
@@ -16,29 +15,17 @@ import {
   SmallForm,
   Unfold,
 } from './form-parts.tsx';
-import { sinceTrouble } from './hand-out-since.ts';
+import {
+  BlindField,
+  freePairs,
+  pairLabel,
+  SinceField,
+  sinceMs,
+  troubleInWords,
+} from './hand-out-fields.tsx';
+import { SeveralHandOuts } from './hand-out-several.tsx';
 import { Some } from './some.tsx';
 import { testerLabel } from './tester-label.ts';
-
-/** A pair with its round and size, to be told from the others in a list. */
-const pairLabel = ({ code, round, sizeMm }: PairSummary, review: TabProps['review']): string =>
-  [code, review.rounds.find(({ id }) => id === round)?.name, formatSize(sizeMm)]
-    .filter(Boolean)
-    .join(', ');
-
-/** Why the pair cannot have been handed out then, or null. */
-const troubleInWords = ({ records }: TabProps, pair: RecordId, fromMs: number): string | null => {
-  const trouble = sinceTrouble(records['hand-out'], pair, fromMs, Date.now());
-  if (trouble === null) return null;
-  const { since, heldUntil, notYet } = d().pairs;
-  const why =
-    trouble.why === 'held'
-      ? heldUntil(formatDateTime(trouble.untilMs))
-      : trouble.why === 'not-yet'
-        ? notYet
-        : d().missing;
-  return `${since}: ${why}`;
-};
 
 export const HandOuts = ({ records, review }: TabProps) => {
   const words = d().pairs;
@@ -50,6 +37,9 @@ export const HandOuts = ({ records, review }: TabProps) => {
     <div class="stack">
       <Unfold label={words.handOut}>
         {(close) => <NewHandOut records={records} review={review} close={close} />}
+      </Unfold>
+      <Unfold label={words.handOutSeveral}>
+        {(close) => <SeveralHandOuts records={records} review={review} close={close} />}
       </Unfold>
       <ul class="plain-list">
         <Some of={out}>
@@ -71,7 +61,7 @@ export const HandOuts = ({ records, review }: TabProps) => {
 
 const NewHandOut = ({ records, review, close }: TabProps & { readonly close: () => void }) => {
   const words = d().pairs;
-  const free = review.pairs.filter(({ holder, stopUse }) => holder === null && !stopUse);
+  const free = freePairs(review);
   const [pair, setPair] = useState<RecordId | ''>('');
   const [tester, setTester] = useState<RecordId | ''>('');
   const [blind, setBlind] = useState(true);
@@ -80,8 +70,8 @@ const NewHandOut = ({ records, review, close }: TabProps & { readonly close: () 
   const save = async () => {
     if (pair === '' || tester === '') return d().missing;
     const project = review.project.id;
-    const fromMs = since === null ? Date.now() : new Date(since).getTime();
-    const trouble = troubleInWords({ records, review }, pair, fromMs);
+    const fromMs = sinceMs(since);
+    const trouble = troubleInWords(records['hand-out'], pair, fromMs);
     if (trouble !== null) return trouble;
     const from = toInstant(fromMs);
     const saved = await saveFromForm('hand-out', { project, pair, tester, from, blind });
@@ -106,21 +96,8 @@ const NewHandOut = ({ records, review, close }: TabProps & { readonly close: () 
         }))}
         onChange={setTester}
       />
-      <DateTimeField
-        label={words.since}
-        hint={words.sinceHint}
-        value={since ?? toLocalMinute(Date.now())}
-        onInput={setSince}
-      />
-      <label class="row">
-        <input
-          type="checkbox"
-          class="tick"
-          checked={blind}
-          onChange={(event) => setBlind(event.currentTarget.checked)}
-        />
-        {words.blind}
-      </label>
+      <SinceField value={since} onInput={setSince} />
+      <BlindField value={blind} onChange={setBlind} />
     </SmallForm>
   );
 };
@@ -173,12 +150,11 @@ const Row = (
 const SinceFields = (
   props: TabProps & { readonly handOut: RecordOf<'hand-out'>; readonly close: () => void },
 ) => {
-  const words = d().pairs;
   const { body, revision } = props.handOut;
   const [since, setSince] = useState(toLocalMinute(body.from));
   const save = async () => {
     const fromMs = new Date(since).getTime();
-    const trouble = troubleInWords(props, body.pair, fromMs);
+    const trouble = troubleInWords(props.records['hand-out'], body.pair, fromMs);
     if (trouble !== null) return trouble;
     const saved = await saveFromForm('hand-out', { ...body, from: toInstant(fromMs) }, revision.id);
     if (typeof saved === 'string') return saved;
@@ -187,7 +163,7 @@ const SinceFields = (
   };
   return (
     <SmallForm save={save}>
-      <DateTimeField label={words.since} hint={words.sinceHint} value={since} onInput={setSince} />
+      <SinceField value={since} onInput={setSince} />
     </SmallForm>
   );
 };

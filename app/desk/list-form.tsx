@@ -64,6 +64,7 @@ export const ListForm = <Body, Why extends string>(props: {
               rows={Math.max(LEAST_ROWS, text.split('\n').length)}
               autocomplete="off"
               spellcheck={false}
+              required
               {...ids}
               value={text}
               onInput={(event) => props.onText(event.currentTarget.value)}

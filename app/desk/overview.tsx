@@ -21,12 +21,14 @@ const placeOf: Readonly<Record<NextStep['step'], string>> = {
   'add-testers': 'testers',
   'measure-on-arrival': 'bench',
   'hand-out': 'pairs',
+  'set-up-phones': 'testers',
   'ask-the-silent': 'testers',
   'write-findings': 'complaints',
   'assign-findings': 'findings',
   'judge-findings': 'findings',
   'set-limits': 'brief',
   'settle-verdict': 'verdict',
+  'ask-about-odd-runs': 'pairs',
 };
 
 export const Overview = (props: TabProps) => {

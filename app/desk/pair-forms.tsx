@@ -76,7 +76,7 @@ const Fields = (props: Props & { readonly close: () => void }) => {
       <div class="field-row">
         <TextField label={words.code} hint={words.codeHint} {...fieldProps('code')} />
         <TextField label={words.size} {...fieldProps('size')} numeric />
-        <TextField label={words.carriedIn} {...fieldProps('carried')} numeric />
+        <TextField label={words.carriedIn} {...fieldProps('carried')} numeric optional />
       </div>
       <div class="row">
         <Button kind="quiet" onClick={draw}>
@@ -136,8 +136,9 @@ const List = (props: Props & { readonly close: () => void }) => {
           value={size}
           onInput={setSize}
           numeric
+          optional
         />
-        <TextField label={words.howMany} value={count} onInput={setCount} numeric />
+        <TextField label={words.howMany} value={count} onInput={setCount} numeric optional />
       </div>
       <div class="row">
         <Button onClick={draw}>{words.drawCodes}</Button>

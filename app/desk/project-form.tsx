@@ -15,7 +15,7 @@ import {
 import { fromMetres, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
 import { Button, Choice, Choices } from '../parts/controls/controls.tsx';
 import { d, t, terms } from '../words/index.ts';
-import { saveFromForm, SelectField, SmallForm, TextField } from './form-parts.tsx';
+import { labelOf, saveFromForm, SelectField, SmallForm, TextField } from './form-parts.tsx';
 
 /** Asked unless the lead takes them out: the items of published comfort tools. */
 const usual: readonly ComfortAttributeId[] = [
@@ -210,7 +210,7 @@ export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'
         <TextField label={words.allowed} value={allowed} onInput={setAllowed} numeric />
         <TextField label={words.allowedPain} value={pain} onInput={setPain} numeric />
       </div>
-      <h2>{d().blueprint.briefFeet}</h2>
+      <h2>{labelOf(d().blueprint.briefFeet, true)}</h2>
       <div class="field-row">
         {feetFields.map((field) => (
           <TextField
@@ -219,6 +219,7 @@ export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'
             value={feet[field]}
             onInput={(value) => setFeet({ ...feet, [field]: value })}
             numeric
+            required={false}
           />
         ))}
       </div>
@@ -233,7 +234,8 @@ export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'
             onChange={(measure) => change(index, { measure })}
           />
           <TextField
-            label={words.anySite}
+            label={d().bench.site}
+            optional={words.everySite}
             value={limit.site}
             onInput={(site) => change(index, { site })}
           />
@@ -267,7 +269,7 @@ export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'
         {words.addLimit}
       </Button>
       <Choices
-        label={words.attributes}
+        label={labelOf(words.attributes, true)}
         options={comfortAttributeIds
           .filter((one) => one !== 'overall')
           .map((value) => ({ value, label: terms().attributes[value].name }))}

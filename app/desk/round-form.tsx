@@ -13,7 +13,7 @@ import { practiceDimensions } from '../../core/rounds/index.ts';
 import { Button, Field, Notice } from '../parts/controls/controls.tsx';
 import { d, t, terms } from '../words/index.ts';
 import type { TabProps } from './desk-state.ts';
-import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
+import { labelOf, saveFromForm, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
 import {
   canBeTakenOver,
   draftOfPractice,
@@ -167,6 +167,7 @@ const Changes = ({ draft: { changes }, change }: PartProps) => {
           <TextField label={words.what} value={one.what} onInput={(what) => set(index, { what })} />
           <SelectField
             label={words.mends}
+            optional
             value={one.mends}
             options={complaintKinds.map((value) => ({ value, label: terms().kinds[value].name }))}
             onChange={(mends) => set(index, { mends })}
@@ -299,6 +300,7 @@ const DimensionRow = (props: {
           key={field}
           label={`${label}, ${unit}`}
           value={one[field]}
+          optional={field === 'leftRight'}
           onInput={(value) => onChange({ [field]: value })}
           error={wrong === field ? d().wrongNumber : undefined}
         />
@@ -322,10 +324,11 @@ const LastPart = ({ draft: { last }, change }: PartProps) => {
   };
   return (
     <>
-      <h3>{words.last}</h3>
+      <h3>{labelOf(words.last, true)}</h3>
       <div class="field-row">
         <TextField
           label={words.lastName}
+          required={false}
           value={last.name}
           onInput={(name) => change({ last: { ...last, name } })}
         />
@@ -333,6 +336,7 @@ const LastPart = ({ draft: { last }, change }: PartProps) => {
           <TextField
             key={field}
             label={labels[field]}
+            required={false}
             value={last[field]}
             onInput={(value) => change({ last: { ...last, [field]: value } })}
             numeric
@@ -347,13 +351,14 @@ const Layers = ({ draft: { layers }, change }: PartProps) => {
   const words = d().blueprint;
   return (
     <>
-      <h3>{words.layers}</h3>
+      <h3>{labelOf(words.layers, true)}</h3>
       <p class="soft small">{words.layersHint}</p>
       <div class="field-row">
         {layeredZones.map((zone) => (
           <TextField
             key={zone}
             label={`${zone} ${terms().zones[zone].name}`}
+            required={false}
             value={layers[zone] ?? ''}
             onInput={(value) => change({ layers: { ...layers, [zone]: value } })}
             numeric

@@ -198,12 +198,12 @@ const TesterFields = ({
     <SmallForm save={save}>
       <div class="field-row">
         <TextField label={words.code} hint={words.codeHint} {...fieldProps('code')} />
-        <TextField label={words.name} {...fieldProps('name')} />
-        <TextField label={words.length} {...fieldProps('length')} />
-        <TextField label={d().blueprint.widthField} {...fieldProps('width')} />
-        <TextField label={d().blueprint.girthField} {...fieldProps('girth')} />
-        <TextField label={words.mass} {...fieldProps('mass')} numeric />
-        <TextField label={words.height} {...fieldProps('height')} numeric />
+        <TextField label={words.name} {...fieldProps('name')} optional={words.nameStays} />
+        <TextField label={words.length} {...fieldProps('length')} optional />
+        <TextField label={d().blueprint.widthField} {...fieldProps('width')} optional />
+        <TextField label={d().blueprint.girthField} {...fieldProps('girth')} optional />
+        <TextField label={words.mass} {...fieldProps('mass')} numeric optional />
+        <TextField label={words.height} {...fieldProps('height')} numeric optional />
       </div>
     </SmallForm>
   );

@@ -43,14 +43,10 @@ const PairCard = (props: { held: HeldPair; only: boolean; begun: boolean }) => {
         <span class="soft">{words.size(formatSize(sizeMm))}</span>
       </div>
       <hr class="stitch" />
-      {begun && (
-        <p class="row row-apart">
-          {words.draft} <a href={`/log/${id}`}>{words.continue}</a>
-        </p>
-      )}
+      {begun && <p>{words.draft}</p>}
       {!only && (
         <LinkButton kind="main" href={`/log/${id}`}>
-          {words.logRunIn(code)}
+          {begun ? words.goOnIn(code) : words.logRunIn(code)}
         </LinkButton>
       )}
       <p class="row">
@@ -151,7 +147,9 @@ export const Today = () => {
       {first && held.length === 1 && (
         <div class="foot-bar">
           <LinkButton kind="main" big href={`/log/${first.pair.revision.id}`}>
-            {words.today.logRun}
+            {begun?.has(first.pair.revision.id)
+              ? words.today.goOnIn(first.pair.body.code)
+              : words.today.logRun}
           </LinkButton>
         </div>
       )}

@@ -102,7 +102,13 @@ export interface TerminalWords {
   readonly wrote: (file: string) => string;
   /** `order`: the number that was asked for; absent: the project has no round at all. */
   readonly noRound: (order: string | undefined, rounds: readonly string[]) => string;
-  readonly evidence: (pairs: number, testers: number, runs: number, km: string) => string;
+  readonly evidence: (
+    pairs: number,
+    testers: number,
+    haveRun: number,
+    runs: number,
+    km: string,
+  ) => string;
   readonly brief: (km: string) => string;
   readonly pairs: string;
   readonly pair: string;

@@ -14,7 +14,7 @@ import type { Verdict } from './verdict.ts';
 
 /** A pair in somebody's hands without a run for so many days is asked about. */
 const SILENT_DAYS = 7;
-/** Pain and damage of so many days stand among the steps. */
+/** Pain, damage and odd runs of so many days stand among the steps: a run may be odd and right, for ever. */
 const RECENT_DAYS = 14;
 /** Asked runs of the carrying round before its finding is asked about. */
 const RUNS_FOR_OUTCOME = 8;
@@ -42,6 +42,12 @@ export type NextStep =
       readonly pairs: readonly RecordId[];
       readonly count: number;
     }
+  /** Testers of whom nothing came yet. */
+  | {
+      readonly step: 'set-up-phones';
+      readonly testers: readonly RecordId[];
+      readonly count: number;
+    }
   | {
       readonly step: 'ask-the-silent';
       readonly testers: readonly RecordId[];
@@ -55,7 +61,13 @@ export type NextStep =
   | { readonly step: 'judge-findings'; readonly count: number }
   | { readonly step: 'set-limits'; readonly count: number }
   /** What the verdict does not know yet, in the latest round. */
-  | { readonly step: 'settle-verdict'; readonly count: number };
+  | { readonly step: 'settle-verdict'; readonly count: number }
+  /** Recent runs that look wrong, each counted once. */
+  | {
+      readonly step: 'ask-about-odd-runs';
+      readonly testers: readonly RecordId[];
+      readonly count: number;
+    };
 
 export interface RoundState extends Pick<RoundReview, 'id' | 'name' | 'order' | 'stage'> {
   readonly pairs: number;
@@ -112,6 +124,24 @@ const silentOf = ({ pairs, spans, nowMs }: ProjectLog): Silent[] => {
     .sort((a, b) => b.days - a.days);
 };
 
+/**
+ * Testers of whom nothing came yet: no run, no answer. Whether they joined is known to the hub alone. Those who have
+ * pairs of other projects only are theirs to ask about; a log without some pairs lacks what was logged of them.
+ */
+const unheardOf = ({ id, records, without }: ProjectLog): RecordId[] => {
+  if (without !== null) return [];
+  const heard = new Set(
+    (['run', 'ranking', 'damage-report', 'acknowledgement'] as const).flatMap((kind) =>
+      records[kind].map(({ body }) => body.tester),
+    ),
+  );
+  const placed = new Set(records['hand-out'].map(({ body }) => body.tester));
+  const here = new Set(ownRecords(records['hand-out'], id).map(({ body }) => body.tester));
+  return records.tester
+    .map(({ revision }) => revision.id)
+    .filter((tester) => !heard.has(tester) && (here.has(tester) || !placed.has(tester)));
+};
+
 const roundState = (log: ProjectLog, review: Review, round: RoundReview, word: HoldWord) => {
   const own = review.pairs.filter((pair) => pair.round === round.id);
   return {
@@ -150,12 +180,16 @@ export const overviewOf = (
   const isRecent = (at: string) => nowMs - Date.parse(at) <= RECENT_DAYS * DAY_MS;
   const findings = ownRecords(records.finding, log.id);
   const silent = silentOf(log);
+  const unheard = unheardOf(log);
+  // Who never logged a run is asked about that, not about the days since.
+  const fellSilent = silent.filter(({ tester }) => !unheard.includes(tester));
   const asked = new Map(review.rounds.map(({ id, complaints }) => [id, complaints.asked.runs]));
 
   const pains = review.pains.filter(({ at }) => isRecent(at));
   const damages = review.damages.filter(
     ({ at, pair }) => isRecent(at) && !review.pairs.find(({ id }) => id === pair)?.stopUse,
   );
+  const odd = review.oddities.filter(({ startedAt }) => isRecent(startedAt));
   const read = new Set(records.acknowledgement.map(({ body }) => `${body.stopUse} ${body.tester}`));
   const unread = review.pairs.flatMap(({ holder, stopUse }) =>
     holder !== null && stopUse && !read.has(`${stopUse.id} ${holder}`) ? [holder] : [],
@@ -203,10 +237,11 @@ export const overviewOf = (
     { step: 'add-testers', count: records.tester.length === 0 ? 1 : 0 },
     { step: 'measure-on-arrival', pairs: unmeasured.map(({ id }) => id), count: unmeasured.length },
     { step: 'hand-out', pairs: waiting.map(({ id }) => id), count: waiting.length },
+    { step: 'set-up-phones', testers: unheard, count: unheard.length },
     {
       step: 'ask-the-silent',
-      testers: silent.map(({ tester }) => tester),
-      count: silent.length,
+      testers: fellSilent.map(({ tester }) => tester),
+      count: fellSilent.length,
     },
     {
       step: 'write-findings',
@@ -217,6 +252,11 @@ export const overviewOf = (
     { step: 'judge-findings', count: unjudged.length },
     { step: 'set-limits', count: log.project.brief.limits.length === 0 ? 1 : 0 },
     { step: 'settle-verdict', count: review.size.runs > 0 ? (open ?? 0) : 0 },
+    {
+      step: 'ask-about-odd-runs',
+      testers: uniqueOf(odd.map(({ tester }) => tester)),
+      count: uniqueOf(odd.map(({ run }) => run)).length,
+    },
   ];
   return {
     rounds: review.rounds

@@ -140,6 +140,8 @@ export interface Review {
   /** When the question was asked, milliseconds since 1970. */
   readonly nowMs: number;
   readonly size: EvidenceSize;
+  /** Testers of the group, with or without a pair or a run of this project. */
+  readonly groupTesters: number;
   /** By order. */
   readonly rounds: readonly RoundReview[];
   /** By round, then code. */

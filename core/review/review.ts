@@ -25,6 +25,7 @@ export const reviewProject = (log: ProjectLog): Review => {
     project: { id, name: project.name, brief: project.brief },
     nowMs,
     size: sizeOf(pairs.length, counted),
+    groupTesters: records.tester.length,
     rounds: rounds.map((round, at) =>
       reviewRound(round, log, comfort[at] ?? [], comfort[at - 1] ?? []),
     ),

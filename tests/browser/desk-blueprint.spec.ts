@@ -24,7 +24,9 @@ test('a coarse gauge leaves arrivals undecided, and a pair that is proved out ca
   await expect(page.getByText(/2 dimensions proved out of tolerance; /)).toBeVisible();
   await page.getByRole('button', { name: 'Add a gauge study' }).click();
   await page.getByLabel('Gauge', { exact: true }).fill('Calliper C2');
-  await page.getByLabel('Site (empty: every site of the measure)').fill('collar-height-lateral');
+  await page
+    .getByLabel('Site (optional; empty: every site of the measure)')
+    .fill('collar-height-lateral');
   await page.getByLabel('Width of the tolerance to decide, mm').fill('4');
   const lines = ['A', 'B'].flatMap((operator) =>
     [60, 61, 62, 63].flatMap((value, part) =>
@@ -45,10 +47,10 @@ test('a coarse gauge leaves arrivals undecided, and a pair that is proved out ca
   ).toBeVisible();
 
   await page.getByRole('link', { name: 'Pairs' }).click();
-  await expect(page.getByText('24 pairs, 12 testers')).toBeVisible();
+  await expect(page.getByText('24 pairs, 12 testers in the group (12 have run)')).toBeVisible();
   await page.getByLabel('Only pairs in tolerance').check();
   await expect(page.getByText(/^Read without the 1 pair out of tolerance: 229\./)).toBeVisible();
-  await expect(page.getByText('23 pairs, 11 testers')).toBeVisible();
+  await expect(page.getByText('23 pairs, 12 testers in the group (11 have run)')).toBeVisible();
   await expect(page.getByText('229 (out of tolerance) → T10')).toBeVisible();
   await page.getByRole('link', { name: 'Complaints' }).click();
   await page.getByLabel('Round', { exact: true }).selectOption({ label: 'Round 2' });

@@ -155,7 +155,7 @@ const journey = async (open: OpenBrowser) => {
       ['417', 'T01'],
       ['832', 'T02'],
     ] as const) {
-      await lead.getByRole('button', { name: 'Hand out' }).click();
+      await lead.getByRole('button', { name: 'Hand out', exact: true }).click();
       await lead.getByLabel('Pair', { exact: true }).selectOption({ label: `${pair}, R1, EU 42` });
       await lead.getByLabel('Hand out to').selectOption({ label: tester });
       await lead.getByRole('button', { name: 'Save' }).click();
@@ -233,7 +233,9 @@ const journey = async (open: OpenBrowser) => {
     await expect(lead.getByText('Up to date.')).toBeVisible();
     await lead.goto(`${hub.url}/desk`);
     await lead.getByRole('link', { name: 'Journey trainer' }).click();
-    await expect(lead.getByText('2 pairs, 2 testers, 4 runs, 37.2 km')).toBeVisible();
+    await expect(
+      lead.getByText('2 pairs, 2 testers in the group (2 have run), 4 runs, 37.2 km'),
+    ).toBeVisible();
     await lead.getByRole('link', { name: 'Pairs', exact: true }).click();
     const row = (code: string) => lead.getByRole('row').filter({ hasText: code });
     await expect(row('417')).toContainText('28.8 km');

@@ -1,4 +1,4 @@
-/** A box of pairs and a panel of testers go in as lists, and a hand-out that was noted late is put right. */
+/** A box of pairs and a panel of testers go in as lists, and out as one; a hand-out noted late is put right. */
 import { expect, test } from '@playwright/test';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 
@@ -52,6 +52,75 @@ test('many pairs and testers go in at once, and nothing is lost where a line is 
   await expect(page.getByText('2 testers added')).toBeVisible();
   for (const tester of ['T31 Ada Kim', 'T32'])
     await expect(page.getByRole('rowheader', { name: tester })).toBeVisible();
+});
+
+test('several pairs are handed out at once, and what cannot be stays in the list', async ({
+  page,
+}) => {
+  await page.goto(`${hub.url}/join#${hub.codes.lead}`);
+  await page.getByRole('button', { name: 'Join' }).click();
+  await page.getByRole('link', { name: /Demo trainer/ }).click();
+  await expect(page.getByText('24 pairs, 12 testers in the group (12 have run), ')).toBeVisible();
+  await page.getByRole('link', { name: 'Rounds', exact: true }).click();
+  const round = page.getByRole('region', { name: 'Round 3' });
+  await round.getByRole('button', { name: 'Add several pairs' }).click();
+  await round.getByLabel('Pairs, a line each').fill('BOX-1 42\nBOX-2 42');
+  await round.getByRole('button', { name: 'Save' }).click();
+  await expect(page.getByText('2 pairs added')).toBeVisible();
+
+  await page.getByRole('link', { name: 'Pairs', exact: true }).click();
+  await page.getByRole('button', { name: 'Hand out several pairs' }).click();
+  const form = page.getByRole('region', { name: 'Hand out several pairs' });
+  const save = form.getByRole('button', { name: 'Save' });
+  await save.click();
+  await expect(form.getByRole('alert')).toHaveText('Choose a tester for at least one pair.');
+  // The latest round stands first, and those whom the size fits.
+  await expect(form.getByRole('listitem').first()).toContainText('BOX-1, Round 3, EU 42');
+  const fits = form.getByLabel('BOX-1').locator('optgroup').first();
+  await expect(fits).toHaveAttribute('label', 'The size fits');
+  const [first, second] = await fits.locator('option').allTextContents();
+  await form.getByLabel('BOX-1').selectOption({ label: first as string });
+  await form.getByLabel('241, Round 2').selectOption({ label: second as string });
+  await expect(form.getByText('2 pairs will be handed out.')).toBeVisible();
+  const since = form.getByLabel('Since', { exact: true });
+  await since.fill('2999-01-01T08:00');
+  await save.click();
+  await expect(form.getByRole('alert')).toHaveText('Since: This is in the future.');
+  // 241 was with somebody else then, BOX-1 with nobody.
+  await since.fill('2026-05-04T08:00');
+  await save.click();
+  await expect(form.getByRole('alert')).toHaveText('1 pair handed out, 1 not: the list says why.');
+  await expect(form.getByLabel('BOX-1')).toBeHidden();
+  await expect(form.getByLabel('241, Round 2')).toHaveAccessibleDescription(
+    /^Since: The pair came back from somebody else on /,
+  );
+  await since.fill(
+    await page.evaluate(() => {
+      const now = new Date();
+      return new Date(now.getTime() - 60_000 * now.getTimezoneOffset()).toISOString().slice(0, 16);
+    }),
+  );
+  await save.click();
+  await expect(page.getByText('1 pair handed out', { exact: true })).toBeVisible();
+  await expect(form).toBeHidden();
+  for (const pair of ['BOX-1', '241'])
+    await expect(page.getByRole('button', { name: `Take back: ${pair}` })).toBeVisible();
+});
+
+test('a form says which fields may stay empty, and to a reader which must not', async ({
+  page,
+}) => {
+  await page.goto(`${hub.url}/join#${hub.codes.lead}`);
+  await page.getByRole('button', { name: 'Join' }).click();
+  await page.getByRole('link', { name: 'New project' }).click();
+  for (const needed of ['Name of the project', 'Distance a pair must carry, km'])
+    await expect(page.getByLabel(needed, { exact: true })).toHaveAttribute('required');
+  await expect(
+    page.getByRole('heading', { name: 'Feet that the shoe is for (optional)' }),
+  ).toBeVisible();
+  await page.getByRole('button', { name: 'One more limit' }).click();
+  const site = page.getByLabel('Site (optional; empty: every site)');
+  await expect(site).not.toHaveAttribute('required');
 });
 
 test('a hand-out that was noted late is put right, but not into the future', async ({ page }) => {

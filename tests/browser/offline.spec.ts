@@ -77,6 +77,27 @@ test('an odd distance is asked about in place, and saved when it is right', asyn
   await expect(page.getByText('Saved on this phone')).toBeVisible();
 });
 
+test('a day before the pair was handed out is asked about, and saved when it is right', async ({
+  page,
+}) => {
+  await joinAsTester(page);
+  await page.getByRole('link', { name: 'Log a run' }).click();
+  await page.getByLabel('Distance, km').fill('5');
+  const day = page.getByLabel('Day of the run');
+  await day.selectOption({ label: 'Another day' });
+  await page.getByLabel('Started').fill('2025-01-05T07:00');
+  await page.getByRole('button', { name: 'Save' }).click();
+  const question = page.getByRole('group', {
+    name: 'By the log, pair 637 was not with you then: 5 Jan 2025, 07:00. Is the day right?',
+  });
+  await expect(question).toBeFocused();
+  await question.getByRole('button', { name: 'Change it' }).click();
+  await expect(day).toBeFocused();
+  await page.getByRole('button', { name: 'Save' }).click();
+  await question.getByRole('button', { name: 'Yes, save it' }).click();
+  await expect(page.getByText('Saved on this phone')).toBeVisible();
+});
+
 test('an erased run can be brought back, and a change keeps what was before', async ({ page }) => {
   await joinAsTester(page);
   await page.getByRole('link', { name: 'My runs' }).click();

@@ -26,7 +26,7 @@ const handOutSecondPair = async (page: Page) => {
   await lead.getByRole('button', { name: 'Join' }).click();
   await lead.getByRole('link', { name: /Demo trainer/ }).click();
   await lead.getByRole('link', { name: 'Pairs', exact: true }).click();
-  await lead.getByRole('button', { name: 'Hand out' }).click();
+  await lead.getByRole('button', { name: 'Hand out', exact: true }).click();
   for (const [label, code] of [
     ['Pair', '146'],
     ['Hand out to', 'T01'],

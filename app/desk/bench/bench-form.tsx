@@ -123,8 +123,20 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
           onChange={setPair}
         />
         <DateTimeField label={words.at} value={at} onInput={setAt} />
-        <TextField label={words.rested} value={typed.rested} onInput={type('rested')} numeric />
-        <TextField label={words.temperature} value={typed.room} onInput={type('room')} numeric />
+        <TextField
+          label={words.rested}
+          value={typed.rested}
+          onInput={type('rested')}
+          numeric
+          optional
+        />
+        <TextField
+          label={words.temperature}
+          value={typed.room}
+          onInput={type('room')}
+          numeric
+          optional
+        />
       </div>
       <label class="row">
         <input
@@ -179,6 +191,7 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
             value={reading.value}
             onInput={(value) => change(index, { value })}
             numeric
+            required={readings.length === 1}
           />
           {unitsOf[reading.measure].length > 1 && (
             <SelectField
@@ -196,12 +209,14 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
             value={reading.uncertainty}
             onInput={(uncertainty) => change(index, { uncertainty })}
             numeric
+            optional
           />
           <TextField
             label={words.load}
             value={reading.load}
             onInput={(load) => change(index, { load })}
             numeric
+            optional
           />
           {readings.length > 1 && (
             <Button
@@ -222,11 +237,22 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
         {words.addReading}
       </Button>
       <div class="field-row">
-        <TextField label={words.operator} value={typed.operator} onInput={type('operator')} />
-        <TextField label={words.gauge} value={typed.gauge} onInput={type('gauge')} />
-        <TextField label={words.method} value={typed.method} onInput={type('method')} />
+        <TextField
+          label={words.operator}
+          value={typed.operator}
+          onInput={type('operator')}
+          optional
+        />
+        <TextField label={words.gauge} value={typed.gauge} onInput={type('gauge')} optional />
+        <TextField label={words.method} value={typed.method} onInput={type('method')} optional />
         {!arrival && (
-          <TextField label={words.distance} value={typed.km} onInput={type('km')} numeric />
+          <TextField
+            label={words.distance}
+            value={typed.km}
+            onInput={type('km')}
+            numeric
+            optional
+          />
         )}
       </div>
       <PhotoPicker label={words.photos} photos={photos} onChange={setPhotos} />

@@ -107,12 +107,18 @@ const StudyForm = ({ review, close }: TabProps & { readonly close: () => void })
           options={unitsOf[measure].map((value) => ({ value, label: terms().units[value] }))}
           onChange={setUnit}
         />
-        <TextField label={words.gaugeSite} value={site} onInput={setSite} />
+        <TextField
+          label={d().bench.site}
+          optional={words.everySite}
+          value={site}
+          onInput={setSite}
+        />
         <TextField
           label={`${words.toleranceWidth}, ${terms().units[unit]}`}
           value={width}
           onInput={setWidth}
           numeric
+          optional
         />
       </div>
       {(table === null || table.readings.length === 0) && (

@@ -65,8 +65,8 @@ export const WantedFields = (props: {
   const words = d().finding;
   return (
     <>
-      <TextField label={words.wanted} value={props.wanted} onInput={props.onWanted} />
-      <TextField label={words.wantedMm} value={props.mm} onInput={props.onMm} numeric />
+      <TextField label={words.wanted} value={props.wanted} onInput={props.onWanted} optional />
+      <TextField label={words.wantedMm} value={props.mm} onInput={props.onMm} numeric optional />
     </>
   );
 };

@@ -236,7 +236,7 @@ const Fields = (props: TabProps & { readonly close: () => void }) => {
           </ul>
         </div>
       )}
-      <LinesField label={board.lines} value={lines} onInput={setLines} />
+      <LinesField label={board.lines} value={lines} onInput={setLines} optional />
       <TextField label={board.titleField} value={shownTitle} onInput={setTitle} />
       <div class="field-row">
         <PartAndPriority part={own} onPart={setPart} priority={priority} onPriority={setPriority} />

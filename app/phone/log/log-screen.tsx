@@ -2,12 +2,12 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { lazy, useLocation } from 'preact-iso';
 import * as z from 'zod/mini';
-import { isPlausibleRun } from '../../../core/mileage/plausible.ts';
 import type { RecordId, RecordOf, Run, Surface } from '../../../core/records/index.ts';
 import { surfaces as allSurfaces } from '../../../core/records/index.ts';
 import { formatDuration } from '../../../core/units/index.ts';
 import { Button, Choices, Field, Notice, Page } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
+import { formatDateTime } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
 import { session, store, useStored } from '../../parts/state.ts';
 import { t, terms } from '../../words/index.ts';
@@ -21,6 +21,7 @@ import { takeSharedTrack } from '../track/shared-track.ts';
 import { MorePart } from './more-part.tsx';
 import { PainPart } from './pain-part.tsx';
 import { dayOf } from './run-day.ts';
+import { doubtsOf, type RunDoubt } from './run-doubts.ts';
 import {
   emptyRunForm,
   formOfRun,
@@ -42,6 +43,7 @@ interface Context {
   readonly project: RecordOf<'project'>;
   readonly before: RecordOf<'run'> | null;
   readonly stop: RecordOf<'stop-use'> | null;
+  readonly handOuts: readonly RecordOf<'hand-out'>[];
   readonly firstImpression: boolean;
   readonly form: RunForm;
   /** The form as it stands before anything is typed. */
@@ -61,8 +63,9 @@ const readContext = async (
   const pair = id ? await store.get('pair', id) : null;
   const project = pair ? await store.get('project', pair.body.project) : null;
   if (!pair || !project || (runId && !before)) return null;
-  const [stops, runs, usual, draft] = await Promise.all([
+  const [stops, handOuts, runs, usual, draft] = await Promise.all([
     store.list('stop-use'),
+    store.list('hand-out'),
     store.list('run'),
     store.setting(USUAL_SURFACE),
     store.draft(draftKey(runId ?? pair.revision.id)),
@@ -77,6 +80,7 @@ const readContext = async (
     project,
     before,
     stop: standingStop(stops, pair.revision.id, Date.now()),
+    handOuts,
     firstImpression: !runs.some(({ body }) => body.pair === pair.revision.id),
     empty,
     form: kept.success ? kept.data : empty,
@@ -85,14 +89,9 @@ const readContext = async (
   };
 };
 
-/** Distance and pace are asked about where they are odd, unless the saved run was as odd before. */
-const isDoubtful = (run: Run, before: Run | null): boolean =>
-  !isPlausibleRun(run.distanceM, run.durationS) &&
-  (run.distanceM !== before?.distanceM || run.durationS !== before.durationS);
-
 /** Asks in the place of the save button; it has the focus, so that it is read out and a key answers it. */
 const Doubt = (props: {
-  readonly question: string;
+  readonly questions: readonly string[];
   readonly onSure: () => void;
   readonly onChange: () => void;
 }) => {
@@ -102,9 +101,13 @@ const Doubt = (props: {
   useEffect(() => group.current?.focus(), []);
   return (
     <div class="stack" role="group" aria-labelledby={id} tabIndex={-1} ref={group}>
-      <p id={id}>
-        <strong>{props.question}</strong>
-      </p>
+      <div id={id}>
+        {props.questions.map((question) => (
+          <p key={question}>
+            <strong>{question}</strong>
+          </p>
+        ))}
+      </div>
       <div class="row row-even">
         <Button onClick={props.onChange}>{words.log.doubtChange}</Button>
         <Button kind="main" onClick={props.onSure}>
@@ -122,15 +125,16 @@ const Form = ({ context }: { context: Context }) => {
   const [errors, setErrors] = useState<ReadonlySet<RunFormError>>(new Set());
   const [trouble, setTrouble] = useState<string | null>(null);
   const [saving, setSaving] = useState(false);
-  const [doubt, setDoubt] = useState<string | null>(null);
+  const [doubts, setDoubts] = useState<ReadonlyMap<RunDoubt, string>>(new Map());
   const [touched, setTouched] = useState(false);
   const [hadDraft, setHadDraft] = useState(context.hasDraft);
-  const { pair, project, before, stop } = context;
+  const { pair, project, before, stop, handOuts } = context;
   const key = draftKey(before?.revision.id ?? pair.revision.id);
   const { distance: unit } = settings.value;
 
   // The first thing to type: where the browser allows it, its keypad is there without a tap.
   const distance = useRef<HTMLInputElement>(null);
+  const day = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (form.distance === '' && !before) distance.current?.focus({ preventScroll: true });
     // Once, when the screen opens.
@@ -146,7 +150,7 @@ const Form = ({ context }: { context: Context }) => {
 
   const change = (part: Partial<RunForm>) => {
     setTouched(true);
-    setDoubt(null);
+    setDoubts(new Map());
     setForm((form) => ({ ...form, ...part }));
   };
   // Kept as typed, so that a call or a killed tab costs nothing.
@@ -154,6 +158,13 @@ const Form = ({ context }: { context: Context }) => {
     if (touched) store.saveDraft(key, form).catch(() => setTrouble(words.log.full));
   }, [touched, form, key, words]);
 
+  const inWords = (doubt: RunDoubt, { startedAt, durationS }: Run): string =>
+    doubt === 'not-handed-out'
+      ? words.log.doubtDay(pair.body.code, formatDateTime(startedAt))
+      : words.log.doubt(
+          `${form.distance.trim()} ${unit}`,
+          durationS === undefined ? null : formatDuration(durationS),
+        );
   const save = async (isSure = false) => {
     const tester = before?.body.tester ?? session.value?.member;
     if (!tester || saving) return;
@@ -174,17 +185,9 @@ const Form = ({ context }: { context: Context }) => {
       return;
     }
     setErrors(new Set());
-    if (!isSure && isDoubtful(outcome.run, before?.body ?? null)) {
-      const { durationS } = outcome.run;
-      setDoubt(
-        words.log.doubt(
-          `${form.distance.trim()} ${unit}`,
-          durationS === undefined ? null : formatDuration(durationS),
-        ),
-      );
-      return;
-    }
-    setDoubt(null);
+    const found = isSure ? [] : doubtsOf(outcome.run, form, handOuts, before?.body ?? null);
+    setDoubts(new Map(found.map((one) => [one, inWords(one, outcome.run)])));
+    if (found.length > 0) return;
     setSaving(true);
     const saved = await store.save('run', outcome.run, before?.revision.id);
     setSaving(false);
@@ -298,7 +301,7 @@ const Form = ({ context }: { context: Context }) => {
         </div>
       </div>
       <p class="soft small">{words.log.timeHint}</p>
-      <div class={isShort ? 'day-and-track' : 'stack'}>
+      <div class={isShort ? 'day-and-track' : 'stack'} ref={day}>
         <DayPart form={form} error={error('start', words.log.wrongWhen)} onChange={change} />
         {!before && (
           <div class="track-place">
@@ -344,17 +347,18 @@ const Form = ({ context }: { context: Context }) => {
         </Notice>
       )}
       <div class="foot-bar">
-        {doubt === null ? (
+        {doubts.size === 0 ? (
           <Button kind="main" big submit disabled={saving}>
             {words.save}
           </Button>
         ) : (
           <Doubt
-            question={doubt}
+            questions={[...doubts.values()]}
             onSure={() => void save(true)}
             onChange={() => {
-              setDoubt(null);
-              distance.current?.focus();
+              setDoubts(new Map());
+              if (doubts.has('distance-or-pace')) distance.current?.focus();
+              else day.current?.querySelector('select')?.focus();
             }}
           />
         )}

@@ -11,7 +11,7 @@ export const projectOf = ({ review, spoken: { terminal: words, desk } }: Printin
   const said = desk.blueprint;
   return [
     project.name,
-    words.evidence(size.pairs, size.testers, size.runs, km(size.distanceM)),
+    words.evidence(size.pairs, review.groupTesters, size.testers, size.runs, km(size.distanceM)),
     words.brief(km(project.brief.distanceM)),
     ...(without === null
       ? []

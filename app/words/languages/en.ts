@@ -7,6 +7,9 @@ import type { Glossary, LanguageName, TerminalWords } from '../types.ts';
 const runs = (count: number) => `${count} ${count === 1 ? 'run' : 'runs'}`;
 const testers = (count: number) => `${count} ${count === 1 ? 'tester' : 'testers'}`;
 const pairs = (count: number) => `${count} ${count === 1 ? 'pair' : 'pairs'}`;
+/** All testers of the group, and how many of them have run in the pairs at hand. */
+const panel = (all: number, haveRun: number) =>
+  `${testers(all)} in the group (${haveRun} ${haveRun === 1 ? 'has' : 'have'} run)`;
 
 export const about: LanguageName = { name: 'English', locale: 'en-GB' };
 
@@ -346,7 +349,6 @@ export const phone = {
     towards: (value: number, end: string) => `${value}, towards ${end}`,
     middle: (value: number) => `${value}, in the middle`,
   },
-  optional: 'optional',
   loading: 'One moment …',
   left: 'left',
   right: 'right',
@@ -388,7 +390,7 @@ export const phone = {
     runs: 'My runs',
     damage: 'Report damage',
     draft: 'A run is half filled in.',
-    continue: 'Go on',
+    goOnIn: (code: string) => `Go on with the run in ${code}`,
     settings: 'Settings',
     desk: 'To the desk',
     due: (days: number) => `No run for ${days} days. If you ran, it can still be logged.`,
@@ -479,6 +481,8 @@ export const phone = {
     wrongDistance: (example: string) => `How far was it? For example ${example}.`,
     doubt: (distance: string, time: string | null) =>
       `${distance}${time === null ? '' : ` in ${time}`}: is that right?`,
+    doubtDay: (pair: string, when: string) =>
+      `By the log, pair ${pair} was not with you then: ${when}. Is the day right?`,
     doubtSure: 'Yes, save it',
     doubtChange: 'Change it',
     wrongTime: 'That is no time. For example 52:30 or 1:05:00.',
@@ -726,13 +730,15 @@ export const desk = {
   newProject: 'New project',
   groupTitle: 'Group',
   onlyLeads: 'The desk is for leads. Your screens are on the phone side.',
-  evidence: (p: number, t: number, r: number, distance: string) =>
-    `${pairs(p)}, ${testers(t)}, ${runs(r)}, ${distance}`,
+  evidence: (p: number, t: number, haveRun: number, r: number, distance: string) =>
+    `${pairs(p)}, ${panel(t, haveRun)}, ${runs(r)}, ${distance}`,
   save: 'Save',
   add: 'Add',
   cancel: 'Cancel',
   wrongNumber: 'A number is missing or wrong.',
   missing: 'This is missing.',
+  optional: (label: string, more: string | null) =>
+    `${label} (optional${more === null ? '' : `; ${more}`})`,
   notACode: 'Only capitals, digits and hyphens, 12 at most, for example T07.',
   trouble: 'It was not saved. Nothing is lost: try again.',
   saved: 'Saved',
@@ -773,7 +779,7 @@ export const desk = {
     bounds: { 'at-least': 'must stay at least', 'at-most': 'must stay at most' },
     value: 'Limit',
     bases: { reading: 'as read', 'share-of-new': '% of the same pair when new' },
-    anySite: 'Site (empty: every site)',
+    everySite: 'empty: every site',
   },
 
   pairs: {
@@ -807,6 +813,22 @@ export const desk = {
     stopUse: 'withdrawn',
     handOut: 'Hand out',
     handOutTo: 'Hand out to',
+    handOutSeveral: 'Hand out several pairs',
+    severalHint:
+      'For each pair that nobody has, a tester: those whom its size fits come first. A pair without one stays where it is.',
+    fit: {
+      fits: 'The size fits',
+      'other-size': 'Another size',
+      'size-unknown': 'Foot length not known',
+    },
+    has: (tester: string, codes: string) => `${tester} (has ${codes})`,
+    willBeHandedOut: (count: number) =>
+      count === 0 ? 'Nothing is chosen yet.' : `${pairs(count)} will be handed out.`,
+    nobodyChosen: 'Choose a tester for at least one pair.',
+    noneFree: 'No pair is free: each is with a tester, or withdrawn.',
+    handedOut: (count: number) => `${pairs(count)} handed out`,
+    someNot: (done: number, left: number) =>
+      `${pairs(done)} handed out, ${left} not: the list says why.`,
     foot: (length: string) => `foot ${length} mm`,
     since: 'Since',
     sinceHint: 'Noted late? Put the time before the first run in the pair.',
@@ -1333,7 +1355,7 @@ export const desk = {
       `A complaint is accepted in ${complaint} of the asked runs, pain in ${pain}.`,
     stage: (stage: string) => `Stage: ${stage}.`,
     sample: (p: number, t: number, r: number, distance: string) =>
-      `${pairs(p)}, ${testers(t)}, ${runs(r)}, ${distance} in this round.`,
+      `${pairs(p)}, ${testers(t)} with runs, ${runs(r)}, ${distance} in this round.`,
     mapOf: (what: string, t: number, r: number) =>
       `${what}, reported at least twice: testers of ${t} asked, ${runs(r)}`,
     nobodyScored: 'Nobody has scored the comfort of this round yet.',
@@ -1533,7 +1555,8 @@ export const desk = {
     edit: 'Edit',
     editOf: (code: string) => `Edit ${code}`,
     actions: 'What to do',
-    name: 'Name (optional; stays in the group)',
+    name: 'Name',
+    nameStays: 'stays in the group',
     length: 'Foot length, mm (left / right)',
     mass: 'Body mass, kg',
     height: 'Height, cm',
@@ -1702,7 +1725,7 @@ export const desk = {
     gaugeAdd: 'Add a gauge study',
     gaugeOf: (gauge: string, what: string, date: string) => `${gauge}: ${what}, ${date}`,
     anySite: 'every site',
-    gaugeSite: 'Site (empty: every site of the measure)',
+    everySite: 'empty: every site of the measure',
     toleranceWidth: 'Width of the tolerance to decide',
     parts: 'Parts',
     operators: 'Operators',
@@ -2043,6 +2066,8 @@ export const desk = {
       'measure-on-arrival': (count: number) =>
         `Measure ${count} ${count === 1 ? 'pair' : 'pairs'} before anybody runs in ${count === 1 ? 'it' : 'them'}`,
       'hand-out': (count: number) => `Hand out ${count} ${count === 1 ? 'pair' : 'pairs'}`,
+      'set-up-phones': (count: number) =>
+        `Invite ${testers(count)}, or ask whether the phone is set up: nothing has come from them yet`,
       'ask-the-silent': (count: number) =>
         `Ask ${count} ${count === 1 ? 'tester' : 'testers'} how it goes: no run for a week or more`,
       'write-findings': (count: number) =>
@@ -2056,6 +2081,10 @@ export const desk = {
       'set-limits': () => 'Say in the brief which limits count as failure',
       'settle-verdict': (count: number) =>
         `See what would settle ${count} open ${count === 1 ? 'point' : 'points'} of the verdict`,
+      'ask-about-odd-runs': (count: number) =>
+        count === 1
+          ? 'Ask about one odd run of the last two weeks'
+          : `Ask about ${count} odd runs of the last two weeks`,
     },
     rounds: 'Rounds',
     round: 'Round',
@@ -2145,8 +2174,7 @@ Reads a bundle (.pairlog) and prints the review of its project, or writes it as 
     order === undefined
       ? 'The project has no round yet.'
       : `There is no round ${order}. There are: ${rounds.join(', ')}.`,
-  evidence: (pairs, testers, runs, km) =>
-    `${pairs} pairs, ${testers} testers, ${runs} runs, ${km} km`,
+  evidence: (p, t, haveRun, r, km) => `${pairs(p)}, ${panel(t, haveRun)}, ${runs(r)}, ${km} km`,
   brief: (km) => `The brief asks ${km} km of a pair.`,
   pairs: 'Pairs',
   pair: 'Pair',

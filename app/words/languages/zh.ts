@@ -3,6 +3,9 @@ import type { DeskWords, Glossary, LanguageName, PhoneWords, TerminalWords } fro
 
 export const about: LanguageName = { name: '简体中文', locale: 'zh-CN' };
 
+/** 小组的全部试穿员，其中跑过的人数。 */
+const panel = (all: number, haveRun: number) => `组内 ${all} 名试穿员（${haveRun} 名跑过）`;
+
 /** 行业术语 */
 export const glossary: Glossary = {
   zones: {
@@ -229,7 +232,6 @@ export const phone: PhoneWords = {
     towards: (value, end) => `${value}，偏向“${end}”`,
     middle: (value) => `${value}，正中`,
   },
-  optional: '选填',
   loading: '请稍候……',
   left: '左',
   right: '右',
@@ -268,7 +270,7 @@ export const phone: PhoneWords = {
     runs: '我的跑步',
     damage: '报告损坏',
     draft: '有一次跑步还没填完。',
-    continue: '继续',
+    goOnIn: (code) => `继续记录 ${code} 的跑步`,
     settings: '设置',
     desk: '前往工作台',
     due: (days) => `已有 ${days} 天没有记录。如果跑过，现在仍可补记。`,
@@ -351,6 +353,7 @@ export const phone: PhoneWords = {
     saved: '已保存在本机',
     wrongDistance: (example) => `跑了多远？例如 ${example}。`,
     doubt: (distance, time) => `${distance}${time === null ? '' : `，用时 ${time}`}：对吗？`,
+    doubtDay: (pair, when) => `按记录，${when} 时样鞋 ${pair} 不在你手中。日期对吗？`,
     doubtSure: '对，保存',
     doubtChange: '修改',
     wrongTime: '时间格式不对。例如 52:30 或 1:05:00。',
@@ -577,12 +580,14 @@ export const desk: DeskWords = {
   newProject: '新项目',
   groupTitle: '小组',
   onlyLeads: '工作台供负责人使用。你的界面在手机端。',
-  evidence: (p, t, r, distance) => `${p} 双，${t} 名试穿员，${r} 次跑步，${distance}`,
+  evidence: (p, t, haveRun, r, distance) =>
+    `${p} 双，${panel(t, haveRun)}，${r} 次跑步，${distance}`,
   save: '保存',
   add: '添加',
   cancel: '取消',
   wrongNumber: '缺少数字或数字不对。',
   missing: '此项必填。',
+  optional: (label, more) => `${label}（选填${more === null ? '' : `；${more}`}）`,
   notACode: '只用大写字母、数字和连字符，最多 12 个，例如 T07。',
   trouble: '未能保存，没有丢失：请再试一次。',
   saved: '已保存',
@@ -623,7 +628,7 @@ export const desk: DeskWords = {
     bounds: { 'at-least': '不得低于', 'at-most': '不得高于' },
     value: '限值',
     bases: { reading: '读数', 'share-of-new': '同一双新鞋时的 %' },
-    anySite: '部位（留空：所有部位）',
+    everySite: '留空：所有部位',
   },
 
   pairs: {
@@ -657,6 +662,15 @@ export const desk: DeskWords = {
     stopUse: '已停用',
     handOut: '发鞋',
     handOutTo: '发给',
+    handOutSeveral: '一次发放多双',
+    severalHint: '为无人持有的每双鞋选择试穿员，尺码合适的排在前面。未选人的鞋原地不动。',
+    fit: { fits: '尺码合适', 'other-size': '其他尺码', 'size-unknown': '脚长未知' },
+    has: (tester, codes) => `${tester}（已有 ${codes}）`,
+    willBeHandedOut: (count) => (count === 0 ? '尚未选择。' : `将发放 ${count} 双。`),
+    nobodyChosen: '请至少为一双鞋选择试穿员。',
+    noneFree: '没有可发的鞋：每双都有人持有，或已停用。',
+    handedOut: (count) => `已发放 ${count} 双`,
+    someNot: (done, left) => `已发放 ${done} 双，${left} 双未发：原因见列表。`,
     foot: (length) => `脚长 ${length} mm`,
     since: '自何时起',
     sinceHint: '补记？请填这双鞋首次跑步之前的时间。',
@@ -1105,7 +1119,8 @@ export const desk: DeskWords = {
     briefAllowed: (complaint, pain) =>
       `被询问的跑步中，不适最多允许占 ${complaint}，疼痛最多 ${pain}。`,
     stage: (stage) => `阶段：${stage}。`,
-    sample: (p, t, r, distance) => `本轮 ${p} 双样鞋、${t} 名试穿员、${r} 次跑步，共 ${distance}。`,
+    sample: (p, t, r, distance) =>
+      `本轮 ${p} 双样鞋、${t} 名跑过的试穿员、${r} 次跑步，共 ${distance}。`,
     mapOf: (what, t, r) => `${what}，至少两次反馈：${t} 名被询问试穿员中的人数，${r} 次跑步`,
     nobodyScored: '本轮还没有人给舒适度打分。',
     thisRound: (round) => `${round}，平均分，0 至 100（95 % 区间）`,
@@ -1296,7 +1311,8 @@ export const desk: DeskWords = {
     edit: '修改',
     editOf: (code) => `修改 ${code}`,
     actions: '操作',
-    name: '姓名（选填；只留在小组内）',
+    name: '姓名',
+    nameStays: '只留在小组内',
     length: '脚长，mm（左 / 右）',
     mass: '体重，kg',
     height: '身高，cm',
@@ -1447,7 +1463,7 @@ export const desk: DeskWords = {
     gaugeAdd: '添加量具分析',
     gaugeOf: (gauge, what, date) => `${gauge}：${what}，${date}`,
     anySite: '所有部位',
-    gaugeSite: '部位（空白：该指标的所有部位）',
+    everySite: '留空：该指标的所有部位',
     toleranceWidth: '要判定的公差带宽',
     parts: '样件数',
     operators: '测量人数',
@@ -1735,12 +1751,15 @@ export const desk: DeskWords = {
       'add-testers': () => '添加试穿员',
       'measure-on-arrival': (count: number) => `试穿前先测量 ${count} 双鞋`,
       'hand-out': (count: number) => `发放 ${count} 双鞋`,
+      'set-up-phones': (count: number) =>
+        `邀请 ${count} 名试穿员，或询问手机是否已设置好：还没有收到任何记录`,
       'ask-the-silent': (count: number) => `询问 ${count} 位试穿员近况：一周以上没有跑步记录`,
       'write-findings': (count: number) => `把 ${count} 项已证实的不适写成问题项`,
       'assign-findings': (count: number) => `为 ${count} 个问题项指定由哪一轮修改`,
       'judge-findings': (count: number) => `评定 ${count} 个问题项的修改效果`,
       'set-limits': () => '在任务书中写明哪些限值算失效',
       'settle-verdict': (count: number) => `查看结论中 ${count} 个未定项还缺什么`,
+      'ask-about-odd-runs': (count: number) => `询问最近两周的 ${count} 次异常跑步`,
     },
     rounds: '轮次',
     round: '轮次',
@@ -1828,8 +1847,7 @@ export const terminal: TerminalWords = {
   wrote: (file) => `已写入：${file}`,
   noRound: (order, rounds) =>
     order === undefined ? '项目还没有轮次。' : `没有第 ${order} 轮。现有：${rounds.join('、')}。`,
-  evidence: (pairs, testers, runs, km) =>
-    `${pairs} 双，${testers} 名试穿员，${runs} 次跑步，${km} km`,
+  evidence: (p, t, haveRun, r, km) => `${p} 双，${panel(t, haveRun)}，${r} 次跑步，${km} km`,
   brief: (km) => `任务书要求每双 ${km} km。`,
   pairs: '样鞋',
   pair: '编号',

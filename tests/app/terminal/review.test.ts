@@ -63,12 +63,12 @@ describe('the review of the demo', () => {
 
   it('prints the same figures as tables in both languages', async () => {
     const english = await review(demo);
-    expect(english.out).toContain('24 pairs, 12 testers');
+    expect(english.out).toContain('24 pairs, 12 testers in the group (12 have run)');
     expect(english.out).toContain('U10 heel cup');
     expect(english.out).toContain('── Round 3 against Round 2 ──');
     expect(english.out).toContain('Round 2: 6 of 8 testers, 50 of 183 asked runs');
     const chinese = await review(demo, '--lang', 'zh');
-    expect(chinese.out).toContain('24 双，12 名试穿员');
+    expect(chinese.out).toContain('24 双，组内 12 名试穿员（12 名跑过）');
     expect(chinese.out).toContain('后跟杯');
     expect(chinese.out).toContain('── Round 3 对比 Round 2 ──');
   });

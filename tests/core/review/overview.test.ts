@@ -72,11 +72,13 @@ describe('what to do next', () => {
     ]);
     expect(steps(overview(project(), round(FIRST, 1), tester(1)))).toEqual([
       ['add-pairs', 1],
+      ['set-up-phones', 1],
       ['set-limits', 1],
     ]);
     expect(steps(overview(project(), round(FIRST, 1), tester(1), pair(1), pair(2)))).toEqual([
       ['measure-on-arrival', 2],
       ['hand-out', 2],
+      ['set-up-phones', 1],
       ['set-limits', 1],
     ]);
   });
@@ -143,6 +145,45 @@ describe('what to do next', () => {
     });
     expect(steps(overview(...log, read)).map(([step]) => step)).not.toContain(
       'reach-about-stop-use',
+    );
+  });
+
+  it('names testers of whom nothing came, with or without a pair, until something comes', () => {
+    const log = [project(), round(FIRST, 1), ...[1, 2, 3].map(tester), pair(1), handOut(1, 30)];
+    const elsewhere = record(idOf(303), 'hand-out', {
+      project: idOf(8),
+      pair: idOf(108),
+      tester: idOf(203),
+      from: daysAgo(3),
+      blind: true,
+    });
+    const found = overview(...log, elsewhere);
+    expect(found.next.find(({ step }) => step === 'set-up-phones')).toEqual({
+      step: 'set-up-phones',
+      testers: [idOf(201), idOf(202)],
+      count: 2,
+    });
+    expect(found.silent).toHaveLength(1);
+    expect(steps(found).map(([step]) => step)).not.toContain('ask-the-silent');
+    const heard = steps(overview(...log, elsewhere, run(1, 1, 12)));
+    expect(heard).toContainEqual(['set-up-phones', 1]);
+    expect(heard).toContainEqual(['ask-the-silent', 1]);
+  });
+
+  it('counts odd runs of the last two weeks once each', () => {
+    const base = [project(), round(FIRST, 1), tester(1), pair(1), handOut(1, 30)];
+    const odd = [
+      run(1, 1, 3, { distanceM: 300_000 }),
+      run(2, 1, 2, { distanceM: 200_000 }),
+      run(3, 1, 20, { distanceM: 300_000 }),
+    ];
+    expect(overview(...base, ...odd).next.at(-1)).toEqual({
+      step: 'ask-about-odd-runs',
+      testers: [idOf(201)],
+      count: 2,
+    });
+    expect(steps(overview(...base, run(4, 1, 2))).map(([step]) => step)).not.toContain(
+      'ask-about-odd-runs',
     );
   });
 

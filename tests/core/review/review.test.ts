@@ -62,6 +62,7 @@ describe('the review of a project', () => {
   it('stands without a single run', () => {
     expect(review()).toMatchObject({
       size: { pairs: 1, testers: 0, runs: 0, distanceM: 0 },
+      groupTesters: 1,
       pairs: [{ code: '101', totalM: 5000, holder: TESTER, lastRunMs: null, shareOfBrief: 0.0125 }],
       rounds: [{ complaints: { asked: { runs: 0, testers: 0 }, cells: [] } }],
     });
