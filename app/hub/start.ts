@@ -8,6 +8,7 @@ import type { LogLine } from './answers.ts';
 import { createHub } from './app.ts';
 import { lanAddresses, lanCertificate } from './certificate.ts';
 import { loadBundle } from './demo.ts';
+import { forwardedFor } from './forwarded-for.ts';
 import { listen, type Listening, type SlowClients } from './listen.ts';
 import { createMetrics, type Metrics } from './metrics.ts';
 import { scheduleBackups } from './scheduled-backups.ts';
@@ -154,11 +155,10 @@ export const startHub = async (options: HubOptions): Promise<RunningHub> => {
 };
 
 /** Who asks: the other end of the connection, or whom the proxy in front of the hub names last. */
-const addressOf = (c: Context, behindProxy: boolean): string => {
-  const forwarded = c.req.header('x-forwarded-for')?.split(',').at(-1)?.trim();
-  if (behindProxy && forwarded !== undefined && forwarded !== '') return forwarded;
-  return getConnInfo(c).remote.address ?? 'unknown';
-};
+const addressOf = (c: Context, behindProxy: boolean): string =>
+  (behindProxy ? forwardedFor(c.req.header('x-forwarded-for') ?? '') : null) ??
+  getConnInfo(c).remote.address ??
+  'unknown';
 
 const metricsPage = (metrics: Metrics): Hono => {
   const app = new Hono();

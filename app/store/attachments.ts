@@ -19,16 +19,21 @@ export const attachmentStore = (
   { withDatabase, changes }: StoreContext,
   hub: () => Promise<HubClient | null>,
 ): AttachmentStore => {
-  const keep = (sha256: Sha256, mediaType: string, bytes: ArrayBuffer) =>
+  const keep = (sha256: Sha256, mediaType: string, bytes: ArrayBuffer, from: 'here' | 'hub') =>
     withDatabase(async (db) => {
-      const tx = db.transaction(['attachments', 'attachmentOutbox'], 'readwrite', {
+      const tx = db.transaction(['attachments', 'attachmentOutbox', 'heads'], 'readwrite', {
         durability: 'strict',
       });
       // Bytes, not a Blob: Safari has lost Blobs kept in IndexedDB (workbox issue 1908).
       await tx.objectStore('attachments').put({ sha256, mediaType, bytes });
-      // One that was damaged is whole again.
       const outbox = tx.objectStore('attachmentOutbox');
-      if (await outbox.getKey(sha256)) await outbox.put({ sha256 });
+      // One that was damaged is whole again; one that a record shows already may have been given up.
+      const waits = async () => (await outbox.getKey(sha256)) !== undefined;
+      const isShown = async () =>
+        (await tx.objectStore('heads').index('kind').getAll('attachment')).some(
+          ({ body }) => body?.['sha256'] === sha256,
+        );
+      if ((await waits()) || (from === 'here' && (await isShown()))) await outbox.put({ sha256 });
       await tx.done;
     });
 
@@ -36,7 +41,7 @@ export const attachmentStore = (
     async putAttachment(bytes, mediaType) {
       const sha256 = sha256OfBytes(bytes);
       try {
-        await keep(sha256, mediaType, bytes.slice().buffer);
+        await keep(sha256, mediaType, bytes.slice().buffer, 'here');
       } catch (error) {
         return { ok: false, ...saveProblemOf(error) };
       }
@@ -50,7 +55,7 @@ export const attachmentStore = (
       if (!answer?.ok) return null;
       const { bytes, mediaType } = answer.value;
       if (sha256OfBytes(new Uint8Array(bytes)) !== sha256) return null;
-      await keep(sha256, mediaType, bytes).catch(() => undefined);
+      await keep(sha256, mediaType, bytes, 'hub').catch(() => undefined);
       return { bytes: new Uint8Array(bytes), mediaType };
     },
     dropAttachment: (sha256) =>

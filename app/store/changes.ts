@@ -1,7 +1,10 @@
 /** What just changed in the log, in this tab or another one of the same device? */
 
 export type SyncStatus =
-  | { readonly state: 'idle' | 'running' | 'offline' | 'not-a-hub' | 'revoked' | 'hub-trouble' }
+  | {
+      readonly state:
+        'idle' | 'running' | 'offline' | 'not-a-hub' | 'revoked' | 'hub-trouble' | 'device-trouble';
+    }
   | { readonly state: 'done'; readonly atMs: number };
 
 export type Change = { readonly kinds: ReadonlySet<string> } | { readonly sync: SyncStatus };

@@ -146,7 +146,10 @@ export const connect = (name: string): Connection => {
     if (!persisted || shown) return;
     timesAside++;
     shown = new Promise((resolve) => (show = resolve));
-    void current?.then((db) => db.close());
+    void current?.then(
+      (db) => db.close(),
+      () => undefined,
+    );
     forget();
     running.forEach(breakOff);
   };

@@ -17,7 +17,9 @@ export type SyncOutcome =
     }
   /** Another round was running, here or in another tab, and did not end in time. */
   | { readonly what: 'busy' }
-  | { readonly what: 'no-hub' | 'offline' | 'not-a-hub' | 'revoked' | 'hub-trouble' };
+  | { readonly what: 'no-hub' | 'offline' | 'not-a-hub' | 'revoked' | 'hub-trouble' }
+  /** The device could not keep what came, or not read what is to be sent: it has no room, say. */
+  | { readonly what: 'device-trouble' };
 
 export interface SyncOptions {
   /** Also those that wait for a better network. */
@@ -139,9 +141,12 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
   };
 
   const sync = async (options: SyncOptions = {}): Promise<SyncOutcome> => {
-    const outcome = (await alone(() => round(options), options.onlyIfFree ?? false)) ?? {
-      what: 'busy' as const,
-    };
+    const own = () =>
+      round(options).catch((error: unknown): SyncOutcome => {
+        console.error(error);
+        return { what: 'device-trouble' };
+      });
+    const outcome = (await alone(own, options.onlyIfFree ?? false)) ?? { what: 'busy' as const };
     if (outcome.what !== 'busy') {
       const status: SyncStatus =
         outcome.what === 'done'
@@ -174,7 +179,7 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
         try {
           const { what } = await sync({ onlyIfFree: true });
           if (what === 'busy') later(AFTER_BUSY_MS);
-          else if (what === 'offline' || what === 'hub-trouble') {
+          else if (what === 'offline' || what === 'hub-trouble' || what === 'device-trouble') {
             // Jitter, so that a group does not come back all at once.
             later(retryMs * (0.5 + Math.random()));
             retryMs = Math.min(retryMs * 2, LAST_RETRY_MS);

@@ -24,8 +24,14 @@ export const signed = (value: number, write: (size: number) => string): string =
 };
 
 /** Name of a language by its tag, as readers of the locale say it; the tag itself where nobody knows it. */
-export const languageIn = (tag: string, locale: string): string =>
-  new Intl.DisplayNames([locale], { type: 'language' }).of(tag) ?? tag;
+export const languageIn = (tag: string, locale: string): string => {
+  try {
+    return new Intl.DisplayNames([locale], { type: 'language' }).of(tag) ?? tag;
+  } catch {
+    // A tag comes with a record, and need not be one.
+    return tag;
+  }
+};
 
 /** Whether two tags name the same language, wherever it is spoken: `en` and `en-GB`. */
 export const isSameLanguage = (one: string, other: string): boolean =>

@@ -20,22 +20,29 @@ const isUnusualKey = (key: string): boolean => {
 };
 
 /**
+ * How many objects and lists may lie in each other. Browsers keep fewer levels than a parser reads: what a device
+ * could not keep must be refused by everybody.
+ */
+const MOST_LEVELS = 64;
+
+/**
  * Whether `JSON.stringify` writes a value as RFC 8785 asks: that standard takes over how JavaScript writes numbers
  * and texts, and differs in the order of keys alone. No for what JavaScript would write otherwise: numbers that
- * are none, keys that it orders itself, objects that write themselves.
+ * are none, keys that it orders itself, objects that write themselves. No as well for what has more levels.
  */
-const isInOrder = (value: unknown): boolean => {
+const isInOrder = (value: unknown, levels = MOST_LEVELS): boolean => {
   if (typeof value === 'string' || typeof value === 'boolean' || value === null) return true;
   if (typeof value === 'number') return Number.isFinite(value);
+  if (levels === 0) return false;
   if (Array.isArray(value)) {
-    for (let at = 0; at < value.length; at++) if (!isInOrder(value[at])) return false;
+    for (let at = 0; at < value.length; at++) if (!isInOrder(value[at], levels - 1)) return false;
     return true;
   }
   if (!isPlainObject(value)) return false;
   let last = '';
   // Nothing is inherited in a plain object; its keys are not put into a list only to be looked at.
   for (const key in value) {
-    if (key < last || isUnusualKey(key) || !isInOrder(value[key])) return false;
+    if (key < last || isUnusualKey(key) || !isInOrder(value[key], levels - 1)) return false;
     last = key;
   }
   return true;
@@ -45,11 +52,12 @@ const isInOrder = (value: unknown): boolean => {
 const UNUSUAL: unique symbol = Symbol('unusual');
 
 /** A copy of which {@link isInOrder} is true; {@link UNUSUAL} where there is none. */
-const inOrder = (value: unknown): unknown => {
+const inOrder = (value: unknown, levels = MOST_LEVELS): unknown => {
+  if (levels === 0 && typeof value === 'object' && value !== null) return UNUSUAL;
   if (Array.isArray(value)) {
     const copy: unknown[] = [];
     for (let at = 0; at < value.length; at++) {
-      const item = inOrder(value[at]);
+      const item = inOrder(value[at], levels - 1);
       if (item === UNUSUAL) return UNUSUAL;
       copy.push(item);
     }
@@ -58,7 +66,7 @@ const inOrder = (value: unknown): unknown => {
   if (!isPlainObject(value)) return isInOrder(value) ? value : UNUSUAL;
   const copy: Record<string, unknown> = {};
   for (const key of Object.keys(value).sort()) {
-    const field = isUnusualKey(key) ? UNUSUAL : inOrder(value[key]);
+    const field = isUnusualKey(key) ? UNUSUAL : inOrder(value[key], levels - 1);
     if (field === UNUSUAL) return UNUSUAL;
     copy[key] = field;
   }
@@ -74,16 +82,26 @@ export const withKeysInOrder = <T>(value: T): T => {
   return ordered === UNUSUAL ? value : (ordered as T);
 };
 
+const isWithin = (value: unknown, levels: number): boolean =>
+  typeof value !== 'object' ||
+  value === null ||
+  (levels > 0 && Object.values(value).every((one) => isWithin(one, levels - 1)));
+
 /** How `JSON.stringify` writes half of a surrogate pair, which is no text. */
 const HALF_A_PAIR = /\\ud[89a-f]/;
 
-/** The canonical JSON of a value by RFC 8785. Throws on NaN, infinities and lone surrogates. */
+/**
+ * The canonical JSON of a value by RFC 8785. Throws on NaN, infinities and lone surrogates, and on more than
+ * {@link MOST_LEVELS}.
+ */
 export const canonicalJson = (value: unknown): string => {
   const ordered = isInOrder(value) ? value : inOrder(value);
   if (ordered !== UNUSUAL) {
     const text = JSON.stringify(ordered);
     if (!text.includes('\\ud') || !HALF_A_PAIR.test(text)) return text;
   }
+  if (!isWithin(value, MOST_LEVELS))
+    throw new RangeError(`canonicalJson: more than ${MOST_LEVELS} levels`);
   const text = canonicalize(value);
   if (text === undefined) throw new TypeError('canonicalJson: undefined is not a JSON value');
   return text;

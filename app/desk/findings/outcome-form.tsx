@@ -75,8 +75,10 @@ const Fields = (props: FormProps & { readonly begin: Finding['outcome'] | null }
               verdict,
               until: toInstant(review.nowMs),
               lines: linesOf(lines),
-              // Words that were there before are in the language that they were written in.
-              language: begin?.language ?? settings.value.language,
+              // Words that were there before are in the language that they were written in, known or not.
+              ...(begin
+                ? begin.language !== undefined && { language: begin.language }
+                : { language: settings.value.language }),
             },
           },
           revision.id,

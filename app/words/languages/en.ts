@@ -439,6 +439,8 @@ export const phone = {
       'not-a-hub': 'Another page answered, not the hub: is this a guest network?',
       revoked: 'This phone is no longer signed in.',
       'hub-trouble': 'The hub has trouble. It is tried again by itself.',
+      'device-trouble':
+        'This phone could not keep what came. Has it room left? It is tried again by itself.',
       done: 'Up to date.',
     },
   },

@@ -312,6 +312,7 @@ export const phone: PhoneWords = {
       'not-a-hub': '应答的不是服务器：是访客网络吗？',
       revoked: '本机已不再登录。',
       'hub-trouble': '服务器有问题，会自动重试。',
+      'device-trouble': '本机未能保存收到的内容：空间够吗？会自动重试。',
       done: '已是最新。',
     },
   },

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { randomBytes } from 'node:crypto';
 import { createHub } from '../../../app/hub/app.ts';
 import { createGuesses } from '../../../app/hub/guesses.ts';
+import { forwardedFor } from '../../../app/hub/forwarded-for.ts';
 import { addressKey, networkKey } from '../../../app/hub/rate-limit.ts';
 import {
   addInvite,
@@ -172,5 +173,23 @@ describe('guessing a code', () => {
     expect(counts.size).toBe(32);
     // 1,000 of each are expected, with a standard deviation of 31: six of them.
     for (const count of counts.values()) expect(Math.abs(count - 1000)).toBeLessThan(190);
+  });
+});
+
+describe('whom a proxy names', () => {
+  // An address that changes with its port would be a new guesser each time.
+  it.each([
+    ['203.0.113.7', '203.0.113.7'],
+    ['203.0.113.7:51234', '203.0.113.7'],
+    ['198.51.100.1, 203.0.113.7', '203.0.113.7'],
+    ['2001:db8::1', '2001:db8::1'],
+    ['[2001:db8::1]', '2001:db8::1'],
+    ['[2001:db8::1]:443', '2001:db8::1'],
+    ['', null],
+    ['unknown', null],
+    ['203.0.113.7:x', null],
+    ['203.0.113.7, ', null],
+  ])('is read from %j', (header, address) => {
+    expect(forwardedFor(header)).toBe(address);
   });
 });

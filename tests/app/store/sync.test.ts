@@ -140,6 +140,22 @@ describe('a sync by hand', () => {
   });
 });
 
+describe('a device that cannot keep what comes', () => {
+  it('says so, and takes it in once it can', async () => {
+    const phone = await joined({ fetch: hub.fetch });
+    await log(phone, 5000);
+    const put = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+      throw new RangeError('too deep, or no room');
+    });
+    const said = vi.spyOn(console, 'error').mockReturnValue();
+    expect(await phone.sync()).toEqual({ what: 'device-trouble' });
+    expect(said).toHaveBeenCalledOnce();
+    put.mockRestore();
+    said.mockRestore();
+    expect(await phone.sync()).toMatchObject({ what: 'done', pushed: 1 });
+  });
+});
+
 describe('the sync by itself', () => {
   it('comes back soon where another tab is at it', async () => {
     const phone = await joined();

@@ -266,6 +266,11 @@ describe('sync', () => {
     db.close();
     await phone.sync();
     expect((await phone.unsent()).damaged).toHaveLength(1);
+    // Done without, it is sent after all once it is added again, whether or not the run is saved anew.
+    await phone.giveUpDamaged(photo);
+    expect(await phone.unsent()).toMatchObject({ attachments: 0, damaged: [] });
+    value(await phone.putAttachment(new Uint8Array(9), 'image/jpeg'));
+    expect(await phone.unsent()).toMatchObject({ attachments: 1, damaged: [] });
     value(await phone.save('run', { ...runOf(id), photos: [] }, run.revision.id));
     expect(await phone.unsent()).toMatchObject({ attachments: 0, damaged: [] });
   });

@@ -5,6 +5,7 @@ import { freezeComfort, freezeComplaint, freezeWear } from '../../../core/review
 import { spokenIn } from '../../../app/report/spoken.tsx';
 import { languageFile } from '../../../app/terminal/languages.ts';
 import { cellLines, lookLines, type Speaker } from '../../../app/words/say-complaint.ts';
+import { languageIn } from '../../../app/words/figures.ts';
 import { evidenceInWords, frozenEvidence, sayFigures } from '../../../app/words/say-evidence.ts';
 import { findingInWords } from '../../../app/words/say-finding.ts';
 import { wearOutlook } from '../../../app/words/say-wear.ts';
@@ -160,5 +161,12 @@ describe('evidence that another version wrote', () => {
     const said = findingInWords({ ...body, outcome }, english, () => null, String);
     expect(said.outcome?.written).toMatchObject({ tag: 'de', lines: ['Hält.'] });
     expect(said.outcome?.written.title).toContain('German');
+  });
+});
+
+describe('the name of a language', () => {
+  it('is what readers call it, and the tag itself where that names none', () => {
+    expect(languageIn('zh', 'en')).toBe('Chinese');
+    for (const tag of ['en-a', 'zh-1', 'en-x']) expect(languageIn(tag, 'en')).toBe(tag);
   });
 });

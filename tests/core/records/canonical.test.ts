@@ -86,10 +86,21 @@ describe('canonical JSON', () => {
     );
   });
 
-  it('of deep nesting takes time in proportion to its size', () => {
-    let nested: unknown = 1;
-    for (let depth = 0; depth < 500; depth++) nested = { b: nested, a: 0 };
-    expect(canonicalJson(nested)).toBe(canonicalize(nested));
+  /** Lists or objects in each other, their keys in order or not, or such as the general way writes. */
+  const nested = (levels: number, wrap: (inner: unknown) => unknown) => {
+    let value: unknown = 1;
+    for (let level = 0; level < levels; level++) value = wrap(value);
+    return value;
+  };
+  it.each<[string, (inner: unknown) => unknown]>([
+    ['objects in order', (inner) => ({ a: 0, b: inner })],
+    ['objects out of order', (inner) => ({ b: inner, a: 0 })],
+    ['objects with keys like numbers', (inner) => ({ b: inner, 1: 0 })],
+    ['lists', (inner) => [0, inner]],
+  ])('has 64 levels of %s at most: browsers keep fewer than parsers read', (_, wrap) => {
+    expect(canonicalJson(nested(64, wrap))).toBe(canonicalize(nested(64, wrap)));
+    for (const levels of [65, 4000])
+      expect(() => canonicalJson(nested(levels, wrap))).toThrow('64 levels');
   });
 });
 
@@ -129,6 +140,15 @@ describe('the shape of a revision', () => {
       ),
       { numRuns: 800 },
     );
+  });
+
+  it('is refused where its body has more levels than every device can keep', () => {
+    const deep = `${'{"x":'.repeat(4000)}1${'}'.repeat(4000)}`;
+    const revision = { ...whole, body: JSON.parse(deep) as unknown };
+    expect(parseRevision(revision)).toEqual({
+      ok: false,
+      problem: { why: 'not-a-revision', field: 'body' },
+    });
   });
 
   it('comes with its canonical JSON, from which the same revision is read', () => {
