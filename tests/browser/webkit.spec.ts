@@ -61,7 +61,7 @@ test('from the first code to the lead’s review, offline in between, in WebKit'
   await lead.button('Save');
   await lead.button('Add a pair');
   await lead.fill('Code on the tongue label', '417');
-  await lead.fill('Kilometres before the test', '12');
+  await lead.fill('Kilometres before the test (optional)', '12');
   await lead.button('Save');
   await lead.shows('417');
   await lead.link('Testers');
@@ -105,7 +105,7 @@ test('from the first code to the lead’s review, offline in between, in WebKit'
   await lead.shows('Up to date.');
   await lead.goto(`${hub.url}/desk`);
   await lead.link('Journey trainer');
-  await lead.shows('1 pair, 1 tester, 2 runs, 16.8 km');
+  await lead.shows('1 pair, 1 tester in the group (1 has run), 2 runs, 16.8 km');
   await lead.shows('28.8 km');
   await lead.link('Complaints');
   await lead.shows('2 runs of 1 tester were asked about their feet.');
