@@ -58,7 +58,7 @@ export const DayPart = (props: {
               ref={started}
               {...ids}
               value={shownStart(form)}
-              onInput={(event) => onChange({ start: typedStart(event.currentTarget.value) })}
+              onInput={(event) => onChange(typedStart(event.currentTarget.value))}
             />
           )}
         </Field>

@@ -20,7 +20,7 @@ import { keepSentTrack } from '../track/send-track.ts';
 import { takeSharedTrack } from '../track/shared-track.ts';
 import { MorePart } from './more-part.tsx';
 import { PainPart } from './pain-part.tsx';
-import { dayOf } from './run-day.ts';
+import { dayOf, onItsDay, withTime } from './run-day.ts';
 import { doubtsOf, type RunDoubt } from './run-doubts.ts';
 import {
   emptyRunForm,
@@ -83,7 +83,7 @@ const readContext = async (
     handOuts,
     firstImpression: !runs.some(({ body }) => body.pair === pair.revision.id),
     empty,
-    form: kept.success ? kept.data : empty,
+    form: kept.success ? onItsDay(kept.data, Date.now()) : empty,
     hasDraft: kept.success,
     shared: runId ? null : takeSharedTrack(),
   };
@@ -151,8 +151,15 @@ const Form = ({ context }: { context: Context }) => {
   const change = (part: Partial<RunForm>) => {
     setTouched(true);
     setDoubts(new Map());
-    setForm((form) => ({ ...form, ...part }));
+    const touchedMs = Date.now();
+    setForm((form) => ({ ...onItsDay(form, touchedMs), ...part, touchedMs }));
   };
+  // A form may stay open overnight as well as be opened anew.
+  useEffect(() => {
+    const look = () => setForm((form) => onItsDay(form, Date.now()));
+    document.addEventListener('visibilitychange', look);
+    return () => document.removeEventListener('visibilitychange', look);
+  }, []);
   // Kept as typed, so that a call or a killed tab costs nothing.
   useEffect(() => {
     if (touched) store.saveDraft(key, form).catch(() => setTrouble(words.log.full));
@@ -169,12 +176,14 @@ const Form = ({ context }: { context: Context }) => {
     const tester = before?.body.tester ?? session.value?.member;
     if (!tester || saving) return;
     const sentTrack = form.track?.send ? await keepSentTrack(form.track) : null;
-    const outcome = runOfForm(form, {
+    const nowMs = Date.now();
+    const dated = onItsDay(form, nowMs);
+    const outcome = runOfForm(dated, {
       sentTrack,
       project: project.revision.id,
       tester,
       units: settings.value,
-      nowMs: Date.now(),
+      nowMs,
       firstImpression: context.firstImpression,
       stopped: stop !== null,
       ...(before && { before: before.body }),
@@ -185,7 +194,7 @@ const Form = ({ context }: { context: Context }) => {
       return;
     }
     setErrors(new Set());
-    const found = isSure ? [] : doubtsOf(outcome.run, form, handOuts, before?.body ?? null);
+    const found = isSure ? [] : doubtsOf(outcome.run, dated, handOuts, before?.body ?? null);
     setDoubts(new Map(found.map((one) => [one, inWords(one, outcome.run)])));
     if (found.length > 0) return;
     setSaving(true);
@@ -294,7 +303,7 @@ const Form = ({ context }: { context: Context }) => {
                 enterkeyhint="done"
                 {...ids}
                 value={form.time}
-                onInput={(event) => change({ time: event.currentTarget.value })}
+                onInput={(event) => change(withTime(event.currentTarget.value, form, Date.now()))}
               />
             )}
           </Field>
@@ -302,7 +311,11 @@ const Form = ({ context }: { context: Context }) => {
       </div>
       <p class="soft small">{words.log.timeHint}</p>
       <div class={isShort ? 'day-and-track' : 'stack'} ref={day}>
-        <DayPart form={form} error={error('start', words.log.wrongWhen)} onChange={change} />
+        <DayPart
+          form={form}
+          error={error('ahead', words.log.aheadOfNow) ?? error('start', words.log.wrongWhen)}
+          onChange={change}
+        />
         {!before && (
           <div class="track-place">
             {(isQuiet || context.shared !== null || form.track !== null) && (

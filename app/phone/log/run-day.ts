@@ -1,6 +1,6 @@
 /** On which day was the run? What the log screen offers, and the start that each choice makes. Pure. */
 import { toLocalMinute } from '../../parts/instant.ts';
-import type { RunForm } from './run-form.ts';
+import { parseTypedTime, type RunForm } from './run-form.ts';
 
 /** The run has just ended; a recent day as `2026-06-01`; or any day, typed. */
 export type RunDay = 'now' | 'other' | `${number}-${string}`;
@@ -29,8 +29,53 @@ export const shownStart = (form: RunForm): string => {
   return start === NOT_SAID ? '' : start;
 };
 
+type Start = Pick<RunForm, 'start' | 'startMs' | 'isHourMade'>;
+
 /** The start that was typed; a half-typed one is not taken for "just now". */
-export const typedStart = (typed: string): string => (typed === '' ? NOT_SAID : typed);
+export const typedStart = (typed: string): Pick<RunForm, 'start' | 'isHourMade'> => ({
+  start: typed === '' ? NOT_SAID : typed,
+  isHourMade: false,
+});
+
+const onLocalDay = (ms: number, start: string): boolean =>
+  toLocalMinute(ms).slice(0, 10) === start.slice(0, 10);
+
+/** The form's start once a track says when the run began: that of the track, unless somebody typed another. */
+export const withTrackStart = (form: RunForm, trackMs: number | null): Partial<Start> => {
+  const isOpen = form.start === '' || form.start === NOT_SAID;
+  if (trackMs === null) return {};
+  return isOpen || (form.isHourMade && onLocalDay(trackMs, form.start))
+    ? { start: '', startMs: trackMs, isHourMade: false }
+    : {};
+};
+
+/** When a run began that ends at an instant. */
+const beganMs = (form: RunForm, endMs: number): number =>
+  endMs - 1000 * (parseTypedTime(form.time) ?? 0);
+
+/** The hour for a day on which none was said: of today the present one less the run's time, within the day. */
+const madeStart = (day: string, form: RunForm, nowMs: number): string => {
+  if (!onLocalDay(nowMs, day)) return `${day}T${toLocalMinute(nowMs).slice(11)}`;
+  const began = toLocalMinute(beganMs(form, nowMs));
+  return began.startsWith(day) ? began : `${day}T00:00`;
+};
+
+/** The form with another time of running: an hour of today that nobody typed moves with it. */
+export const withTime = (time: string, form: RunForm, nowMs: number): Partial<RunForm> => {
+  const moves = form.isHourMade && onLocalDay(nowMs, form.start);
+  return {
+    time,
+    ...(moves && { start: madeStart(form.start.slice(0, 10), { ...form, time }, nowMs) }),
+  };
+};
+
+/** A form of another day, whose run "has just ended", says that day, as long as nothing else says when it was. */
+export const onItsDay = (form: RunForm, nowMs: number): RunForm => {
+  const { start, startMs, touchedMs } = form;
+  const isOpen = start === '' && startMs === null;
+  if (!isOpen || touchedMs === null || onLocalDay(touchedMs, toLocalMinute(nowMs))) return form;
+  return { ...form, start: toLocalMinute(beganMs(form, touchedMs)), isHourMade: true };
+};
 
 /** Which of the choices the form's start is. */
 export const dayOf = (form: RunForm, nowMs: number): RunDay => {
@@ -39,14 +84,14 @@ export const dayOf = (form: RunForm, nowMs: number): RunDay => {
   return recentDays(nowMs).find((day) => start.startsWith(day)) ?? 'other';
 };
 
-/** The form with another day: the hour stays, or is the present one where none was said. */
-export const onDay = (
-  day: RunDay,
-  form: RunForm,
-  nowMs: number,
-): Pick<RunForm, 'start' | 'startMs'> => {
-  if (day === 'now') return { start: '', startMs: null };
-  if (day === 'other') return { start: NOT_SAID, startMs: form.startMs };
-  const hour = /T(\d\d:\d\d)/.exec(startOf(form))?.[1] ?? toLocalMinute(nowMs).slice(11);
-  return { start: `${day}T${hour}`, startMs: form.startMs };
+/** The form with another day: the hour that was said stays; where none was, the track's or a likely one is taken. */
+export const onDay = (day: RunDay, form: RunForm, nowMs: number): Start => {
+  const { startMs } = form;
+  if (day === 'now') return { start: '', startMs: null, isHourMade: false };
+  if (day === 'other') return { start: NOT_SAID, startMs, isHourMade: false };
+  const hour = /T(\d\d:\d\d)/.exec(startOf(form))?.[1];
+  if (hour !== undefined && !form.isHourMade)
+    return { start: `${day}T${hour}`, startMs, isHourMade: false };
+  const made = { start: madeStart(day, form, nowMs), startMs, isHourMade: true };
+  return { ...made, ...withTrackStart({ ...form, ...made }, form.track?.startMs ?? null) };
 };

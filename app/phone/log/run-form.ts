@@ -81,6 +81,10 @@ export const runFormSchema = z.object({
   track: z._default(z.nullable(trackForm), null),
   /** When the track says that the run began; a typed start counts before it. */
   startMs: z._default(z.nullable(z.number()), null),
+  /** Whether the hour of `start` came with the choice of a day: nobody typed it. */
+  isHourMade: z._default(z.boolean(), false),
+  /** When something was last typed into the form. */
+  touchedMs: z._default(z.nullable(z.number()), null),
   comfort: z.partialRecord(z.enum(comfortAttributeIds), z.number()),
   feet: z.nullable(z.enum(['nothing', 'something'])),
   complaints: z.array(complaintForm),
@@ -132,6 +136,8 @@ export const emptyRunForm = (pair: RecordId | null, surface: Surface | null): Ru
   surfaces: surface ? [surface] : [],
   track: null,
   startMs: null,
+  isHourMade: false,
+  touchedMs: null,
   comfort: {},
   feet: null,
   complaints: [],
@@ -203,7 +209,19 @@ export const parseTypedTime = (text: string): Seconds | null => {
 };
 
 export type RunFormError =
-  'pair' | 'distance' | 'time' | 'start' | 'temperature' | 'worn' | 'from' | 'where' | 'kind';
+  | 'pair'
+  | 'distance'
+  | 'time'
+  | 'start'
+  | 'ahead'
+  | 'temperature'
+  | 'worn'
+  | 'from'
+  | 'where'
+  | 'kind';
+
+/** A phone's clock may be so far behind. Judgement, no source. */
+const SLOW_CLOCK_MS = 5 * 60_000;
 
 export interface RunContext {
   readonly project: RecordId;
@@ -238,7 +256,11 @@ export const runOfForm = (typed: RunForm, context: RunContext): FormOutcome => {
     form.start !== ''
       ? new Date(form.start).getTime()
       : (form.startMs ?? context.nowMs - (durationS ?? 0) * 1000);
+  const keepsStart = before !== undefined && form.start === toLocalMinute(before.startedAt);
   if (!Number.isFinite(startMs)) errors.add('start');
+  // What a track or the saved run says stands, whatever this phone's clock makes of it.
+  else if (form.start !== '' && !keepsStart && startMs > context.nowMs + SLOW_CLOCK_MS)
+    errors.add('ahead');
   const degrees = form.temperature.trim() === '' ? null : parseDecimal(form.temperature);
   const temperatureC = degrees === null ? null : toCelsius(degrees, units.temperature);
   const wrongDegrees = temperatureC === null || temperatureC < -60 || temperatureC > 80;
@@ -258,7 +280,6 @@ export const runOfForm = (typed: RunForm, context: RunContext): FormOutcome => {
     track && track.stretches.length > 0
       ? sharesOf(track.stretches, form.surfaces[0] ?? null, track.distanceM)
       : null;
-  const keepsStart = before !== undefined && form.start === toLocalMinute(before.startedAt);
   const share = 1 / form.surfaces.length;
   const run: Run = {
     ...before,

@@ -9,6 +9,7 @@ import { formatDateTime, formatDistance, formatNumber, formatPace } from '../../
 import { settings } from '../../parts/settings.ts';
 import { store, useRecords, useStored } from '../../parts/state.ts';
 import { t, terms } from '../../words/index.ts';
+import { withTrackStart } from '../log/run-day.ts';
 import type { RunForm, TrackForm } from '../log/run-form.ts';
 
 // Reading and measuring come with the first track, the map and Leaflet when somebody opens it.
@@ -45,7 +46,7 @@ export const TrackPart = (props: {
         distance: String(Number(fromMetres(metres(track.distanceM), unit).toFixed(2))),
       }),
       ...(form.time.trim() === '' && movingS !== null && { time: typedTime(movingS) }),
-      ...(form.start === '' && track.startMs !== null && { startMs: track.startMs }),
+      ...withTrackStart(form, track.startMs),
     });
   };
   useStored(

@@ -490,6 +490,7 @@ export const phone = {
     wrongTime: 'That is no time. For example 52:30 or 1:05:00.',
     wrongTemperature: 'That is no temperature. For example 14.',
     wrongWhen: 'When did it start? Date and time.',
+    aheadOfNow: 'This is in the future: when did it start?',
     full: 'This phone has no room left. Nothing is lost: your entry is kept as a draft. Free some space (photos, videos, unused apps), then save again.',
     lost: 'The browser did not write it. Your entry is kept as a draft: try again, or close the app and open it anew.',
     invalid: (field: string) => `Something is not valid: ${field}.`,

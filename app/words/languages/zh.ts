@@ -360,6 +360,7 @@ export const phone: PhoneWords = {
     wrongTime: '时间格式不对。例如 52:30 或 1:05:00。',
     wrongTemperature: '温度格式不对。例如 14。',
     wrongWhen: '什么时候开始的？请填日期和时间。',
+    aheadOfNow: '这是将来的时间：什么时候开始的？',
     full: '本机空间已满。没有丢失：内容已存为草稿。请清理空间（照片、视频、不用的应用）后再保存。',
     lost: '浏览器未能写入。内容已存为草稿：请再试一次，或关闭应用后重新打开。',
     invalid: (field) => `内容无效：${field}。`,

@@ -2,11 +2,15 @@ import { describe, expect, it } from 'vitest';
 import {
   dayOf,
   onDay,
+  onItsDay,
   recentDays,
   shownStart,
   typedStart,
+  withTime,
+  withTrackStart,
 } from '../../../app/phone/log/run-day.ts';
 import { emptyRunForm, runOfForm, type RunForm } from '../../../app/phone/log/run-form.ts';
+import type { Run } from '../../../core/records/index.ts';
 import { toLocalMinute } from '../../../app/parts/instant.ts';
 import { idOf } from '../../core/records/make.ts';
 
@@ -17,17 +21,26 @@ const form = (part: Partial<RunForm> = {}): RunForm => ({
   distance: '10',
   ...part,
 });
-const errorsOf = (part: Partial<RunForm>) => {
-  const outcome = runOfForm(form(part), {
+const outcomeOf = (part: Partial<RunForm>, nowMs = NOW, before?: Run) =>
+  runOfForm(form(part), {
     project: idOf(1),
     tester: idOf(2),
     units: { distance: 'km', temperature: 'C' },
-    nowMs: NOW,
+    nowMs,
     firstImpression: false,
     stopped: false,
+    ...(before && { before }),
   });
+const errorsOf = (part: Partial<RunForm>, nowMs = NOW, before?: Run) => {
+  const outcome = outcomeOf(part, nowMs, before);
   return outcome.ok ? [] : [...outcome.errors];
 };
+const startedAt = (part: Partial<RunForm>, nowMs: number) => {
+  const outcome = outcomeOf(part, nowMs);
+  return outcome.ok ? toLocalMinute(outcome.run.startedAt) : [...outcome.errors].join();
+};
+/** 30 March, local. */
+const at = (hour: number, minute = 0, day = 30) => new Date(2026, 2, day, hour, minute).getTime();
 
 describe('the day of a run', () => {
   it('is offered back to a week, by the calendar', () => {
@@ -70,7 +83,103 @@ describe('the day of a run', () => {
     expect(shownStart(open)).toBe('');
     expect(dayOf(open, NOW)).toBe('other');
     expect(errorsOf(open)).toEqual(['start']);
-    expect(errorsOf({ start: typedStart('') })).toEqual(['start']);
-    expect(errorsOf({ start: typedStart('2026-03-01T07:00') })).toEqual([]);
+    expect(errorsOf(typedStart(''))).toEqual(['start']);
+    expect(errorsOf(typedStart('2026-03-01T07:00'))).toEqual([]);
+  });
+});
+
+describe('the start of a track', () => {
+  const trackMs = at(18, 12, 29);
+  const after = (day: Parameters<typeof onDay>[0]) => {
+    const chosen = form(onDay(day, form(), at(7)));
+    return { ...chosen, ...withTrackStart(chosen, trackMs) };
+  };
+
+  it('wins over an hour that nobody typed: none, one still to be typed, one that came with its day', () => {
+    for (const day of ['now', 'other', '2026-03-29'] as const)
+      expect(startedAt(after(day), at(7)), day).toBe('2026-03-29T18:12');
+  });
+
+  it('leaves a typed hour and another day as they are', () => {
+    const typed = form({
+      ...onDay('2026-03-29', form(), at(7)),
+      ...typedStart('2026-03-29T18:00'),
+    });
+    expect(withTrackStart(typed, trackMs)).toEqual({});
+    expect(after('2026-03-28').start).toBe('2026-03-28T07:00');
+    expect(withTrackStart(form(), null)).toEqual({});
+  });
+
+  it('is that of its day where the day is chosen after it', () => {
+    const track = { startMs: trackMs } as RunForm['track'];
+    const cleared = form({ track, startMs: trackMs, ...typedStart('') });
+    expect(startedAt(onDay('2026-03-29', cleared, at(7)), at(7))).toBe('2026-03-29T18:12');
+  });
+});
+
+describe('a run of earlier today', () => {
+  const earlier = (part: Partial<RunForm>, nowMs: number) =>
+    form({ ...part, ...onDay('2026-03-30', form(part), nowMs) });
+
+  it('ends by now, in whichever order day and time are said', () => {
+    expect(earlier({ time: '1:00:00' }, at(7)).start).toBe('2026-03-30T06:00');
+    const dayFirst = earlier({}, at(7));
+    expect(dayFirst.start).toBe('2026-03-30T07:00');
+    expect(withTime('1:00:00', dayFirst, at(7))).toEqual({
+      time: '1:00:00',
+      start: '2026-03-30T06:00',
+    });
+  });
+
+  it('stays today shortly after midnight', () => {
+    expect(earlier({ time: '1:00:00' }, at(0, 20)).start).toBe('2026-03-30T00:00');
+  });
+
+  it('keeps its hour where that was typed, or where the day is another', () => {
+    const typed = { ...earlier({}, at(7)), ...typedStart('2026-03-30T06:30') };
+    expect(withTime('1:00:00', typed, at(7))).toEqual({ time: '1:00:00' });
+    const yesterday = form(onDay('2026-03-29', form(), at(7)));
+    expect(withTime('1:00:00', yesterday, at(7))).toEqual({ time: '1:00:00' });
+    expect(onDay('2026-03-30', { ...yesterday, time: '1:00:00' }, at(7)).start).toBe(
+      '2026-03-30T06:00',
+    );
+  });
+});
+
+describe('a start ahead of now', () => {
+  it('is refused where it was typed, a few minutes aside', () => {
+    expect(errorsOf(typedStart('2026-03-30T07:06'), at(7))).toEqual(['ahead']);
+    expect(errorsOf(typedStart('2026-03-30T07:05'), at(7))).toEqual([]);
+  });
+
+  it('stands where a track or the saved run says it: this phone may be slow', () => {
+    expect(startedAt({ startMs: at(9) }, at(7))).toBe('2026-03-30T09:00');
+    const before = outcomeOf({ startMs: at(9) });
+    if (!before.ok) throw new Error('no run');
+    expect(errorsOf({ start: '2026-03-30T09:00' }, at(7), before.run)).toEqual([]);
+  });
+});
+
+describe('a form that is left overnight', () => {
+  const evening = { time: '1:00:00', touchedMs: at(22, 0, 29) };
+
+  it('says its day when it is opened on another', () => {
+    const opened = onItsDay(form(evening), at(7));
+    expect(shownStart(opened)).toBe('2026-03-29T21:00');
+    expect(dayOf(opened, at(7))).toBe('2026-03-29');
+    expect(withTrackStart(opened, at(20, 47, 29))).toMatchObject({ startMs: at(20, 47, 29) });
+  });
+
+  it('stays as it is on its day, where its start is said, and where nobody knows its day', () => {
+    for (const [part, nowMs] of [
+      [evening, at(23, 0, 29)],
+      [{ ...evening, ...typedStart('2026-03-29T18:00') }, at(7)],
+      [{ ...evening, ...typedStart('') }, at(7)],
+      [{ ...evening, startMs: at(18, 0, 29) }, at(7)],
+      [{}, at(7)],
+    ] as const) {
+      const left = form(part);
+      expect(onItsDay(left, nowMs)).toBe(left);
+    }
   });
 });
