@@ -1,4 +1,5 @@
 /** Many records at once: typed or pasted one a line, beside what each line will add. */
+import { useState } from 'preact/hooks';
 import type { ComponentChildren } from 'preact';
 import { showToast } from '../parts/controls/toast.tsx';
 import { Field } from '../parts/controls/controls.tsx';
@@ -27,6 +28,7 @@ export const ListForm = <Body, Why extends string>(props: {
 }) => {
   const words = d().lines;
   const { text, rows } = props;
+  const [saving, setSaving] = useState(false);
   const good = rows.flatMap((row) => (row.ok ? [row] : []));
   const bad = rows.length - good.length;
   const inWords = (row: ReadLine<Body, Why>): string =>
@@ -35,9 +37,13 @@ export const ListForm = <Body, Why extends string>(props: {
       : words.wrong(
           row.line,
           row.text,
-          'first' in row ? words.twice(row.first) : props.whys[row.why],
+          'first' in row
+            ? words.twice(row.first)
+            : row.why === 'unclear'
+              ? words.unclear
+              : props.whys[row.why],
         );
-  const save = async () => {
+  const saveAll = async () => {
     if (rows.length === 0) return `${props.label}: ${d().missing}`;
     if (bad > 0) return words.putRight(bad);
     const lines = text.split(/\r?\n/);
@@ -53,9 +59,22 @@ export const ListForm = <Body, Why extends string>(props: {
     props.close();
     return null;
   };
+  // What is typed meanwhile would be lost: each line that is saved writes the text anew.
+  const save = async () => {
+    setSaving(true);
+    try {
+      return await saveAll();
+    } finally {
+      setSaving(false);
+    }
+  };
   return (
     <SmallForm save={save}>
-      {props.children}
+      {props.children && (
+        <div class="stack" inert={saving}>
+          {props.children}
+        </div>
+      )}
       <div class="two-columns">
         <Field label={props.label} hint={props.hint}>
           {(ids) => (
@@ -65,6 +84,7 @@ export const ListForm = <Body, Why extends string>(props: {
               autocomplete="off"
               spellcheck={false}
               required
+              readOnly={saving}
               {...ids}
               value={text}
               onInput={(event) => props.onText(event.currentTarget.value)}

@@ -1,8 +1,8 @@
 /** A pair as it is typed, in its form or as a line of a list, read into a record, or what is wrong with it. */
 import { drawCodes } from '../../core/panel/index.ts';
 import { readBody, type Pair, type RecordId } from '../../core/records/index.ts';
-import { footLengthOf, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
-import { cellsOf, type ReadOne } from './lines.ts';
+import { footLengthOf, millimetres, toMetres } from '../../core/units/index.ts';
+import { cellsOf, parseCell, type LineCells, type ReadOne } from './lines.ts';
 
 /** As typed; the size is EU, `carried` is kilometres. */
 export interface PairDraft {
@@ -39,8 +39,8 @@ const wrong = (why: PairTrouble): ReadOne<Pair, PairTrouble> => ({ ok: false, wh
 export const readPairDraft = (draft: PairDraft, about: AboutPair): ReadOne<Pair, PairTrouble> => {
   const { taken, ...place } = about;
   const code = draft.code.trim().toUpperCase();
-  const eu = parseDecimal(draft.size);
-  const km = draft.carried.trim() === '' ? 0 : parseDecimal(draft.carried);
+  const eu = parseCell(draft.size);
+  const km = draft.carried.trim() === '' ? 0 : parseCell(draft.carried);
   if (code === '') return wrong('no-code');
   if (taken.has(code)) return wrong('taken');
   if (eu === null || eu < EU_SIZES.smallest || eu > EU_SIZES.largest) return wrong('not-a-size');
@@ -55,14 +55,16 @@ export const readPairDraft = (draft: PairDraft, about: AboutPair): ReadOne<Pair,
   return wrong(read.problems[0]?.field === 'carriedInM' ? 'wrong-carried' : 'not-a-code');
 };
 
-/** Reads a line `code size kilometres`; the last may be missing, and the size too where there is a usual one. */
+/** Reads a line `code size kilometres`; the last may be missing or empty, and the size too where there is a usual one. */
 export const readPairLine = (
-  cells: readonly string[],
+  { cells }: LineCells,
   usualSize: string,
   about: AboutPair,
 ): ReadOne<Pair, PairTrouble> => {
-  const [code = '', size = usualSize, carried = '', ...more] = cells;
-  return more.length > 0 ? wrong('too-many-cells') : readPairDraft({ code, size, carried }, about);
+  const [code = '', size = '', carried = '', ...more] = cells;
+  return more.length > 0
+    ? wrong('too-many-cells')
+    : readPairDraft({ code, size: size === '' ? usualSize : size, carried }, about);
 };
 
 /**
@@ -77,7 +79,7 @@ export const withDrawn = (
   used: ReadonlySet<string>,
   seed: number,
 ): string | null => {
-  const typed = text.split(/\r?\n/).map((line) => cellsOf(line)[0]?.toUpperCase() ?? '');
+  const typed = text.split(/\r?\n/).map((line) => cellsOf(line).cells[0]?.toUpperCase() ?? '');
   const drawn = drawCodes(count, new Set([...used, ...typed]), seed);
   if (drawn === null) return null;
   const lines = drawn.map((code) => `${code} ${size.trim()}`);

@@ -104,7 +104,7 @@ const List = (props: Props & { readonly close: () => void }) => {
   const [size, setSize] = useState('');
   const [count, setCount] = useState('');
   const about = aboutOf(props);
-  const rows = readLines(text, (cells) => readPairLine(cells, size, about));
+  const rows = readLines(text, (line) => readPairLine(line, size, about));
   const draw = () => {
     const many = parseDecimal(count);
     if (many === null || !Number.isInteger(many) || many < 1 || many > MOST_DRAWN)

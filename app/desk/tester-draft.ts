@@ -1,7 +1,7 @@
 /** A tester as they stand in their form: everything as typed, read back into a record, or which field is wrong. */
 import { readBody, type Tester } from '../../core/records/index.ts';
 import { kilograms, metres, millimetres, parseDecimal } from '../../core/units/index.ts';
-import type { ReadOne } from './lines.ts';
+import { parseCell, type LineCells, type ReadOne } from './lines.ts';
 
 /** As typed; feet are `left / right` or one figure for both. */
 export interface TesterDraft {
@@ -19,8 +19,11 @@ export type ReadTester =
   | {
       readonly ok: false;
       readonly field: keyof TesterDraft;
-      readonly why: 'missing' | 'not-a-code' | 'taken' | 'wrong-number';
+      readonly why: 'missing' | 'not-a-code' | 'taken' | 'wrong-number' | 'wrong-length';
     };
+
+/** From a small child's foot to the longest known; a length in other units is none. Judgement, no source. */
+const LENGTHS_MM = { shortest: 100, longest: 400 } as const;
 
 type Feet = NonNullable<Tester['footLengthMm']>;
 
@@ -56,11 +59,13 @@ const feetOf = (typed: string, old: Feet | undefined): Feet | null | undefined =
   const [left, right = left, ...more] = typed
     .trim()
     .split(/\s*\/\s*|\s+/)
-    .map(parseDecimal);
+    .map(parseCell);
   return left === null || left === undefined || right === null || right === undefined || more.length
     ? null
     : { ...old, left: millimetres(left), right: millimetres(right) };
 };
+
+const isLength = (mm: number): boolean => mm >= LENGTHS_MM.shortest && mm <= LENGTHS_MM.longest;
 
 const fieldOf: Readonly<Record<string, keyof TesterDraft>> = {
   code: 'code',
@@ -85,7 +90,7 @@ export const readTesterDraft = (
   const wrong = (field: keyof TesterDraft): ReadTester => ({
     ok: false,
     field,
-    why: field === 'code' ? 'not-a-code' : 'wrong-number',
+    why: field === 'code' ? 'not-a-code' : field === 'length' ? 'wrong-length' : 'wrong-number',
   });
   const code = draft.code.trim().toUpperCase();
   if (code === '') return { ok: false, field: 'code', why: 'missing' };
@@ -94,7 +99,8 @@ export const readTesterDraft = (
   const width = feetOf(draft.width, old?.footWidthMm);
   const girth = feetOf(draft.girth, old?.ballGirthMm);
   const [mass, height] = [numberOf(draft.mass), numberOf(draft.height)];
-  if (length === null) return wrong('length');
+  if (length === null || (length && !(isLength(length.left) && isLength(length.right))))
+    return wrong('length');
   if (width === null) return wrong('width');
   if (girth === null) return wrong('girth');
   if (mass === null) return wrong('mass');
@@ -124,17 +130,26 @@ export const readTesterDraft = (
   return wrong(fieldOf[top] ?? 'code');
 };
 
-export type TesterLineTrouble = 'not-a-code' | 'taken' | 'wrong-length';
+export type TesterLineTrouble = 'not-a-code' | 'taken' | 'wrong-length' | 'too-many-cells';
 
-/** Reads a line `code name length`: a last cell of figures is the length, all between is the name. */
+const isFigures = (cell = ''): boolean => /^\d[\d.,/ ]*$/.test(cell);
+
+/**
+ * Reads a line `code name length`, of which the code must be there. Between spaces a last cell of figures is the
+ * length, all between is the name; in a table figures alone in the second cell are the length too.
+ */
 export const readTesterLine = (
-  cells: readonly string[],
+  { by, cells }: LineCells,
   taken: ReadonlySet<string>,
 ): ReadOne<Tester, TesterLineTrouble> => {
   const [code = '', ...rest] = cells;
-  const last = rest.at(-1) ?? '';
-  const length = /^[\d.,/]+$/.test(last) ? last : '';
-  const name = (length === '' ? rest : rest.slice(0, -1)).join(' ');
+  const hasLength = by === 'table' ? rest.length > 1 || isFigures(rest[0]) : isFigures(rest.at(-1));
+  const names = hasLength ? rest.slice(0, -1) : rest;
+  // Left and right in cells of their own would make a name of the left one, and so would 265 before mm.
+  const tooMany = (by === 'table' && names.length > 1) || names.some((cell) => isFigures(cell));
+  if (tooMany) return { ok: false, why: 'too-many-cells' };
+  const length = hasLength ? (rest.at(-1) ?? '') : '';
+  const name = names.join(' ');
   const read = readTesterDraft({ ...draftOfTester(null), code, name, length }, null, taken);
   if (read.ok) return read;
   if (read.why === 'taken') return { ok: false, why: 'taken' };

@@ -176,6 +176,7 @@ const TesterFields = ({
     'not-a-code': d().notACode,
     taken: words.taken,
     'wrong-number': d().wrongNumber,
+    'wrong-length': words.wrongLength,
   };
   const fieldProps = (field: keyof TesterDraft) => ({
     value: draft[field],
@@ -218,13 +219,14 @@ const TesterList = (props: { readonly taken: ReadonlySet<string>; readonly close
       hint={words.listHint}
       text={text}
       onText={setText}
-      rows={readLines(text, (cells) => readTesterLine(cells, props.taken))}
+      rows={readLines(text, (line) => readTesterLine(line, props.taken))}
       count={words.testers}
       says={testerLabel}
       whys={{
         'not-a-code': d().notACode,
         taken: words.taken,
-        'wrong-length': `${words.length}: ${d().wrongNumber}`,
+        'wrong-length': words.wrongLength,
+        'too-many-cells': words.tooManyCells,
       }}
       save={async (body) => {
         const saved = await saveFromForm('tester', body);

@@ -37,8 +37,16 @@ test('many pairs and testers go in at once, and nothing is lost where a line is 
     await expect(round.getByText(why)).toBeVisible();
   await expect(page.getByText('24 pairs, ')).toBeVisible();
   await list.fill(`${drawn}\nBOX-1\t43,5\t12`);
+  await list.evaluate((area: HTMLTextAreaElement) => {
+    const texts = new MutationObserver(() => {
+      document.body.dataset['closedWhileSaving'] = String(area.readOnly);
+      texts.disconnect();
+    });
+    texts.observe(area, { attributes: true, attributeFilter: ['readonly', 'rows'] });
+  });
   await round.getByRole('button', { name: 'Save' }).click();
   await expect(page.getByText('13 pairs added')).toBeVisible();
+  await expect(page.locator('body')).toHaveAttribute('data-closed-while-saving', 'true');
   await expect(page.getByText('37 pairs, ')).toBeVisible();
   await expect(round.getByText(/^21 pairs: .*BOX-1 \(EU 43\.5\)/)).toBeVisible();
 

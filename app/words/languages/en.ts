@@ -1520,7 +1520,8 @@ export const desk = {
       'not-a-code': 'Only capitals, digits and hyphens, 12 at most, for example 417.',
       taken: 'This code is another pair’s in this project.',
       'not-a-size': 'That is no EU size. For example 42 or 42.5.',
-      'wrong-carried': 'Kilometres before the test are a number, or empty.',
+      'wrong-carried':
+        'Kilometres before the test are a number up to 1000, without a mark for thousands, or empty.',
       'too-many-cells': 'More than code, size and kilometres.',
     },
     addPairs: 'Add several pairs',
@@ -1541,6 +1542,8 @@ export const desk = {
       count === 1 ? '1 line must be put right first.' : `${count} lines must be put right first.`,
     wrong: (line: number, text: string, why: string) => `Line ${line}, “${text}”: ${why}`,
     twice: (line: number) => `The same code stands in line ${line}.`,
+    unclear:
+      'A comma here may part two answers or be a decimal one. Put tabs, semicolons or spaces between them.',
     added: (what: string) => `${what} added`,
   },
 
@@ -1552,6 +1555,9 @@ export const desk = {
     listHint:
       'Code, name, foot length in mm, left/right where they differ: T07 Ada 265/267. Name and length may be missing. Cells of a table can be pasted.',
     taken: 'This code is another tester’s.',
+    wrongLength: 'A foot length is from 100 to 400 mm, left/right where they differ: 265/267.',
+    tooManyCells:
+      'More than code, name and foot length. Two lengths stand together, left/right: 265/267.',
     testers,
     code: 'Code',
     codeHint: 'Capitals and digits, for example T07.',

@@ -1277,7 +1277,7 @@ export const desk: DeskWords = {
       'not-a-code': '只用大写字母、数字和连字符，最多 12 个，例如 417。',
       taken: '本项目已有样鞋使用此编号。',
       'not-a-size': '不是 EU 尺码。例如 42 或 42.5。',
-      'wrong-carried': '试穿前里程应为数字，或留空。',
+      'wrong-carried': '试穿前里程应为不超过 1000 的数字，不用千位分隔符；也可留空。',
       'too-many-cells': '除编号、尺码和里程外还有多余内容。',
     },
     addPairs: '添加多双样鞋',
@@ -1296,6 +1296,7 @@ export const desk: DeskWords = {
     putRight: (count) => `请先改正 ${count} 行。`,
     wrong: (line, text, why) => `第 ${line} 行“${text}”：${why}`,
     twice: (line) => `与第 ${line} 行编号相同。`,
+    unclear: '此处的逗号可能是分隔符，也可能是小数点。请用制表符、分号或空格分隔各项。',
     added: (what) => `已添加 ${what}`,
   },
 
@@ -1307,6 +1308,8 @@ export const desk: DeskWords = {
     listHint:
       '代号、姓名、脚长 mm（左右不同时写 左/右）：T07 小艾 265/267。姓名和脚长可不写。可从表格粘贴。',
     taken: '此代号已属于另一名试穿员。',
+    wrongLength: '脚长应在 100 至 400 mm 之间；左右不同时写 左/右：265/267。',
+    tooManyCells: '除代号、姓名和脚长外还有多余内容。左右脚长请写在一起：265/267。',
     testers: (count) => `${count} 名试穿员`,
     code: '代号',
     codeHint: '大写字母和数字，例如 T07。',

@@ -7,23 +7,39 @@ import { idOf } from '../../core/records/make.ts';
 const about = { project: idOf(1), round: idOf(2), taken: new Set(['417']) };
 const mm = (eu: number) => Math.round(footLengthOf(eu, 'eu'));
 const read = (text: string, usual = '') =>
-  readLines(text, (cells) => readPairLine(cells, usual, about));
+  readLines(text, (line) => readPairLine(line, usual, about));
 
 describe('the cells of a line', () => {
   it.each([
     ['832 42.5 12', ['832', '42.5', '12']],
     ['832\t42,5\t12', ['832', '42,5', '12']],
     ['832; 42,5; 12', ['832', '42,5', '12']],
+    ['832\t\t12', ['832', '', '12']],
+    ['832\t42\t\t', ['832', '42']],
+    ['832;;12', ['832', '', '12']],
+    ['832\t42;5', ['832', '42;5']],
+    ['832 42,5 12', ['832', '42,5', '12']],
     ['832, 42.5', ['832', '42.5']],
+    ['832, 42, 12', ['832', '42', '12']],
     ['832,42', ['832', '42']],
-    ['832,42,5', ['832', '42,5']],
+    ['832,,12', ['832', '', '12']],
+    ['832,42.5,12', ['832', '42.5', '12']],
+    ['832，42，12', ['832', '42', '12']],
     ['A-1,42', ['A-1', '42']],
     ['T07,Ada Kim,265 / 267', ['T07', 'Ada', 'Kim', '265/267']],
+    ['T07，Ada Kim，265', ['T07', 'Ada', 'Kim', '265']],
     ['８３２，４２', ['832', '42']],
     ['  ', []],
   ])('of %o are %o', (line, cells) => {
-    expect(cellsOf(line)).toEqual(cells);
+    expect(cellsOf(line)).toMatchObject({ by: expect.not.stringMatching('unclear'), cells });
   });
+
+  it.each(['832,42,5', 'AB,42,100', '832, 42,5', 'T07,265,267', 'T07,Ada Kim,265,5', '832 42,,12'])(
+    'of %o are not guessed: a comma may part them or be a decimal one',
+    (line) => {
+      expect(cellsOf(line).by).toBe('unclear');
+    },
+  );
 });
 
 describe('a list of pairs', () => {
@@ -51,11 +67,26 @@ describe('a list of pairs', () => {
     expect(troubles[5]).toMatchObject({ first: 1, text: '832 43' });
   });
 
+  it('takes an empty cell for not said: the kilometres are not the size', () => {
+    for (const line of ['832\t\t50', '832;;50', '832,,50'])
+      expect(read(line, '43')).toMatchObject([
+        { ok: true, body: { code: '832', sizeMm: mm(43), carriedInM: 50_000 } },
+      ]);
+    expect(read('832\t\t50')).toMatchObject([{ ok: false, why: 'not-a-size' }]);
+  });
+
+  it('refuses what may be thousands, and commas that may be decimal ones', () => {
+    expect(read('832\t42\t1,200\nAB\t42,100\n832,42,100\n833 42 1000')).toMatchObject([
+      { line: 1, ok: false, why: 'wrong-carried' },
+      { line: 2, ok: false, why: 'not-a-size' },
+      { line: 3, ok: false, why: 'unclear', text: '832,42,100' },
+      { line: 4, ok: true, body: { carriedInM: 1_000_000 } },
+    ]);
+  });
+
   it('takes drawn codes in: none that is used or typed, three digits in no order', () => {
     const text = withDrawn('417 42\n', 12, '43', new Set(['500']), 7) ?? '';
-    const rows = readLines(text, (cells) =>
-      readPairLine(cells, '', { ...about, taken: new Set() }),
-    );
+    const rows = readLines(text, (line) => readPairLine(line, '', { ...about, taken: new Set() }));
     expect(rows).toHaveLength(13);
     expect(rows.every(({ ok }) => ok)).toBe(true);
     const codes = text

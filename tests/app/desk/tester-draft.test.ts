@@ -1,6 +1,7 @@
 /** A tester in their form comes back as they were, and what is wrong is told of its field. */
 import { describe, expect, it } from 'vitest';
 import { draftOfTester, readTesterDraft, readTesterLine } from '../../../app/desk/tester-draft.ts';
+import { cellsOf } from '../../../app/desk/lines.ts';
 import { readBody } from '../../../core/records/index.ts';
 
 const read = readBody('tester', {
@@ -52,7 +53,9 @@ describe('a tester’s draft', () => {
   it.each([
     ['code', '', 'missing'],
     ['code', 'tester 7', 'not-a-code'],
-    ['length', '265 / x', 'wrong-number'],
+    ['length', '265 / x', 'wrong-length'],
+    ['length', '26.5', 'wrong-length'],
+    ['length', '265,267', 'wrong-length'],
     ['width', '100 101 102', 'wrong-number'],
     ['mass', 'sixty', 'wrong-number'],
     ['height', '12', 'wrong-number'],
@@ -66,20 +69,43 @@ describe('a tester’s draft', () => {
 });
 
 describe('a line of a list of testers', () => {
-  const line = (...cells: string[]) => readTesterLine(cells, new Set(['T01']));
+  const line = (text: string) => readTesterLine(cellsOf(text), new Set(['T01']));
 
   it('is code, name and foot length, of which only the code must be there', () => {
-    expect(line('t07', 'Ada', 'Kim', '265/267')).toEqual({
+    expect(line('t07 Ada Kim 265/267')).toEqual({
       ok: true,
       body: { code: 'T07', name: 'Ada Kim', footLengthMm: { left: 265, right: 267 } },
     });
-    expect(line('T08', '264.5')).toMatchObject({ body: { footLengthMm: { left: 264.5 } } });
+    expect(line('T08 264.5')).toMatchObject({ body: { footLengthMm: { left: 264.5 } } });
     expect(line('T09')).toEqual({ ok: true, body: { code: 'T09' } });
   });
 
   it('tells what is wrong with it', () => {
-    expect(line('t01', 'Ada')).toEqual({ ok: false, why: 'taken' });
-    expect(line('Ada!', 'T07')).toEqual({ ok: false, why: 'not-a-code' });
-    expect(line('T07', 'Ada', '1/2/3')).toEqual({ ok: false, why: 'wrong-length' });
+    expect(line('t01 Ada')).toEqual({ ok: false, why: 'taken' });
+    expect(line('Ada! T07')).toEqual({ ok: false, why: 'not-a-code' });
+    expect(line('T07 Ada 1/2/3')).toEqual({ ok: false, why: 'wrong-length' });
+  });
+
+  it('keeps a name whole in its cell, whatever stands in it', () => {
+    expect(line('T07\tAda 2')).toEqual({ ok: true, body: { code: 'T07', name: 'Ada 2' } });
+    for (const text of ['T07\t\t265', 'T07;265', 'T07,265'])
+      expect(line(text)).toEqual({
+        ok: true,
+        body: { code: 'T07', footLengthMm: { left: 265, right: 265 } },
+      });
+  });
+
+  it.each([
+    ['T07\t\t265\t267', 'too-many-cells'],
+    ['T07\t265\t267', 'too-many-cells'],
+    ['T07 265 267', 'too-many-cells'],
+    ['T07 Ada 265 mm', 'too-many-cells'],
+    ['T07\tAda\t\tlate', 'too-many-cells'],
+    ['T07\tAda\t265 mm', 'wrong-length'],
+    ['T07\t\t265,267', 'wrong-length'],
+    ['T07 Ada 2', 'wrong-length'],
+    ['T07 Ada 26.5', 'wrong-length'],
+  ])('does not guess at %o', (text, why) => {
+    expect(line(text)).toEqual({ ok: false, why });
   });
 });
