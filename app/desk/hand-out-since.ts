@@ -1,5 +1,6 @@
 /** From when may a hand-out be noted? */
 import type { RecordId, RecordOf } from '../../core/records/index.ts';
+import { toInstant, toLocalMinute } from '../parts/instant.ts';
 
 export type SinceTrouble =
   | { readonly why: 'missing' }
@@ -29,4 +30,14 @@ export const sinceTrouble = (
   if (fromMs > nowMs) return { why: 'not-yet' };
   const untilMs = returnsOf(handOuts, pair).at(-1);
   return untilMs !== undefined && fromMs < untilMs ? { why: 'held', untilMs } : null;
+};
+
+/**
+ * The instant of a hand-out whose date and time were shown to be changed, or null where nothing readable was typed. What
+ * still stands as shown is the stored instant: the field has no seconds.
+ */
+export const sinceInstant = (typed: string, stored: string): string | null => {
+  if (typed === toLocalMinute(stored)) return stored;
+  const ms = new Date(typed).getTime();
+  return Number.isNaN(ms) ? null : toInstant(ms);
 };

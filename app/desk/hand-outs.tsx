@@ -24,6 +24,7 @@ import {
   troubleInWords,
 } from './hand-out-fields.tsx';
 import { SeveralHandOuts } from './hand-out-several.tsx';
+import { sinceInstant } from './hand-out-since.ts';
 import { Some } from './some.tsx';
 import { testerLabel } from './tester-label.ts';
 
@@ -153,10 +154,11 @@ const SinceFields = (
   const { body, revision } = props.handOut;
   const [since, setSince] = useState(toLocalMinute(body.from));
   const save = async () => {
-    const fromMs = new Date(since).getTime();
+    const from = sinceInstant(since, body.from);
+    const fromMs = from === null ? Number.NaN : Date.parse(from);
     const trouble = troubleInWords(props.records['hand-out'], body.pair, fromMs);
-    if (trouble !== null) return trouble;
-    const saved = await saveFromForm('hand-out', { ...body, from: toInstant(fromMs) }, revision.id);
+    if (trouble !== null || from === null) return trouble;
+    const saved = await saveFromForm('hand-out', { ...body, from }, revision.id);
     if (typeof saved === 'string') return saved;
     props.close();
     return null;

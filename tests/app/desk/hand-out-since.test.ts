@@ -1,6 +1,7 @@
 /** A hand-out may be noted late, but not for a time when another tester had the pair. */
 import { describe, expect, it } from 'vitest';
-import { sinceTrouble } from '../../../app/desk/hand-out-since.ts';
+import { sinceInstant, sinceTrouble } from '../../../app/desk/hand-out-since.ts';
+import { toLocalMinute } from '../../../app/parts/instant.ts';
 import type { HandOut, RecordOf } from '../../../core/records/index.ts';
 import { idOf } from '../../core/records/make.ts';
 
@@ -39,5 +40,22 @@ describe('since when a pair is out', () => {
       untilMs: at('2026-05-09T08:00Z'),
     });
     expect(sinceTrouble(before, idOf(3), at('2026-05-09T08:00Z'), now)).toBe(null);
+  });
+});
+
+describe('a hand-out whose "since" is changed', () => {
+  const stored = '2026-05-09T10:00:40+02:00';
+  const shown = toLocalMinute(stored);
+
+  it('keeps its seconds where the field still says what it showed, so that nothing holds it', () => {
+    expect(sinceInstant(shown, stored)).toBe(stored);
+    const before = [handOut(3, '2026-05-09T10:00:30+02:00')];
+    const fromMs = at(sinceInstant(shown, stored) ?? '');
+    expect(sinceTrouble(before, idOf(3), fromMs, now)).toBe(null);
+  });
+
+  it('is at the minute that was typed, or at none', () => {
+    expect(toLocalMinute(sinceInstant('2026-05-08T07:15', stored) ?? '')).toBe('2026-05-08T07:15');
+    expect(sinceInstant('', stored)).toBe(null);
   });
 });
