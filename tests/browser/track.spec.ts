@@ -118,12 +118,18 @@ test('a shared track is measured, painted and saved offline; the hub gets it wit
   if (!ground) throw new Error('no map');
   const middle = ground.x + ground.width / 2;
   await page.locator('.way-ground').scrollIntoViewIfNeeded();
-  for (const kilometre of ['4', '5']) {
-    const mark = await page.locator('.way-kilometre', { hasText: kilometre }).boundingBox();
-    await page.mouse.click(middle, mark?.y ?? 0);
-    // A hand takes its time; two taps within a fifth of a second are one double tap to the map.
-    await page.waitForTimeout(400);
-  }
+  // The marks are drawn anew whenever the form changes: one may be gone just when it is looked for.
+  const tapAt = (kilometre: string, answer: string) =>
+    expect(async () => {
+      const mark = await page.locator('.way-kilometre', { hasText: kilometre }).boundingBox();
+      if (!mark) throw new Error(`no mark at ${kilometre} km`);
+      await page.mouse.click(middle, mark.y);
+      await expect(page.getByText(answer)).toBeVisible({ timeout: 3000 });
+    }).toPass();
+  await tapAt('4', 'Tap where it ends');
+  // A hand takes its time; two taps within a fifth of a second are one double tap to the map.
+  await page.waitForTimeout(400);
+  await tapAt('5', 'What is it between the two marks?');
   await page
     .getByRole('group', { name: 'Surface there' })
     .last()
