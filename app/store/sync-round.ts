@@ -67,16 +67,26 @@ export type RoundOutcome =
 /** A hub may be restored while a round runs, but not for ever. */
 const MAX_RESETS = 3;
 
+const readWhole = (value: unknown): readonly Revision[] => {
+  const parsed = parseRevision(value);
+  return parsed.ok ? [parsed.revision] : [];
+};
+
 /** Runs one round. Safe to stop at any await and to run again. */
 export const syncRound = async (device: DeviceSide, hub: HubSide): Promise<RoundOutcome> => {
   let pulled = 0;
+  /** An answer of the hub with its revisions checked; those that are none are left out. */
+  const pull = async (cursor: string | null, ownWhole: boolean) => {
+    const answer = await hub.pull(cursor, ownWhole);
+    return answer.ok ? { ...answer, whole: answer.value.revisions.flatMap(readWhole) } : answer;
+  };
   const pullAll = async (): Promise<({ ok: false } & HubProblem) | null> => {
     let ownWhole = false;
-    /** The next page, on its way while this one is written. */
-    let ahead: ReturnType<HubSide['pull']> | null = null;
+    /** The next page, on its way and checked while this one is written. */
+    let ahead: ReturnType<typeof pull> | null = null;
     for (let resets = 0; ;) {
-      const answer: HubOutcome<PullAnswer> = await (ahead ??
-        hub.pull(await device.cursor(), ownWhole));
+      const answer: Awaited<ReturnType<typeof pull>> = await (ahead ??
+        pull(await device.cursor(), ownWhole));
       ahead = null;
       if (!answer.ok) {
         const isReset = answer.why === 'hub-error' && answer.code === 'reset';
@@ -84,16 +94,13 @@ export const syncRound = async (device: DeviceSide, hub: HubSide): Promise<Round
         await device.startOver();
         continue;
       }
-      const { revisions, receipts, next, more, hubNow } = answer.value;
+      const { receipts, next, more, hubNow } = answer.value;
+      const { whole } = answer;
       if (!ownWhole && (await device.lacksAny(receipts))) {
         ownWhole = true;
         continue;
       }
-      if (more) ahead = hub.pull(next, ownWhole);
-      const whole = revisions.flatMap((value) => {
-        const parsed = parseRevision(value);
-        return parsed.ok ? [parsed.revision] : [];
-      });
+      if (more) ahead = pull(next, ownWhole);
       await device.takePage({ revisions: whole, receipts, next, hubNow });
       pulled += whole.length;
       if (!more) return null;

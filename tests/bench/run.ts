@@ -1,6 +1,7 @@
 /**
  * `npm run bench`: each row warmed up, then ours and the peer in turn, so that a slow moment of the
  * machine hits both. Prints medians with their spread (half the distance between the quartiles) and the ratio.
+ * `npm run bench -- ingest sync` runs these rows only.
  */
 import type { BenchRow } from './row.ts';
 import { complaintsRow } from './complaints.ts';
@@ -47,12 +48,30 @@ const measure = async (row: BenchRow): Promise<string> => {
   return `| ${row.name} | ${ms(our)} | ${row.peerName}: ${ms(their)} | ${ratio} |`;
 };
 
+const rows: Readonly<Record<string, BenchRow>> = {
+  complaints: complaintsRow,
+  merge: mergeRow,
+  mileage: mileageRow,
+  track: trackRow,
+  ingest: ingestRow,
+  sync: syncRow,
+};
+const names = [...Object.keys(rows), 'mixed'];
+const asked = process.argv.slice(2);
+const unknown = asked.filter((name) => !names.includes(name));
+if (unknown.length > 0) {
+  console.error(`no such row: ${unknown.join(', ')}. There are: ${names.join(', ')}`);
+  process.exit(1);
+}
+const isWanted = (name: string) => asked.length === 0 || asked.includes(name);
+
 console.log('| what | Pairlog | peer | times as fast |\n| --- | --- | --- | --- |');
-for (const row of [complaintsRow, mergeRow, mileageRow, trackRow, ingestRow, syncRow])
-  console.log(await measure(row));
-const mixed = timeMixed(ROUNDS);
-console.log(
-  mixed
-    ? `| mixed model of 1,000 pairs with 10 checks | ${ms(mixed.ours)} | lme4 ${mixed.version}: ${ms(mixed.peer)} | ${(quantile(mixed.peer, 0.5) / quantile(mixed.ours, 0.5)).toFixed(1)} |`
-    : '\nThe mixed model was left out: R with lme4 (Debian: r-cran-lme4) is not on this machine.',
-);
+for (const [name, row] of Object.entries(rows)) if (isWanted(name)) console.log(await measure(row));
+if (isWanted('mixed')) {
+  const mixed = timeMixed(ROUNDS);
+  console.log(
+    mixed
+      ? `| mixed model of 1,000 pairs with 10 checks | ${ms(mixed.ours)} | lme4 ${mixed.version}: ${ms(mixed.peer)} | ${(quantile(mixed.peer, 0.5) / quantile(mixed.ours, 0.5)).toFixed(1)} |`
+      : '\nThe mixed model was left out: R with lme4 (Debian: r-cran-lme4) is not on this machine.',
+  );
+}
