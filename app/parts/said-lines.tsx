@@ -1,10 +1,6 @@
 /** Evidence as a screen shows it: what is said in the reader's language, then what stays as it was written. */
-import { isSameLanguage } from '../words/figures.ts';
+import { isForeign } from '../words/figures.ts';
 import type { SaidEvidence } from '../words/say-evidence.ts';
-
-/** Whether lines may be in another language than the page, so that it must be said. */
-const isForeign = (tag: string | null): boolean =>
-  tag === null || !isSameLanguage(tag, document.documentElement.lang);
 
 const Bullets = ({ lines, lang }: { lines: readonly string[]; lang?: string | undefined }) => (
   <ul lang={lang}>
@@ -19,7 +15,9 @@ export const SaidLines = ({ said, written }: SaidEvidence) => (
     {said.length > 0 && <Bullets lines={said} />}
     {written.lines.length > 0 && (
       <>
-        {isForeign(written.tag) && <p class="soft small">{written.title}</p>}
+        {isForeign(written.tag, [document.documentElement.lang]) && (
+          <p class="soft small">{written.title}</p>
+        )}
         <Bullets lines={written.lines} lang={written.tag ?? undefined} />
       </>
     )}

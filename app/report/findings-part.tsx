@@ -1,7 +1,7 @@
 /** Findings with their evidence and the change that is wanted; on a trade's sheet also what belongs to each. */
 import { zones } from '../../core/foot/index.ts';
 import { isAt, type ReportedFinding } from '../../core/review/index.ts';
-import { isSameLanguage } from '../words/figures.ts';
+import { isForeign } from '../words/figures.ts';
 import type { WrittenLines } from '../words/say-evidence.ts';
 import { findingInWords, type SaidFinding } from '../words/say-finding.ts';
 import { MapTitle, ReportLegend, ReportMap } from './complaints-part.tsx';
@@ -148,11 +148,10 @@ const Written = (props: {
   const { languages, of } = props;
   const written = of(languages[0]);
   if (!written || written.lines.length === 0) return null;
-  const { tag } = written;
-  const isForeign = tag === null || languages.some(({ locale }) => !isSameLanguage(tag, locale));
+  const locales = languages.map(({ locale }) => locale);
   return (
     <>
-      {isForeign && (
+      {isForeign(written.tag, locales) && (
         <p class="soft">
           <Say in={languages} of={(spoken) => of(spoken)?.title ?? ''} />
         </p>

@@ -1,5 +1,10 @@
 /** Where are the bytes of photos and tracks, and which of them has the hub not got yet? */
-import { sha256OfBytes, type ErrorCode, type Sha256 } from '../../core/records/index.ts';
+import {
+  sha256OfBytes,
+  type ErrorCode,
+  type Revision,
+  type Sha256,
+} from '../../core/records/index.ts';
 import type { StoreContext } from './context.ts';
 import type { HubClient } from './hub-client.ts';
 import { done, saveProblemOf, type Outcome, type SaveProblem } from './outcome.ts';
@@ -15,6 +20,10 @@ export interface AttachmentStore {
   giveUpDamaged(sha256: Sha256): Promise<void>;
 }
 
+/** Whether one of these attachment records, as they are now, names the bytes. */
+const isNamed = (sha256: Sha256, records: readonly Revision[]): boolean =>
+  records.some(({ body }) => body?.['sha256'] === sha256);
+
 export const attachmentStore = (
   { withDatabase, changes }: StoreContext,
   hub: () => Promise<HubClient | null>,
@@ -28,12 +37,12 @@ export const attachmentStore = (
       await tx.objectStore('attachments').put({ sha256, mediaType, bytes });
       const outbox = tx.objectStore('attachmentOutbox');
       // One that was damaged is whole again; one that a record shows already may have been given up.
-      const waits = async () => (await outbox.getKey(sha256)) !== undefined;
-      const isShown = async () =>
-        (await tx.objectStore('heads').index('kind').getAll('attachment')).some(
-          ({ body }) => body?.['sha256'] === sha256,
-        );
-      if ((await waits()) || (from === 'here' && (await isShown()))) await outbox.put({ sha256 });
+      const heads = tx.objectStore('heads').index('kind');
+      if (
+        (await outbox.getKey(sha256)) !== undefined ||
+        (from === 'here' && isNamed(sha256, await heads.getAll('attachment')))
+      )
+        await outbox.put({ sha256 });
       await tx.done;
     });
 
@@ -62,8 +71,7 @@ export const attachmentStore = (
       withDatabase(async (db) => {
         const tx = db.transaction(['attachments', 'heads'], 'readwrite');
         const named = await tx.objectStore('heads').index('kind').getAll('attachment');
-        if (!named.some(({ body }) => body?.['sha256'] === sha256))
-          await tx.objectStore('attachments').delete(sha256);
+        if (!isNamed(sha256, named)) await tx.objectStore('attachments').delete(sha256);
         await tx.done;
       }),
     async giveUpDamaged(sha256) {

@@ -33,6 +33,12 @@ export const languageIn = (tag: string, locale: string): string => {
   }
 };
 
-/** Whether two tags name the same language, wherever it is spoken: `en` and `en-GB`. */
-export const isSameLanguage = (one: string, other: string): boolean =>
-  one.split('-')[0] === other.split('-')[0];
+/** Of `en-GB` the `en`: the language, wherever it is spoken. */
+const languageOf = (tag: string): string | undefined => tag.split('-')[0];
+
+/**
+ * Whether a text may be in another language than one of its readers', so that it must be said.
+ * @param tag the text's language; null where nobody knows it
+ */
+export const isForeign = (tag: string | null, locales: readonly string[]): boolean =>
+  tag === null || locales.some((locale) => languageOf(locale) !== languageOf(tag));
