@@ -1,5 +1,6 @@
 /** What does the body of a revision say, if this version can read it? */
 import * as z from 'zod/mini';
+import { decisionSchema, replySchema } from './bodies/answering.ts';
 import {
   attachmentSchema,
   benchCheckSchema,
@@ -36,6 +37,8 @@ export const bodySchemas = {
   report: reportSchema,
   'stop-use': stopUseSchema,
   acknowledgement: acknowledgementSchema,
+  reply: replySchema,
+  decision: decisionSchema,
   attachment: attachmentSchema,
 } satisfies Record<Kind, z.ZodMiniType>;
 

@@ -6,6 +6,7 @@ export * from './revision.ts';
 export * from './log.ts';
 export * from './edit.ts';
 export * from './body.ts';
+export * from './bodies/answering.ts';
 export * from './bodies/common.ts';
 export * from './bodies/project.ts';
 export * from './bodies/wearing.ts';

@@ -19,6 +19,8 @@ export const kinds = [
   'report',
   'stop-use',
   'acknowledgement',
+  'reply',
+  'decision',
   'attachment',
 ] as const;
 
@@ -51,6 +53,8 @@ export const audienceOf: Readonly<Record<Kind, Audience>> = {
   report: 'specialists',
   'stop-use': 'everyone',
   acknowledgement: 'named-tester',
+  reply: 'named-tester',
+  decision: 'leads',
   attachment: 'leads',
 };
 

@@ -114,6 +114,8 @@ export const runSchema = z.looseObject({
       isNew: z.optional(z.boolean()),
       signs: z.optional(z.array(z.enum(painSigns))),
       where: z.optional(lineField),
+      /** When the tester said that it is over; absent: it is not, or was not said. */
+      over: z.optional(instantField),
     }),
   ),
   /** What the track says, worked out on the phone before its ends were cut off. */

@@ -118,6 +118,8 @@ beforeAll(async () => {
     ['report', 'report', {}],
     ['stop-use notice', 'stop-use', {}],
     ['hand-out', 'hand-out', { tester }],
+    ['reply', 'reply', { tester }],
+    ['decision', 'decision', {}],
     ['unknown kind', 'weather-mast', {}],
   ] as const)
     records[name] = seal(kind, lead, body);
@@ -281,6 +283,8 @@ describe('each record', () => {
     ['ranking', [0, 0, 1, 0, 0, 1, 0]],
     ['damage-report', [0, 0, 1, 0, 0, 1, 0]],
     ['acknowledgement', [0, 0, 1, 0, 0, 1, 0]],
+    ['reply', [0, 0, 1, 0, 0, 1, 0]],
+    ['decision', [0, 0, 0, 0, 0, 1, 0]],
     ['unknown kind', [0, 0, 0, 0, 0, 1, 0]],
   ] as const)('%s is read by those it is for', async (name, readers) => {
     for (const [at, caller] of callers.entries()) {
@@ -301,6 +305,8 @@ describe('each record', () => {
     ['hand-out', ['401', '401', no, no, no, 'stored']],
     ['finding', ['401', '401', no, no, no, 'stored']],
     ['report', ['401', '401', no, no, no, 'stored']],
+    ['reply', ['401', '401', no, no, no, 'stored']],
+    ['decision', ['401', '401', no, no, no, 'stored']],
     ['tester', ['401', '401', no, no, no, 'stored']],
     ['run', ['401', '401', 'stored', no, no, 'stored']],
     ['ranking', ['401', '401', 'stored', no, no, 'stored']],

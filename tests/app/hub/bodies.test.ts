@@ -14,7 +14,7 @@ import {
   type Body,
   type Kind,
 } from '../../../core/records/index.ts';
-import { idOf } from '../../core/records/make.ts';
+import { idOf, stampAt } from '../../core/records/make.ts';
 
 const demo = unpackBundle(
   readFileSync(new URL('../../../demo-data/wear-test.pairlog', import.meta.url)),
@@ -29,12 +29,24 @@ const more: readonly (readonly [Kind, Body])[] = [
   ['report', { project: idOf(1), round: idOf(2), title: 'Round 2', at, languages: ['en'], sha256 }],
   ['acknowledgement', { project: idOf(1), tester: idOf(2), stopUse: idOf(3), at }],
   [
+    'reply',
+    { project: idOf(1), tester: idOf(2), about: idOf(3), at, advice: 'stay-out', words: 'Rest.' },
+  ],
+  [
+    'decision',
+    {
+      ...{ project: idOf(1), record: idOf(3), recordKind: 'bench-check', at },
+      reading: { measure: 'stack-height', site: 'heel-centre', foot: 'left', unit: 'mm' },
+      ...{ judged: stampAt(7), ruling: 'set-aside', why: 'A decimal point was missed.' },
+    },
+  ],
+  [
     'run',
     {
       ...{ project: idOf(1), pair: idOf(2), tester: idOf(3), startedAt: at, distanceM: 8000 },
       ...{ distanceFrom: 'track', surfaces: { road: 0.5, trail: 0.5 }, comfort: { overall: 70 } },
       feet: { answer: 'complaints', complaints: [{ foot: 'left', zone: 'P4', kind: 'rubbing' }] },
-      pain: { score: 3, signs: ['limp'] },
+      pain: { score: 3, signs: ['limp'], over: at },
       track: { distanceM: 8010, paceByKmS: [300], fingerprint: 'x', attachment: sha256 },
       photos: [sha256],
     },
