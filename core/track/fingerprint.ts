@@ -1,6 +1,7 @@
 /** The fingerprint of a track: see `core/records/track-fingerprint.ts` for what it keeps. */
 import { writeFingerprint } from '../records/index.ts';
 import { geodesicDistance } from './geodesic.ts';
+import { withUsableTimes } from './times.ts';
 import type { Track, TrackPoint } from './track.ts';
 
 const SHARES = 48;
@@ -16,7 +17,7 @@ const awayAt = (marks: readonly number[], away: readonly number[], mark: number)
 
 /** Recognises the track when it comes again, whoever wrote the file. */
 export const fingerprintOf = (track: Track): string => {
-  let points: readonly TrackPoint[] = track.segments.flat();
+  let points: readonly TrackPoint[] = withUsableTimes(track).segments.flat();
   const isTimed = points.every(({ timeMs }) => timeMs !== null);
   if (isTimed) points = [...points].sort((a, b) => (a.timeMs as number) - (b.timeMs as number));
   const [start] = points;

@@ -31,3 +31,12 @@ export const toPlane = (origin: Place): ((place: Place) => { x: number; y: numbe
     return { x: around * RADIANS * alongParallel, y: (lat - origin.lat) * RADIANS * alongMeridian };
   };
 };
+
+/**
+ * The distance between two near places, metres, on the plane that touches the ellipsoid halfway: 1e-6 of it up to
+ * a kilometre, and many times as fast. For limits and shares, not for the length of a run.
+ */
+export const nearDistance = (a: Place, b: Place): number => {
+  const { x, y } = toPlane({ lat: (a.lat + b.lat) / 2, lon: a.lon })(b);
+  return Math.hypot(x, 2 * y);
+};

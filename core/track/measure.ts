@@ -1,13 +1,12 @@
 /** How far, how long, how high was it, kilometre by kilometre? Each figure says how it was made. */
 import { metres, seconds, type Metres, type Seconds } from '../units/index.ts';
-import { cleanSegment, isMoving, lengthening, type CleanPoint } from './clean.ts';
-import { geodesicDistance } from './geodesic.ts';
-import type { Track, TrackPoint } from './track.ts';
+import { stepsPerMinute } from './cadence.ts';
+import { cleanSegment } from './clean.ts';
+import { withUsableTimes } from './times.ts';
+import type { Segment, Track, TrackPoint } from './track.ts';
 
 /** A rise or fall smaller than this between two turns is noise, metres. Judgement, no source. */
 export const CLIMB_THRESHOLD_M = 3;
-/** Half of the cadences below this: the device counted the steps of one foot. Judgement, no source. */
-const ONE_FOOT_CADENCE = 130;
 
 /** A fix with its distance from the start along the way. */
 export interface MeasuredPoint extends TrackPoint {
@@ -16,11 +15,11 @@ export interface MeasuredPoint extends TrackPoint {
 
 export interface MeasuredTrack {
   readonly distanceM: Metres;
-  /** `smoothed`: noise of the fixes was taken out first; `as-recorded`: there was too little to matter. */
+  /** `smoothed`: noise of the fixes was taken out; `as-recorded`: there was too little to matter. */
   readonly distanceBy: 'smoothed' | 'as-recorded';
   /** Noise of a fix in east and in north, metres, in the noisiest span. */
   readonly noiseM: number;
-  /** First fix; null where the file has no times. */
+  /** First fix; null where the file has no times that can be used. */
   readonly startMs: number | null;
   /** From the first to the last fix. */
   readonly elapsedS: Seconds | null;
@@ -31,7 +30,7 @@ export interface MeasuredTrack {
   readonly descentM: Metres | null;
   /** Moving seconds of each whole kilometre, and of the rest scaled to a kilometre where it is 100 m or more. */
   readonly paceByKmS: readonly number[];
-  /** Steps of both feet a minute, over the fixes that have a cadence. */
+  /** Steps of both feet a minute, over the fixes that have a cadence; null without times, too. */
   readonly stepsPerMinute: number | null;
   readonly segments: readonly (readonly MeasuredPoint[])[];
 }
@@ -68,33 +67,36 @@ export const climbOf = (
   return { climbM, descentM };
 };
 
+/** Mean of the cadences, where most fixes have one. */
 const cadenceOf = (points: readonly TrackPoint[]): number | null => {
   const known = points.flatMap(({ cadence }) => (cadence !== null && cadence > 0 ? [cadence] : []));
   if (known.length === 0 || known.length < points.length / 2) return null;
-  const typical = [...known].sort((a, b) => a - b)[known.length >> 1] as number;
-  const mean = known.reduce((sum, one) => sum + one, 0) / known.length;
-  return typical < ONE_FOOT_CADENCE ? 2 * mean : mean;
+  return known.reduce((sum, one) => sum + one, 0) / known.length;
+};
+
+/** Known elevations of all spans as if each began where the one before ended: what lies between was not measured. */
+const joinedElevations = (spans: readonly Segment[]): number[] => {
+  const joined: number[] = [];
+  for (const span of spans) {
+    const known = span.flatMap(({ eleM }) => (eleM === null ? [] : [eleM]));
+    const jump = (known[0] ?? 0) - (joined.at(-1) ?? known[0] ?? 0);
+    for (const eleM of known) joined.push(eleM - jump);
+  }
+  return joined;
 };
 
 /** Measures a track on the WGS84 ellipsoid; what lies between its spans does not count. */
 export const measureTrack = (track: Track): MeasuredTrack => {
-  const clean = track.segments.map(cleanSegment);
+  const clean = withUsableTimes(track).segments.map(cleanSegment);
   let along = 0;
   let moving = 0;
   const kilometres: number[] = [];
   let spent = 0;
-  const segments = clean.map((span) => {
-    const measured: MeasuredPoint[] = [];
-    let before: CleanPoint | null = null;
-    for (const point of span.points) {
-      if (before) {
-        const raw = geodesicDistance(before, point);
-        const step = raw - lengthening(raw, span);
-        const took =
-          before.timeMs !== null && point.timeMs !== null && isMoving(before, point, step)
-            ? (point.timeMs - before.timeMs) / 1000
-            : 0;
-        let [left, time] = [step, took];
+  const segments = clean.map(({ points, stepsM, movingS }) =>
+    points.map((point, at): MeasuredPoint => {
+      if (at > 0) {
+        let [left, time] = [stepsM[at - 1] as number, movingS[at - 1] as number];
+        moving += time;
         for (let toMark = 1000 - (along % 1000); left >= toMark; toMark = 1000) {
           const share = (time * toMark) / left;
           kilometres.push(spent + share);
@@ -102,31 +104,29 @@ export const measureTrack = (track: Track): MeasuredTrack => {
         }
         along += left;
         spent += time;
-        moving += took;
       }
-      measured.push({ ...point, alongM: along });
-      before = point;
-    }
-    return measured;
-  });
+      return { ...point, alongM: along };
+    }),
+  );
   const all = clean.flatMap(({ points }) => points);
-  const times = all.flatMap(({ timeMs }) => (timeMs === null ? [] : [timeMs]));
-  const isTimed = all.length > 0 && times.length === all.length;
-  const [first, last] = [times[0] ?? 0, times.at(-1) ?? 0];
-  const elevations = all.flatMap(({ eleM }) => (eleM === null ? [] : [eleM]));
+  const [first, last] = [all[0]?.timeMs ?? null, all.at(-1)?.timeMs ?? null];
+  const isTimed = first !== null && last !== null;
+  const elevations = joinedElevations(clean.map(({ points }) => points));
   const climb = elevations.length < 2 ? null : climbOf(elevations);
   const rest = along % 1000;
+  const cadence = cadenceOf(all);
   return {
     distanceM: metres(along),
-    distanceBy: clean.some((one) => one.smoothed) ? 'smoothed' : 'as-recorded',
+    distanceBy: clean.some((one) => one.isSmoothed) ? 'smoothed' : 'as-recorded',
     noiseM: Math.max(0, ...clean.map(({ noiseM }) => noiseM)),
-    startMs: isTimed ? first : null,
+    startMs: first,
     elapsedS: isTimed ? seconds((last - first) / 1000) : null,
     movingS: isTimed ? seconds(moving) : null,
     climbM: climb && metres(climb.climbM),
     descentM: climb && metres(climb.descentM),
     paceByKmS: isTimed ? [...kilometres, ...(rest >= 100 ? [(1000 * spent) / rest] : [])] : [],
-    stepsPerMinute: cadenceOf(all),
+    stepsPerMinute:
+      cadence === null || moving <= 0 ? null : stepsPerMinute(cadence, along / moving),
     segments,
   };
 };
