@@ -7,18 +7,22 @@ import { noiseOf } from './noise.ts';
 import { Span } from './span.ts';
 import { drawTogether, isMoving } from './standing.ts';
 import type { Segment, TrackPoint } from './track.ts';
-import { measureWay } from './way.ts';
+import { measureWay, type Way } from './way.ts';
 
 /** Nobody runs faster, metres per second: a fix that needs it there and back is a spike. */
 const SPIKE_MPS = 12;
 
-export interface CleanSegment {
+interface CleanSegment {
   /** The fixes where they are thought to have been. */
   readonly points: readonly TrackPoint[];
   /** From each fix to the next, metres. */
   readonly stepsM: Float64Array;
   /** From each fix to the next, 0 where that is standing or a pause. */
   readonly movingS: Float64Array;
+}
+
+export interface CleanTrack {
+  readonly segments: readonly CleanSegment[];
   /** Standard deviation of a fix in east and in north, metres, as its neighbours show it. */
   readonly noiseM: number;
   readonly isSmoothed: boolean;
@@ -55,25 +59,33 @@ const withoutSpikes = (points: Segment): Segment => {
   return kept;
 };
 
-/** Times are usable: every fix has one, or none has. */
-export const cleanSegment = (segment: Segment): CleanSegment => {
-  const span = new Span(withoutSpikes(inOrder(segment)));
-  drawTogether(span);
-  const noise = noiseOf(span);
-  const { stepsM, isSmoothed } = measureWay(span, noise);
+/**
+ * The spans of a track; one receiver, so their noise is estimated together.
+ * @param segments with usable times: every fix has one, or none has
+ */
+export const cleanSegments = (segments: readonly Segment[]): CleanTrack => {
+  const spans = segments.map((segment) => new Span(withoutSpikes(inOrder(segment))));
+  for (const span of spans) drawTogether(span);
+  const noise = noiseOf(spans);
+  const ways = spans.map((span) => measureWay(span, noise));
   return {
-    points: span.points.map((point, at) => ({
-      ...point,
-      lat: span.lat[at] as number,
-      lon: span.lon[at] as number,
-    })),
-    stepsM,
-    movingS: stepsM.map((stepM, at) =>
-      span.isTimed && isMoving(span, at, stepM)
-        ? ((span.timesMs[at + 1] as number) - (span.timesMs[at] as number)) / 1000
-        : 0,
-    ),
     noiseM: noise.sigmaM,
-    isSmoothed,
+    isSmoothed: ways.some((way) => way.isSmoothed),
+    segments: spans.map((span, i) => {
+      const { stepsM } = ways[i] as Way;
+      return {
+        points: span.points.map((point, at) => ({
+          ...point,
+          lat: span.lat[at] as number,
+          lon: span.lon[at] as number,
+        })),
+        stepsM,
+        movingS: stepsM.map((stepM, at) =>
+          span.isTimed && isMoving(span, at, stepM)
+            ? ((span.timesMs[at + 1] as number) - (span.timesMs[at] as number)) / 1000
+            : 0,
+        ),
+      };
+    }),
   };
 };

@@ -1,7 +1,7 @@
 /** How far, how long, how high was it, kilometre by kilometre? Each figure says how it was made. */
 import { metres, seconds, type Metres, type Seconds } from '../units/index.ts';
 import { stepsPerMinute } from './cadence.ts';
-import { cleanSegment } from './clean.ts';
+import { cleanSegments } from './clean.ts';
 import { withUsableTimes } from './times.ts';
 import type { Segment, Track, TrackPoint } from './track.ts';
 
@@ -17,7 +17,7 @@ export interface MeasuredTrack {
   readonly distanceM: Metres;
   /** `smoothed`: noise of the fixes was taken out; `as-recorded`: there was too little to matter. */
   readonly distanceBy: 'smoothed' | 'as-recorded';
-  /** Noise of a fix in east and in north, metres, in the noisiest span. */
+  /** Noise of a fix in east and in north, metres. */
   readonly noiseM: number;
   /** First fix; null where the file has no times that can be used. */
   readonly startMs: number | null;
@@ -87,12 +87,12 @@ const joinedElevations = (spans: readonly Segment[]): number[] => {
 
 /** Measures a track on the WGS84 ellipsoid; what lies between its spans does not count. */
 export const measureTrack = (track: Track): MeasuredTrack => {
-  const clean = withUsableTimes(track).segments.map(cleanSegment);
+  const clean = cleanSegments(withUsableTimes(track).segments);
   let along = 0;
   let moving = 0;
   const kilometres: number[] = [];
   let spent = 0;
-  const segments = clean.map(({ points, stepsM, movingS }) =>
+  const segments = clean.segments.map(({ points, stepsM, movingS }) =>
     points.map((point, at): MeasuredPoint => {
       if (at > 0) {
         let [left, time] = [stepsM[at - 1] as number, movingS[at - 1] as number];
@@ -108,17 +108,17 @@ export const measureTrack = (track: Track): MeasuredTrack => {
       return { ...point, alongM: along };
     }),
   );
-  const all = clean.flatMap(({ points }) => points);
+  const all = clean.segments.flatMap(({ points }) => points);
   const [first, last] = [all[0]?.timeMs ?? null, all.at(-1)?.timeMs ?? null];
   const isTimed = first !== null && last !== null;
-  const elevations = joinedElevations(clean.map(({ points }) => points));
+  const elevations = joinedElevations(clean.segments.map(({ points }) => points));
   const climb = elevations.length < 2 ? null : climbOf(elevations);
   const rest = along % 1000;
   const cadence = cadenceOf(all);
   return {
     distanceM: metres(along),
-    distanceBy: clean.some((one) => one.isSmoothed) ? 'smoothed' : 'as-recorded',
-    noiseM: Math.max(0, ...clean.map(({ noiseM }) => noiseM)),
+    distanceBy: clean.isSmoothed ? 'smoothed' : 'as-recorded',
+    noiseM: clean.noiseM,
     startMs: first,
     elapsedS: isTimed ? seconds((last - first) / 1000) : null,
     movingS: isTimed ? seconds(moving) : null,

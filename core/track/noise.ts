@@ -30,53 +30,66 @@ export interface Noise {
   readonly stepM: number;
 }
 
-const quantile = (sorted: Float64Array, share: number): number =>
-  sorted[Math.floor(share * sorted.length)] ?? 0;
+/** Differences of the fixes of all spans; their sizes tell the noise where the way is smooth. */
+class Differences {
+  count = 0;
+  pairs = 0;
+  signs = 0;
+  readonly fourth: Float64Array;
+  readonly fourthAlong: Float64Array;
+  readonly secondAlong: Float64Array;
+  readonly secondAcross: Float64Array;
+  readonly steps: Float64Array;
 
-/** Sizes of differences of the fixes, each of them of independent errors only where the way is smooth. */
-const differencesOf = (span: Span) => {
-  const { x, y, length } = span;
-  const get = (all: Float64Array, at: number) => all[at] as number;
-  const fourth = new Float64Array(2 * length);
-  const fourthAlong = new Float64Array(length);
-  const secondAlong = new Float64Array(length);
-  const steps = new Float64Array(length);
-  let count = 0;
-  let [pairs, signs, before] = [0, 0, -2];
-  for (let at = 2; at < length - 2; at++) {
-    if (!span.isEven(at, 2)) continue;
-    const of4 = (all: Float64Array) =>
-      get(all, at - 2) +
-      get(all, at + 2) -
-      4 * (get(all, at - 1) + get(all, at + 1)) +
-      6 * get(all, at);
-    const of2 = (all: Float64Array) => get(all, at - 1) - 2 * get(all, at) + get(all, at + 1);
-    const [wideX, wideY] = [get(x, at + 2) - get(x, at - 2), get(y, at + 2) - get(y, at - 2)];
-    const [nearX, nearY] = [get(x, at + 1) - get(x, at - 1), get(y, at + 1) - get(y, at - 1)];
-    const [east, north] = [of4(x), of4(y)];
-    fourth[2 * count] = Math.abs(east);
-    fourth[2 * count + 1] = Math.abs(north);
-    fourthAlong[count] = Math.abs(east * wideX + north * wideY) / (Math.hypot(wideX, wideY) || 1);
-    const along = (of2(x) * nearX + of2(y) * nearY) / (Math.hypot(nearX, nearY) || 1);
-    secondAlong[count] = along;
-    steps[count] = Math.hypot(get(x, at) - get(x, at - 1), get(y, at) - get(y, at - 1));
-    if (before === at - 1 && count > 0) {
-      pairs++;
-      signs += Math.sign(along * get(secondAlong, count - 1));
+  constructor(spans: readonly Span[]) {
+    const most = spans.reduce((sum, { length }) => sum + length, 0);
+    this.fourth = new Float64Array(2 * most);
+    this.fourthAlong = new Float64Array(most);
+    this.secondAlong = new Float64Array(most);
+    this.secondAcross = new Float64Array(most);
+    this.steps = new Float64Array(most);
+    for (const span of spans) {
+      let before = -2;
+      for (let at = 2; at < span.length - 2; at++) {
+        if (!span.isEven(at, 2)) continue;
+        this.#take(span, at, before === at - 1);
+        before = at;
+      }
     }
-    before = at;
-    count++;
   }
-  return {
-    count,
-    fourth: fourth.subarray(0, 2 * count).sort(),
-    fourthAlong: fourthAlong.subarray(0, count).sort(),
-    secondAlong: secondAlong.subarray(0, count).map(Math.abs).sort(),
-    stepM: quantile(steps.subarray(0, count).sort(), 0.5),
-    pairs,
-    meanSign: pairs > 0 ? signs / pairs : -1,
-  };
-};
+
+  #take({ x, y }: Span, at: number, follows: boolean): void {
+    const get = (all: Float64Array, i: number) => all[at + i] as number;
+    const second = (all: Float64Array) => get(all, -1) - 2 * get(all, 0) + get(all, 1);
+    const fourth = (all: Float64Array) =>
+      get(all, -2) + get(all, 2) - 4 * (get(all, -1) + get(all, 1)) + 6 * get(all, 0);
+    const [wideX, wideY] = [get(x, 2) - get(x, -2), get(y, 2) - get(y, -2)];
+    const [nearX, nearY] = [get(x, 1) - get(x, -1), get(y, 1) - get(y, -1)];
+    const [east, north, wide] = [fourth(x), fourth(y), Math.hypot(wideX, wideY) || 1];
+    const [bendX, bendY, near] = [second(x), second(y), Math.hypot(nearX, nearY) || 1];
+    const along = (bendX * nearX + bendY * nearY) / near;
+    if (follows) {
+      this.pairs++;
+      this.signs += Math.sign(along * this.#alongBefore);
+    }
+    this.#alongBefore = along;
+    const { count } = this;
+    this.fourth[2 * count] = Math.abs(east);
+    this.fourth[2 * count + 1] = Math.abs(north);
+    this.fourthAlong[count] = Math.abs(east * wideX + north * wideY) / wide;
+    this.secondAlong[count] = Math.abs(along);
+    this.secondAcross[count] = Math.abs(bendX * nearY - bendY * nearX) / near;
+    this.steps[count] = Math.hypot(get(x, 0) - get(x, -1), get(y, 0) - get(y, -1));
+    this.count++;
+  }
+  #alongBefore = 0;
+
+  /** Smaller than this is that share of them. */
+  quantile(sizes: Float64Array, share: number): number {
+    const known = sizes.subarray(0, sizes === this.fourth ? 2 * this.count : this.count).sort();
+    return known[Math.floor(share * known.length)] ?? 0;
+  }
+}
 
 /**
  * Of independent errors the fourth differences have 70, the second ones 6 times the variance of one (binomial
@@ -84,19 +97,25 @@ const differencesOf = (span: Span) => {
  * correlation is taken from the signs alone (sine of half π times their mean product, as for normal errors), and
  * believed where it is twice its standard error away from −2/3.
  */
-export const noiseOf = (span: Span): Noise => {
-  const { count, fourth, fourthAlong, secondAlong, stepM, pairs, meanSign } = differencesOf(span);
-  if (count < FEWEST || (!span.isTimed && stepM > DENSE_M)) return { sigmaM: 0, lasting: 0, stepM };
-  const byFourth = quantile(fourth, 0.5) / HALF_Z / Math.sqrt(70);
-  const bySecond = quantile(secondAlong, 0.5) / HALF_Z / Math.sqrt(6);
+export const noiseOf = (spans: readonly Span[]): Noise => {
+  const all = new Differences(spans);
+  const stepM = all.quantile(all.steps, 0.5);
+  const none = { sigmaM: 0, lasting: 0, stepM };
+  const isTimed = spans.every((span) => span.isTimed);
+  if (all.count < FEWEST || (!isTimed && stepM > DENSE_M)) return none;
+  const of4 = (sizes: Float64Array) => all.quantile(sizes, 0.5) / HALF_Z / Math.sqrt(70);
+  const byFourth = of4(all.fourth);
+  const bySecond = all.quantile(all.secondAlong, 0.5) / HALF_Z / Math.sqrt(6);
   const least = Math.min(
     byFourth,
     bySecond,
-    quantile(fourthAlong, 0.5) / HALF_Z / Math.sqrt(70),
+    of4(all.fourthAlong),
     // Less exact, and hardly touched where a good half of the fixes have a corner near.
-    quantile(secondAlong, 0.25) / QUARTER_Z / Math.sqrt(6),
+    all.quantile(all.secondAlong, 0.25) / QUARTER_Z / Math.sqrt(6),
+    // A change of pace adds to those along the way, and nothing to these where it is straight.
+    all.quantile(all.secondAcross, 0.25) / QUARTER_Z / Math.sqrt(6),
   );
-  if (least > MOST_M) return { sigmaM: 0, lasting: 0, stepM };
+  if (least > MOST_M) return none;
   const isAgreed = Math.max(byFourth, bySecond) <= SAME * least;
   const sigmaM = isAgreed ? (byFourth + bySecond) / 2 : least;
   // Noise makes the middle step longer, too: its square by 4 variances of the mean, ln 16 of the median.
@@ -104,8 +123,8 @@ export const noiseOf = (span: Span): Noise => {
     stepM / 3,
     Math.sqrt(Math.max(0, stepM ** 2 - Math.log(16) * sigmaM ** 2)),
   );
-  const above = Math.sin((Math.PI / 2) * meanSign) + 2 / 3;
+  const above = Math.sin(((Math.PI / 2) * all.signs) / all.pairs) + 2 / 3;
   const isLasting =
-    sigmaM <= NOISY_SHARE * cleanM && pairs > 0 && above > Math.PI / Math.sqrt(pairs);
+    sigmaM <= NOISY_SHARE * cleanM && all.pairs > 0 && above > Math.PI / Math.sqrt(all.pairs);
   return { sigmaM, lasting: isLasting ? Math.min(1, 6 * above) : 0, stepM: cleanM };
 };

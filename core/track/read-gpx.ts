@@ -23,7 +23,12 @@ export interface GpxProblem {
     | 'too-deep'
     | 'too-large'
     | 'too-many-points'
-    | 'no-points';
+    /** Only places or a route. */
+    | 'no-track'
+    /** A track, or nothing at all, without a single point. */
+    | 'no-points'
+    /** Points, but not one whose latitude and longitude can be. The line is that of the first. */
+    | 'no-places';
   readonly line: number;
   readonly column: number;
 }
@@ -91,6 +96,8 @@ export const gpxReader = (): GpxReader => {
   let read = 0;
   let points = 0;
   let skippedPoints = 0;
+  let firstSkipped: { line: number; column: number } | null = null;
+  let hasOthers = false;
   let name: string | null = null;
   const segments: Segment[] = [];
   let segment: TrackPoint[] = [];
@@ -102,8 +109,11 @@ export const gpxReader = (): GpxReader => {
   let timeMs: number | null = null;
   let cadence: number | null = null;
 
-  const fail = (why: GpxProblem['why']) => {
-    problem ??= { why, line: parser.line, column: parser.column };
+  const fail = (
+    why: GpxProblem['why'],
+    { line, column } = { line: parser.line, column: parser.column },
+  ) => {
+    problem ??= { why, line, column };
   };
   const closeSegment = () => {
     if (segment.length > 0) segments.push(segment);
@@ -123,6 +133,7 @@ export const gpxReader = (): GpxReader => {
         ? 'gpx'
         : (CHILDREN[parent][local] ?? (parent === 'extensions' ? 'extensions' : 'other'));
     places.push(child);
+    if (parent === 'gpx' && (local === 'wpt' || local === 'rte')) hasOthers = true;
     wantsText =
       child === 'ele' || child === 'time' || child === 'cad' || (child === 'name' && !name);
     text = '';
@@ -150,7 +161,10 @@ export const gpxReader = (): GpxReader => {
     else if (closed === 'trkpt') {
       if (++points > MAX_POINTS) fail('too-many-points');
       else if (place) segment.push({ ...place, eleM, timeMs, cadence });
-      else skippedPoints++;
+      else {
+        skippedPoints++;
+        firstSkipped ??= { line: parser.line, column: parser.column };
+      }
     }
   });
 
@@ -168,7 +182,10 @@ export const gpxReader = (): GpxReader => {
     end() {
       if (!problem) parser.close();
       closeSegment();
-      if (!problem && segments.length === 0) fail('no-points');
+      if (!problem && segments.length === 0) {
+        if (firstSkipped) fail('no-places', firstSkipped);
+        else fail(hasOthers ? 'no-track' : 'no-points');
+      }
       return problem
         ? { ok: false, problem }
         : { ok: true, track: { name, segments, skippedPoints } };

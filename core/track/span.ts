@@ -22,7 +22,7 @@ export class Span {
   constructor(points: Segment) {
     this.points = points;
     this.length = points.length;
-    this.isTimed = points.length > 0 && points[0]?.timeMs !== null;
+    this.isTimed = points[0]?.timeMs !== null;
     const numbers = () => new Float64Array(points.length);
     [this.timesMs, this.x, this.y, this.lat, this.lon] = [
       numbers(),

@@ -84,12 +84,16 @@ export const standingFixes = (span: Span): Uint8Array => {
   if (!span.isTimed || length === 0) return stands;
   const half = Math.max(HALF_MS, 2 * stepMs);
   const sums = sumsOf(span);
-  let low = 0;
-  let high = 0;
+  const [firstMs, lastMs] = [timesMs[0] as number, timesMs[length - 1] as number];
+  let [low, high, lineLow, lineHigh] = [0, 0, 0, 0];
   for (let at = 0; at < length; at++) {
     const now = timesMs[at] as number;
     while ((timesMs[low] as number) < now - half) low++;
     while (high < length && (timesMs[high] as number) <= now + half) high++;
+    // At either end of the span the line keeps its length.
+    const lineMs = Math.max(firstMs, Math.min(now - half, lastMs - 2 * half));
+    while ((timesMs[lineLow] as number) < lineMs) lineLow++;
+    while (lineHigh < length && (timesMs[lineHigh] as number) <= lineMs + 2 * half) lineHigh++;
     const seconds = ((timesMs[high - 1] as number) - (timesMs[low] as number)) / 2000;
     if (seconds < 5 || (high - at < 2 && at - low < 2)) continue;
     const mean = (all: Float64Array, from: number, to: number) =>
@@ -97,7 +101,7 @@ export const standingFixes = (span: Span): Uint8Array => {
     const between = (all: Float64Array) => mean(all, at, high) - mean(all, low, at + 1);
     const mps = Math.hypot(between(sums.x), between(sums.y)) / seconds;
     if (mps >= STANDING_MPS) continue;
-    const whole = lineOf(sums, low, high);
+    const whole = lineOf(sums, lineLow, lineHigh);
     if (whole.wideM > WIDEST_M) continue;
     if (whole.n >= 5 && whole.mps > SLOWEST_WALK_MPS && whole.f >= STEADY_F) continue;
     // There and back: both halves move on, and their means meet.

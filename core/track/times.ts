@@ -107,7 +107,7 @@ export const withUsableTimes = (track: Track): Track => {
   return {
     ...track,
     segments: isUsable
-      ? (spans)
+      ? spans
       : track.segments.map((one) => one.map((point) => ({ ...point, timeMs: null }))),
   };
 };

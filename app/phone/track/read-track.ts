@@ -35,7 +35,12 @@ const readFile = async (file: Blob): Promise<GpxOutcome> => {
 };
 
 export type TrackOutcome =
-  | { readonly ok: true; readonly track: TrackForm }
+  | {
+      readonly ok: true;
+      readonly track: TrackForm;
+      /** Points of the file without a valid place, which nothing was measured by. */
+      readonly skippedPoints: number;
+    }
   | { readonly ok: false; readonly why: GpxProblem['why'] | 'storage-full'; readonly line: number };
 
 /** What the form keeps of a measured track; `whole` names the file as it lies on this phone. */
@@ -67,7 +72,8 @@ export const takeTrack = async (store: Store, file: Blob): Promise<TrackOutcome>
   if (!read.ok) return { ok: false, why: read.problem.why, line: read.problem.line };
   const kept = await store.putAttachment(new Uint8Array(await file.arrayBuffer()), TRACK_TYPE);
   if (!kept.ok) return { ok: false, why: 'storage-full', line: 0 };
-  return { ok: true, track: formOf(read.track, kept.value) };
+  const { skippedPoints } = read.track;
+  return { ok: true, track: formOf(read.track, kept.value), skippedPoints };
 };
 
 /** The whole track as it lies on this phone; null where it is not here (any more). */

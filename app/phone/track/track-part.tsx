@@ -28,6 +28,7 @@ export const TrackPart = (props: {
   const id = useId();
   const { form, onChange } = props;
   const [trouble, setTrouble] = useState<string | null>(null);
+  const [skipped, setSkipped] = useState(0);
   const [busy, setBusy] = useState(false);
   const { distance: unit } = settings.value;
 
@@ -39,6 +40,7 @@ export const TrackPart = (props: {
     setBusy(false);
     if (!taken.ok) return setTrouble(words.wrong[taken.why](taken.line));
     const { track } = taken;
+    setSkipped(taken.skippedPoints);
     const movingS = track.movingS ?? track.elapsedS;
     onChange({
       track,
@@ -68,7 +70,7 @@ export const TrackPart = (props: {
       }}
     >
       {form.track ? (
-        <Taken {...props} track={form.track} unit={unit} />
+        <Taken {...props} track={form.track} unit={unit} skipped={skipped} />
       ) : (
         <>
           <input
@@ -102,6 +104,7 @@ const typedTime = (total: number): string => {
 const Taken = (props: {
   readonly form: RunForm;
   readonly track: TrackForm;
+  readonly skipped: number;
   readonly unit: 'km' | 'mi';
   readonly onChange: (part: Partial<RunForm>) => void;
 }) => {
@@ -147,6 +150,8 @@ const Taken = (props: {
       </div>
       <p>{facts.filter(Boolean).join(' · ')}</p>
       <p class="soft small">{words.made[track.distanceBy]}</p>
+      {track.elapsedS === null && <Notice>{words.noTimes}</Notice>}
+      {props.skipped > 0 && <Notice tone="warn">{words.skipped(props.skipped)}</Notice>}
       {again && (
         <Notice tone="warn" live>
           {words.again(formatDateTime(again.body.startedAt))}

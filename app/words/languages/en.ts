@@ -548,10 +548,16 @@ export const phone = {
     climb: (metres: string) => `climb ${metres} m`,
     made: {
       smoothed:
-        'On the WGS84 ellipsoid; the noise of the fixes was taken out first. Standing does not count; climb from 3 m.',
+        'On the WGS84 ellipsoid, noise taken out, bends between fixes put in. Standing does not count; climb from 3 m.',
       'as-recorded':
-        'On the WGS84 ellipsoid, as recorded. Standing does not count; climb from 3 m.',
+        'On the WGS84 ellipsoid, bends between fixes put in. Standing does not count; climb from 3 m.',
     },
+    noTimes:
+      'This file has no usable times: they are missing, or all the same. Only the distance was taken. Type your time above.',
+    skipped: (points: number) =>
+      points === 1
+        ? 'One point has an impossible place and was left out. Check the distance.'
+        : `${points} points have an impossible place and were left out. Check the distance.`,
     again: (when: string) => `This track was logged before, as the run of ${when}.`,
     differs: (track: string, typed: string, percent: string) =>
       `The track says ${track}, you typed ${typed} (${percent} %). Both are kept; what stands above counts.`,
@@ -583,7 +589,11 @@ export const phone = {
       'too-deep': () => 'The file is nested as no track is. It was not opened.',
       'too-large': () => 'The file is too large: at most 50 million characters.',
       'too-many-points': () => 'The track has more than half a million points.',
-      'no-points': () => 'There is no track in this file, only places or a route.',
+      'no-track': () =>
+        'There is no track in this file, only places or a route. Export the run itself as GPX.',
+      'no-points': () => 'There is no recorded point in this file. Export the run again.',
+      'no-places': (line: number) =>
+        `No point in this file has a possible latitude and longitude; the first is at line ${line}. Export the run again.`,
       'storage-full': () =>
         'This phone has no room for the track. Free some space, then add it again.',
     } as Readonly<Record<GpxProblem['why'] | 'storage-full', (line: number) => string>>,

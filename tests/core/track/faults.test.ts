@@ -1,0 +1,395 @@
+/** Files as devices write them: times that lack, coarse clocks, spans, slow walks, either way of counting steps. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  cutPrivateEnds,
+  fingerprintOf,
+  geodesicDistance,
+  measureTrack,
+  readGpx,
+  writeGpx,
+  type MeasuredTrack,
+  type Segment,
+  type Track,
+  type TrackPoint,
+} from '../../../core/track/index.ts';
+import { isSameTrack } from '../../../core/records/index.ts';
+import { seeded } from '../../seeded.ts';
+import { seenOn, SHAPES } from './shapes.ts';
+import { errorsOf, fixAt, START_MS, trackOf } from './tracks.ts';
+
+/** 900 m north in 300 s, a fix a second. */
+const plainRun = (): TrackPoint[] =>
+  Array.from({ length: 301 }, (_, s) => fixAt(0, 3 * s, START_MS + 1000 * s));
+
+const changed = (
+  fixes: readonly TrackPoint[],
+  which: (at: number) => boolean,
+  part: Partial<TrackPoint>,
+) => fixes.map((fix, at) => (which(at) ? { ...fix, ...part } : fix));
+
+describe('times', () => {
+  const whole = measureTrack(trackOf(plainRun()));
+
+  it.each([
+    ['in the middle', [150]],
+    ['at the start', [0]],
+    ['at the end', [300]],
+    ['two beside each other and the first', [0, 70, 71]],
+  ])('that lack %s cost only themselves', (_, lacking) => {
+    const track = trackOf(changed(plainRun(), (at) => lacking.includes(at), { timeMs: null }));
+    const measured = measureTrack(track);
+    expect(measured.distanceM).toBeCloseTo(whole.distanceM, 1);
+    expect(measured.elapsedS).toBeCloseTo(300, 0);
+    expect(measured.movingS).toBeCloseTo(300, 0);
+    expect(measured.startMs).toBeCloseTo(START_MS, -3);
+    expect(measured.paceByKmS).toHaveLength(1);
+    expect(isSameTrack(fingerprintOf(track), fingerprintOf(trackOf(plainRun())))).toBe(true);
+  });
+
+  it('of a clock that was not set yet do not make a run of decades', () => {
+    for (const timeMs of [0, Date.UTC(1999, 7, 22), Date.UTC(2080, 0, 1)]) {
+      const measured = measureTrack(trackOf(changed(plainRun(), (at) => at < 2, { timeMs })));
+      expect(measured.elapsedS).toBeCloseTo(300, 0);
+      expect(measured.distanceM).toBeCloseTo(whole.distanceM, 1);
+    }
+  });
+
+  it('that most fixes lack are none: the places are left', () => {
+    for (const which of [() => true, (at: number) => at % 2 === 0, (at: number) => at > 100]) {
+      const measured = measureTrack(trackOf(changed(plainRun(), which, { timeMs: null })));
+      expect(measured.distanceM).toBeCloseTo(whole.distanceM, 1);
+      expect(measured).toMatchObject({ elapsedS: null, movingS: null, startMs: null });
+      expect(measured.stepsPerMinute).toBeNull();
+    }
+  });
+
+  it('that are all the same are none: the distance is that of the places, not 0', () => {
+    const measured = measureTrack(trackOf(changed(plainRun(), () => true, { timeMs: START_MS })));
+    expect(measured.distanceM).toBeCloseTo(whole.distanceM, 1);
+    expect(measured).toMatchObject({ elapsedS: null, movingS: null });
+  });
+
+  it('to the whole minute, as this app itself writes them where asked, keep the distance', () => {
+    const run = trackOf(
+      seenOn(SHAPES['trail'] as (typeof SHAPES)[string], { lengthM: 5000, everyS: 1 }).fixes,
+    );
+    const [exact, coarse] = [false, true].map((coarseTimes) =>
+      measureTrack(cutPrivateEnds(run, { coarseTimes, privateM: 100 })),
+    ) as [MeasuredTrack, MeasuredTrack];
+    expect(Math.abs(coarse.distanceM / exact.distanceM - 1)).toBeLessThan(0.005);
+    expect(Math.abs((coarse.movingS ?? 0) - (exact.movingS ?? 0))).toBeLessThan(60);
+  });
+});
+
+describe('spans', () => {
+  const at = (east: number, eleM: number, s: number): TrackPoint => ({
+    ...fixAt(east, 0, START_MS + 1000 * s),
+    eleM,
+  });
+
+  it('climb does not count a jump between them, as distance does not', () => {
+    const valley = Array.from({ length: 61 }, (_, s) => at(3 * s, 400, s));
+    const hill = Array.from({ length: 61 }, (_, s) => at(5000 + 3 * s, 900, 3600 + s));
+    const back = Array.from({ length: 61 }, (_, s) => at(3 * s, 400, 7200 + s));
+    expect(measureTrack(trackOf(valley, hill, back))).toMatchObject({ climbM: 0, descentM: 0 });
+  });
+
+  it('climb over many short ones is that of the whole', () => {
+    const slope = Array.from({ length: 301 }, (_, s) => at(3 * s, 400 + s / 5, s));
+    const parts = Array.from({ length: 30 }, (_, i) => slope.slice(10 * i, 10 * i + 11));
+    expect(measureTrack(trackOf(...parts)).climbM).toBeCloseTo(60, 6);
+    // The first fix of a span may lack its elevation.
+    const bare = parts.map((part) => changed(part, (i) => i === 0, { eleM: null }));
+    expect(measureTrack(trackOf(...bare)).climbM).toBeCloseTo(60 - 30 / 5, 1);
+  });
+});
+
+describe('slow walking is not standing', () => {
+  const speeds = [0.35, 0.45, 0.55, 0.7];
+
+  it.each(speeds)('%d m/s, steady', (mps) => {
+    for (const everyS of [1, 2, 5, 10, 20, 60]) {
+      const way = SHAPES['straight'] as (typeof SHAPES)[string];
+      const { fixes, lengthM } = seenOn(way, { lengthM: 600, everyS, mps });
+      const { distanceM, movingS } = measureTrack(trackOf(fixes));
+      expect(distanceM / lengthM).toBeCloseTo(1, 1);
+      expect((movingS ?? 0) / (lengthM / mps)).toBeCloseTo(1, 1);
+    }
+  });
+
+  it.each([0.45, 0.55])('%d m/s with 2 m of noise and bends, within a tenth', (mps) => {
+    for (const name of ['straight', 'trail', 'city'])
+      for (const everyS of [5, 10]) {
+        const { fixes, lengthM } = seenOn(SHAPES[name] as (typeof SHAPES)[string], {
+          lengthM: 900,
+          everyS,
+          mps,
+          whiteM: 2,
+          random: seeded(everyS),
+        });
+        const share = measureTrack(trackOf(fixes)).distanceM / lengthM;
+        expect(Math.abs(share - 1), `${name} every ${everyS} s`).toBeLessThan(0.1);
+      }
+  });
+
+  it('nor is turning back on the spot', () => {
+    for (const [mps, everyS] of [
+      [3, 1],
+      [3, 5],
+      [1.2, 1],
+      [1.2, 4],
+    ] as const) {
+      const there = Math.round(600 / (mps * everyS));
+      const fixes = Array.from({ length: 8 * there + 1 }, (_, at) => {
+        const leg = Math.floor(at / there);
+        const along = at - leg * there;
+        const north = (leg % 2 === 0 ? along : there - along) * mps * everyS;
+        return fixAt(0, north, START_MS + 1000 * at * everyS);
+      });
+      const share = measureTrack(trackOf(fixes)).distanceM / (8 * there * mps * everyS);
+      expect(Math.abs(share - 1), `${mps} m/s every ${everyS} s`).toBeLessThan(0.003);
+    }
+  });
+
+  it('standing still is, with errors that last, too', () => {
+    for (const seed of [1, 2, 3, 4]) {
+      const { fixes } = seenOn(() => [0, 0], {
+        lengthM: 1800,
+        everyS: 1,
+        lastingM: 2,
+        lastingS: 30,
+        random: seeded(seed),
+      });
+      const { distanceM, movingS } = measureTrack(trackOf(fixes));
+      expect(distanceM).toBeLessThan(30);
+      expect(movingS).toBeLessThan(90);
+    }
+  });
+});
+
+describe('cadence', () => {
+  const steps = (cadence: number | null, mps: number, share = 1) =>
+    measureTrack(
+      trackOf(
+        Array.from({ length: 400 }, (_, s) => ({
+          ...fixAt(0, mps * s, START_MS + 1000 * s),
+          cadence: s < 400 * share ? cadence : null,
+        })),
+      ),
+    ).stepsPerMinute;
+
+  it.each([
+    // Steps of both feet: kept.
+    [110, 1.4, 110],
+    [100, 1.1, 100],
+    [130, 1.9, 130],
+    [80, 0.8, 80],
+    [150, 2.2, 150],
+    [172, 3, 172],
+    [195, 5.5, 195],
+    // Of one foot: doubled.
+    [55, 1.4, 110],
+    [48, 1.1, 96],
+    [65, 1.9, 130],
+    [78, 2.2, 156],
+    [86, 3, 172],
+    [98, 5.5, 196],
+  ])('%i a minute at %d m/s is %i steps', (cadence, mps, both) => {
+    expect(steps(cadence, mps)).toBeCloseTo(both, 9);
+  });
+
+  it('is taken back to both feet whichever way it was counted, at every usual pace', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.8, max: 5.5, noNaN: true }),
+        fc.double({ min: 0.92, max: 1.08, noNaN: true }),
+        fc.boolean(),
+        (mps, own, isOneFoot) => {
+          // Walkers by their constant ratio, runners by 150 to 190 a minute: common knowledge, no source.
+          const both = own * (mps < 2 ? Math.sqrt((60 * mps) / 0.0064) : 138 + 9 * mps);
+          expect(steps(isOneFoot ? both / 2 : both, mps)).toBeCloseTo(both, 6);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  it('is none where few fixes have it, or nothing tells the pace', () => {
+    expect(steps(86, 3, 0.3)).toBeNull();
+    expect(steps(null, 3)).toBeNull();
+    const standing = changed(plainRun(), () => true, { lat: 48, lon: 11, cadence: 80 });
+    expect(measureTrack(trackOf(standing)).stepsPerMinute).toBeNull();
+  });
+});
+
+describe('a file without a place', () => {
+  const gpx = (inside: string) => `<gpx version="1.1">\n${inside}\n</gpx>`;
+  const problem = (text: string) => {
+    const outcome = readGpx(text);
+    return outcome.ok ? null : outcome.problem;
+  };
+  const impossible = '<trkpt lat="91.5" lon="2"/>\n<trkpt lat="48,5" lon="2"/>';
+
+  it('says which: impossible places, only a route, or nothing', () => {
+    expect(problem(gpx(`<trk><trkseg>\n${impossible}\n</trkseg></trk>`))).toMatchObject({
+      why: 'no-places',
+      line: 3,
+    });
+    expect(
+      problem(gpx(`<wpt lat="1" lon="2"/><trk><trkseg>${impossible}</trkseg></trk>`))?.why,
+    ).toBe('no-places');
+    expect(problem(gpx('<rte><rtept lat="1" lon="2"/></rte>'))?.why).toBe('no-track');
+    expect(problem(gpx('<wpt lat="1" lon="2"/>'))?.why).toBe('no-track');
+    expect(problem(gpx('<trk><trkseg></trkseg></trk>'))?.why).toBe('no-points');
+    expect(problem(gpx(''))?.why).toBe('no-points');
+  });
+});
+
+/** Anything a device may write: places close to each other or far, times that lack, repeat or run back. */
+const wildTrack = fc
+  .array(
+    fc.array(
+      fc.record({
+        lat: fc.double({ min: -90, max: 90, noNaN: true }),
+        lon: fc.double({ min: -180, max: 179.999, noNaN: true }),
+        eleM: fc.option(fc.double({ min: -500, max: 9000, noNaN: true })),
+        timeMs: fc.option(fc.integer({ min: 0, max: 4e12 })),
+        cadence: fc.option(fc.double({ min: 0, max: 400, noNaN: true })),
+      }),
+      { maxLength: 30 },
+    ),
+    { maxLength: 4 },
+  )
+  .map((segments) => trackOf(...segments));
+
+const walk = fc.record({
+  seed: fc.integer(),
+  fixes: fc.integer({ min: 2, max: 400 }),
+  everyS: fc.constantFrom(1, 2, 3, 5, 10),
+  noiseM: fc.constantFrom(0, 0.5, 2),
+});
+
+/** A wandering run that stops now and then. */
+const wander = (
+  { seed, fixes, everyS, noiseM }: { seed: number; fixes: number; everyS: number; noiseM: number },
+  lonShift = 0,
+): TrackPoint[] => {
+  const random = seeded(seed);
+  let [east, north, heading, stands] = [0, 0, 2 * Math.PI * random(), 0];
+  return Array.from({ length: fixes }, (_, at) => {
+    heading += (random() - 0.5) * 0.8;
+    if (stands > 0) stands--;
+    else if (random() < 0.01) stands = Math.round(60 / everyS);
+    const step = stands > 0 ? 0 : 3 * everyS;
+    east += step * Math.cos(heading);
+    north += step * Math.sin(heading);
+    const [x, y] = noiseM > 0 ? errorsOf(random, noiseM) : [0, 0];
+    const fix = fixAt(east + x, north + y, START_MS + 1000 * at * everyS);
+    const lon = fix.lon + lonShift;
+    return { ...fix, lon: lon >= 180 ? lon - 360 : lon };
+  });
+};
+
+const plainSum = (fixes: Segment) =>
+  fixes.reduce(
+    (sum, fix, at) => sum + (at === 0 ? 0 : geodesicDistance(fixes[at - 1] as TrackPoint, fix)),
+    0,
+  );
+
+const numbersOf = (measured: MeasuredTrack): number[] => [
+  ...Object.values(measured).filter((one): one is number => typeof one === 'number'),
+  ...measured.paceByKmS,
+  ...measured.segments.flat().flatMap(({ lat, lon, alongM }) => [lat, lon, alongM]),
+];
+
+describe('properties of a measured track', () => {
+  it('never NaN, never negative, never back along the way, whatever the file', () => {
+    fc.assert(
+      fc.property(wildTrack, (track) => {
+        const measured = measureTrack(track);
+        for (const one of numbersOf(measured)) expect(Number.isFinite(one)).toBe(true);
+        const { distanceM, elapsedS, movingS, climbM, descentM, paceByKmS } = measured;
+        for (const one of [distanceM, elapsedS, movingS, climbM, descentM, ...paceByKmS])
+          expect(one ?? 0).toBeGreaterThanOrEqual(0);
+        expect(movingS ?? 0).toBeLessThanOrEqual((elapsedS ?? 0) + 1e-6);
+        let before = 0;
+        for (const { alongM } of measured.segments.flat()) {
+          expect(alongM).toBeGreaterThanOrEqual(before);
+          before = alongM;
+        }
+        expect(before).toBeLessThanOrEqual(distanceM);
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  it('a run is at most a tenth longer than its plain sum', () => {
+    fc.assert(
+      fc.property(walk, (way) => {
+        const fixes = wander(way);
+        const { distanceM } = measureTrack(trackOf(fixes));
+        expect(distanceM).toBeLessThanOrEqual(1.1 * plainSum(fixes));
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('the same elsewhere on its parallel, over 180° too', () => {
+    fc.assert(
+      fc.property(walk, fc.double({ min: 0, max: 300, noNaN: true }), (way, shift) => {
+        const [here, there] = [wander(way), wander(way, shift)].map(
+          (fixes) => measureTrack(trackOf(fixes)).distanceM as number,
+        ) as [number, number];
+        expect(Math.abs(there - here)).toBeLessThanOrEqual(1e-6 * here + 1e-3);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('the same from the end to the start', () => {
+    fc.assert(
+      fc.property(walk, (way) => {
+        const fixes = wander(way);
+        const back = fixes.map((fix, at) => ({
+          ...(fixes[fixes.length - 1 - at] as TrackPoint),
+          timeMs: fix.timeMs,
+        }));
+        const [there, again] = [fixes, back].map(
+          (one) => measureTrack(trackOf(one)).distanceM as number,
+        ) as [number, number];
+        expect(Math.abs(again - there)).toBeLessThanOrEqual(0.01 * there + 10);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('nearly the same in two spans that share a fix', () => {
+    fc.assert(
+      fc.property(walk, fc.double({ min: 0.2, max: 0.8, noNaN: true }), (way, share) => {
+        const fixes = wander({ ...way, fixes: way.fixes + 100 });
+        const cut = Math.round(share * fixes.length);
+        const [one, two] = [trackOf(fixes), trackOf(fixes.slice(0, cut + 1), fixes.slice(cut))].map(
+          (track: Track) => measureTrack(track).distanceM as number,
+        ) as [number, number];
+        expect(Math.abs(two - one)).toBeLessThanOrEqual(0.03 * one + 30);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('the same once written and read', () => {
+    fc.assert(
+      fc.property(walk, (way) => {
+        const track = trackOf(wander(way));
+        const again = readGpx(writeGpx(track));
+        if (!again.ok) throw new Error(again.problem.why);
+        const [one, two] = [track, again.track].map((each) => measureTrack(each).distanceM);
+        expect(Math.abs((two as number) - (one as number))).toBeLessThan(
+          0.005 * (one as number) + 1,
+        );
+      }),
+      { numRuns: 50 },
+    );
+  });
+});
