@@ -18,6 +18,7 @@ export * from './bundle.ts';
 export * from './bundle-file.ts';
 export * from './cursor.ts';
 export * from './wire.ts';
+export * from './blueprint.ts';
 export * from './view.ts';
 export * from './json-schema.ts';
 export * from './standing.ts';

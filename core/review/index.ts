@@ -1,6 +1,8 @@
 export * from './review-types.ts';
 export * from './project-log.ts';
 export * from './review.ts';
+export * from './standing/standing.ts';
+export { decisionOn, type Subject } from './standing/rulings.ts';
 export { isProven, lookCloser, recurring, type CloserLook } from './closer-look.ts';
 export * from './dose.ts';
 export type { LimitOutlook, WearPlace } from './wear-series.ts';

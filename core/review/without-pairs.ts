@@ -24,6 +24,10 @@ export const withoutPairsOutOfTolerance = (log: ProjectLog): ProjectLog => {
     pairs: log.pairs.filter(({ id }) => !out.has(id)),
     counted: log.counted.filter(stays),
     oddities: log.oddities.filter(({ run }) => runIds.has(run)),
+    standing: {
+      waiting: log.standing.waiting.filter((one) => one.about === 'gauge' || stays(one)),
+      decided: log.standing.decided.filter(stays),
+    },
     spans: log.spans.filter(stays),
     without: [...out.values()],
     records: {
