@@ -9,6 +9,7 @@ export type { LimitOutlook, WearPlace } from './wear-series.ts';
 export type { FittedLimit } from './wear-limits.ts';
 export * from './wear-look.ts';
 export * from './verdict.ts';
+export { influences, type Influence, type RoundInfluence } from './influence.ts';
 export { overviewOf, type NextStep, type Overview } from './overview.ts';
 export * from './felt.ts';
 export * from './compare-rounds.ts';
