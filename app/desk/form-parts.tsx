@@ -165,6 +165,8 @@ export const OpenForm = (props: {
  */
 export const SmallForm = (props: {
   readonly save: () => Promise<string | null>;
+  /** What its button does; absent: it saves. */
+  readonly label?: string;
   readonly children: ComponentChildren;
 }) => {
   const [trouble, setTrouble] = useState<string | null>(null);
@@ -198,7 +200,7 @@ export const SmallForm = (props: {
         </Notice>
       )}
       <Button kind="main" submit>
-        {d().save}
+        {props.label ?? d().save}
       </Button>
     </form>
   );
