@@ -9,6 +9,7 @@
  */
 import {
   dimensionOf,
+  type BenchCheck,
   type Dimension,
   type Measure,
   type MeasureUnit,
@@ -25,6 +26,21 @@ export interface KnownReading extends Pick<
   /** Milliseconds since 1970. */
   readonly atMs: number;
 }
+
+/** A reading as the questions about it take it. */
+export const knownReading = (
+  { pair, at }: Pick<BenchCheck, 'pair' | 'at'>,
+  { measure, site, foot, unit, value, gauge }: Reading,
+): KnownReading => ({
+  pair,
+  atMs: Date.parse(at),
+  measure,
+  site,
+  foot,
+  unit,
+  value,
+  ...(gauge !== undefined && { gauge }),
+});
 
 export interface Expected {
   readonly from: 'same-shoe' | 'other-shoe' | 'other-pairs' | 'blueprint';

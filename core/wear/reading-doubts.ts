@@ -2,7 +2,7 @@
  * Can a reading be right? Impossible is what the measure cannot be at all; the rest is held against what was to be
  * expected of this shoe at this place.
  */
-import { isIn, rangeOf } from '../records/index.ts';
+import { isIn, rangeOf, type Reading } from '../records/index.ts';
 import type { Expected, KnownReading, KnownReadings } from './expected.ts';
 
 export type ReadingDoubt =
@@ -38,10 +38,17 @@ const against = (value: number, expected: Expected): ReadingDoubt | null => {
     : { why: 'decimal-point', expected, instead };
 };
 
+/** Whether a value is one that its measure can have at all. */
+export const canBe = ({
+  measure,
+  unit,
+  value,
+}: Pick<Reading, 'measure' | 'unit' | 'value'>): boolean => isIn(value, rangeOf(measure, unit));
+
 type Asked = Omit<KnownReading, 'gauge'>;
 
 const impossible = (reading: Asked, ranges: Iterable<Expected>): ReadingDoubt | null => {
-  if (isIn(reading.value, rangeOf(reading.measure, reading.unit))) return null;
+  if (canBe(reading)) return null;
   const [expected = null] = ranges;
   return { why: 'impossible', expected, instead: expected && slipped(reading.value, expected) };
 };

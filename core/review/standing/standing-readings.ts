@@ -1,7 +1,5 @@
 /** Which bench readings of a project count, which wait for a lead, and which did a lead decide about? */
 import {
-  isIn,
-  rangeOf,
   type BenchCheck,
   type Reading,
   type RecordId,
@@ -10,10 +8,12 @@ import {
 } from '../../records/index.ts';
 import { groupBy } from '../../statistics/index.ts';
 import {
+  canBe,
   doubtInLog,
   gaugeName,
   gaugesApart,
   keepsReadingOut,
+  knownReading,
   knownReadings,
   type GaugeApart,
   type KnownReading,
@@ -91,25 +91,6 @@ const saidOf = ({ check: { body }, reading }: Read): Said => ({
   measuredAt: body.at,
   reading: { ...placeOf(reading), value: reading.value },
 });
-
-/** A reading as the questions about it take it. */
-export const knownReading = (
-  { pair, at }: Pick<BenchCheck, 'pair' | 'at'>,
-  { measure, site, foot, unit, value, gauge }: Reading,
-): KnownReading => ({
-  pair,
-  atMs: Date.parse(at),
-  measure,
-  site,
-  foot,
-  unit,
-  value,
-  ...(gauge !== undefined && { gauge }),
-});
-
-/** Whether a value is one that its measure can have at all. */
-export const canBe = ({ measure, unit, value }: Pick<Reading, 'measure' | 'unit' | 'value'>) =>
-  isIn(value, rangeOf(measure, unit));
 
 /** The readings of one round. */
 const ofRound = (
