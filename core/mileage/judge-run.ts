@@ -29,11 +29,14 @@ const FUTURE_MS = 24 * HOUR_MS;
  * So long before and after a hand-out a run counts, if nobody else had the pair then, and is asked about all the
  * same. Judgement, no source.
  */
-export const NOTED_LATE_MS = 72 * HOUR_MS;
-export const TYPED_LATE_MS = 24 * HOUR_MS;
+const NOTED_LATE_MS = 72 * HOUR_MS;
+const TYPED_LATE_MS = 24 * HOUR_MS;
 
-/** Whether the pair was with the tester when the run began; `near`: just before or after. */
-const whereWas = (
+/**
+ * Whether the pair was with the tester when the run began; `near`: just before or after, and nobody else had it.
+ * @param spans of this pair
+ */
+export const whereWas = (
   { tester, startMs }: Pick<LoggedRun, 'tester' | 'startMs'>,
   spans: readonly HandOutSpan[],
 ): 'here' | 'near' | 'elsewhere' => {

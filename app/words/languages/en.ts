@@ -485,6 +485,8 @@ export const phone = {
       `${distance}${time === null ? '' : ` in ${time}`}: is that right?`,
     doubtDay: (pair: string, when: string) =>
       `By the log, pair ${pair} was not with you then: ${when}. Is the day right?`,
+    doubtPair: (pair: string, when: string, others: string) =>
+      `By the log, pair ${pair} was not with you then: ${when}. You had ${others}. Is it the right pair?`,
     doubtSure: 'Yes, save it',
     doubtChange: 'Change it',
     wrongTime: 'That is no time. For example 52:30 or 1:05:00.',

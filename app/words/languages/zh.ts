@@ -355,6 +355,8 @@ export const phone: PhoneWords = {
     wrongDistance: (example) => `跑了多远？例如 ${example}。`,
     doubt: (distance, time) => `${distance}${time === null ? '' : `，用时 ${time}`}：对吗？`,
     doubtDay: (pair, when) => `按记录，${when} 时样鞋 ${pair} 不在你手中。日期对吗？`,
+    doubtPair: (pair, when, others) =>
+      `按日志，${when} 你手中没有 ${pair}，而是 ${others}。鞋选对了吗？`,
     doubtSure: '对，保存',
     doubtChange: '修改',
     wrongTime: '时间格式不对。例如 52:30 或 1:05:00。',
