@@ -2,6 +2,7 @@ export * from './review-types.ts';
 export * from './project-log.ts';
 export * from './review.ts';
 export * from './standing/standing.ts';
+export { newlyWaiting } from './standing/newly-waiting.ts';
 export { decisionOn, type Subject } from './standing/rulings.ts';
 export { isProven, lookCloser, recurring, type CloserLook } from './closer-look.ts';
 export * from './dose.ts';
