@@ -21,6 +21,7 @@ import { ReportPage } from './report/report-page.tsx';
 import { Rounds } from './rounds.tsx';
 import { Testers } from './testers.tsx';
 import { Verdict } from './verdict.tsx';
+import { Waiting } from './waiting/waiting.tsx';
 import type { DeskRecords } from './worker/desk-work.ts';
 import '../parts/charts/charts.css';
 import '../parts/foot-map/foot-map.css';
@@ -42,9 +43,9 @@ const tabs = {
 type Tab = keyof typeof tabs;
 
 /** Screens of a project that are reached from a tab, each with the tab it belongs to. */
-const furtherScreens = { plan: Plan } as const;
+const furtherScreens = { plan: Plan, waiting: Waiting } as const;
 type Further = keyof typeof furtherScreens;
-const tabOf: Readonly<Record<Further, Tab>> = { plan: 'testers' };
+const tabOf: Readonly<Record<Further, Tab>> = { plan: 'testers', waiting: 'overview' };
 
 const Projects = ({ records }: { records: DeskRecords }) => (
   <>

@@ -165,6 +165,10 @@ export const OpenForm = (props: {
  */
 export const SmallForm = (props: {
   readonly save: () => Promise<string | null>;
+  /** What its button does; absent: it saves. */
+  readonly label?: string;
+  /** A question in the place of its button, with a button of its own that sends the form. */
+  readonly ask?: ComponentChildren;
   readonly children: ComponentChildren;
 }) => {
   const [trouble, setTrouble] = useState<string | null>(null);
@@ -197,9 +201,11 @@ export const SmallForm = (props: {
           {trouble}
         </Notice>
       )}
-      <Button kind="main" submit>
-        {d().save}
-      </Button>
+      {props.ask ?? (
+        <Button kind="main" submit>
+          {props.label ?? d().save}
+        </Button>
+      )}
     </form>
   );
 };

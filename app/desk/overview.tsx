@@ -16,6 +16,7 @@ const placeOf: Readonly<Record<NextStep['step'], string>> = {
   'ask-about-pain': 'pairs',
   'look-at-damage': 'pairs',
   'reach-about-stop-use': 'pairs',
+  'decide-what-counts': 'waiting',
   'add-round': 'rounds',
   'add-pairs': 'rounds',
   'add-testers': 'testers',

@@ -13,8 +13,9 @@ export const ToAsk = ({ records, review }: TabProps) => {
     const count = review.leftOut[why];
     return count > 0 ? [words.leftOut[why](count)] : [];
   });
+  const waiting = review.waiting.length;
   const count =
-    review.pains.length + review.damages.length + review.oddities.length + leftOut.length;
+    review.pains.length + review.damages.length + review.oddities.length + leftOut.length + waiting;
   if (count === 0) return null;
   const urgent = review.pains.length + review.damages.length > 0;
   return (
@@ -41,6 +42,11 @@ export const ToAsk = ({ records, review }: TabProps) => {
             <PhotoRow photos={photos} label={`${names.pair(pair)}, ${terms().damages[what]}`} />
           </li>
         ))}
+        {waiting > 0 && (
+          <li>
+            <a href={`/desk/${review.project.id}/waiting`}>{d().waiting.link(waiting)}</a>
+          </li>
+        )}
         <Some of={review.oddities} step={10}>
           {(oddity) => (
             <li key={`${oddity.run} ${oddity.why}`}>

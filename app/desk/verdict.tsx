@@ -3,8 +3,13 @@ import { Button } from '../parts/controls/controls.tsx';
 import { SurvivalChart } from '../parts/charts/survival-chart.tsx';
 import { formatDistance } from '../parts/format.ts';
 import { settings } from '../parts/settings.ts';
-import { isOutOfTolerance, type Verdict as RoundVerdict } from '../../core/review/index.ts';
+import {
+  isOutOfTolerance,
+  type RoundInfluence,
+  type Verdict as RoundVerdict,
+} from '../../core/review/index.ts';
 import { d, t, terms } from '../words/index.ts';
+import { influenceLines } from '../words/say-waiting.ts';
 import { itemInWords } from '../words/say-wear.ts';
 import { useWork, type TabProps } from './desk-state.ts';
 import { speakerOf } from './speaker.ts';
@@ -14,6 +19,10 @@ export const Verdict = (props: TabProps) => {
   const { review, records } = props;
   const words = d().verdict;
   const verdicts = useWork((desk) => desk.verdicts(review.project.id), records, [
+    review.project.id,
+  ]);
+  // It takes longer than the verdicts, which are shown meanwhile.
+  const influences = useWork((desk) => desk.influences(review.project.id), records, [
     review.project.id,
   ]);
   const { name, brief } = review.project;
@@ -35,7 +44,12 @@ export const Verdict = (props: TabProps) => {
         </p>
       )}
       {verdicts.toReversed().map((verdict) => (
-        <OfRound {...props} verdict={verdict} key={verdict.round} />
+        <OfRound
+          {...props}
+          verdict={verdict}
+          influence={influences?.find(({ round }) => round === verdict.round)}
+          key={verdict.round}
+        />
       ))}
       <p class="soft small">{words.how}</p>
       <p class="soft small">{words.caution}</p>
@@ -43,8 +57,10 @@ export const Verdict = (props: TabProps) => {
   );
 };
 
-const OfRound = (props: TabProps & { verdict: RoundVerdict }) => {
-  const { review, verdict } = props;
+const OfRound = (
+  props: TabProps & { verdict: RoundVerdict; influence: RoundInfluence | undefined },
+) => {
+  const { review, verdict, influence } = props;
   const speaker = speakerOf(props);
   const items = verdict.items.map((item) => ({
     ...itemInWords(item, review.project.brief.distanceM, speaker),
@@ -59,6 +75,12 @@ const OfRound = (props: TabProps & { verdict: RoundVerdict }) => {
         <h2>{speaker.round(verdict.round)}</h2>
         <Word word={verdict.word} />
       </div>
+      {influence &&
+        influenceLines(influence, speaker).map((line) => (
+          <p key={line} class={influence.decisive === null ? 'soft small' : ''}>
+            {line}
+          </p>
+        ))}
       {out.length > 0 && (
         <p class="outside">{d().blueprint.outPairs(out.map(({ code }) => code).join(', '))}</p>
       )}

@@ -1,6 +1,6 @@
 /** Take in a file: first what is in it, then, if the person agrees, into the log. */
 import { useEffect, useState } from 'preact/hooks';
-import { useLocation } from 'preact-iso';
+import { lazy, useLocation } from 'preact-iso';
 import { Button, Field, Notice, Page } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
 import { session, store, useRecords } from '../parts/state.ts';
@@ -10,6 +10,8 @@ import { byTurn } from './card-order.ts';
 import { heldPairs } from './own-mileage.ts';
 import { holdSharedTrack, isTrackFile } from './track/shared-track.ts';
 import type { FilePreview, FileProblem } from '../store/index.ts';
+
+const WaitsInFile = lazy(async () => (await import('./waits-in-file.tsx')).WaitsInFile);
 
 interface Opened {
   readonly bytes: Uint8Array;
@@ -108,6 +110,7 @@ export const OpenFile = () => {
         <section class="sheet" aria-live="polite">
           <h2>{opened.preview.header.groupName ?? ''}</h2>
           <p>{words.file.contains(fresh, known)}</p>
+          {session.value?.role === 'lead' && <WaitsInFile fresh={opened.preview.fresh} />}
           {opened.preview.problems.length > 0 && (
             <p>{words.file.problems(opened.preview.problems.length)}</p>
           )}

@@ -1,6 +1,6 @@
 /** How far did this phone's tester run in each pair? From the runs on this phone, counted once each. */
 import {
-  checkRuns,
+  countedOnce,
   handOutSpan,
   isWithin,
   loggedRun,
@@ -26,11 +26,7 @@ export const heldPairs = (
   runs: readonly RecordOf<'run'>[],
   nowMs: number,
 ): readonly HeldPair[] => {
-  const { counted } = checkRuns(runs.map(loggedRun), {
-    pairs: new Set(pairs.map(({ revision }) => revision.id)),
-    handOuts: handOuts.map(handOutSpan),
-    nowMs,
-  });
+  const counted = countedOnce(runs.map(loggedRun));
   return handOuts
     .filter(({ body }) => body.tester === tester)
     .filter((handOut) => isWithin(handOutSpan(handOut), nowMs))

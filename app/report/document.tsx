@@ -70,6 +70,7 @@ const Head = (props: DocumentProps) => {
 const BriefPart = ({ report, languages }: PartProps) => {
   const { brief } = report.project;
   const { size, stage, complaints } = report.round;
+  const { outside } = report;
   return (
     <section>
       <h2>
@@ -107,6 +108,9 @@ const BriefPart = ({ report, languages }: PartProps) => {
           complaints.asked.runs === 0
             ? speaker.desk.complaints.nobodyAsked
             : speaker.desk.complaints.asked(complaints.asked.runs, complaints.asked.testers),
+          ...(outside.waiting + outside.setAside > 0
+            ? [speaker.desk.waiting.outside(outside.waiting, outside.setAside)]
+            : []),
         ]}
       />
     </section>

@@ -410,7 +410,7 @@ const UNITS = {
 
 /**
  * The whole review as JSON, with what each round was looked at for and the findings.
- * `{ format: "pairlog-review", v, asOf, units, …review, rounds: [{ …round, cells, wear, verdict, against, layers }],
+ * `{ format: "pairlog-review", v, asOf, units, …review, rounds: [{ …round, cells, wear, verdict, influence, against, layers }],
  * findings, feet, panel }`
  */
 export const jsonOf = ({ review, reports, findings: list, feet, panel }: Written): string =>
@@ -428,6 +428,7 @@ export const jsonOf = ({ review, reports, findings: list, feet, panel }: Written
         cells: reports[at]?.looks,
         wear: reports[at]?.wear,
         verdict: reports[at]?.verdict,
+        influence: reports[at]?.influence,
         against: reports[at]?.against,
         layers: reports[at]?.layers,
       })),

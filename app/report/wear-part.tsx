@@ -15,12 +15,13 @@ import {
   verdictTitle,
   wearLines,
 } from '../words/say-wear.ts';
+import { influenceLines } from '../words/say-waiting.ts';
 import type { PartProps } from './document-props.ts';
 import { joined, Lines, Say, type Languages } from './spoken.tsx';
 
 /** Every item of the verdict with its evidence, and what would settle what is open. */
 export const VerdictPart = ({ report, languages }: PartProps) => {
-  const { verdict, project } = report;
+  const { verdict, influence, project } = report;
   const said = new Map(
     languages.map((spoken) => [
       spoken,
@@ -35,6 +36,7 @@ export const VerdictPart = ({ report, languages }: PartProps) => {
       <p class={`word word-${verdict.word}`}>
         <Say in={languages} of={({ speaker }) => verdictTitle(verdict, speaker)} />
       </p>
+      <Lines in={languages} of={({ speaker }) => influenceLines(influence, speaker)} />
       {project.brief.limits.length === 0 && (
         <p>
           <Say in={languages} of={({ speaker }) => speaker.desk.verdict.noLimits} />

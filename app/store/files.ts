@@ -29,6 +29,8 @@ export interface FilePreview {
     readonly known: number;
   }[];
   readonly attachments: number;
+  /** The revisions of the file that are new here. */
+  readonly fresh: readonly Revision[];
   /** What is wrong with the file; the whole revisions can be taken all the same. */
   readonly problems: readonly BundleProblem[];
 }
@@ -165,7 +167,8 @@ export const fileStore = (
       const wrong = misfit(await sessionOf(), header);
       if (wrong) return { ok: false, ...wrong };
       const revisions = opened.revisions.map(({ revision }) => revision);
-      const fresh = new Set((await freshOf(revisions)).map(({ hash }) => hash));
+      const freshHere = await freshOf(revisions);
+      const fresh = new Set(freshHere.map(({ hash }) => hash));
       const authors = new Map<RecordId, { fresh: number; known: number }>();
       for (const { author, hash } of revisions) {
         const counts = authors.get(author) ?? { fresh: 0, known: 0 };
@@ -177,6 +180,7 @@ export const fileStore = (
         header,
         problems,
         attachments: attachments.size,
+        fresh: freshHere,
         authors: [...authors].map(([author, counts]) => ({ author, ...counts })),
       });
     },

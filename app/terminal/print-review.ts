@@ -8,32 +8,41 @@ import { feetOf, layersOf, panelOf } from './print/feet-and-panel.ts';
 import { pairsOf, projectOf } from './print/pairs.ts';
 import { heading, printingOf, type Printing } from './print/printed.ts';
 import { verdictOf } from './print/verdict.ts';
+import { waitingOf } from './print/waiting.ts';
 
 /** What a lead must ask about: damage, odd runs, and what this version cannot read. */
-const openOf = ({ review, speaker, spoken: { terminal: words, glossary } }: Printing): string[] => [
-  ...(review.damages.length === 0
-    ? []
-    : [
-        heading(words.damages),
-        review.damages
-          .map(({ pair, tester, what, at, words: said }) =>
-            [speaker.pair(pair), speaker.tester(tester), at, glossary.damages[what], said]
-              .filter(Boolean)
-              .join('  '),
-          )
-          .join('\n'),
-      ]),
-  ...(review.oddities.length === 0
-    ? []
-    : [
-        heading(words.oddities),
-        review.oddities.map(({ run, why }) => `${run}  ${words.oddity[why]}`).join('\n'),
-      ]),
-  ...(['unknown-kind', 'newer-schema', 'unreadable'] as const).flatMap((why) => {
-    const count = review.leftOut.filter((one) => one.why === why).length;
-    return count > 0 ? [words.leftOut[why](count)] : [];
-  }),
-];
+const openOf = (printing: Printing): string[] => {
+  const {
+    review,
+    speaker,
+    spoken: { terminal: words, glossary },
+  } = printing;
+  return [
+    ...(review.damages.length === 0
+      ? []
+      : [
+          heading(words.damages),
+          review.damages
+            .map(({ pair, tester, what, at, words: said }) =>
+              [speaker.pair(pair), speaker.tester(tester), at, glossary.damages[what], said]
+                .filter(Boolean)
+                .join('  '),
+            )
+            .join('\n'),
+        ]),
+    ...waitingOf(printing),
+    ...(review.oddities.length === 0
+      ? []
+      : [
+          heading(words.oddities),
+          review.oddities.map(({ run, why }) => `${run}  ${words.oddity[why]}`).join('\n'),
+        ]),
+    ...(['unknown-kind', 'newer-schema', 'unreadable'] as const).flatMap((why) => {
+      const count = review.leftOut.filter((one) => one.why === why).length;
+      return count > 0 ? [words.leftOut[why](count)] : [];
+    }),
+  ];
+};
 
 /**
  * The whole review; ends without a newline.
@@ -54,7 +63,7 @@ export const printReview = (
       complaintsOf(round, printing),
       ...recurringOf(round, looks[at]?.looks ?? [], printing),
     ]),
-    ...looks.map(({ verdict }) => verdictOf(verdict, printing)),
+    ...looks.map(({ verdict, influence }) => verdictOf(verdict, influence, printing)),
     ...looks.flatMap(({ against }) => (against ? [changesOf(against, printing)] : [])),
     benchOf(printing),
     deviationsOf(printing),

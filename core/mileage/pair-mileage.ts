@@ -2,7 +2,7 @@
 import type { RecordId, Surface } from '../records/index.ts';
 import { metres, type Metres } from '../units/index.ts';
 import { isWithin, type HandOutSpan } from './hand-out-span.ts';
-import type { LoggedRun } from './runs.ts';
+import type { LoggedRun } from './logged-run.ts';
 
 /** Distance by surface; `unknown` where the tester did not say. */
 export type BySurface = Readonly<Partial<Record<Surface | 'unknown', Metres>>>;

@@ -1,26 +1,15 @@
 /**
  * Which of the logged runs count, and what is odd about the others?
  *
- * Nothing is dropped in silence and nothing counts twice: a run that comes a second time is reported
- * and left out of the sum; everything else that looks wrong is reported and counted as logged.
+ * Nothing is dropped in silence and nothing counts twice. A run that cannot be right stays out of every figure
+ * until a lead decides; one that comes a second time is reported and left out; everything else that looks
+ * wrong is reported and counted as logged.
  */
-import { isSameTrack, type RecordId, type RecordOf, type Run } from '../records/index.ts';
-import { isWithin, type HandOutSpan } from './hand-out-span.ts';
-import { isPlausibleDistance, isPlausiblePace } from './plausible.ts';
+import { isSameTrack, type RecordId, type Ruling } from '../records/index.ts';
 import { groupBy } from '../statistics/index.ts';
-import { metres, type Metres } from '../units/index.ts';
-
-/** One run with what the sums need, times in milliseconds since 1970. */
-export interface LoggedRun {
-  readonly id: RecordId;
-  readonly pair: RecordId;
-  readonly tester: RecordId;
-  readonly startMs: number;
-  /** Start plus duration; the start itself where no duration was given. */
-  readonly endMs: number;
-  readonly distanceM: Metres;
-  readonly run: Run;
-}
+import type { HandOutSpan } from './hand-out-span.ts';
+import { judgeRun, type OwnOddity } from './judge-run.ts';
+import type { LoggedRun } from './logged-run.ts';
 
 export type RunOddity =
   /** The same run logged again: it counts once, as `counted`. */
@@ -29,18 +18,22 @@ export type RunOddity =
   | { readonly why: 'tester-overlap'; readonly run: RecordId; readonly other: RecordId }
   /** Two testers wore one pair at the same time; both count. */
   | { readonly why: 'pair-overlap'; readonly run: RecordId; readonly other: RecordId }
-  | { readonly why: 'pace'; readonly run: RecordId; readonly secondsPerKm: number }
-  | { readonly why: 'distance'; readonly run: RecordId; readonly distanceM: Metres }
-  /** The pair was not handed out to this tester at that time. */
-  | { readonly why: 'not-handed-out'; readonly run: RecordId }
-  | { readonly why: 'in-the-future'; readonly run: RecordId }
-  | { readonly why: 'unknown-pair'; readonly run: RecordId };
+  | OwnOddity;
+
+/** A run that stays out of every figure until a lead decides, and everything that speaks against it. */
+export interface WaitingRun {
+  readonly run: LoggedRun;
+  readonly whys: readonly OwnOddity[];
+}
 
 export interface CheckedRuns {
   /** The runs that count, by start, then id. */
   readonly counted: readonly LoggedRun[];
   /** The runs that came again, by start, then id. */
   readonly repeated: readonly LoggedRun[];
+  /** The runs that wait for a lead, by start, then id. They count nowhere. */
+  readonly waiting: readonly WaitingRun[];
+  /** What is odd about the runs that count, and which came again. */
   readonly oddities: readonly RunOddity[];
 }
 
@@ -49,26 +42,8 @@ export const SAME_RUN_MS = 5 * 60_000;
 /** … and differ by no more than this share of the longer distance (judgement, no source). */
 export const SAME_RUN_SHARE = 0.01;
 
-/** A phone's clock may run a little ahead of the reader's. */
-const FUTURE_MS = 24 * 3_600_000;
-
 const byStart = (a: LoggedRun, b: LoggedRun): number =>
   a.startMs - b.startMs || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
-
-/** A record of a run as the sums take it. */
-export const loggedRun = (record: RecordOf<'run'>): LoggedRun => {
-  const { body, revision } = record;
-  const startMs = Date.parse(body.startedAt);
-  return {
-    id: revision.id,
-    pair: body.pair,
-    tester: body.tester,
-    startMs,
-    endMs: startMs + (body.durationS ?? 0) * 1000,
-    distanceM: body.distanceM,
-    run: body,
-  };
-};
 
 const sameTrack = (a: LoggedRun, b: LoggedRun): boolean =>
   a.run.track !== undefined &&
@@ -103,8 +78,12 @@ const overlaps = (
   return found;
 };
 
-/** Splits runs into those that count and those that came again. The first by start, then id, counts. */
-const withoutRepeats = (runs: readonly LoggedRun[]) => {
+/**
+ * The runs that came again, each with the one that counts for it: the first by start, then id.
+ * @param runs by start, then id
+ * @param isKept whether a run counts whatever it resembles
+ */
+const repeatsIn = (runs: readonly LoggedRun[], isKept: (run: LoggedRun) => boolean) => {
   const repeated = new Map<RecordId, RecordId>();
   for (const group of groupBy(runs, (run) => `${run.pair} ${run.tester}`).values()) {
     const kept: LoggedRun[] = [];
@@ -118,7 +97,7 @@ const withoutRepeats = (runs: readonly LoggedRun[]) => {
         if (run.startMs - earlier.startMs > SAME_RUN_MS) break;
         if (isSameRun(earlier, run)) same = earlier;
       }
-      if (same) repeated.set(run.id, same.id);
+      if (same && !isKept(run)) repeated.set(run.id, same.id);
       else {
         kept.push(run);
         if (print !== undefined) byFingerprint.set(print, run);
@@ -128,57 +107,60 @@ const withoutRepeats = (runs: readonly LoggedRun[]) => {
   return repeated;
 };
 
+/** One tester's runs as that tester's phone sums them, each once, by start, then id. It knows no lead's decision. */
+export const countedOnce = (runs: readonly LoggedRun[]): readonly LoggedRun[] => {
+  const sorted = [...runs].sort(byStart);
+  const repeats = repeatsIn(sorted, () => false);
+  return sorted.filter((run) => !repeats.has(run.id));
+};
+
 export interface RunsContext {
   readonly pairs: ReadonlySet<RecordId>;
   readonly handOuts: readonly HandOutSpan[];
   /** When the question is asked, milliseconds since 1970. */
   readonly nowMs: number;
+  /** What a lead decided of a run as it stands now; nothing where nobody did. */
+  readonly rulings?: ReadonlyMap<RecordId, Ruling>;
 }
 
-/** Sorts out all runs of a project. The order in which they come never changes the answer. */
-export const checkRuns = (runs: readonly LoggedRun[], context: RunsContext): CheckedRuns => {
-  const sorted = [...runs].sort(byStart);
-  const repeats = withoutRepeats(sorted);
-  const counted = sorted.filter((run) => !repeats.has(run.id));
-  const repeated = sorted.filter((run) => repeats.has(run.id));
+/**
+ * Sorts out all runs of a project. The order in which they come never changes the answer, and what waits or was set
+ * aside changes nothing about the others: they are judged as if it were not there.
+ */
+export const checkRuns = (
+  runs: readonly LoggedRun[],
+  { rulings, ...context }: RunsContext,
+): CheckedRuns => {
+  const spansOf = groupBy(context.handOuts, ({ pair }) => pair);
+  const waiting: WaitingRun[] = [];
+  const own = new Map<RecordId, readonly OwnOddity[]>();
+  const standing = [...runs].sort(byStart).filter((run) => {
+    const ruling = rulings?.get(run.id);
+    if (ruling !== undefined) return ruling === 'counted';
+    const { whys, keepsOut } = judgeRun(run, { ...context, spansOf });
+    if (keepsOut) waiting.push({ run, whys });
+    else own.set(run.id, whys);
+    return !keepsOut;
+  });
+  const isDecided = ({ id }: LoggedRun) => rulings?.has(id) === true;
+  const repeats = repeatsIn(standing, isDecided);
+  const counted = standing.filter((run) => !repeats.has(run.id));
+  const repeated = standing.filter((run) => repeats.has(run.id));
   const oddities: RunOddity[] = repeated.map((run) => ({
     why: 'logged-twice',
     run: run.id,
     counted: repeats.get(run.id) as RecordId,
   }));
-  for (const group of groupBy(counted, (run) => run.tester).values())
-    oddities.push(...overlaps(group, 'tester-overlap', () => true));
-  for (const group of groupBy(counted, (run) => run.pair).values())
-    oddities.push(...overlaps(group, 'pair-overlap', (a, b) => a.tester !== b.tester));
-
-  const held = new Map<string, HandOutSpan[]>();
-  for (const span of context.handOuts) {
-    const key = `${span.pair} ${span.tester}`;
-    held.set(key, [...(held.get(key) ?? []), span]);
-  }
-  for (const run of counted) oddities.push(...odditiesOf(run, context, held));
-  return { counted, repeated, oddities };
-};
-
-const odditiesOf = (
-  run: LoggedRun,
-  { pairs, nowMs }: RunsContext,
-  held: ReadonlyMap<string, readonly HandOutSpan[]>,
-): RunOddity[] => {
-  const found: RunOddity[] = [];
-  const { id, distanceM, startMs, endMs } = run;
-  if (!pairs.has(run.pair)) found.push({ why: 'unknown-pair', run: id });
-  else {
-    const spans = held.get(`${run.pair} ${run.tester}`) ?? [];
-    if (!spans.some((span) => isWithin(span, startMs)))
-      found.push({ why: 'not-handed-out', run: id });
-  }
-  if (!isPlausibleDistance(distanceM))
-    found.push({ why: 'distance', run: id, distanceM: metres(distanceM) });
-  if (endMs > startMs && distanceM > 0) {
-    const secondsPerKm = (endMs - startMs) / distanceM;
-    if (!isPlausiblePace(secondsPerKm)) found.push({ why: 'pace', run: id, secondsPerKm });
-  }
-  if (startMs > nowMs + FUTURE_MS) found.push({ why: 'in-the-future', run: id });
-  return found;
+  const clashes = [
+    ...[...groupBy(counted, (run) => run.tester).values()].flatMap((group) =>
+      overlaps(group, 'tester-overlap', () => true),
+    ),
+    ...[...groupBy(counted, (run) => run.pair).values()].flatMap((group) =>
+      overlaps(group, 'pair-overlap', (a, b) => a.tester !== b.tester),
+    ),
+  ];
+  // Nobody is asked again about a run that a lead let count.
+  oddities.push(...clashes.filter(({ run }) => rulings?.has(run) !== true));
+  for (const run of counted) oddities.push(...(own.get(run.id) ?? []));
+  return { counted, repeated, waiting, oddities };
 };

@@ -1,6 +1,6 @@
 /** Is a new pair as its round's blueprint draws it, dimension by dimension and left against right? */
 import type { MileageCurve } from '../mileage/index.ts';
-import type { Dimension, Reading, RecordId, RecordOf, Round } from '../records/index.ts';
+import { dimensionOf, type RecordId, type RecordOf, type Round } from '../records/index.ts';
 import { combine, decide, leftAgainstRightShoe } from '../rounds/index.ts';
 import { groupBy } from '../statistics/index.ts';
 import { distanceOf } from './check-distance.ts';
@@ -24,17 +24,6 @@ const arrivalChecks = (checks: readonly Check[], curve: MileageCurve): readonly 
     (check) =>
       at(check) - at(first) <= DAY_MS && distanceOf(check.body, curve).distanceM === distanceM,
   );
-};
-
-const dimensionOf = (
-  { measure, site, unit, foot }: Reading,
-  blueprint: Round['blueprint'],
-): Dimension | undefined => {
-  const own = blueprint.filter(
-    (one) => one.measure === measure && one.site === site && one.unit === unit,
-  );
-  // A dimension of one foot goes before one of both.
-  return own.find((one) => one.foot === foot) ?? own.find((one) => one.foot === undefined);
 };
 
 /**
@@ -61,7 +50,7 @@ export const deviationsOf = (
   );
   return [...byPlace.values()].flatMap((own): Deviation[] => {
     const [one] = own;
-    const dimension = one && dimensionOf(one.reading, blueprint);
+    const dimension = one && dimensionOf(blueprint, one.reading);
     const together = combine(
       own.map(({ reading, operator }) => ({
         value: reading.value,

@@ -2,6 +2,7 @@
 import type { GaugeUncertainty } from '../rounds/index.ts';
 import type { GaugeStudy, Reading, RecordId, RecordOf } from '../records/index.ts';
 import { gaugeStudy, type GaugeStudyResult } from '../statistics/index.ts';
+import { gaugeName } from '../wear/index.ts';
 
 export interface GaugeReview extends Pick<GaugeStudy, 'at' | 'gauge' | 'measure' | 'unit'> {
   readonly id: RecordId;
@@ -26,9 +27,6 @@ export const reviewGauges = (studies: readonly RecordOf<'gauge-study'>[]): reado
     }))
     .sort((a, b) => Date.parse(b.at) - Date.parse(a.at) || (a.id < b.id ? -1 : 1));
 
-/** The same gauge, however its name was typed. */
-const nameOf = (gauge: string): string => gauge.trim().toLowerCase();
-
 /**
  * The uncertainty of a reading: the one it states; else that of the latest gauge study of the same gauge, measure
  * and unit, one of the same site before one of every site. Null: not known.
@@ -44,7 +42,7 @@ export const uncertaintyOf = (
     (one) =>
       one.result.ok &&
       one.result.anova.gauge > 0 &&
-      nameOf(one.gauge) === nameOf(gauge) &&
+      gaugeName(one.gauge) === gaugeName(gauge) &&
       one.measure === measure &&
       one.unit === unit,
   );

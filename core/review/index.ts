@@ -1,12 +1,16 @@
 export * from './review-types.ts';
 export * from './project-log.ts';
 export * from './review.ts';
+export * from './standing/standing.ts';
+export { newlyWaiting } from './standing/newly-waiting.ts';
+export { decisionOn, type Subject } from './standing/rulings.ts';
 export { isProven, lookCloser, recurring, type CloserLook } from './closer-look.ts';
 export * from './dose.ts';
 export type { LimitOutlook, WearPlace } from './wear-series.ts';
 export type { FittedLimit } from './wear-limits.ts';
 export * from './wear-look.ts';
 export * from './verdict.ts';
+export { influences, type Influence, type RoundInfluence } from './influence.ts';
 export { overviewOf, type NextStep, type Overview } from './overview.ts';
 export * from './felt.ts';
 export * from './compare-rounds.ts';

@@ -34,6 +34,8 @@ export type NextStep =
       readonly testers: readonly RecordId[];
       readonly count: number;
     }
+  /** Runs and readings that wait for the lead's decision. */
+  | { readonly step: 'decide-what-counts'; readonly count: number }
   | { readonly step: 'add-round' | 'add-pairs' | 'add-testers'; readonly count: number }
   | { readonly step: 'hand-out'; readonly pairs: readonly RecordId[]; readonly count: number }
   /** Pairs of the latest round, where it has a blueprint, that nobody measured before they were worn. */
@@ -98,7 +100,11 @@ export interface Overview {
   readonly next: readonly NextStep[];
 }
 
-const silentOf = ({ pairs, spans, nowMs }: ProjectLog): Silent[] => {
+/** Runs that no figure reads, for who logged one was not silent. */
+const runsOutside = ({ standing: { waiting, decided } }: Pick<ProjectLog, 'standing'>) =>
+  [...waiting, ...decided].filter((one) => one.about === 'run');
+
+const silentOf = ({ pairs, spans, nowMs, standing }: ProjectLog): Silent[] => {
   const byTester = new Map<RecordId, { pairs: RecordId[]; lastMs: number }>();
   const lastRun = new Map<string, number>();
   for (const { id, runs } of pairs)
@@ -106,6 +112,10 @@ const silentOf = ({ pairs, spans, nowMs }: ProjectLog): Silent[] => {
       const key = `${id} ${run.tester}`;
       lastRun.set(key, Math.max(lastRun.get(key) ?? -Infinity, endMs));
     }
+  for (const { pair, tester, startedAt } of runsOutside({ standing })) {
+    const key = `${pair} ${tester}`;
+    lastRun.set(key, Math.max(lastRun.get(key) ?? -Infinity, Date.parse(startedAt)));
+  }
   for (const span of spans) {
     if (span.fromMs > nowMs || span.untilMs <= nowMs) continue;
     const heard = lastRun.get(`${span.pair} ${span.tester}`) ?? span.fromMs;
@@ -128,13 +138,14 @@ const silentOf = ({ pairs, spans, nowMs }: ProjectLog): Silent[] => {
  * Testers of whom nothing came yet: no run, no answer. Whether they joined is known to the hub alone. Those who have
  * pairs of other projects only are theirs to ask about; a log without some pairs lacks what was logged of them.
  */
-const unheardOf = ({ id, records, without }: ProjectLog): RecordId[] => {
+const unheardOf = ({ id, records, without, standing }: ProjectLog): RecordId[] => {
   if (without !== null) return [];
-  const heard = new Set(
-    (['run', 'ranking', 'damage-report', 'acknowledgement'] as const).flatMap((kind) =>
+  const heard = new Set([
+    ...(['run', 'ranking', 'damage-report', 'acknowledgement'] as const).flatMap((kind) =>
       records[kind].map(({ body }) => body.tester),
     ),
-  );
+    ...runsOutside({ standing }).map(({ tester }) => tester),
+  ]);
   const placed = new Set(records['hand-out'].map(({ body }) => body.tester));
   const here = new Set(ownRecords(records['hand-out'], id).map(({ body }) => body.tester));
   return records.tester
@@ -232,6 +243,7 @@ export const overviewOf = (
       count: damages.length,
     },
     { step: 'reach-about-stop-use', testers: uniqueOf(unread), count: uniqueOf(unread).length },
+    { step: 'decide-what-counts', count: review.waiting.length },
     { step: 'add-round', count: latest ? 0 : 1 },
     { step: 'add-pairs', count: latest && ofLatest.length === 0 ? 1 : 0 },
     { step: 'add-testers', count: records.tester.length === 0 ? 1 : 0 },

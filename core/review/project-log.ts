@@ -1,8 +1,6 @@
 /** What of the log belongs to one project, checked and sorted once for every question that is asked of it? */
 import {
-  checkRuns,
   handOutSpan,
-  loggedRun,
   mileageCurve,
   type HandOutSpan,
   type LoggedRun,
@@ -21,6 +19,7 @@ import { metres } from '../units/index.ts';
 import { deviationsOf, sidesOf } from './deviations.ts';
 import { reviewGauges, type GaugeReview } from './gauges.ts';
 import type { Deviation, SideDifference } from './review-types.ts';
+import { standingOf, type Standing } from './standing/standing.ts';
 import { toleranceOf, type PairTolerance } from './tolerance.ts';
 
 /** A pair with everything that was logged of it. */
@@ -50,11 +49,16 @@ export interface ProjectLog {
   readonly pairs: readonly LoggedPair[];
   readonly counted: readonly LoggedRun[];
   readonly oddities: readonly RunOddity[];
+  /** What waits for the lead, and what the lead decided. */
+  readonly standing: Standing;
   readonly spans: readonly HandOutSpan[];
   readonly gauges: readonly GaugeReview[];
   /** The pairs that were left out because they are out of tolerance; null: none was to be left out. */
   readonly without: readonly RecordOf<'pair'>[] | null;
-  /** All records, for the kinds that belong to no project or need no checking. */
+  /**
+   * All records, for the kinds that belong to no project or need no checking; of this project's runs and checks those
+   * that count.
+   */
   readonly records: Records;
 }
 
@@ -77,28 +81,41 @@ export const withdrawnPairs = ({
   );
 
 /**
- * Opens the log of one project.
+ * Opens the log of one project. What waits for the lead or was set aside is in nothing that is opened but `standing`.
  * @param nowMs when the question is asked, milliseconds since 1970
  * @returns null where the project is not in the records
  */
 export const openProject = (
-  records: Records,
+  all: Records,
   projectId: RecordId,
   nowMs: number,
 ): ProjectLog | null => {
-  const project = records.project.find(({ revision }) => revision.id === projectId);
+  const project = all.project.find(({ revision }) => revision.id === projectId);
   if (!project) return null;
-  const rounds = ownRecords(records.round, projectId).sort((a, b) => a.body.order - b.body.order);
-  const pairs = ownRecords(records.pair, projectId);
-  const spans = ownRecords(records['hand-out'], projectId).map(handOutSpan);
-  const { counted, oddities } = checkRuns(ownRecords(records.run, projectId).map(loggedRun), {
-    pairs: new Set(pairs.map(({ revision }) => revision.id)),
-    handOuts: spans,
+  const rounds = ownRecords(all.round, projectId).sort((a, b) => a.body.order - b.body.order);
+  const pairs = ownRecords(all.pair, projectId);
+  const spans = ownRecords(all['hand-out'], projectId).map(handOutSpan);
+  const { runs, checks, waiting, decided } = standingOf({
+    runs: ownRecords(all.run, projectId),
+    checks: ownRecords(all['bench-check'], projectId),
+    decisions: ownRecords(all.decision, projectId),
+    pairs,
+    rounds,
+    spans,
     nowMs,
   });
+  const { counted, oddities } = runs;
+  const records: Records = {
+    ...all,
+    run: all.run.filter(({ revision }) => !runs.out.has(revision.id)),
+    'bench-check': [
+      ...all['bench-check'].filter(({ body }) => body.project !== projectId),
+      ...checks,
+    ],
+  };
   const runsOf = groupBy(counted, ({ pair }) => pair);
   const spansOf = groupBy(spans, ({ pair }) => pair);
-  const checksOf = groupBy(ownRecords(records['bench-check'], projectId), ({ body }) => body.pair);
+  const checksOf = groupBy(checks, ({ body }) => body.pair);
   const blueprints = new Map(rounds.map(({ body, revision }) => [revision.id, body.blueprint]));
   const gauges = reviewGauges(ownRecords(records['gauge-study'], projectId));
   return {
@@ -108,15 +125,15 @@ export const openProject = (
     rounds,
     pairs: pairs.map((record) => {
       const { body, revision } = record;
-      const runs = runsOf.get(revision.id) ?? [];
-      const checks = (checksOf.get(revision.id) ?? []).sort(
+      const own = runsOf.get(revision.id) ?? [];
+      const measured = (checksOf.get(revision.id) ?? []).sort(
         (a, b) => Date.parse(a.body.at) - Date.parse(b.body.at),
       );
-      const curve = mileageCurve(runs, body.carriedInM ?? metres(0));
+      const curve = mileageCurve(own, body.carriedInM ?? metres(0));
       const deviations = deviationsOf(
         revision.id,
         body.round,
-        { checks, curve },
+        { checks: measured, curve },
         blueprints.get(body.round) ?? [],
         gauges,
       );
@@ -125,9 +142,9 @@ export const openProject = (
         id: revision.id,
         round: body.round,
         record,
-        runs,
+        runs: own,
         spans: spansOf.get(revision.id) ?? [],
-        checks,
+        checks: measured,
         curve,
         deviations,
         sides,
@@ -136,6 +153,7 @@ export const openProject = (
     }),
     counted,
     oddities,
+    standing: { waiting, decided },
     spans,
     gauges,
     without: null,

@@ -23,6 +23,7 @@ import type { Metres, Millimetres } from '../units/index.ts';
 import type { Combined, Conformity, LeftRight } from '../rounds/index.ts';
 import type { GaugeReview } from './gauges.ts';
 import type { Preference } from './preferences.ts';
+import type { DecidedItem, WaitingItem } from './standing/standing.ts';
 import type { PairTolerance } from './tolerance.ts';
 
 /** How much evidence stands behind a figure. */
@@ -172,7 +173,11 @@ export interface Review {
     readonly score: number;
     readonly signs: readonly string[];
   }[];
-  /** Odd runs, each with whose it is: in the order to ask, overlaps last and once a run. */
+  /** What waits for the lead's decision: `counts` says whether it is in the figures meanwhile. */
+  readonly waiting: readonly WaitingItem[];
+  /** What the lead decided, as far as it holds; what was set aside is in no figure. Latest first. */
+  readonly decided: readonly DecidedItem[];
+  /** Odd runs that count, and repeats, each with whose it is: in the order to ask, overlaps last and once a run. */
   readonly oddities: readonly (RunOddity &
     Pick<Run, 'tester' | 'pair' | 'startedAt' | 'distanceM'>)[];
   /** Records that this version cannot read. They are kept and passed on, and count in no figure. */

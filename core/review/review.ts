@@ -63,6 +63,7 @@ export const reviewProject = (log: ProjectLog): Review => {
       photos: body.photos ?? [],
     })),
     pains: painsOf(counted),
+    ...log.standing,
     oddities: odditiesOf(log),
     leftOut: records.leftOut,
   };

@@ -48,6 +48,8 @@ export interface RoundReport extends RoundLook {
   readonly findings: readonly ReportedFinding[];
   /** Findings of other rounds whose change this round carries. */
   readonly carried: readonly ReportedFinding[];
+  /** Runs and readings of the round's pairs that are in no figure: they wait for the lead, or were set aside. */
+  readonly outside: { readonly waiting: number; readonly setAside: number };
   /** Records that this version cannot read: they count in no figure. */
   readonly leftOut: number;
 }
@@ -148,6 +150,11 @@ const reportOf = (
     ),
     findings,
     carried: all.filter(({ body }) => body.carriedBy === roundId && body.round !== roundId),
+    outside: {
+      waiting: review.waiting.filter((one) => !one.counts && own.has(one.pair)).length,
+      setAside: review.decided.filter((one) => one.ruling === 'set-aside' && own.has(one.pair))
+        .length,
+    },
     leftOut: review.leftOut.length,
   };
 };

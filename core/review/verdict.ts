@@ -134,31 +134,58 @@ const complaintsItem = (
   };
 };
 
-/** The verdict on one round. */
-export const verdictOf = (log: ProjectLog, round: RoundReview): Verdict => {
+/** What a round holds, item by item, beside its wear. */
+const itemsBesideWear = (log: ProjectLog, round: RoundReview): VerdictItem[] => {
   const { brief } = log.project;
   const pairs = log.pairs.filter((pair) => pair.round === round.id);
-  const fitted = fitLimits(log, round.id);
   const stopped = withdrawnPairs(log);
   const open = pairs.map(({ id }) => id).filter((id) => stopped.has(id));
-  const items: VerdictItem[] = [
-    ...fitted.map((one): VerdictItem => ({
-      what: 'wear',
-      word: one.hold?.word ?? 'not-known-yet',
-      ...one,
-    })),
-    ...brief.limits
-      .filter((limit) => !fitted.some((one) => one.limit === limit))
-      .map((limit): VerdictItem => ({ what: 'not-measured', word: 'not-known-yet', limit })),
+  return [
     { what: 'structure', ...reviewStructure(lifetimesOf(log, pairs), brief.distanceM) },
     allowedRateItem(round, brief.allowedRate),
     complaintsItem(round, pairs, brief.distanceM),
     { what: 'stop-use', word: open.length > 0 ? 'does-not-hold' : 'holds', pairs: open },
   ];
-  const word = items.some((item) => item.word === 'does-not-hold')
+};
+
+const wearItems = (fitted: readonly FittedLimit[], limits: readonly Limit[]): VerdictItem[] => [
+  ...fitted.map((one): VerdictItem => ({
+    what: 'wear',
+    word: one.hold?.word ?? 'not-known-yet',
+    ...one,
+  })),
+  ...limits
+    .filter((limit) => !fitted.some((one) => one.limit === limit))
+    .map((limit): VerdictItem => ({ what: 'not-measured', word: 'not-known-yet', limit })),
+];
+
+const wordOf = (items: readonly VerdictItem[]): HoldWord =>
+  items.some((item) => item.word === 'does-not-hold')
     ? 'does-not-hold'
     : items.every((item) => item.word === 'holds')
       ? 'holds'
       : 'not-known-yet';
-  return { round: round.id, word, items };
+
+/** The verdict on one round. */
+export const verdictOf = (log: ProjectLog, round: RoundReview): Verdict => {
+  const items = [
+    ...wearItems(fitLimits(log, round.id), log.project.brief.limits),
+    ...itemsBesideWear(log, round),
+  ];
+  return { round: round.id, word: wordOf(items), items };
+};
+
+/**
+ * The word of a verdict alone: what its wear cannot change is told without it.
+ * @param fitted the round's limits, worked out only where they matter
+ */
+export const verdictWord = (
+  log: ProjectLog,
+  round: RoundReview,
+  fitted: () => readonly FittedLimit[],
+): HoldWord => {
+  const beside = itemsBesideWear(log, round);
+  return wordOf(beside) === 'does-not-hold'
+    ? 'does-not-hold'
+    : wordOf([...wearItems(fitted(), log.project.brief.limits), ...beside]);
 };

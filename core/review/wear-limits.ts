@@ -20,8 +20,15 @@ export interface FittedLimit extends WearPlace, LimitOutlook {
   readonly next: readonly RankedCheck[];
 }
 
-/** The limits of the brief that this round's readings speak to, each place by itself. */
-export const fitLimits = (log: ProjectLog, round: RecordId): readonly FittedLimit[] => {
+/**
+ * The limits of the brief that this round's readings speak to, each place by itself.
+ * @param asksNext whether the next checks are wanted, which takes longest
+ */
+export const fitLimits = (
+  log: ProjectLog,
+  round: RecordId,
+  asksNext = true,
+): readonly FittedLimit[] => {
   const { limits, distanceM } = log.project.brief;
   return seriesOf(log, round, 'distance').series.flatMap((series) => {
     const own = limits.filter((limit) => isOf(limit, series));
@@ -38,7 +45,7 @@ export const fitLimits = (log: ProjectLog, round: RecordId): readonly FittedLimi
         ...outlook,
         pairs: fit.pairs.length,
         checks: series.checks.length,
-        next: open ? nextOf(log, fit, series, 2) : [],
+        next: asksNext && open ? nextOf(log, fit, series, 2) : [],
       };
     });
   });

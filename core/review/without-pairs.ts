@@ -8,11 +8,15 @@ import { isOutOfTolerance } from './tolerance.ts';
  * measured, or of which nothing is decided, stay. What was odd about a run is judged before they are left out.
  */
 export const withoutPairsOutOfTolerance = (log: ProjectLog): ProjectLog => {
-  const out = new Map(
-    log.pairs
-      .filter(({ tolerance }) => isOutOfTolerance(tolerance))
-      .map((pair) => [pair.id, pair.record] as const),
-  );
+  const out = log.pairs.filter(({ tolerance }) => isOutOfTolerance(tolerance));
+  return {
+    ...withoutPairs(log, new Set(out.map(({ id }) => id))),
+    without: out.map(({ record }) => record),
+  };
+};
+
+/** The log without some pairs and all that was logged of them. */
+export const withoutPairs = (log: ProjectLog, out: ReadonlySet<RecordId>): ProjectLog => {
   const stays = ({ pair }: { readonly pair: RecordId }) => !out.has(pair);
   const of = <T extends { readonly body: { readonly pair: RecordId } }>(list: readonly T[]): T[] =>
     list.filter(({ body }) => stays(body));
@@ -24,8 +28,11 @@ export const withoutPairsOutOfTolerance = (log: ProjectLog): ProjectLog => {
     pairs: log.pairs.filter(({ id }) => !out.has(id)),
     counted: log.counted.filter(stays),
     oddities: log.oddities.filter(({ run }) => runIds.has(run)),
+    standing: {
+      waiting: log.standing.waiting.filter((one) => one.about === 'gauge' || stays(one)),
+      decided: log.standing.decided.filter(stays),
+    },
     spans: log.spans.filter(stays),
-    without: [...out.values()],
     records: {
       ...records,
       run: runs,
@@ -44,7 +51,7 @@ export const withoutPairsOutOfTolerance = (log: ProjectLog): ProjectLog => {
 
 const rankingWithout = (
   ranking: RecordOf<'ranking'>,
-  out: ReadonlyMap<RecordId, unknown>,
+  out: ReadonlySet<RecordId>,
 ): RecordOf<'ranking'>[] => {
   const order = ranking.body.order
     .map((place) => place.filter((pair) => !out.has(pair)))

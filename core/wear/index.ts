@@ -7,3 +7,6 @@ export * from './warnings.ts';
 export * from './structure.ts';
 export * from './felt.ts';
 export * from './differences.ts';
+export * from './expected.ts';
+export * from './reading-doubts.ts';
+export * from './second-gauge.ts';

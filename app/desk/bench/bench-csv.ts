@@ -47,6 +47,8 @@ export type TableTrouble =
 
 export interface ReadTable {
   readonly checks: readonly BodyOf<'bench-check'>[];
+  /** The line of each reading of each check. */
+  readonly lines: ReadonlyMap<BodyOf<'bench-check'>, readonly number[]>;
   /** Checks of the table that the log has already: they are not taken again. */
   readonly known: number;
   /** Lines count from 1, the heading included. */
@@ -95,9 +97,10 @@ export const readBenchTable = (
   const troubles: ReadTable['troubles'][number][] = [];
   for (const column of required)
     if (!names.includes(column)) troubles.push({ line: 1, column, why: 'missing-column' });
-  if (troubles.length > 0) return { checks: [], known: 0, troubles };
+  if (troubles.length > 0) return { checks: [], lines: new Map(), known: 0, troubles };
 
   const checks = new Map<string, BodyOf<'bench-check'>>();
+  const lines = new Map<string, readonly number[]>();
   for (const [at, cells] of rows.entries()) {
     const line = at + 2;
     if (cells.every((one) => one.trim() === '')) continue;
@@ -185,13 +188,20 @@ export const readBenchTable = (
     };
     // What the log would refuse is told here, line by line, before anything is taken in.
     const body = readBody('bench-check', more);
-    if (body.ok) checks.set(key, body.body);
-    else
+    if (body.ok) {
+      checks.set(key, body.body);
+      lines.set(key, [...(lines.get(key) ?? []), line]);
+    } else
       for (const { field } of body.problems)
         fail(columnOf[field] ?? 'value', { why: 'out-of-range' });
   }
-  const fresh = [...checks].flatMap(([key, check]) => (known.has(key) ? [] : [check]));
-  return { checks: fresh, known: checks.size - fresh.length, troubles };
+  const fresh = [...checks].filter(([key]) => !known.has(key));
+  return {
+    checks: fresh.map(([, check]) => check),
+    lines: new Map(fresh.map(([key, check]) => [check, lines.get(key) ?? []])),
+    known: checks.size - fresh.length,
+    troubles,
+  };
 };
 
 /**

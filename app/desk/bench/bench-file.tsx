@@ -6,12 +6,25 @@ import { d } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveRecord, Unfold } from '../form-parts.tsx';
 import { Some } from '../some.tsx';
+import { saveDecisions } from '../waiting/save-decision.ts';
 import type { ReadTable } from './bench-csv.ts';
+import {
+  confirmedReadings,
+  entryDoubts,
+  type DoubtedReading,
+  type EntryDoubts,
+} from './entry-doubts.ts';
+import { TableDoubts } from './table-doubts.tsx';
+
+const noDoubts: EntryDoubts = { readings: [], gauges: [] };
 
 export const BenchFile = ({ review, records }: TabProps) => {
   const words = d().bench;
   const id = useId();
   const [read, setRead] = useState<ReadTable | null>(null);
+  const [doubts, setDoubts] = useState<EntryDoubts>(noDoubts);
+  /** Doubted readings that the lead says are right. */
+  const [right, setRight] = useState<ReadonlySet<DoubtedReading>>(new Set());
   const [busy, setBusy] = useState(false);
   const [failed, setFailed] = useState(false);
   /** Does one thing at a time, and says so if it cannot be done. */
@@ -30,14 +43,29 @@ export const BenchFile = ({ review, records }: TabProps) => {
       const pairs = new Map(review.pairs.map(({ id: pair, code }) => [code, pair]));
       const known = new Set(records['bench-check'].map(({ body }) => checkKey(body)));
       const text = tableText(await file.arrayBuffer());
-      setRead(readBenchTable(text, review.project.id, pairs, known));
+      const table = readBenchTable(text, review.project.id, pairs, known);
+      setRead(table);
+      setDoubts(entryDoubts({ records, review }, table.checks, 'table'));
+      setRight(new Set());
     });
   const take = (close: () => void) =>
     doing(async () => {
       // What is taken in leaves the list at once: whatever happens, nothing is taken twice.
-      for (let left = read?.checks ?? []; left[0]; left = left.slice(1)) {
-        if (!(await saveRecord('bench-check', left[0]))) throw new Error('not saved');
-        setRead((now) => now && { ...now, checks: left.slice(1) });
+      for (const check of read?.checks ?? []) {
+        const saved = await saveRecord('bench-check', check);
+        if (!saved) throw new Error('not saved');
+        setRead((now) => now && { ...now, checks: now.checks.slice(1) });
+        const { id: record, stamp: judged } = saved.revision;
+        const confirmed = doubts.readings.filter((one) => one.check === check && right.has(one));
+        await saveDecisions(
+          confirmedReadings(
+            confirmed,
+            { project: review.project.id, record, judged },
+            d().waiting.confirmed,
+            Date.now(),
+          ),
+          null,
+        );
       }
       setRead(null);
       close();
@@ -85,6 +113,14 @@ export const BenchFile = ({ review, records }: TabProps) => {
           )}
           {read && read.checks.length > 0 && (
             <>
+              <TableDoubts
+                records={records}
+                review={review}
+                doubts={doubts}
+                lines={read.lines}
+                right={right}
+                onChange={setRight}
+              />
               <p>
                 {words.fromFile(
                   read.checks.length,

@@ -1,14 +1,12 @@
 /** A sample measured on the bench: readings by measure, site and foot, with their circumstances. */
-import { useState } from 'preact/hooks';
-import { measures, unitsOf, type Reading, type RecordId } from '../../../core/records/index.ts';
-import { celsius, metres, parseDecimal, toMetres, type Metres } from '../../../core/units/index.ts';
-import { checkWarnings } from '../../../core/wear/index.ts';
-import { Button, Choice, Notice } from '../../parts/controls/controls.tsx';
+import { useRef, useState } from 'preact/hooks';
+import { measures, unitsOf, type RecordId } from '../../../core/records/index.ts';
+import { celsius, metres, toMetres } from '../../../core/units/index.ts';
+import { Button, Choice } from '../../parts/controls/controls.tsx';
 import { formatDistance } from '../../parts/format.ts';
 import { toInstant, toLocalMinute } from '../../parts/instant.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { d, t, terms } from '../../words/index.ts';
-import { warningInWords } from '../../words/say-wear.ts';
 import type { TabProps } from '../desk-state.ts';
 import {
   DateTimeField,
@@ -18,8 +16,17 @@ import {
   TextField,
   Unfold,
 } from '../form-parts.tsx';
-import { speakerOf } from '../speaker.ts';
-import { emptyReading, isTyped, withBlueprint, type ReadingForm } from './bench-rows.ts';
+import { saveDecisions } from '../waiting/save-decision.ts';
+import {
+  emptyReading,
+  numberOf,
+  readingsOf,
+  withBlueprint,
+  type ReadingForm,
+} from './bench-rows.ts';
+import { Careful } from './careful.tsx';
+import { confirmedReadings, entryDoubts, type EntryDoubts } from './entry-doubts.ts';
+import { EntryQuestion } from './entry-question.tsx';
 
 /** What holds for all readings of a check, as typed. */
 const emptyCircumstances = {
@@ -31,10 +38,6 @@ const emptyCircumstances = {
   method: '',
 };
 type Circumstances = typeof emptyCircumstances;
-
-/** Undefined: not said; null: no number. */
-const numberOf = (text: string): number | null | undefined =>
-  text.trim() === '' ? undefined : parseDecimal(text);
 
 const numbersOf = (typed: Circumstances) => ({
   km: numberOf(typed.km),
@@ -60,8 +63,13 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
     props.records.round.find(({ revision }) => revision.id === chosen?.round)?.body.blueprint ?? [];
   /** Before the first run a pair has come as far as it was carried before the test. */
   const carried = chosen?.carriedInM ?? metres(0);
-  const change = (index: number, part: Partial<ReadingForm>) =>
+  const [doubts, setDoubts] = useState<EntryDoubts | null>(null);
+  /** Pressed "it is right": the next save asks nothing. */
+  const sure = useRef(false);
+  const change = (index: number, part: Partial<ReadingForm>) => {
+    setDoubts(null);
     setReadings(readings.map((one, other) => (other === index ? { ...one, ...part } : one)));
+  };
   const type = (field: keyof Circumstances) => (value: string) =>
     setTyped({ ...typed, [field]: value });
   const numbers = numbersOf(typed);
@@ -76,31 +84,23 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
       [rested, words.rested],
     ] as const)
       if (value === null) return `${label}: ${d().wrongNumber}`;
-    const parsed: Reading[] = [];
-    for (const { measure, site, foot, value, unit, ...rest } of readings.filter(isTyped)) {
-      const number = parseDecimal(value);
-      const [uncertainty, load] = [numberOf(rest.uncertainty), numberOf(rest.load)];
-      if (number === null) return `${words.value}: ${d().wrongNumber}`;
-      if (uncertainty === null) return `${words.uncertainty}: ${d().wrongNumber}`;
-      if (load === null) return `${words.load}: ${d().wrongNumber}`;
-      parsed.push({
-        measure,
-        site,
-        foot,
-        value: number,
-        unit,
-        ...(typed.gauge.trim() !== '' && { gauge: typed.gauge.trim() }),
-        ...(typed.method.trim() !== '' && { method: typed.method.trim() }),
-        ...(uncertainty !== undefined && { uncertainty }),
-        ...(load !== undefined && { loadN: load }),
-      });
-    }
+    const read = readingsOf(readings, typed);
+    if ('wrong' in read) return `${words[read.wrong]}: ${d().wrongNumber}`;
+    const parsed = read.readings;
     if (parsed.length === 0) return `${words.value}: ${d().missing}`;
+    const instant = toInstant(new Date(at).getTime());
+    const isSure = sure.current;
+    sure.current = false;
+    const found = entryDoubts(props, [{ pair, at: instant, readings: parsed }], 'typed');
+    if (!isSure && found.readings.length + found.gauges.length > 0) {
+      setDoubts(found);
+      return null;
+    }
     const distanceM = arrival ? carried : typeof km === 'number' ? toMetres(km, 'km') : undefined;
     const saved = await saveFromForm('bench-check', {
       project: review.project.id,
       pair,
-      at: toInstant(new Date(at).getTime()),
+      at: instant,
       ...(distanceM !== undefined && { distanceM }),
       ...(typeof room === 'number' && { temperatureC: celsius(room) }),
       ...(typeof rested === 'number' && { restedH: rested }),
@@ -109,12 +109,34 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
       ...(photos.length > 0 && { photos: [...photos] }),
     });
     if (typeof saved === 'string') return saved;
+    const { id: record, stamp: judged } = saved.revision;
+    await saveDecisions(
+      confirmedReadings(
+        found.readings,
+        { project: review.project.id, record, judged },
+        d().waiting.confirmed,
+        Date.now(),
+      ),
+      null,
+    );
     close();
     return null;
   };
 
   return (
-    <SmallForm save={save}>
+    <SmallForm
+      save={save}
+      {...(doubts && {
+        ask: (
+          <EntryQuestion
+            {...props}
+            doubts={doubts}
+            onSure={() => (sure.current = true)}
+            onCorrect={() => setDoubts(null)}
+          />
+        ),
+      })}
+    >
       <div class="field-row">
         <SelectField
           label={words.pair}
@@ -257,40 +279,5 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
       </div>
       <PhotoPicker label={words.photos} photos={photos} onChange={setPhotos} />
     </SmallForm>
-  );
-};
-
-/** What already speaks against the check while it is typed: too little rest, a room too warm or too cold. */
-const Careful = (
-  props: TabProps & {
-    readonly rested: number | null | undefined;
-    readonly room: number | null | undefined;
-    readonly distance: Metres;
-    readonly hardness: readonly ReadingForm[];
-  },
-) => {
-  const { rested, room } = props;
-  const speaker = speakerOf(props);
-  const warnings = checkWarnings(
-    {
-      distance: props.distance,
-      readings: props.hardness.flatMap(({ measure, site, foot, unit, value }) => {
-        const number = parseDecimal(value);
-        return number === null ? [] : [{ measure, site, foot, unit, value: number }];
-      }),
-      ...(typeof rested === 'number' && { restedH: rested }),
-      ...(typeof room === 'number' && { temperatureC: celsius(room) }),
-    },
-    [],
-  ).filter(({ code }) => code === 'short-rest' || code === 'temperature');
-  if (warnings.length === 0) return null;
-  return (
-    <Notice tone="plain" live>
-      <ul>
-        {warnings.map((warning) => (
-          <li key={warning.code}>{warningInWords(warning, speaker)}</li>
-        ))}
-      </ul>
-    </Notice>
   );
 };

@@ -1,5 +1,6 @@
 /** The readings of a bench check as typed, one row each, and the rows that a blueprint asks for. */
-import type { Foot, Measure, MeasureUnit, Round } from '../../../core/records/index.ts';
+import type { Foot, Measure, MeasureUnit, Reading, Round } from '../../../core/records/index.ts';
+import { parseDecimal } from '../../../core/units/index.ts';
 
 export interface ReadingForm {
   readonly measure: Measure;
@@ -22,7 +23,7 @@ export const emptyReading: ReadingForm = {
 };
 
 /** A row whose value was not typed is no reading. */
-export const isTyped = ({ value }: ReadingForm): boolean => value.trim() !== '';
+const isTyped = ({ value }: ReadingForm): boolean => value.trim() !== '';
 
 const placeOf = ({
   measure,
@@ -51,4 +52,35 @@ export const withBlueprint = (
       added.push(row);
     }
   return [...kept, ...added];
+};
+
+/** Undefined: not said; null: no number. */
+export const numberOf = (text: string): number | null | undefined =>
+  text.trim() === '' ? undefined : parseDecimal(text);
+
+/** The rows with a value as readings, or the field of the first that is no number. */
+export const readingsOf = (
+  rows: readonly ReadingForm[],
+  { gauge, method }: { readonly gauge: string; readonly method: string },
+): { readonly readings: Reading[] } | { readonly wrong: 'value' | 'uncertainty' | 'load' } => {
+  const readings: Reading[] = [];
+  for (const { measure, site, foot, unit, ...row } of rows.filter(isTyped)) {
+    const value = parseDecimal(row.value);
+    const [uncertainty, loadN] = [numberOf(row.uncertainty), numberOf(row.load)];
+    if (value === null) return { wrong: 'value' };
+    if (uncertainty === null) return { wrong: 'uncertainty' };
+    if (loadN === null) return { wrong: 'load' };
+    readings.push({
+      measure,
+      site,
+      foot,
+      value,
+      unit,
+      ...(gauge.trim() !== '' && { gauge: gauge.trim() }),
+      ...(method.trim() !== '' && { method: method.trim() }),
+      ...(uncertainty !== undefined && { uncertainty }),
+      ...(loadN !== undefined && { loadN }),
+    });
+  }
+  return { readings };
 };

@@ -23,6 +23,7 @@ import {
   lookAtFeet,
   lookAtLayers,
   findingsOf,
+  influences,
   lookAtWear,
   lookCloser,
   openProject,
@@ -49,6 +50,7 @@ import {
   type Review,
   type ReviewSummary,
   type RoundComparison,
+  type RoundInfluence,
   type RoundReport,
   type Verdict,
   type WearLook,
@@ -95,6 +97,8 @@ export interface DeskAnswers {
   overview(project: RecordId): Overview;
   /** One for each round, in their order. */
   verdicts(project: RecordId): readonly Verdict[];
+  /** Which tester or pair alone decides each verdict; takes longer than the verdicts. */
+  influences(project: RecordId): readonly RoundInfluence[];
   /** Two rounds against each other, the earlier first; null where one of them is not in the project. */
   compareRounds(
     project: RecordId,
@@ -158,6 +162,7 @@ interface Opened {
   readonly review: Review;
   /** Worked out when first asked for. */
   verdicts?: readonly Verdict[];
+  influences?: readonly RoundInfluence[];
 }
 
 /** The answers from what `find` opens; it gives null where the project is not in the log. */
@@ -194,6 +199,11 @@ const answersFrom = (find: (project: RecordId) => Opened | null): DeskAnswers =>
     wear: (project, place, dose, pair) => lookAtWear(get(project).log, place, dose, pair),
     felt: (project, round) => feltCushioning(get(project).log, round),
     verdicts: verdictsOf,
+    influences(project) {
+      const one = get(project);
+      one.influences ??= influences(one.log, one.review, verdictsOf(project));
+      return one.influences;
+    },
     overview(project) {
       const { log, review } = get(project);
       return overviewOf(log, review, verdictsOf(project));

@@ -21,7 +21,7 @@ import { takeSharedTrack } from '../track/shared-track.ts';
 import { MorePart } from './more-part.tsx';
 import { PainPart } from './pain-part.tsx';
 import { dayOf, onItsDay, withTime } from './run-day.ts';
-import { doubtsOf, type RunDoubt } from './run-doubts.ts';
+import { doubtsOf, heldThen, type RunDoubt } from './run-doubts.ts';
 import {
   emptyRunForm,
   formOfRun,
@@ -44,6 +44,8 @@ interface Context {
   readonly before: RecordOf<'run'> | null;
   readonly stop: RecordOf<'stop-use'> | null;
   readonly handOuts: readonly RecordOf<'hand-out'>[];
+  /** Codes of all pairs on this phone. */
+  readonly codes: ReadonlyMap<RecordId, string>;
   readonly firstImpression: boolean;
   readonly form: RunForm;
   /** The form as it stands before anything is typed. */
@@ -63,9 +65,10 @@ const readContext = async (
   const pair = id ? await store.get('pair', id) : null;
   const project = pair ? await store.get('project', pair.body.project) : null;
   if (!pair || !project || (runId && !before)) return null;
-  const [stops, handOuts, runs, usual, draft] = await Promise.all([
+  const [stops, handOuts, pairs, runs, usual, draft] = await Promise.all([
     store.list('stop-use'),
     store.list('hand-out'),
+    store.list('pair'),
     store.list('run'),
     store.setting(USUAL_SURFACE),
     store.draft(draftKey(runId ?? pair.revision.id)),
@@ -81,6 +84,7 @@ const readContext = async (
     before,
     stop: standingStop(stops, pair.revision.id, Date.now()),
     handOuts,
+    codes: new Map(pairs.map(({ body, revision }) => [revision.id, body.code])),
     firstImpression: !runs.some(({ body }) => body.pair === pair.revision.id),
     empty,
     form: kept.success ? onItsDay(kept.data, Date.now()) : empty,
@@ -165,13 +169,18 @@ const Form = ({ context }: { context: Context }) => {
     if (touched) store.saveDraft(key, form).catch(() => setTrouble(words.log.full));
   }, [touched, form, key, words]);
 
-  const inWords = (doubt: RunDoubt, { startedAt, durationS }: Run): string =>
-    doubt === 'not-handed-out'
+  const inWords = (doubt: RunDoubt, run: Run): string => {
+    const { startedAt, durationS } = run;
+    const others = heldThen(run, handOuts).map((id) => context.codes.get(id) ?? '?');
+    return doubt === 'not-handed-out'
       ? words.log.doubtDay(pair.body.code, formatDateTime(startedAt))
-      : words.log.doubt(
-          `${form.distance.trim()} ${unit}`,
-          durationS === undefined ? null : formatDuration(durationS),
-        );
+      : doubt === 'other-pair'
+        ? words.log.doubtPair(pair.body.code, formatDateTime(startedAt), others.join(', '))
+        : words.log.doubt(
+            `${form.distance.trim()} ${unit}`,
+            durationS === undefined ? null : formatDuration(durationS),
+          );
+  };
   const save = async (isSure = false) => {
     const tester = before?.body.tester ?? session.value?.member;
     if (!tester || saving) return;

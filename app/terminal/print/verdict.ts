@@ -1,12 +1,18 @@
 /** Does a round hold against its brief? */
-import type { Verdict } from '../../../core/review/index.ts';
+import type { RoundInfluence, Verdict } from '../../../core/review/index.ts';
+import { influenceLines } from '../../words/say-waiting.ts';
 import { itemInWords, verdictTitle } from '../../words/say-wear.ts';
 import { heading, type Printing } from './printed.ts';
 
-/** A round's verdict, item by item. */
-export const verdictOf = (verdict: Verdict, { review, speaker }: Printing): string =>
+/** A round's verdict, item by item, and who alone decides it. */
+export const verdictOf = (
+  verdict: Verdict,
+  influence: RoundInfluence,
+  { review, speaker }: Printing,
+): string =>
   [
     heading(verdictTitle(verdict, speaker)),
+    ...influenceLines(influence, speaker),
     ...verdict.items.flatMap((item) => {
       const { title, word, lines, settle } = itemInWords(
         item,

@@ -485,6 +485,8 @@ export const phone = {
       `${distance}${time === null ? '' : ` in ${time}`}: is that right?`,
     doubtDay: (pair: string, when: string) =>
       `By the log, pair ${pair} was not with you then: ${when}. Is the day right?`,
+    doubtPair: (pair: string, when: string, others: string) =>
+      `By the log, pair ${pair} was not with you then: ${when}. You had ${others}. Is it the right pair?`,
     doubtSure: 'Yes, save it',
     doubtChange: 'Change it',
     wrongTime: 'That is no time. For example 52:30 or 1:05:00.',
@@ -889,6 +891,95 @@ export const desk = {
     } as Readonly<Record<LeftOut['why'], (count: number) => string>>,
   },
 
+  /** Runs and readings that a lead counts or sets aside. */
+  waiting: {
+    title: 'Waits for your decision',
+    link: (count: number) =>
+      count === 1
+        ? 'One run or reading waits for your decision'
+        : `${count} runs or readings wait for your decision`,
+    none: 'Nothing waits for your decision.',
+    out: 'In no figure until you decide',
+    meanwhile: 'Odd, but in the figures until you decide',
+    decided: 'Decided',
+    setAside: 'Set aside, in no figure',
+    counted: 'Counted after a check',
+    reading: (pair: string, place: string, value: string, date: string) =>
+      `Pair ${pair}, ${place}: ${value}, ${date}`,
+    gauge: (round: string, measure: string, gauge: string, than: string, by: string) =>
+      `${round}, ${measure}: “${gauge}” reads ${by} than “${than}”`,
+    higher: (share: string) => `${share} higher`,
+    lower: (share: string) => `${share} lower`,
+    gaugePlaces: (count: number) =>
+      count === 1
+        ? 'Seen at one place of one shoe, beyond what wear explains.'
+        : `Seen at ${count} places of shoes, beyond what wear explains.`,
+    pace: (pace: string) => `implausible pace, ${pace} per km`,
+    heldThen: (tester: string, codes: string) =>
+      `${tester} had ${codes} then. Is it noted in the wrong pair?`,
+    canBe: (measure: string, least: string, most: string) =>
+      `${measure} can only be ${least} to ${most}.`,
+    expected: {
+      'same-shoe': (range: string) => `Other readings of this shoe here: ${range}.`,
+      'other-shoe': (range: string) => `The other shoe here: ${range}.`,
+      'other-pairs': (range: string) => `Other pairs of the round here: ${range}.`,
+      blueprint: (range: string) => `The blueprint allows ${range}.`,
+    },
+    range: (least: string, most: string) => (least === most ? least : `${least} to ${most}`),
+    isIt: (value: string) => `Is it ${value}?`,
+    countRun: 'Count this run',
+    countReading: 'Count this reading',
+    countReadings: 'Count its readings',
+    setRunAside: 'Set this run aside',
+    setReadingAside: 'Set this reading aside',
+    setReadingsAside: 'Set its readings aside',
+    correctRun: 'See its pair and hand-outs',
+    correctReading: 'Correct this reading',
+    rightValue: (unit: string) => `Right value, ${unit}`,
+    saveCorrection: 'Save the correction',
+    reason: 'Why is it set aside?',
+    reasons: {
+      run: 'This cannot be right',
+      'wrong-pair': 'Noted in the wrong pair',
+      reading: 'A typing error',
+      gauge: 'The gauge reads apart from the first',
+    },
+    checked: 'Checked: it is right',
+    confirmed: 'Confirmed when it was typed',
+    countedNow: 'It counts.',
+    setAsideNow: 'Set aside.',
+    corrected: 'Corrected.',
+    /** Asked when a reading is typed or read from a table. */
+    typed: (value: string, place: string) => `You typed ${value} for ${place}.`,
+    isRight: 'It is right',
+    correct: 'Correct it',
+    newGauge: (gauge: string, than: string, by: string) =>
+      `With “${gauge}” these readings are ${by} than those with “${than}” let expect. Put both gauges on one shoe before you trust the difference.`,
+    ofLine: (line: number, said: string) => `Line ${line}: ${said}`,
+    tableAsks: (count: number) =>
+      count === 1
+        ? 'One reading looks wrong. Correct it in the table and read it again, or tick it if it is right.'
+        : `${count} readings look wrong. Correct them in the table and read it again, or tick those that are right.`,
+    unticked: (count: number): string =>
+      count === 1
+        ? 'The one without a tick is taken in too, and waits for your decision.'
+        : 'Those without a tick are taken in too, and wait for your decision.',
+    inFile: (runs: number, readings: number) =>
+      `Waits for your decision once it is taken in: ${[
+        runs > 0 ? `${runs} ${runs === 1 ? 'run' : 'runs'}` : '',
+        readings > 0 ? `${readings} ${readings === 1 ? 'reading' : 'readings'}` : '',
+      ]
+        .filter(Boolean)
+        .join(', ')}.`,
+    outside: (waiting: number, aside: number) =>
+      `Not in these figures: ${[
+        waiting > 0 ? `${waiting} that ${waiting === 1 ? 'waits' : 'wait'} for a decision` : '',
+        aside > 0 ? `${aside} set aside` : '',
+      ]
+        .filter(Boolean)
+        .join(', ')} (runs and readings).`,
+  },
+
   comfort: {
     nobody: 'Nobody has scored the comfort yet.',
     wear: 'After wearing',
@@ -1217,6 +1308,19 @@ export const desk = {
     stopped: (codes: string) => `in force for pair: ${codes}`,
     notStopped: 'none is in force',
     settle: 'What would settle it',
+    alone: {
+      tester: {
+        holds: (name: string) => `Without the answers of ${name} this would hold.`,
+        'does-not-hold': (name: string) => `Without the answers of ${name} this would not hold.`,
+        'not-known-yet': (name: string) => `Without the answers of ${name} this would be open.`,
+      },
+      pair: {
+        holds: (code: string) => `Without pair ${code} this would hold.`,
+        'does-not-hold': (code: string) => `Without pair ${code} this would not hold.`,
+        'not-known-yet': (code: string) => `Without pair ${code} this would be open.`,
+      },
+    },
+    aloneNotTried: 'Not tried, for so many: whether one tester or one pair alone decides this.',
     caution:
       'A verdict is for the makers. Whether a shoe may be sold is for the standards and the law where it is sold.',
     how: 'Wear holds if the probability that a new pair is within the limit at the brief’s distance is 95 % or more, and does not if it is 5 % or less. Structure: 90 % of pairs must hold, with 95 % certainty: while none breaks, 29 must have gone so far. Allowed rate: does not hold with a complaint proven to recur across testers; holds if the upper end of every share, of kinds that nobody reported as well, is at or below it and three testers were asked. With 5 % and no report at all that takes 73 testers: the silence of a small panel settles nothing. Complaints that grow: on three pairs somebody must have been asked at that distance (both judgement, no source).',
@@ -2079,6 +2183,10 @@ export const desk = {
         count === 1
           ? 'Reach one tester who has not read a stop-use notice'
           : `Reach ${count} testers who have not read a stop-use notice`,
+      'decide-what-counts': (count: number) =>
+        count === 1
+          ? 'Decide about one run or reading: does it count?'
+          : `Decide about ${count} runs or readings: do they count?`,
       'add-round': () => 'Add the first round: what it is, its blueprint, its last',
       'add-pairs': () => 'Add the pairs of this round',
       'add-testers': () => 'Add the testers',

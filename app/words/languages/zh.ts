@@ -355,6 +355,8 @@ export const phone: PhoneWords = {
     wrongDistance: (example) => `跑了多远？例如 ${example}。`,
     doubt: (distance, time) => `${distance}${time === null ? '' : `，用时 ${time}`}：对吗？`,
     doubtDay: (pair, when) => `按记录，${when} 时样鞋 ${pair} 不在你手中。日期对吗？`,
+    doubtPair: (pair, when, others) =>
+      `按日志，${when} 你手中没有 ${pair}，而是 ${others}。鞋选对了吗？`,
     doubtSure: '对，保存',
     doubtChange: '修改',
     wrongTime: '时间格式不对。例如 52:30 或 1:05:00。',
@@ -720,6 +722,79 @@ export const desk: DeskWords = {
     },
   },
 
+  waiting: {
+    title: '等你决定',
+    link: (count) => `${count} 次跑步或读数等你决定`,
+    none: '没有等你决定的记录。',
+    out: '在你决定之前不计入任何数字',
+    meanwhile: '有疑问，在你决定之前照常计入',
+    decided: '已决定',
+    setAside: '已搁置，不计入任何数字',
+    counted: '核对后计入',
+    reading: (pair, place, value, date) => `${pair}，${place}：${value}，${date}`,
+    gauge: (round, measure, gauge, than, by) =>
+      `${round}，${measure}：量具“${gauge}”的读数比“${than}”${by}`,
+    higher: (share) => `高 ${share}`,
+    lower: (share) => `低 ${share}`,
+    gaugePlaces: (count) => `在 ${count} 处（按每只鞋的测点计）出现，不能用磨损解释。`,
+    pace: (pace) => `配速不合理，每公里 ${pace}`,
+    heldThen: (tester, codes) => `${tester} 当时持有 ${codes}。是不是记错了鞋？`,
+    canBe: (measure, least, most) => `${measure}只可能在 ${least} 到 ${most} 之间。`,
+    expected: {
+      'same-shoe': (range) => `这只鞋在此处的其他读数：${range}。`,
+      'other-shoe': (range) => `另一只鞋在此处：${range}。`,
+      'other-pairs': (range) => `本轮其他鞋在此处：${range}。`,
+      blueprint: (range) => `图纸允许 ${range}。`,
+    },
+    range: (least, most) => (least === most ? least : `${least} 到 ${most}`),
+    isIt: (value) => `是不是 ${value}？`,
+    countRun: '计入这次跑步',
+    countReading: '计入这个读数',
+    countReadings: '计入它的读数',
+    setRunAside: '搁置这次跑步',
+    setReadingAside: '搁置这个读数',
+    setReadingsAside: '搁置它的读数',
+    correctRun: '查看这双鞋和发鞋记录',
+    correctReading: '更正这个读数',
+    rightValue: (unit) => `正确的数值，${unit}`,
+    saveCorrection: '保存更正',
+    reason: '为什么搁置？',
+    reasons: {
+      run: '不可能是真的',
+      'wrong-pair': '记错了鞋',
+      reading: '输入错误',
+      gauge: '这件量具与第一件读数不一致',
+    },
+    checked: '已核对，无误',
+    confirmed: '输入时已确认',
+    countedNow: '已计入。',
+    setAsideNow: '已搁置。',
+    corrected: '已更正。',
+    typed: (value, place) => `${place}，你输入的是 ${value}。`,
+    isRight: '没有错',
+    correct: '我来更正',
+    newGauge: (gauge, than, by) =>
+      `用“${gauge}”测得的读数比按“${than}”推算的${by}。先用两件量具测同一只鞋，再相信这个差别。`,
+    ofLine: (line, said) => `第 ${line} 行：${said}`,
+    tableAsks: (count) =>
+      `${count} 个读数看起来不对。请在表格中更正后重新读入；如果没有错，就勾选它。`,
+    unticked: () => '没有勾选的也会录入，并等你决定。',
+    inFile: (runs, readings) =>
+      `录入后等你决定：${[
+        runs > 0 ? `${runs} 次跑步` : '',
+        readings > 0 ? `${readings} 个读数` : '',
+      ]
+        .filter(Boolean)
+        .join('，')}。`,
+    outside: (waiting, aside) =>
+      `以下跑步和读数不计入这些数字：${[
+        waiting > 0 ? `${waiting} 项等待决定` : '',
+        aside > 0 ? `${aside} 项已搁置` : '',
+      ]
+        .filter(Boolean)
+        .join('，')}。`,
+  },
+
   comfort: {
     nobody: '还没有人评过舒适度。',
     wear: '穿着后',
@@ -1002,6 +1077,19 @@ export const desk: DeskWords = {
     stopped: (codes) => `停用中的样鞋：${codes}`,
     notStopped: '没有生效中的通知',
     settle: '怎样才能定论',
+    alone: {
+      tester: {
+        holds: (name) => `如果不算 ${name} 的回答，就达标。`,
+        'does-not-hold': (name) => `如果不算 ${name} 的回答，就不达标。`,
+        'not-known-yet': (name) => `如果不算 ${name} 的回答，就还没有定论。`,
+      },
+      pair: {
+        holds: (code) => `如果不算 ${code} 这双鞋，就达标。`,
+        'does-not-hold': (code) => `如果不算 ${code} 这双鞋，就不达标。`,
+        'not-known-yet': (code) => `如果不算 ${code} 这双鞋，就还没有定论。`,
+      },
+    },
+    aloneNotTried: '人和鞋太多，没有逐一试算结论是否只取决于某一名试穿员或某一双鞋。',
     caution: '结论供开发者使用。鞋能否销售以销售地的标准和法律为准。',
     how: '磨损：新鞋在任务书里程仍在限值内的概率达到 95 % 为达标，至多 5 % 为不达标。结构：须以 95 % 的把握有 90 % 的样鞋完好：若无一损坏，须有 29 双达到该里程。允许比例：有不适已证实在多名试穿员中反复出现为不达标；各类不适（包括无人报告的）比例的上限都不超过允许值且至少询问了三名试穿员为达标；比例为 5 % 且全无报告时须有 73 名试穿员：小组的沉默说明不了问题。随里程加重的不适：须有三双在该里程被询问（均为经验判断，无来源）。',
   },
@@ -1757,6 +1845,7 @@ export const desk: DeskWords = {
       'ask-about-pain': (count: number) => `询问 ${count} 次疼痛报告`,
       'look-at-damage': (count: number) => `查看 ${count} 次破损报告`,
       'reach-about-stop-use': (count: number) => `联系 ${count} 位尚未阅读停用通知的试穿员`,
+      'decide-what-counts': (count: number) => `决定 ${count} 次跑步或读数是否计入`,
       'add-round': () => '添加第一轮：类型、图纸尺寸、楦',
       'add-pairs': () => '添加本轮的鞋',
       'add-testers': () => '添加试穿员',

@@ -1,6 +1,6 @@
 /** What a tester is asked before an odd run is saved. */
 import { describe, expect, it } from 'vitest';
-import { doubtsOf } from '../../../app/phone/log/run-doubts.ts';
+import { doubtsOf, heldThen } from '../../../app/phone/log/run-doubts.ts';
 import type { RecordOf, Run } from '../../../core/records/index.ts';
 import { metres, seconds } from '../../../core/units/index.ts';
 import { idOf } from '../../core/records/make.ts';
@@ -24,7 +24,7 @@ const run = (startedAt: string, more: Partial<Run> = {}): Run => ({
 const chosen = { start: '2026-05-03T07:00', startMs: null };
 const handOuts = [
   handOut('2026-05-04T08:00:00Z', '2026-05-20T08:00:00Z'),
-  handOut('2026-04-01T08:00:00Z', undefined, OTHER_PAIR),
+  handOut('2026-04-01T08:00:00Z', undefined, OTHER_PAIR, OTHER_TESTER),
   handOut('2026-04-01T08:00:00Z', '2026-05-04T07:00:00Z', PAIR, OTHER_TESTER),
 ];
 
@@ -52,5 +52,19 @@ describe('what is asked before a run is saved', () => {
     expect(doubtsOf({ ...odd, startedAt: '2026-05-02T07:00:00Z' }, chosen, handOuts, odd)).toEqual([
       'not-handed-out',
     ]);
+  });
+
+  it('is whether it is the right pair, where the tester had others and not this one, whoever chose the start', () => {
+    const others = [handOut('2026-04-01T08:00:00Z', undefined, OTHER_PAIR)];
+    const now = { start: '', startMs: null };
+    expect(doubtsOf(run('2026-05-03T07:00:00Z'), now, others, null)).toEqual(['other-pair']);
+    expect(heldThen(run('2026-05-03T07:00:00Z'), others)).toEqual([OTHER_PAIR]);
+    // A hand-out that is noted a little late is no wrong pair.
+    const late = [...others, handOut('2026-05-03T09:00:00Z')];
+    expect(doubtsOf(run('2026-05-03T07:00:00Z'), now, late, null)).toEqual([]);
+    expect(doubtsOf(run('2026-05-03T07:00:00Z'), chosen, late, null)).toEqual(['not-handed-out']);
+    // Long after it went back it is.
+    const back = [...others, handOut('2026-04-02T08:00:00Z', '2026-04-20T08:00:00Z')];
+    expect(doubtsOf(run('2026-05-03T07:00:00Z'), now, back, null)).toEqual(['other-pair']);
   });
 });

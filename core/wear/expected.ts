@@ -1,0 +1,219 @@
+/**
+ * What will the next reading at a place be, give or take? A range that a right reading leaves once in a thousand
+ * times, from what is closest: the same shoe, the other shoe of the pair, other pairs of the round, the blueprint.
+ *
+ * On the logarithm the next reading is the closest one plus a step, and the step's spread is not known: the range is
+ * Student's prediction interval, with four observations' worth of what is usual for the measure (below) added to
+ * the steps seen at this place. The spread of those is read at nine tenths of them, so that one wrong reading in ten
+ * does not widen it. Tread may wear down to nothing.
+ */
+import {
+  dimensionOf,
+  type BenchCheck,
+  type Dimension,
+  type Measure,
+  type MeasureUnit,
+  type Reading,
+} from '../records/index.ts';
+import { groupBy, median, tQuantile } from '../statistics/index.ts';
+
+/** A reading with its pair and time. */
+export interface KnownReading extends Pick<
+  Reading,
+  'measure' | 'site' | 'foot' | 'unit' | 'value' | 'gauge'
+> {
+  readonly pair: string;
+  /** Milliseconds since 1970. */
+  readonly atMs: number;
+}
+
+/** A reading as the questions about it take it. */
+export const knownReading = (
+  { pair, at }: Pick<BenchCheck, 'pair' | 'at'>,
+  { measure, site, foot, unit, value, gauge }: Reading,
+): KnownReading => ({
+  pair,
+  atMs: Date.parse(at),
+  measure,
+  site,
+  foot,
+  unit,
+  value,
+  ...(gauge !== undefined && { gauge }),
+});
+
+export interface Expected {
+  readonly from: 'same-shoe' | 'other-shoe' | 'other-pairs' | 'blueprint';
+  /** What a right reading lies between, both ends included, in the reading's unit. */
+  readonly low: number;
+  readonly high: number;
+  /** The readings that it comes from, lowest and highest; of a blueprint its limits. */
+  readonly least: number;
+  readonly most: number;
+  readonly readings: number;
+}
+
+/** Shares of the value by which two readings of one shoe usually differ. Judgement, no source. */
+const STEP: Readonly<Record<Measure, number>> = {
+  'stack-height': 0.03,
+  hardness: 0.05,
+  mass: 0.02,
+  'tread-depth': 0.12,
+  'impact-peak': 0.08,
+  'energy-absorbed': 0.1,
+  'energy-returned': 0.06,
+  dimension: 0.02,
+};
+/** Below this nobody reads closer, in the unit. Judgement, no source. */
+const LEAST_STEP: Readonly<Partial<Record<MeasureUnit, number>>> = {
+  mm: 0.4,
+  'asker-c': 1,
+  'shore-a': 1,
+};
+/** Shoes differ from each other, and from their drawing, by so many times a step. Judgement, no source. */
+const OTHERS = 1.7;
+/** As many observations as the figures above count for. */
+const PRIOR = 4;
+/** Once in a thousand times, both ends. */
+const TAIL = 0.0005;
+/** Whatever the spread: farther than this many times away is asked about. Judgement, no source. */
+const FARTHEST = 3;
+/** Of a normal distribution nine tenths lie within so many standard deviations. */
+const NINE_TENTHS = 1.645;
+
+/** Readings that may be compared: of one measure, unit and site. */
+export const placeKey = ({
+  measure,
+  unit,
+  site,
+}: Pick<Reading, 'measure' | 'unit' | 'site'>): string => `${measure} ${unit} ${site}`;
+
+/** The spread of steps about zero; a tenth of them may be wrong. */
+const spreadOf = (steps: readonly number[]): number =>
+  steps.length === 0
+    ? 0
+    : (steps.map(Math.abs).sort((a, b) => a - b)[Math.ceil(0.9 * steps.length) - 1] as number) /
+      NINE_TENTHS;
+
+/** Half width of the range on the logarithm. */
+const halfWidth = (usual: number, seen: number, observations: number, ofMean: number): number => {
+  const df = PRIOR + observations;
+  const variance = (PRIOR * usual ** 2 + observations * seen ** 2) / df;
+  return Math.min(Math.log(FARTHEST), tQuantile(1 - TAIL, df) * Math.sqrt(variance * (1 + ofMean)));
+};
+
+const usualStep = (measure: Measure, unit: MeasureUnit, value: number): number =>
+  Math.max(STEP[measure], (LEAST_STEP[unit] ?? 0) / value);
+
+type Shoe = Pick<KnownReading, 'pair' | 'measure' | 'site' | 'foot' | 'unit'>;
+
+const isPositive = ({ value }: { readonly value: number }): boolean => value > 0;
+
+/** What is known of one place of a round: its readings by shoe, and their steps from one to the next. */
+interface KnownPlace {
+  readonly byPair: ReadonlyMap<string, readonly KnownReading[]>;
+  readonly stepSpread: number;
+  readonly steps: number;
+}
+
+const knownPlace = (readings: readonly KnownReading[]): KnownPlace => {
+  const positive = readings.filter(isPositive).sort((a, b) => a.atMs - b.atMs);
+  const steps = [...groupBy(positive, ({ pair, foot }) => `${pair} ${foot}`).values()].flatMap(
+    (own) => own.slice(1).map(({ value }, at) => Math.log(value / (own[at] as KnownReading).value)),
+  );
+  return {
+    byPair: groupBy(positive, ({ pair }) => pair),
+    stepSpread: spreadOf(steps),
+    steps: steps.length,
+  };
+};
+
+/** Readings of one round, for questions about any of its places. */
+export interface KnownReadings {
+  /**
+   * What a reading of this shoe at this time may be, the closest source first; empty where nothing tells.
+   * @param without a reading of the log that is asked about itself
+   */
+  readonly expect: (shoe: Shoe, atMs: number, without?: KnownReading) => Iterable<Expected>;
+  /** Of a place, by time. */
+  readonly at: (key: string) => readonly KnownReading[];
+}
+
+/**
+ * @param readings of the pairs of one round; what cannot be right is left out before
+ * @param blueprint of the round
+ */
+export const knownReadings = (
+  readings: readonly KnownReading[],
+  blueprint: readonly Dimension[],
+): KnownReadings => {
+  const byPlace = groupBy(readings, placeKey);
+  const places = new Map<string, KnownPlace>();
+  const placeOf = (key: string): KnownPlace => {
+    const known = places.get(key) ?? knownPlace(byPlace.get(key) ?? []);
+    places.set(key, known);
+    return known;
+  };
+  return {
+    at: (key) => [...(byPlace.get(key) ?? [])].sort((a, b) => a.atMs - b.atMs),
+    *expect(shoe, atMs, without) {
+      const { measure, unit, pair } = shoe;
+      const place = placeOf(placeKey(shoe));
+      const ownPair = (place.byPair.get(pair) ?? []).filter((one) => one !== without);
+      const range = (
+        from: Expected['from'],
+        middle: number,
+        half: number,
+        own: readonly number[],
+      ): Expected => ({
+        from,
+        low: measure === 'tread-depth' ? 0 : middle * Math.exp(-half),
+        high: middle * Math.exp(half),
+        least: Math.min(...own),
+        most: Math.max(...own),
+        readings: own.length,
+      });
+      for (const from of ['same-shoe', 'other-shoe'] as const) {
+        const own = ownPair.filter(({ foot }) => (foot === shoe.foot) === (from === 'same-shoe'));
+        if (own.length === 0) continue;
+        const { value } = closestTo(own, atMs);
+        const usual = usualStep(measure, unit, value) * (from === 'same-shoe' ? 1 : OTHERS);
+        const half = halfWidth(usual, place.stepSpread, from === 'same-shoe' ? place.steps : 0, 0);
+        yield range(from, value, half, valuesOf(own));
+      }
+      const others = [...place.byPair].flatMap(([id, own]) => (id === pair ? [] : own));
+      if (others.length > 0) {
+        const logs = others.map(({ value }) => Math.log(value));
+        const middle = median(logs) as number;
+        const half = halfWidth(
+          OTHERS * usualStep(measure, unit, Math.exp(middle)),
+          spreadOf(logs.map((log) => log - middle)),
+          logs.length,
+          1 / logs.length,
+        );
+        yield range('other-pairs', Math.exp(middle), half, valuesOf(others));
+      }
+      const drawn = dimensionOf(blueprint, shoe);
+      if (drawn) {
+        const [least, most] = [drawn.nominal + drawn.lower, drawn.nominal + drawn.upper];
+        const middle = (least + most) / 2;
+        if (!(middle > 0)) return;
+        // A tolerance is read as two standard deviations either way.
+        const allowed = (most - least) / 4 / middle;
+        const usual = Math.max(allowed, OTHERS * usualStep(measure, unit, middle));
+        yield {
+          ...range('blueprint', middle, halfWidth(usual, 0, 0, 0), [least, most]),
+          readings: 0,
+        };
+      }
+    },
+  };
+};
+
+const valuesOf = (readings: readonly KnownReading[]): number[] =>
+  readings.map(({ value }) => value);
+
+const closestTo = (readings: readonly KnownReading[], atMs: number): KnownReading =>
+  readings.reduce((best, one) =>
+    Math.abs(one.atMs - atMs) <= Math.abs(best.atMs - atMs) ? one : best,
+  );
