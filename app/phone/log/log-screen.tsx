@@ -22,6 +22,7 @@ import { MorePart } from './more-part.tsx';
 import { PainPart } from './pain-part.tsx';
 import { dayOf, onItsDay, withTime } from './run-day.ts';
 import { doubtsOf, type RunDoubt } from './run-doubts.ts';
+import { TimeHint } from './time-hint.tsx';
 import {
   emptyRunForm,
   formOfRun,
@@ -309,7 +310,7 @@ const Form = ({ context }: { context: Context }) => {
           </Field>
         </div>
       </div>
-      <p class="soft small">{words.log.timeHint}</p>
+      <TimeHint time={form.time} distance={form.distance} unit={unit} />
       <div class={isShort ? 'day-and-track' : 'stack'} ref={day}>
         <DayPart
           form={form}
