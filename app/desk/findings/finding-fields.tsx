@@ -66,7 +66,13 @@ export const WantedFields = (props: {
   const words = d().finding;
   return (
     <>
-      <TextField label={words.wanted} value={props.wanted} onInput={props.onWanted} optional />
+      <TextField
+        label={words.wanted}
+        value={props.wanted}
+        onInput={props.onWanted}
+        most={4000}
+        optional
+      />
       <TextField label={words.wantedMm} value={props.mm} onInput={props.onMm} numeric optional />
     </>
   );

@@ -350,6 +350,12 @@ export const phone = {
     middle: (value: number) => `${value}, in the middle`,
   },
   loading: 'One moment …',
+  limit: {
+    left: (count: number) => `${count} ${count === 1 ? 'character' : 'characters'} left`,
+    reached: (most: number) => `The limit of ${most} characters is reached.`,
+    cut: (most: number, cut: number) =>
+      `The limit of ${most} characters is reached: the last ${cut} of what you pasted did not fit.`,
+  },
   left: 'left',
   right: 'right',
   both: 'both',
@@ -487,6 +493,11 @@ export const phone = {
       `${distance}${time === null ? '' : ` in ${time}`}: is that right?`,
     doubtDay: (pair: string, when: string) =>
       `By the log, pair ${pair} was not with you then: ${when}. Is the day right?`,
+    doubtTwice: (distance: string, pair: string, when: string) =>
+      `You already logged ${distance} in ${pair}, started ${when}. Is this another run?`,
+    doubtClock: (phone: string, others: string) =>
+      `This phone says it began ${phone}, your group’s clock ${others}. Is the phone right?`,
+    doubtSame: 'It is the same run: drop this one',
     doubtSure: 'Yes, save it',
     doubtChange: 'Change it',
     wrongTime: 'That is no time. For example 52:30, 10500 or 1 h 05 min.',

@@ -233,6 +233,11 @@ export const phone: PhoneWords = {
     middle: (value) => `${value}，正中`,
   },
   loading: '请稍候……',
+  limit: {
+    left: (count) => `还可输入 ${count} 字`,
+    reached: (most) => `已到 ${most} 字的上限。`,
+    cut: (most, cut) => `已到 ${most} 字的上限：粘贴内容的最后 ${cut} 字未能放入。`,
+  },
   left: '左',
   right: '右',
   both: '双脚',
@@ -357,6 +362,11 @@ export const phone: PhoneWords = {
     wrongDistance: (example) => `跑了多远？例如 ${example}。`,
     doubt: (distance, time) => `${distance}${time === null ? '' : `，用时 ${time}`}：对吗？`,
     doubtDay: (pair, when) => `按记录，${when} 时样鞋 ${pair} 不在你手中。日期对吗？`,
+    doubtTwice: (distance, pair, when) =>
+      `你已记录过 ${pair} 的一次跑步：${distance}，${when} 开始。这是另一次吗？`,
+    doubtClock: (phone, others) =>
+      `按本机时间，${phone} 开始；按小组的时间，是 ${others}。本机时间对吗？`,
+    doubtSame: '是同一次，不保存这条',
     doubtSure: '对，保存',
     doubtChange: '修改',
     wrongTime: '看不懂这个用时。例如 52:30、10500 或 1 小时 05 分。',
