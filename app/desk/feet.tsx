@@ -2,7 +2,7 @@
 import type { FeetInPair, FeetLook, TesterFeet } from '../../core/review/index.ts';
 import type { FootFit, MondopointSize } from '../../core/rounds/index.ts';
 import { sizeOf, type Millimetres } from '../../core/units/index.ts';
-import { formatNumber, formatSize } from '../parts/format.ts';
+import { formatNumber, formatSize, SIZE_NAMES } from '../parts/format.ts';
 import { signed } from '../words/figures.ts';
 import { d, t } from '../words/index.ts';
 import { feetLines } from '../words/say-blueprint.ts';
@@ -52,8 +52,9 @@ const sizeInWords = (longest: Millimetres, { by5, by7half }: NonNullable<TesterF
   return [
     of(by5, 5),
     of(by7half, 7.5),
-    `EU ${formatNumber(sizeOf(longest, 'eu'), 1)}`,
-    `UK ${formatNumber(sizeOf(longest, 'uk'), 1)}`,
+    ...(['eu', 'uk', 'us', 'us-women'] as const).map(
+      (system) => `${SIZE_NAMES[system]} ${formatNumber(sizeOf(longest, system), 1)}`,
+    ),
   ].join(', ');
 };
 

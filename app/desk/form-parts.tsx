@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { ComponentChildren } from 'preact';
 import type { BodyOf, Kind, RecordId, RecordOf } from '../../core/records/index.ts';
 import { Button, Field, Notice } from '../parts/controls/controls.tsx';
+import { useLimit } from '../parts/controls/limited-field.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
 import { store } from '../parts/state.ts';
 import { d } from '../words/index.ts';
@@ -16,6 +17,9 @@ export const labelOf = (label: string, optional: MayBeEmpty): string =>
     ? label
     : d().optional(label, optional === true ? null : optional);
 
+/** As long as one line of a record may be. */
+const LINE = 200;
+
 export const TextField = (props: {
   readonly label: string;
   readonly value: string;
@@ -27,21 +31,31 @@ export const TextField = (props: {
   readonly optional?: MayBeEmpty;
   /** Where it does not follow from `optional`: the title over several fields, or words beside them, say it. */
   readonly required?: boolean;
-}) => (
-  <Field label={labelOf(props.label, props.optional)} hint={props.hint} error={props.error}>
-    {(ids) => (
-      <input
-        class="input"
-        inputMode={props.numeric ? 'decimal' : 'text'}
-        autocomplete="off"
-        required={props.required ?? !props.optional}
-        {...ids}
-        value={props.value}
-        onInput={(event) => props.onInput(event.currentTarget.value)}
-      />
-    )}
-  </Field>
-);
+  /** So many characters at most: one line, unless said otherwise. */
+  readonly most?: number;
+}) => {
+  const { limits, note } = useLimit(props.value, props.most ?? LINE);
+  return (
+    <Field
+      label={labelOf(props.label, props.optional)}
+      hint={note ?? props.hint}
+      error={props.error}
+    >
+      {(ids) => (
+        <input
+          class="input"
+          inputMode={props.numeric ? 'decimal' : 'text'}
+          autocomplete="off"
+          required={props.required ?? !props.optional}
+          {...ids}
+          {...limits}
+          value={props.value}
+          onInput={(event) => props.onInput(event.currentTarget.value)}
+        />
+      )}
+    </Field>
+  );
+};
 
 export const DateTimeField = (props: {
   readonly label: string;

@@ -1,5 +1,5 @@
 /** What do lines that were typed, or pasted from a table, say? One record a line; pure. */
-import { parseDecimal } from '../../core/units/index.ts';
+import { parseDecimal, plainText } from '../../core/units/typed.ts';
 
 /** What one line's cells are read as. */
 export type ReadOne<Body, Why> =
@@ -71,7 +71,7 @@ export const cellsOf = (line: string): LineCells => {
 
 /** A number that was typed; null also where three or more digits follow a comma, which may part thousands. */
 export const parseCell = (typed: string): number | null =>
-  /,\d{3,}$/.test(typed.trim()) ? null : parseDecimal(typed);
+  /,\d{3,}$/.test(plainText(typed)) ? null : parseDecimal(typed);
 
 /** Every line that is not empty, read; a code that stands in an earlier line too is told from which. */
 export const readLines = <Body extends { readonly code: string }, Why>(

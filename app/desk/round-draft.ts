@@ -10,7 +10,8 @@ import type {
   MeasureUnit,
   Round,
 } from '../../core/records/index.ts';
-import { millimetres, parseDecimal } from '../../core/units/index.ts';
+import { millimetres } from '../../core/units/index.ts';
+import { parseDecimal, plainText } from '../../core/units/typed.ts';
 
 /** `kept`: what it was before, with any field of a newer app. */
 export interface ChangeDraft {
@@ -192,7 +193,7 @@ const tidy = (value: number): number => Number(value.toPrecision(12));
 
 /** A tolerance as typed, against its nominal; null where it is none. */
 const toleranceOf = (typed: string, nominal: number): number | null => {
-  const plain = typed.trim().replace('−', '-');
+  const plain = plainText(typed);
   if (!plain.endsWith('%')) return parseDecimal(plain);
   const percent = parseDecimal(plain.slice(0, -1));
   return percent === null ? null : tidy((percent * nominal) / 100);

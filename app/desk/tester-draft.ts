@@ -1,6 +1,7 @@
 /** A tester as they stand in their form: everything as typed, read back into a record, or which field is wrong. */
 import { readBody, type Tester } from '../../core/records/index.ts';
-import { kilograms, metres, millimetres, parseDecimal } from '../../core/units/index.ts';
+import { kilograms, metres, millimetres } from '../../core/units/index.ts';
+import { parseDecimal, plainText } from '../../core/units/typed.ts';
 import { parseCell, type LineCells, type ReadOne } from './lines.ts';
 
 /** As typed; feet are `left / right` or one figure for both. */
@@ -56,8 +57,7 @@ const numberOf = (typed: string): number | null | undefined =>
 /** Left and right as typed, one figure for both where they are alike. Undefined: not said; null: no number. */
 const feetOf = (typed: string, old: Feet | undefined): Feet | null | undefined => {
   if (typed.trim() === '') return undefined;
-  const [left, right = left, ...more] = typed
-    .trim()
+  const [left, right = left, ...more] = plainText(typed)
     .split(/\s*\/\s*|\s+/)
     .map(parseCell);
   return left === null || left === undefined || right === null || right === undefined || more.length

@@ -2,8 +2,8 @@
 import {
   formatDuration,
   fromMetres,
+  markedSizeOf,
   pace,
-  sizeOf,
   type Metres,
   type Millimetres,
   type Seconds,
@@ -42,13 +42,14 @@ export const formatPace = (distance: Metres, time: Seconds | undefined): string 
   return perUnit === null ? '' : `${formatDuration(perUnit)}/${unit}`;
 };
 
-const SIZE_NAMES = { mondopoint: 'mm', eu: 'EU', uk: 'UK', us: 'US' } as const;
+/** M and W for men's and women's, as they stand on boxes everywhere. */
+export const SIZE_NAMES = { eu: 'EU', uk: 'UK', us: 'US M', 'us-women': 'US W' } as const;
 
-/** A shoe size in the chosen system, to the nearest half; Mondopoint in whole millimetres. */
+/** A shoe size in the chosen system, as it is marked. */
 export const formatSize = (footLength: Millimetres): string => {
   const { sizes } = settings.value;
-  if (sizes === 'mondopoint') return `${number(footLength, 0)} mm`;
-  return `${SIZE_NAMES[sizes]} ${number(Math.round(sizeOf(footLength, sizes) * 2) / 2, 1)}`;
+  const size = number(markedSizeOf(footLength, sizes), 1);
+  return sizes === 'mondopoint' ? `${size} mm` : `${SIZE_NAMES[sizes]} ${size}`;
 };
 
 export const formatDate = (at: number | string): string =>

@@ -8,7 +8,7 @@ const settingsSchema = z.object({
   language: z.string().check(z.refine((language) => languages.includes(language))),
   distance: z.enum(['km', 'mi']),
   temperature: z.enum(['C', 'F']),
-  sizes: z.enum(['mondopoint', 'eu', 'uk', 'us']),
+  sizes: z.enum(['mondopoint', 'eu', 'uk', 'us', 'us-women']),
   theme: z.enum(['system', 'light', 'dark']),
   /** Over which networks photos and tracks go out by themselves. Absent before version 0.2. */
   photos: z._default(z.enum(['any', 'unmetered']), 'any'),

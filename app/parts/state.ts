@@ -53,7 +53,7 @@ export const followStore = async (): Promise<void> => {
       if (change.sync.state === 'revoked') void readSession();
       return;
     }
-    if (change.kinds.has('session')) void readSession();
+    if (change.session) session.value = change.session;
     if (!navigator.onLine) void askForBackgroundSync();
     void readUnsent();
     note(change.kinds);

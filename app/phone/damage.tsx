@@ -2,7 +2,8 @@
 import { useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import { damages, type DamageReport, type Foot, type RecordId } from '../../core/records/index.ts';
-import { Button, Choice, Field, Notice, Page } from '../parts/controls/controls.tsx';
+import { Button, Choice, Notice, Page } from '../parts/controls/controls.tsx';
+import { LimitedField } from '../parts/controls/limited-field.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
 import { PhotoPicker } from '../parts/photos/photo-picker.tsx';
 import { session, store } from '../parts/state.ts';
@@ -55,18 +56,7 @@ export const Damage = ({ pair }: { pair: string }) => {
         value={foot}
         onChange={setFoot}
       />
-      <Field label={words.log.words}>
-        {(ids) => (
-          <textarea
-            class="input"
-            rows={3}
-            maxLength={4000}
-            {...ids}
-            value={said}
-            onInput={(event) => setSaid(event.currentTarget.value)}
-          />
-        )}
-      </Field>
+      <LimitedField label={words.log.words} rows={3} most={4000} value={said} onInput={setSaid} />
       <PhotoPicker label={words.damage.title} photos={photos} onChange={setPhotos} />
       {trouble && (
         <Notice tone="danger" live>

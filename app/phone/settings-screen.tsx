@@ -68,7 +68,8 @@ export const SettingsScreen = () => {
         options={[
           { value: 'eu', label: 'EU' },
           { value: 'uk', label: 'UK' },
-          { value: 'us', label: 'US' },
+          { value: 'us', label: words.settings.usMen },
+          { value: 'us-women', label: words.settings.usWomen },
           { value: 'mondopoint', label: words.settings.mondopoint },
         ]}
         value={sizes}

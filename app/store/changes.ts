@@ -1,4 +1,5 @@
 /** What just changed in the log, in this tab or another one of the same device? */
+import type { Session } from './session.ts';
 
 export type SyncStatus =
   | {
@@ -7,7 +8,19 @@ export type SyncStatus =
     }
   | { readonly state: 'done'; readonly atMs: number };
 
-export type Change = { readonly kinds: ReadonlySet<string> } | { readonly sync: SyncStatus };
+export type Change =
+  | {
+      readonly kinds: ReadonlySet<string>;
+      /** Whose the device is from now on, if that changed: no screen need ask for it. */
+      readonly session?: Session;
+    }
+  | { readonly sync: SyncStatus };
+
+/** Every writer of the session announces it this way once it is stored, and the kinds that came with it. */
+export const sessionChange = (session: Session, kinds: Iterable<string> = []): Change => ({
+  kinds: new Set([...kinds, 'session']),
+  session,
+});
 
 export interface Changes {
   tell(change: Change): void;

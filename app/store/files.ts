@@ -15,6 +15,7 @@ import {
   type UnpackProblem,
 } from '../../core/records/index.ts';
 import type { AttachmentStore } from './attachments.ts';
+import { sessionChange } from './changes.ts';
 import type { StoreContext } from './context.ts';
 import { takeRevisions } from './device-side.ts';
 import { done, type Outcome } from './outcome.ts';
@@ -223,7 +224,7 @@ export const fileStore = (
             await tx.objectStore('attachmentOutbox').put({ sha256 });
         }
       });
-      changes.tell({ kinds: touched });
+      changes.tell(session ? sessionChange(session, touched) : { kinds: touched });
       return done({
         fresh: fresh.length,
         known: revisions.length - fresh.length,

@@ -6,6 +6,7 @@ import {
   type DeviceId,
   type ErrorCode,
 } from '../../core/records/index.ts';
+import { sessionChange } from './changes.ts';
 import { newDevice, newId, type StoreContext } from './context.ts';
 import { createHubClient, type HubClient } from './hub-client.ts';
 import { done, type Outcome } from './outcome.ts';
@@ -82,7 +83,7 @@ export const membership = (context: StoreContext): Membership => {
       await tx.store.delete('returning');
       await tx.done;
     });
-    changes.tell({ kinds: new Set(['session']) });
+    changes.tell(sessionChange(next));
     return next;
   };
 

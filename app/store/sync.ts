@@ -30,6 +30,8 @@ export interface SyncOptions {
 
 export interface Syncing {
   sync(options?: SyncOptions): Promise<SyncOutcome>;
+  /** What the hub's clock showed more than this device's at the last sync, ms; 0: they agree, or it is not known. */
+  clockOffset(): Promise<number>;
   /** Syncs by itself from now on; answers how to stop it. */
   startSyncing(): () => void;
 }
@@ -159,6 +161,10 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
 
   return {
     sync,
+    clockOffset: () =>
+      context.withDatabase(
+        async (db) => ((await db.get('meta', 'clockOffset')) as number | undefined) ?? 0,
+      ),
     startSyncing() {
       let timer: ReturnType<typeof setTimeout> | undefined;
       let retryMs = FIRST_RETRY_MS;

@@ -2,7 +2,7 @@
 import type { Metres, Seconds } from '../units/index.ts';
 
 /** Faster than the fastest marathon on record, slower than a stroll. Judgement, no source. */
-const PLAUSIBLE_PACE_S_PER_KM = { fastest: 165, slowest: 1500 } as const;
+export const PLAUSIBLE_PACE_S_PER_KM = { fastest: 165, slowest: 1500 } as const;
 /** A single run beyond this is asked about. Judgement, no source. */
 const PLAUSIBLE_DISTANCE_M = { shortest: 100, longest: 110_000 } as const;
 

@@ -51,7 +51,7 @@ const sameTrack = (a: LoggedRun, b: LoggedRun): boolean =>
   isSameTrack(a.run.track.fingerprint, b.run.track.fingerprint);
 
 /** The same tester, the same pair, and either the same track or nearly the same start and distance. */
-const isSameRun = (a: LoggedRun, b: LoggedRun): boolean =>
+export const isSameRun = (a: LoggedRun, b: LoggedRun): boolean =>
   a.tester === b.tester &&
   a.pair === b.pair &&
   (sameTrack(a, b) ||

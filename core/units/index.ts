@@ -1,3 +1,3 @@
 export * from './quantity.ts';
-export * from './typed.ts';
+export * from './duration.ts';
 export * from './shoe-size.ts';

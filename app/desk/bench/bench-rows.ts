@@ -1,6 +1,6 @@
 /** The readings of a bench check as typed, one row each, and the rows that a blueprint asks for. */
 import type { Foot, Measure, MeasureUnit, Reading, Round } from '../../../core/records/index.ts';
-import { parseDecimal } from '../../../core/units/index.ts';
+import { parseDecimal } from '../../../core/units/typed.ts';
 
 export interface ReadingForm {
   readonly measure: Measure;

@@ -1,5 +1,6 @@
 /** What speaks against a check as wear while it is typed. */
-import { celsius, parseDecimal, type Metres } from '../../../core/units/index.ts';
+import { celsius, type Metres } from '../../../core/units/index.ts';
+import { parseDecimal } from '../../../core/units/typed.ts';
 import { checkWarnings } from '../../../core/wear/index.ts';
 import { Notice } from '../../parts/controls/controls.tsx';
 import { warningInWords } from '../../words/say-wear.ts';

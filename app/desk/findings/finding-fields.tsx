@@ -2,7 +2,8 @@
 import { partIds, type PartId } from '../../../core/foot/index.ts';
 import type { Finding, RecordId } from '../../../core/records/index.ts';
 import type { RoundSummary } from '../../../core/review/index.ts';
-import { millimetres, parseDecimal } from '../../../core/units/index.ts';
+import { millimetres } from '../../../core/units/index.ts';
+import { parseDecimal } from '../../../core/units/typed.ts';
 import { d, terms } from '../../words/index.ts';
 import { SelectField, TextField } from '../form-parts.tsx';
 
@@ -65,7 +66,13 @@ export const WantedFields = (props: {
   const words = d().finding;
   return (
     <>
-      <TextField label={words.wanted} value={props.wanted} onInput={props.onWanted} optional />
+      <TextField
+        label={words.wanted}
+        value={props.wanted}
+        onInput={props.onWanted}
+        most={4000}
+        optional
+      />
       <TextField label={words.wantedMm} value={props.mm} onInput={props.onMm} numeric optional />
     </>
   );

@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { RecordId, Ruling } from '../../../core/records/index.ts';
 import type { DecidedItem, WaitingItem } from '../../../core/review/index.ts';
-import { parseDecimal } from '../../../core/units/index.ts';
+import { parseDecimal } from '../../../core/units/typed.ts';
 import { Button, LinkButton } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { formatDate } from '../../parts/format.ts';

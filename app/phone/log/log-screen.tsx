@@ -1,13 +1,13 @@
 /** Log a run, or change one: on one screen, top to bottom, each answer kept as it is given. */
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { lazy, useLocation } from 'preact-iso';
 import * as z from 'zod/mini';
-import type { RecordId, RecordOf, Run, Surface } from '../../../core/records/index.ts';
+import type { RecordId, RecordOf, Surface } from '../../../core/records/index.ts';
 import { surfaces as allSurfaces } from '../../../core/records/index.ts';
-import { formatDuration } from '../../../core/units/index.ts';
 import { Button, Choices, Field, Notice, Page } from '../../parts/controls/controls.tsx';
+import { LimitedField } from '../../parts/controls/limited-field.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
-import { formatDateTime } from '../../parts/format.ts';
+import { toLocalMinute } from '../../parts/instant.ts';
 import { settings } from '../../parts/settings.ts';
 import { session, store, useStored } from '../../parts/state.ts';
 import { t, terms } from '../../words/index.ts';
@@ -20,8 +20,10 @@ import { keepSentTrack } from '../track/send-track.ts';
 import { takeSharedTrack } from '../track/shared-track.ts';
 import { MorePart } from './more-part.tsx';
 import { PainPart } from './pain-part.tsx';
-import { dayOf, onItsDay, withTime } from './run-day.ts';
-import { doubtsOf, heldThen, type RunDoubt } from './run-doubts.ts';
+import { dayOf, onItsDay, typedStart, withTime } from './run-day.ts';
+import { askDoubts, type Asked } from './ask-doubts.ts';
+import { Doubt } from './doubt.tsx';
+import { TimeHint } from './time-hint.tsx';
 import {
   emptyRunForm,
   formOfRun,
@@ -44,8 +46,6 @@ interface Context {
   readonly before: RecordOf<'run'> | null;
   readonly stop: RecordOf<'stop-use'> | null;
   readonly handOuts: readonly RecordOf<'hand-out'>[];
-  /** Codes of all pairs on this phone. */
-  readonly codes: ReadonlyMap<RecordId, string>;
   readonly firstImpression: boolean;
   readonly form: RunForm;
   /** The form as it stands before anything is typed. */
@@ -65,10 +65,9 @@ const readContext = async (
   const pair = id ? await store.get('pair', id) : null;
   const project = pair ? await store.get('project', pair.body.project) : null;
   if (!pair || !project || (runId && !before)) return null;
-  const [stops, handOuts, pairs, runs, usual, draft] = await Promise.all([
+  const [stops, handOuts, runs, usual, draft] = await Promise.all([
     store.list('stop-use'),
     store.list('hand-out'),
-    store.list('pair'),
     store.list('run'),
     store.setting(USUAL_SURFACE),
     store.draft(draftKey(runId ?? pair.revision.id)),
@@ -84,42 +83,12 @@ const readContext = async (
     before,
     stop: standingStop(stops, pair.revision.id, Date.now()),
     handOuts,
-    codes: new Map(pairs.map(({ body, revision }) => [revision.id, body.code])),
     firstImpression: !runs.some(({ body }) => body.pair === pair.revision.id),
     empty,
     form: kept.success ? onItsDay(kept.data, Date.now()) : empty,
     hasDraft: kept.success,
     shared: runId ? null : takeSharedTrack(),
   };
-};
-
-/** Asks in the place of the save button; it has the focus, so that it is read out and a key answers it. */
-const Doubt = (props: {
-  readonly questions: readonly string[];
-  readonly onSure: () => void;
-  readonly onChange: () => void;
-}) => {
-  const words = t();
-  const id = useId();
-  const group = useRef<HTMLDivElement>(null);
-  useEffect(() => group.current?.focus(), []);
-  return (
-    <div class="stack" role="group" aria-labelledby={id} tabIndex={-1} ref={group}>
-      <div id={id}>
-        {props.questions.map((question) => (
-          <p key={question}>
-            <strong>{question}</strong>
-          </p>
-        ))}
-      </div>
-      <div class="row row-even">
-        <Button onClick={props.onChange}>{words.log.doubtChange}</Button>
-        <Button kind="main" onClick={props.onSure}>
-          {words.log.doubtSure}
-        </Button>
-      </div>
-    </div>
-  );
 };
 
 const Form = ({ context }: { context: Context }) => {
@@ -129,10 +98,10 @@ const Form = ({ context }: { context: Context }) => {
   const [errors, setErrors] = useState<ReadonlySet<RunFormError>>(new Set());
   const [trouble, setTrouble] = useState<string | null>(null);
   const [saving, setSaving] = useState(false);
-  const [doubts, setDoubts] = useState<ReadonlyMap<RunDoubt, string>>(new Map());
+  const [doubts, setDoubts] = useState<readonly Asked[]>([]);
   const [touched, setTouched] = useState(false);
   const [hadDraft, setHadDraft] = useState(context.hasDraft);
-  const { pair, project, before, stop, handOuts } = context;
+  const { pair, project, before, stop } = context;
   const key = draftKey(before?.revision.id ?? pair.revision.id);
   const { distance: unit } = settings.value;
 
@@ -154,7 +123,7 @@ const Form = ({ context }: { context: Context }) => {
 
   const change = (part: Partial<RunForm>) => {
     setTouched(true);
-    setDoubts(new Map());
+    setDoubts([]);
     const touchedMs = Date.now();
     setForm((form) => ({ ...onItsDay(form, touchedMs), ...part, touchedMs }));
   };
@@ -169,18 +138,6 @@ const Form = ({ context }: { context: Context }) => {
     if (touched) store.saveDraft(key, form).catch(() => setTrouble(words.log.full));
   }, [touched, form, key, words]);
 
-  const inWords = (doubt: RunDoubt, run: Run): string => {
-    const { startedAt, durationS } = run;
-    const others = heldThen(run, handOuts).map((id) => context.codes.get(id) ?? '?');
-    return doubt === 'not-handed-out'
-      ? words.log.doubtDay(pair.body.code, formatDateTime(startedAt))
-      : doubt === 'other-pair'
-        ? words.log.doubtPair(pair.body.code, formatDateTime(startedAt), others.join(', '))
-        : words.log.doubt(
-            `${form.distance.trim()} ${unit}`,
-            durationS === undefined ? null : formatDuration(durationS),
-          );
-  };
   const save = async (isSure = false) => {
     const tester = before?.body.tester ?? session.value?.member;
     if (!tester || saving) return;
@@ -203,10 +160,10 @@ const Form = ({ context }: { context: Context }) => {
       return;
     }
     setErrors(new Set());
-    const found = isSure ? [] : doubtsOf(outcome.run, dated, handOuts, before?.body ?? null);
-    setDoubts(new Map(found.map((one) => [one, inWords(one, outcome.run)])));
-    if (found.length > 0) return;
     setSaving(true);
+    const found = isSure ? [] : await askDoubts(outcome.run, dated, context, nowMs);
+    setDoubts(found);
+    if (found.length > 0) return setSaving(false);
     const saved = await store.save('run', outcome.run, before?.revision.id);
     setSaving(false);
     if (!saved.ok) {
@@ -242,6 +199,21 @@ const Form = ({ context }: { context: Context }) => {
       action: { label: words.undo, run: () => change(undone) },
     });
   };
+  /** The same run was logged before: back to the pairs, and what was typed can be brought back. */
+  const discard = async () => {
+    setTouched(false);
+    await store.dropDraft(key);
+    const bringBack = async () => {
+      await store.saveDraft(key, form);
+      route(`/log/${pair.revision.id}`);
+    };
+    showToast({
+      text: words.log.afreshDone,
+      action: { label: words.undo, run: () => void bringBack() },
+    });
+    route('/', true);
+  };
+  const asks = (why: Asked['why']) => doubts.some((one) => one.why === why);
   const started = touched || hadDraft;
 
   const toggleSurface = (surface: Surface) =>
@@ -270,16 +242,13 @@ const Form = ({ context }: { context: Context }) => {
       {stop && (
         <Notice tone="danger">
           <p>{words.log.stopped(stop.body.reason)}</p>
-          <Field label={words.log.whyWorn} error={error('worn', words.log.whyWornMissing)}>
-            {(ids) => (
-              <input
-                class="input"
-                {...ids}
-                value={form.wornDespiteStop}
-                onInput={(event) => change({ wornDespiteStop: event.currentTarget.value })}
-              />
-            )}
-          </Field>
+          <LimitedField
+            label={words.log.whyWorn}
+            error={error('worn', words.log.whyWornMissing)}
+            most={200}
+            value={form.wornDespiteStop}
+            onInput={(text) => change({ wornDespiteStop: text })}
+          />
         </Notice>
       )}
       <div class="row">
@@ -318,7 +287,7 @@ const Form = ({ context }: { context: Context }) => {
           </Field>
         </div>
       </div>
-      <p class="soft small">{words.log.timeHint}</p>
+      <TimeHint time={form.time} distance={form.distance} unit={unit} />
       <div class={isShort ? 'day-and-track' : 'stack'} ref={day}>
         <DayPart
           form={form}
@@ -369,17 +338,21 @@ const Form = ({ context }: { context: Context }) => {
         </Notice>
       )}
       <div class="foot-bar">
-        {doubts.size === 0 ? (
+        {doubts.length === 0 ? (
           <Button kind="main" big submit disabled={saving}>
             {words.save}
           </Button>
         ) : (
           <Doubt
-            questions={[...doubts.values()]}
+            questions={doubts.map(({ question }) => question)}
             onSure={() => void save(true)}
+            onSame={!before && asks('logged-twice') ? () => void discard() : null}
             onChange={() => {
-              setDoubts(new Map());
-              if (doubts.has('distance-or-pace')) distance.current?.focus();
+              setDoubts([]);
+              const clock = doubts.find(({ startMs }) => startMs !== undefined);
+              if (clock?.startMs !== undefined) change(typedStart(toLocalMinute(clock.startMs)));
+              if (asks('distance-or-pace') || (asks('logged-twice') && !clock))
+                distance.current?.focus();
               else day.current?.querySelector('select')?.focus();
             }}
           />

@@ -3,6 +3,7 @@ import { lazy } from 'preact-iso';
 import { useState } from 'preact/hooks';
 import { grounds } from '../../../core/records/index.ts';
 import { Choice, Field } from '../../parts/controls/controls.tsx';
+import { LimitedField } from '../../parts/controls/limited-field.tsx';
 import { settings } from '../../parts/settings.ts';
 import { t, terms } from '../../words/index.ts';
 import type { RunForm, RunFormError } from './run-form.ts';
@@ -52,18 +53,13 @@ export const MorePart = (props: {
           value={form.sock}
           onChange={(sock) => onChange({ sock })}
         />
-        <Field label={words.log.words}>
-          {(ids) => (
-            <textarea
-              class="input"
-              rows={3}
-              maxLength={4000}
-              {...ids}
-              value={form.words}
-              onInput={(event) => onChange({ words: event.currentTarget.value })}
-            />
-          )}
-        </Field>
+        <LimitedField
+          label={words.log.words}
+          rows={3}
+          most={4000}
+          value={form.words}
+          onInput={(text) => onChange({ words: text })}
+        />
         {open && (
           <PhotoPicker
             label={words.log.title}

@@ -1,6 +1,7 @@
 /** On which day was the run? What the log screen offers, and the start that each choice makes. Pure. */
+import { parseDuration } from '../../../core/units/typed.ts';
 import { toLocalMinute } from '../../parts/instant.ts';
-import { parseTypedTime, type RunForm } from './run-form.ts';
+import type { RunForm } from './run-form.ts';
 
 /** The run has just ended; a recent day as `2026-06-01`; or any day, typed. */
 export type RunDay = 'now' | 'other' | `${number}-${string}`;
@@ -51,7 +52,7 @@ export const withTrackStart = (form: RunForm, trackMs: number | null): Partial<S
 
 /** When a run began that ends at an instant. */
 const beganMs = (form: RunForm, endMs: number): number =>
-  endMs - 1000 * (parseTypedTime(form.time) ?? 0);
+  endMs - 1000 * (parseDuration(form.time) ?? 0);
 
 /** The hour for a day on which none was said: of today the present one less the run's time, within the day. */
 const madeStart = (day: string, form: RunForm, nowMs: number): string => {

@@ -2,13 +2,48 @@
 import { handOutSpan, isWithin } from '../../../core/mileage/hand-out-span.ts';
 import { whereWas } from '../../../core/mileage/judge-run.ts';
 import { isPlausibleRun } from '../../../core/mileage/plausible.ts';
+import { loggedRun, type LoggedRun } from '../../../core/mileage/logged-run.ts';
+import { sameRunAs } from '../../../core/mileage/same-run.ts';
 import type { RecordId, RecordOf, Run } from '../../../core/records/index.ts';
 import type { RunForm } from './run-form.ts';
 
-export type RunDoubt = 'distance-or-pace' | 'not-handed-out' | 'other-pair';
+export type RunDoubt =
+  | { readonly why: 'distance-or-pace' | 'not-handed-out' }
+  /** The tester had other pairs then, and not this one. */
+  | { readonly why: 'other-pair'; readonly held: readonly RecordId[] }
+  /** The same run seems to be logged already. */
+  | { readonly why: 'logged-twice'; readonly other: LoggedRun }
+  /** This phone's clock is off; by the others' the run began then, milliseconds since 1970. */
+  | { readonly why: 'clock'; readonly startMs: number };
+
+export interface DoubtContext {
+  readonly handOuts: readonly RecordOf<'hand-out'>[];
+  /** Those on this phone so far. */
+  readonly runs: readonly RecordOf<'run'>[];
+  /** The run that is changed, as it was. */
+  readonly before: RecordOf<'run'> | null;
+  readonly nowMs: number;
+  /** What the hub's clock showed more than this phone's at the last sync, ms; 0: they agree, or nothing is known. */
+  readonly clockOffsetMs: number;
+  /** When the others last wrote about the pair, by their clocks, milliseconds since 1970; 0: never. */
+  readonly lastToldMs: number;
+}
+
+/** A clock that is off by less puts a run on its day and in its order. Judgement, no source. */
+const CLOCK_OFF_MS = 3_600_000;
+
+/**
+ * By how much this phone's clock is off, as far as a phone can know, ms to add to it. The hub says so at each sync.
+ * Without a hub only a slow clock shows: others wrote what is here at a time that it has not reached. A fast one looks
+ * like a phone that was long not used.
+ */
+const clockOff = ({ nowMs, clockOffsetMs, lastToldMs }: DoubtContext): number => {
+  const off = clockOffsetMs === 0 ? Math.max(0, lastToldMs - nowMs) : clockOffsetMs;
+  return Math.abs(off) >= CLOCK_OFF_MS ? off : 0;
+};
 
 /** The pairs that the tester had when the run began. */
-export const heldThen = (
+const heldThen = (
   { tester, startedAt }: Pick<Run, 'tester' | 'startedAt'>,
   handOuts: readonly RecordOf<'hand-out'>[],
 ): readonly RecordId[] =>
@@ -19,28 +54,59 @@ export const heldThen = (
     )
     .map(({ body }) => body.pair);
 
+/** An id for what has none yet. */
+const NEW = '' as RecordId;
+
+/** The run that this one may be, unless it was the same before the change. */
+const loggedBefore = (
+  run: Run,
+  isHourKnown: boolean,
+  { runs, before }: DoubtContext,
+): LoggedRun | null => {
+  const id = before?.revision.id ?? NEW;
+  const others = runs.filter(({ revision }) => revision.id !== id).map(loggedRun);
+  const logged = (body: Run): LoggedRun => {
+    const startMs = Date.parse(body.startedAt);
+    const { pair, tester, distanceM, durationS = 0 } = body;
+    return { id, pair, tester, startMs, endMs: startMs + 1000 * durationS, distanceM, run: body };
+  };
+  const other = sameRunAs(logged(run), others, isHourKnown);
+  const was = before && sameRunAs(logged(before.body), others, true);
+  return other && other.id === was?.id ? null : other;
+};
+
 /**
- * What is odd about a run; not what was as odd before it was changed. A start that nobody chose is not asked about:
- * the pair is at hand, and its hand-out may be noted a little late; unless the tester had others, and it may be noted in
- * the wrong one.
+ * What is odd about a run; not what was as odd before it was changed. That the pair was not handed out is not asked
+ * about a start that nobody chose: the pair is at hand, and its hand-out may be noted a little late; unless the tester
+ * had others, and it may be noted in the wrong one. The clock is asked about where it made the start.
  */
 export const doubtsOf = (
   run: Run,
-  form: Pick<RunForm, 'start' | 'startMs'>,
-  handOuts: readonly RecordOf<'hand-out'>[],
-  before: Run | null,
+  form: Pick<RunForm, 'start' | 'startMs' | 'isHourMade'>,
+  context: DoubtContext,
 ): readonly RunDoubt[] => {
+  const before = context.before?.body;
   const isChosen = form.start !== '' || form.startMs !== null;
+  const isNewStart = run.startedAt !== before?.startedAt;
   const isOdd =
     !isPlausibleRun(run.distanceM, run.durationS) &&
     (run.distanceM !== before?.distanceM || run.durationS !== before.durationS);
+  const off = clockOff(context);
+  const isOfClock = !isChosen || form.isHourMade;
+  const other = loggedBefore(run, !form.isHourMade, context);
   const startMs = Date.parse(run.startedAt);
-  const spans = handOuts.map(handOutSpan).filter(({ pair }) => pair === run.pair);
-  const was = run.startedAt === before?.startedAt ? 'here' : whereWas({ ...run, startMs }, spans);
-  const isOther = was === 'elsewhere' && heldThen(run, handOuts).length > 0;
+  const spans = context.handOuts.map(handOutSpan).filter(({ pair }) => pair === run.pair);
+  const was = isNewStart ? whereWas({ ...run, startMs }, spans) : 'here';
+  const held = was === 'elsewhere' ? heldThen(run, context.handOuts) : [];
   return [
-    ...(isOdd ? (['distance-or-pace'] as const) : []),
-    ...(isOther ? (['other-pair'] as const) : []),
-    ...(was !== 'here' && isChosen && !isOther ? (['not-handed-out'] as const) : []),
+    ...(isOdd ? [{ why: 'distance-or-pace' } as const] : []),
+    ...(other ? [{ why: 'logged-twice', other } as const] : []),
+    ...(off !== 0 && isOfClock && isNewStart
+      ? [{ why: 'clock', startMs: startMs + off } as const]
+      : []),
+    ...(held.length > 0 ? [{ why: 'other-pair', held } as const] : []),
+    ...(was !== 'here' && isChosen && held.length === 0
+      ? [{ why: 'not-handed-out' } as const]
+      : []),
   ];
 };

@@ -24,8 +24,6 @@ import {
   fromCelsius,
   fromMetres,
   metres,
-  parseDecimal,
-  parseDuration,
   seconds,
   toCelsius,
   toMetres,
@@ -33,6 +31,7 @@ import {
   type Seconds,
   type TemperatureUnit,
 } from '../../../core/units/index.ts';
+import { parseDecimal, parseDuration } from '../../../core/units/typed.ts';
 import { sharesOf } from '../../../core/track/painting.ts';
 import { toInstant, toLocalMinute } from '../../parts/instant.ts';
 
@@ -200,14 +199,6 @@ export const formOfRun = (run: Run, units: FormUnits): RunForm => ({
   wornDespiteStop: run.wornDespiteStop ?? '',
 });
 
-/** Digits alone are a time too: the last two are seconds, the two before minutes, the rest hours. */
-export const parseTypedTime = (text: string): Seconds | null => {
-  const digits = /^\d{3,6}$/.exec(text.trim())?.[0];
-  if (digits === undefined) return parseDuration(text);
-  const filled = digits.padStart(6, '0');
-  return parseDuration(`${filled.slice(0, 2)}:${filled.slice(2, 4)}:${filled.slice(4)}`);
-};
-
 export type RunFormError =
   | 'pair'
   | 'distance'
@@ -219,6 +210,12 @@ export type RunFormError =
   | 'from'
   | 'where'
   | 'kind';
+
+/** As long as a run's record can be, ten days. */
+const LONGEST_S = 864_000;
+
+const isDuration = (typed: Seconds | null): boolean =>
+  typed !== null && typed > 0 && typed <= LONGEST_S;
 
 /** A phone's clock may be so far behind. Judgement, no source. */
 const SLOW_CLOCK_MS = 5 * 60_000;
@@ -250,8 +247,8 @@ export const runOfForm = (typed: RunForm, context: RunContext): FormOutcome => {
   const distanceM =
     distance === null || distance <= 0 ? null : Math.round(toMetres(distance, units.distance));
   if (distanceM === null || distanceM > 1_000_000) errors.add('distance');
-  const durationS = form.time.trim() === '' ? null : parseTypedTime(form.time);
-  if (form.time.trim() !== '' && (durationS === null || durationS <= 0)) errors.add('time');
+  const durationS = form.time.trim() === '' ? null : parseDuration(form.time);
+  if (form.time.trim() !== '' && !isDuration(durationS)) errors.add('time');
   const startMs =
     form.start !== ''
       ? new Date(form.start).getTime()

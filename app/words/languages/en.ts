@@ -350,6 +350,12 @@ export const phone = {
     middle: (value: number) => `${value}, in the middle`,
   },
   loading: 'One moment …',
+  limit: {
+    left: (count: number) => `${count} ${count === 1 ? 'character' : 'characters'} left`,
+    reached: (most: number) => `The limit of ${most} characters is reached.`,
+    cut: (most: number, cut: number) =>
+      `The limit of ${most} characters is reached: the last ${cut} of what you pasted did not fit.`,
+  },
   left: 'left',
   right: 'right',
   both: 'both',
@@ -451,7 +457,9 @@ export const phone = {
     pair: 'Pair',
     distance: (unit: string) => `Distance, ${unit}`,
     time: 'Time',
-    timeHint: 'Digits are enough: 5230 is 52:30.',
+    timeHint: 'Digits are enough: 10500 is 1:05:00.',
+    understood: (h: string, m: string, s: string, pace: string, unit: string) =>
+      `${h && `${h} h `}${m} min ${s} s${pace && `, ${pace} per ${unit}`}`,
     day: 'Day of the run',
     today: 'Today',
     earlier: 'Today, earlier',
@@ -487,9 +495,14 @@ export const phone = {
       `By the log, pair ${pair} was not with you then: ${when}. Is the day right?`,
     doubtPair: (pair: string, when: string, others: string) =>
       `By the log, pair ${pair} was not with you then: ${when}. You had ${others}. Is it the right pair?`,
+    doubtTwice: (distance: string, pair: string, when: string) =>
+      `You already logged ${distance} in ${pair}, started ${when}. Is this another run?`,
+    doubtClock: (phone: string, others: string) =>
+      `This phone says it began ${phone}, your group’s clock ${others}. Is the phone right?`,
+    doubtSame: 'It is the same run: drop this one',
     doubtSure: 'Yes, save it',
     doubtChange: 'Change it',
-    wrongTime: 'That is no time. For example 52:30 or 1:05:00.',
+    wrongTime: 'That is no time. For example 52:30, 10500 or 1 h 05 min.',
     wrongTemperature: 'That is no temperature. For example 14.',
     wrongWhen: 'When did it start? Date and time.',
     aheadOfNow: 'This is in the future: when did it start?',
@@ -655,6 +668,8 @@ export const phone = {
     mi: 'miles',
     temperature: 'Temperatures in',
     sizes: 'Shoe sizes in',
+    usMen: 'US men’s (M)',
+    usWomen: 'US women’s (W)',
     mondopoint: 'mm (Mondopoint)',
     theme: 'Light or dark',
     themes: { system: 'like the phone', light: 'light', dark: 'dark' },
@@ -1950,7 +1965,7 @@ export const desk = {
     stretch: (from: string, to: string) => `${from} and ${to} mm`,
     noRange: (what: string) => `The brief names no range of ${what}.`,
     feetHow:
-      'Sizes by ISO 9407 (steps of 5 or of 7.5 mm); EU and UK by the open arithmetic, makers differ by half a size. The last is graded by 5 mm of length a size. A toe allowance of 10 to 15 mm is usual in running shoes (common practice, no source). A foot counts as between sizes when it is nearer to the middle than to either (judgement).',
+      'Sizes by ISO 9407 (steps of 5 or of 7.5 mm); EU, UK and US (M men’s, W women’s) by the open arithmetic; makers differ by half a size. The last is graded by 5 mm of length a size. A toe allowance of 10 to 15 mm is usual in running shoes (common practice, no source). A foot counts as between sizes when it is nearer to the middle than to either (judgement).',
     briefFeet: 'Feet that the shoe is for',
     lengthFrom: 'Foot length from, mm',
     lengthTo: 'Foot length to, mm',

@@ -233,6 +233,11 @@ export const phone: PhoneWords = {
     middle: (value) => `${value}，正中`,
   },
   loading: '请稍候……',
+  limit: {
+    left: (count) => `还可输入 ${count} 字`,
+    reached: (most) => `已到 ${most} 字的上限。`,
+    cut: (most, cut) => `已到 ${most} 字的上限：粘贴内容的最后 ${cut} 字未能放入。`,
+  },
   left: '左',
   right: '右',
   both: '双脚',
@@ -323,7 +328,9 @@ export const phone: PhoneWords = {
     pair: '样鞋',
     distance: (unit) => `距离，${unit}`,
     time: '用时',
-    timeHint: '只输数字即可：5230 表示 52:30。',
+    timeHint: '只输数字即可：10500 表示 1:05:00。',
+    understood: (h, m, s, pace, unit) =>
+      `${h && `${h} 小时 `}${m} 分 ${s} 秒${pace && `，每${unit === 'km' ? '公里' : '英里'} ${pace}`}`,
     day: '跑步日期',
     today: '今天',
     earlier: '今天早些时候',
@@ -357,9 +364,14 @@ export const phone: PhoneWords = {
     doubtDay: (pair, when) => `按记录，${when} 时样鞋 ${pair} 不在你手中。日期对吗？`,
     doubtPair: (pair, when, others) =>
       `按日志，${when} 你手中没有 ${pair}，而是 ${others}。鞋选对了吗？`,
+    doubtTwice: (distance, pair, when) =>
+      `你已记录过 ${pair} 的一次跑步：${distance}，${when} 开始。这是另一次吗？`,
+    doubtClock: (phone, others) =>
+      `按本机时间，${phone} 开始；按小组的时间，是 ${others}。本机时间对吗？`,
+    doubtSame: '是同一次，不保存这条',
     doubtSure: '对，保存',
     doubtChange: '修改',
-    wrongTime: '时间格式不对。例如 52:30 或 1:05:00。',
+    wrongTime: '看不懂这个用时。例如 52:30、10500 或 1 小时 05 分。',
     wrongTemperature: '温度格式不对。例如 14。',
     wrongWhen: '什么时候开始的？请填日期和时间。',
     aheadOfNow: '这是将来的时间：什么时候开始的？',
@@ -516,6 +528,8 @@ export const phone: PhoneWords = {
     mi: '英里',
     temperature: '温度单位',
     sizes: '鞋码',
+    usMen: '美码男鞋（M）',
+    usWomen: '美码女鞋（W）',
     mondopoint: '毫米（Mondopoint）',
     theme: '浅色或深色',
     themes: { system: '跟随手机', light: '浅色', dark: '深色' },
@@ -1648,7 +1662,7 @@ export const desk: DeskWords = {
     stretch: (from, to) => `${from} 至 ${to} mm`,
     noRange: (what) => `任务书没有写明${what}范围。`,
     feetHow:
-      '尺码按 ISO 9407（5 mm 或 7.5 mm 档）；EU 与 UK 按公开算式，各厂相差可达半码。楦长每码增 5 mm。跑鞋放余量常见为 10 至 15 mm（行业惯例，无出处）。离两码中点比离任一码更近的脚算作处于两码之间（判断）。',
+      '尺码按 ISO 9407（5 mm 或 7.5 mm 档）；EU、UK 与美码（M 男鞋、W 女鞋）按公开算式，各厂相差可达半码。楦长每码增 5 mm。跑鞋放余量常见为 10 至 15 mm（行业惯例，无出处）。离两码中点比离任一码更近的脚算作处于两码之间（判断）。',
     briefFeet: '面向的脚',
     lengthFrom: '脚长从，mm',
     lengthTo: '脚长到，mm',

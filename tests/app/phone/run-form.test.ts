@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import * as z from 'zod/mini';
 import { describe, expect, it } from 'vitest';
 import {
@@ -6,7 +5,6 @@ import {
   emptyRunForm,
   formOfRun,
   openComplaint,
-  parseTypedTime,
   runFormSchema,
   runOfForm,
   type RunContext,
@@ -125,18 +123,17 @@ describe('a run from the form', () => {
 });
 
 describe('a typed time', () => {
-  it('reads digits alone as hours, minutes and seconds from the right', () => {
-    expect(parseTypedTime('5230')).toBe(52 * 60 + 30);
-    expect(parseTypedTime('10500')).toBe(3900);
-    expect(parseTypedTime('930')).toBe(9 * 60 + 30);
-    expect(parseTypedTime('abc')).toBeNull();
+  it('is taken in any form, and refused where no run can last so long', () => {
+    expect(run({ time: '7530' }).durationS).toBe(4530);
+    expect(run({ time: '1h15' }).durationS).toBe(4500);
+    expect(run({ time: '７５：３０' }).durationS).toBe(4530);
+    expect(errors({ time: '75.3' })).toEqual(['time']);
+    expect(errors({ time: '0' })).toEqual(['time']);
+    expect(errors({ time: '999:00:00' })).toEqual(['time']);
   });
 
-  it('never throws', () => {
-    fc.assert(
-      fc.property(fc.string(), (text) => {
-        parseTypedTime(text);
-      }),
-    );
+  it('and a temperature may stand in the characters of any keyboard', () => {
+    expect(run({ temperature: '−５' }).temperatureC).toBe(-5);
+    expect(run({ distance: '１０．５' }).distanceM).toBe(10_500);
   });
 });

@@ -1,6 +1,7 @@
 /** The device's store on a real IndexedDB implementation (fake-indexeddb), without a hub. */
 import 'fake-indexeddb/auto';
 import { beforeEach, describe, expect, it } from 'vitest';
+import type { Change } from '../../../app/store/changes.ts';
 import { openStore, type Store } from '../../../app/store/index.ts';
 import type { BodyOf } from '../../../core/records/index.ts';
 import { metres } from '../../../core/units/index.ts';
@@ -155,6 +156,28 @@ describe('files', () => {
     expect(await phone.list('round')).toEqual([]);
     expect((await phone.list('hand-out')).map(({ body }) => body.tester)).toEqual([tester]);
     expect((await phone.list('tester')).map(({ revision }) => revision.id)).toEqual([tester]);
+  });
+
+  it('announce whose phone it is now, once it is stored', async () => {
+    const { tester } = await handOut();
+    const phone = open();
+    const told: Change[] = [];
+    let stored: Promise<unknown> = Promise.resolve(null);
+    phone.subscribe((change) => {
+      told.push(change);
+      stored = phone.session();
+    });
+    const { session } = value(await phone.importFile((await lead.exportFile({ tester })).bytes));
+    expect(told).toHaveLength(1);
+    expect(told[0]).toMatchObject({ session: { member: tester, role: 'tester', hub: null } });
+    expect([...(told[0] as { kinds: Set<string> }).kinds]).toEqual(
+      expect.arrayContaining(['session', 'pair', 'hand-out']),
+    );
+    expect(await stored).toEqual(session);
+    // A second file changes the log, not whose phone it is.
+    value(await lead.save('tester', { code: 'T01', name: 'Ada' }, tester));
+    value(await phone.importFile((await lead.exportFile({ tester })).bytes));
+    expect(told.at(-1)).toEqual({ kinds: new Set(['tester']) });
   });
 
   it('bring the log to the lead in any order, any number of times', async () => {

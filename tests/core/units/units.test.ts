@@ -1,16 +1,13 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   footLengthOf,
   lastLengthOf,
-  formatDuration,
+  markedSizeOf,
   fromCelsius,
   fromMetres,
   metres,
   millimetres,
   pace,
-  parseDecimal,
-  parseDuration,
   seconds,
   sizeOf,
   sizeOfLast,
@@ -47,43 +44,40 @@ describe('temperature', () => {
   });
 });
 
-describe('typed numbers', () => {
-  it('takes a comma or a point before the decimals', () => {
-    expect(parseDecimal(' 12,4 ')).toBe(12.4);
-    expect(parseDecimal('12.40')).toBe(12.4);
-    expect(parseDecimal('.5')).toBe(0.5);
-  });
-
-  it.each(['', '1,000.5', '12 km', '1e3', 'NaN', '--1', '0x1'])('refuses %j', (text) => {
-    expect(parseDecimal(text)).toBeNull();
-  });
-
-  it('reads hours, minutes and seconds', () => {
-    expect(parseDuration('52:30')).toBe(3150);
-    expect(parseDuration('1:02:03')).toBe(3723);
-    expect(parseDuration('45')).toBe(2700);
-  });
-
-  it.each(['', '1:60', '1:2:60', '52.30', 'abc', '1:2:3:4', '-5'])(
-    'refuses %j as a time',
-    (text) => {
-      expect(parseDuration(text)).toBeNull();
-    },
-  );
-
-  it('reads back every duration it writes', () => {
-    fc.assert(
-      fc.property(fc.integer({ min: 0, max: 359_999 }), (whole) => {
-        expect(parseDuration(formatDuration(seconds(whole)))).toBe(whole);
-      }),
-    );
-  });
-});
-
 describe('shoe sizes', () => {
   it.each(sizes.checks)('$footMm mm is $system $size', ({ footMm, system, size }) => {
     expect(sizeOf(millimetres(footMm), system as SizeSystem)).toBeCloseTo(size, 9);
     expect(footLengthOf(size, system as SizeSystem)).toBeCloseTo(footMm, 9);
+  });
+
+  it('is marked as the published table marks it, foot length by foot length', () => {
+    for (const [mm, eu, uk] of sizes.byFootLength.rows as [number, number, number | null][]) {
+      const foot = millimetres(mm);
+      expect([mm, markedSizeOf(foot, 'eu')]).toEqual([mm, eu]);
+      if (uk === null) continue;
+      expect([mm, markedSizeOf(foot, 'uk')]).toEqual([mm, uk]);
+      expect([mm, markedSizeOf(foot, 'us')]).toEqual([mm, uk + 1]);
+      expect([mm, markedSizeOf(foot, 'us-women')]).toEqual([mm, uk + 2]);
+    }
+  });
+
+  it('takes the smaller of two that are equally near, as a second table does', () => {
+    for (const [mm, eu] of sizes.otherTables.tiesEu as [number, number][])
+      expect([mm, markedSizeOf(millimetres(mm), 'eu')]).toEqual([mm, eu]);
+    expect(markedSizeOf(millimetres(255), 'mondopoint')).toBe(255);
+  });
+
+  // That table adds 6.7 mm a size instead of 6.667, so that its last lines lie up to 0.4 mm off.
+  it('lies within half a millimetre of a third table, by foot length', () => {
+    for (const [eu, mm] of sizes.otherTables.footOfEu as [number, number][]) {
+      expect(Math.abs(footLengthOf(eu, 'eu') - mm)).toBeLessThan(0.5);
+      expect(markedSizeOf(millimetres(mm), 'eu')).toBe(eu);
+    }
+  });
+
+  it('marks every half size that was typed as that size, kept in whole millimetres', () => {
+    for (let eu = 32; eu <= 52; eu += 0.5)
+      expect(markedSizeOf(millimetres(Math.round(footLengthOf(eu, 'eu'))), 'eu')).toBe(eu);
   });
 
   // Lasts by the open arithmetic: Paris points of 20/3 mm, UK sizes of 25.4/3 mm.
