@@ -88,12 +88,20 @@ export const placeKey = ({
   site,
 }: Pick<Reading, 'measure' | 'unit' | 'site'>): string => `${measure} ${unit} ${site}`;
 
-/** The spread of steps about zero; a tenth of them may be wrong. */
-const spreadOf = (steps: readonly number[]): number =>
-  steps.length === 0
-    ? 0
-    : (steps.map(Math.abs).sort((a, b) => a - b)[Math.ceil(0.9 * steps.length) - 1] as number) /
-      NINE_TENTHS;
+/**
+ * The spread of steps about zero; a tenth of them may be wrong.
+ * @param sizes of the steps, ascending
+ * @param without sizes among them that are left out, ascending
+ */
+const spreadOf = (sizes: readonly number[], without: readonly number[] = []): number => {
+  const left = sizes.length - without.length;
+  if (left <= 0) return 0;
+  let at = Math.ceil(0.9 * left) - 1;
+  for (const size of without) if (size <= (sizes[at] as number)) at++;
+  return (sizes[at] as number) / NINE_TENTHS;
+};
+
+const ascending = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
 
 /** Half width of the range on the logarithm. */
 const halfWidth = (usual: number, seen: number, observations: number, ofMean: number): number => {
@@ -109,23 +117,31 @@ type Shoe = Pick<KnownReading, 'pair' | 'measure' | 'site' | 'foot' | 'unit'>;
 
 const isPositive = ({ value }: { readonly value: number }): boolean => value > 0;
 
-/** What is known of one place of a round: its readings by shoe, and their steps from one to the next. */
+/** The sizes of the steps from one reading to the next, on the logarithm. */
+const stepsOf = (byTime: readonly KnownReading[]): number[] =>
+  byTime
+    .slice(1)
+    .map(({ value }, at) => Math.abs(Math.log(value / (byTime[at] as KnownReading).value)));
+
+/** What is known of one place of a round: its readings by pair, and the sizes of their steps, ascending. */
 interface KnownPlace {
   readonly byPair: ReadonlyMap<string, readonly KnownReading[]>;
-  readonly stepSpread: number;
-  readonly steps: number;
+  readonly steps: readonly number[];
 }
 
 const knownPlace = (readings: readonly KnownReading[]): KnownPlace => {
   const positive = readings.filter(isPositive).sort((a, b) => a.atMs - b.atMs);
-  const steps = [...groupBy(positive, ({ pair, foot }) => `${pair} ${foot}`).values()].flatMap(
-    (own) => own.slice(1).map(({ value }, at) => Math.log(value / (own[at] as KnownReading).value)),
-  );
+  const shoes = groupBy(positive, ({ pair, foot }) => `${pair} ${foot}`);
   return {
     byPair: groupBy(positive, ({ pair }) => pair),
-    stepSpread: spreadOf(steps),
-    steps: steps.length,
+    steps: ascending([...shoes.values()].flatMap(stepsOf)),
   };
+};
+
+/** The steps of a shoe from and to one of its readings: they tell nothing of whether it is right. */
+const stepsAround = (ofShoe: readonly KnownReading[], one: KnownReading): number[] => {
+  const at = ofShoe.indexOf(one);
+  return at < 0 ? [] : ascending(stepsOf(ofShoe.slice(Math.max(0, at - 1), at + 2)));
 };
 
 /** Readings of one round, for questions about any of its places. */
@@ -178,7 +194,15 @@ export const knownReadings = (
         if (own.length === 0) continue;
         const { value } = closestTo(own, atMs);
         const usual = usualStep(measure, unit, value) * (from === 'same-shoe' ? 1 : OTHERS);
-        const half = halfWidth(usual, place.stepSpread, from === 'same-shoe' ? place.steps : 0, 0);
+        const around =
+          without && from === 'same-shoe'
+            ? stepsAround(
+                (place.byPair.get(pair) ?? []).filter(({ foot }) => foot === shoe.foot),
+                without,
+              )
+            : [];
+        const steps = from === 'same-shoe' ? place.steps.length - around.length : 0;
+        const half = halfWidth(usual, spreadOf(place.steps, around), steps, 0);
         yield range(from, value, half, valuesOf(own));
       }
       const others = [...place.byPair].flatMap(([id, own]) => (id === pair ? [] : own));
@@ -187,7 +211,7 @@ export const knownReadings = (
         const middle = median(logs) as number;
         const half = halfWidth(
           OTHERS * usualStep(measure, unit, Math.exp(middle)),
-          spreadOf(logs.map((log) => log - middle)),
+          spreadOf(ascending(logs.map((log) => Math.abs(log - middle)))),
           logs.length,
           1 / logs.length,
         );

@@ -92,24 +92,46 @@ const saidOf = ({ check: { body }, reading }: Read): Said => ({
   reading: { ...placeOf(reading), value: reading.value },
 });
 
+/**
+ * The doubts about the readings of a round. What is left out tells nothing of the others, so they are judged anew
+ * without it until nothing more is left out: the figures are those of a log in which it never was.
+ */
+const doubtsAbout = (
+  read: readonly Read[],
+  blueprint: Round['blueprint'],
+): ReadonlyMap<Read, ReadingDoubt> => {
+  const doubts = new Map<Read, ReadingDoubt>();
+  for (let left = read; ;) {
+    const known = knownReadings(left.map((one) => one.known).filter(canBe), blueprint);
+    const found = left.flatMap((one) => {
+      const doubt = one.ruling ? null : doubtInLog(one.known, known);
+      return doubt ? [[one, doubt] as const] : [];
+    });
+    const out = found.filter(([, doubt]) => keepsReadingOut(doubt));
+    for (const [one, doubt] of out.length > 0 ? out : found) doubts.set(one, doubt);
+    if (out.length === 0) return doubts;
+    left = left.filter((one) => !doubts.has(one));
+  }
+};
+
 /** The readings of one round. */
 const ofRound = (
   round: RecordId,
   read: readonly Read[],
   blueprint: Round['blueprint'],
 ): { readonly out: ReadonlySet<Reading>; readonly items: StandingReadings['waitingItems'] } => {
-  // What was set aside tells nothing of the others.
   const standing = read.filter(({ ruling }) => ruling?.ruling !== 'set-aside');
-  const known = knownReadings(standing.map((one) => one.known).filter(canBe), blueprint);
-  const out = new Set<Reading>();
-  const items: StandingReadings['waitingItems'][number][] = [];
-  for (const one of standing) {
-    const doubt = one.ruling ? null : doubtInLog(one.known, known);
-    if (!doubt) continue;
-    const counts = !keepsReadingOut(doubt);
-    if (!counts) out.add(one.reading);
-    items.push({ about: 'reading', subject: subjectOf(one), counts, ...saidOf(one), doubt });
-  }
+  const doubts = doubtsAbout(standing, blueprint);
+  const items: StandingReadings['waitingItems'][number][] = [...doubts].map(([one, doubt]) => ({
+    about: 'reading',
+    subject: subjectOf(one),
+    counts: !keepsReadingOut(doubt),
+    ...saidOf(one),
+    doubt,
+  }));
+  const out = new Set(
+    [...doubts].flatMap(([one, doubt]) => (keepsReadingOut(doubt) ? [one.reading] : [])),
+  );
   const left = standing.filter(({ reading }) => !out.has(reading));
   for (const apart of gaugesApart(left.map((one) => one.known))) {
     const own = left.filter(

@@ -106,11 +106,33 @@ describe('which runs count', () => {
     ['distance', { distanceM: metres(150_000), durationS: 50_000 as never }],
     ['in-the-future', { hours: 24 * 150 }],
     ['unknown-pair', { pair: idOf(99) }],
-    ['not-handed-out', { hours: -48 }],
-  ] as const)('asks about %s', (why, part) => {
-    const { oddities, counted } = checkRuns([run(1, part)], context());
-    expect(oddities.map((one) => one.why)).toEqual([why]);
-    expect(counted).toHaveLength(1);
+    ['not-handed-out', { hours: -96 }],
+  ] as const)('keeps a run out until the lead decides: %s', (why, part) => {
+    const { waiting, oddities, counted } = checkRuns([run(1, part)], context());
+    expect(waiting.map(({ whys }) => whys.map((one) => one.why))).toEqual([[why]]);
+    expect(oddities).toEqual([]);
+    expect(counted).toEqual([]);
+    const decided = (ruling: 'counted' | 'set-aside') =>
+      checkRuns([run(1, part)], { ...context(), rulings: new Map([[idOf(101), ruling]]) });
+    expect(decided('counted')).toMatchObject({
+      waiting: [],
+      oddities: [],
+      counted: [{ id: idOf(101) }],
+    });
+    expect(decided('set-aside')).toMatchObject({ waiting: [], oddities: [], counted: [] });
+  });
+
+  it('counts and asks about a run just before its hand-out, which may be noted late', () => {
+    const { oddities, counted, waiting } = checkRuns([run(1, { hours: -48 })], context());
+    expect(oddities.map(({ why }) => why)).toEqual(['not-handed-out']);
+    expect([counted.length, waiting.length]).toEqual([1, 0]);
+  });
+
+  it('judges the others as if what waits were not there', () => {
+    // The first of two alike is in the wrong hands: the second is no repeat of it.
+    const wrong = run(1, { hours: -96 });
+    const right = run(2, { hours: 24 });
+    expect(checkRuns([wrong, right], context()).counted.map(({ id }) => id)).toEqual([idOf(102)]);
   });
 
   it('answers the same whatever the order', () => {

@@ -171,20 +171,29 @@ describe('what to do next', () => {
   });
 
   it('counts odd runs of the last two weeks once each', () => {
-    const base = [project(), round(FIRST, 1), tester(1), pair(1), handOut(1, 30)];
-    const odd = [
-      run(1, 1, 3, { distanceM: 300_000 }),
-      run(2, 1, 2, { distanceM: 200_000 }),
-      run(3, 1, 20, { distanceM: 300_000 }),
+    const base = [project(), round(FIRST, 1), tester(1), pair(1), handOut(1, 21)];
+    // Two days before their hand-out was noted, and two that overlap.
+    const early = run(3, 1, 22);
+    const clash = [
+      run(1, 1, 3, { durationS: 3600 }),
+      run(2, 1, 3, { durationS: 3500, distanceM: 9000 }),
     ];
-    expect(overview(...base, ...odd).next.at(-1)).toEqual({
+    expect(overview(...base, early, ...clash).next.at(-1)).toEqual({
       step: 'ask-about-odd-runs',
       testers: [idOf(201)],
-      count: 2,
+      count: 1,
     });
     expect(steps(overview(...base, run(4, 1, 2))).map(([step]) => step)).not.toContain(
       'ask-about-odd-runs',
     );
+  });
+
+  it('puts what waits for a decision high up, and calls nobody silent whose run waits', () => {
+    const base = [project(), round(FIRST, 1), tester(1), pair(1), handOut(1, 30)];
+    const found = overview(...base, run(1, 1, 1, { distanceM: 300_000 }));
+    expect(steps(found)[0]).toEqual(['decide-what-counts', 1]);
+    expect(found.silent).toEqual([]);
+    expect(steps(found).map(([step]) => step)).not.toContain('set-up-phones');
   });
 
   it('follows a complaint from its finding to its outcome', () => {

@@ -68,17 +68,19 @@ describe('the review of a project', () => {
     });
   });
 
-  it('asks about odd figures first, and once about a run that overlaps with several', () => {
-    const { oddities } = review(
+  it('asks once about a run that overlaps with several, and of what waits not at all', () => {
+    const { oddities, waiting } = review(
       run(1, 2, { durationS: 7200 }),
       run(2, 2, { startedAt: '2026-05-02T07:30:00Z', distanceM: 5000, durationS: 5400 }),
-      run(3, 2, { startedAt: '2026-05-02T08:00:00Z', distanceM: 500_000, durationS: 1800 }),
+      run(3, 2, { startedAt: '2026-05-02T08:00:00Z', distanceM: 6000, durationS: 3600 }),
+      run(4, 2, { startedAt: '2026-05-02T08:10:00Z', distanceM: 500_000, durationS: 1800 }),
     );
-    expect(oddities.map(({ run, why }) => [run, why])).toEqual([
-      [idOf(103), 'distance'],
-      [idOf(103), 'pace'],
+    expect(oddities.map(({ run: id, why }) => [id, why])).toEqual([
       [idOf(102), 'tester-overlap'],
       [idOf(103), 'tester-overlap'],
+    ]);
+    expect(waiting).toMatchObject([
+      { subject: { record: idOf(104) }, whys: [{ why: 'distance' }, { why: 'pace' }] },
     ]);
   });
 
