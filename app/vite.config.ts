@@ -1,5 +1,6 @@
 import preact from '@preact/preset-vite';
 import { defineConfig } from 'vite';
+import { faultScreen } from './fault-plugin.ts';
 import { serviceWorker } from './service-worker-plugin.ts';
 
 const root = new URL('.', import.meta.url).pathname;
@@ -48,6 +49,7 @@ export default defineConfig({
   root,
   plugins: [
     preact({ devToolsEnabled: false, prefreshEnabled: false }),
+    faultScreen(),
     serviceWorker({
       entry: new URL('../service-worker/service-worker.ts', import.meta.url).pathname,
       include: /\.(html|js|css|svg|png|webmanifest)$/,

@@ -7,7 +7,7 @@ import {
   type ErrorCode,
 } from '../../core/records/index.ts';
 import { newDevice, newId, type StoreContext } from './context.ts';
-import { createHubClient, type HubClient } from './hub-client.ts';
+import type { HubClient } from './hub-client.ts';
 import { done, type Outcome } from './outcome.ts';
 import type { Session } from './session.ts';
 
@@ -35,6 +35,12 @@ const base64url = (bytes: Uint8Array): string =>
     .replaceAll('+', '-')
     .replaceAll('/', '_')
     .replace(/=+$/, '');
+
+/** Fetched when the hub is first spoken with; null where it could not be, as without a network. */
+const hubClientMaker = async () =>
+  (await import('./speak-with-hub.ts').catch(() => null))?.createHubClient ?? null;
+
+const offline = { ok: false, why: 'offline' } as const;
 
 export const membership = (context: StoreContext): Membership => {
   const { withDatabase, now, random, fetchFrom, changes } = context;
@@ -115,6 +121,8 @@ export const membership = (context: StoreContext): Membership => {
         null,
       ),
     async join(hubUrl, code, deviceName) {
+      const createHubClient = await hubClientMaker();
+      if (!createHubClient) return offline;
       const token = await withDatabase(async (db) => {
         const tx = db.transaction('meta', 'readwrite', { durability: 'strict' });
         const before = (await tx.store.get('joining')) as
@@ -130,6 +138,8 @@ export const membership = (context: StoreContext): Membership => {
       return joined(answer, hubUrl, token);
     },
     async comeBack(hubUrl, deviceName) {
+      const createHubClient = await hubClientMaker();
+      if (!createHubClient) return offline;
       const token = await withDatabase(async (db) => {
         const tx = db.transaction('meta', 'readwrite', { durability: 'strict' });
         const waiting = (await tx.store.get('returning')) as string | undefined;
@@ -161,13 +171,14 @@ export const membership = (context: StoreContext): Membership => {
           db.get('meta', 'hubSaid') as Promise<{ readsGzip: boolean } | undefined>,
         ]),
       );
-      return token === undefined
-        ? null
-        : createHubClient(current.hub.url, token, fetchFrom, said ?? {});
+      if (token === undefined) return null;
+      const createHubClient = await hubClientMaker();
+      return createHubClient?.(current.hub.url, token, fetchFrom, said ?? {}) ?? null;
     },
     async renewToken() {
       const current = await session();
-      if (!current?.hub) return;
+      const createHubClient = await hubClientMaker();
+      if (!current?.hub || !createHubClient) return;
       const state = await withDatabase(async (db) => {
         const tx = db.transaction('meta', 'readwrite', { durability: 'strict' });
         const [token, tokenMs, waiting] = (await Promise.all([

@@ -1,12 +1,10 @@
 /** When does this device sync, and what came of it? */
-import { sendAttachments } from './attachments.ts';
 import type { SyncStatus } from './changes.ts';
 import type { StoreContext } from './context.ts';
-import { cursorIn, deviceSide } from './device-side.ts';
+import { cursorIn } from './cursor.ts';
 import type { HubClient } from './hub-client.ts';
 import { kinds, type Role } from '../../core/records/index.ts';
 import type { Membership } from './membership.ts';
-import { syncRound } from './sync-round.ts';
 
 export type SyncOutcome =
   | {
@@ -111,8 +109,12 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
 
   const round = async (options: SyncOptions, mayComeBack = true): Promise<SyncOutcome> => {
     const session = await member.session();
+    if (!session?.hub) return { what: 'no-hub' };
+    const parts = await import('./speak-with-hub.ts').catch(() => null);
+    if (!parts) return { what: 'offline' };
+    const { deviceSide, sendAttachments, syncRound } = parts;
     const hub = await member.hub();
-    if (!session || !hub) return { what: 'no-hub' };
+    if (!hub) return { what: 'no-hub' };
     changes.tell({ sync: { state: 'running' } });
     await tellWhatCameUnseen();
     const scope = session.role === 'lead' ? 'all' : 'mine';
