@@ -58,7 +58,6 @@ export function serviceWorker(options: ServiceWorkerOptions): Plugin {
             emptyOutDir: false,
             copyPublicDir: false,
             target: 'es2022',
-            modulePreload: false,
             rolldownOptions: {
               input: options.entry,
               output: { format: 'iife', entryFileNames: OUTPUT, codeSplitting: false },

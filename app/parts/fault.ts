@@ -24,6 +24,9 @@ export const showFault = (kind: FaultKind, error: unknown): void => {
   window.pairlogFault?.show(kind, detailOf(error));
 };
 
+/** What a browser says where it refuses a database; an error that came from a worker has only its name left. */
+const REFUSED = /^(Version|InvalidState|Unknown|Security|NotFound|QuotaExceeded|Abort)Error$/;
+
 /** The fault screen for a read that failed: what the browser itself refuses is said so. */
 export const showFailedRead = (error: unknown): void =>
-  showFault(error instanceof DOMException ? 'store' : 'broken', error);
+  showFault(REFUSED.test(detailOf(error)) ? 'store' : 'broken', error);

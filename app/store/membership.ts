@@ -7,7 +7,7 @@ import {
   type ErrorCode,
 } from '../../core/records/index.ts';
 import { newDevice, newId, type StoreContext } from './context.ts';
-import type { HubClient } from './hub-client.ts';
+import { createHubClient, type HubClient } from './hub-client.ts';
 import { done, type Outcome } from './outcome.ts';
 import type { Session } from './session.ts';
 
@@ -35,12 +35,6 @@ const base64url = (bytes: Uint8Array): string =>
     .replaceAll('+', '-')
     .replaceAll('/', '_')
     .replace(/=+$/, '');
-
-/** Fetched when the hub is first spoken with; null where it could not be, as without a network. */
-const hubClientMaker = async () =>
-  (await import('./speak-with-hub.ts').catch(() => null))?.createHubClient ?? null;
-
-const offline = { ok: false, why: 'offline' } as const;
 
 export const membership = (context: StoreContext): Membership => {
   const { withDatabase, now, random, fetchFrom, changes } = context;
@@ -121,8 +115,6 @@ export const membership = (context: StoreContext): Membership => {
         null,
       ),
     async join(hubUrl, code, deviceName) {
-      const createHubClient = await hubClientMaker();
-      if (!createHubClient) return offline;
       const token = await withDatabase(async (db) => {
         const tx = db.transaction('meta', 'readwrite', { durability: 'strict' });
         const before = (await tx.store.get('joining')) as
@@ -138,8 +130,6 @@ export const membership = (context: StoreContext): Membership => {
       return joined(answer, hubUrl, token);
     },
     async comeBack(hubUrl, deviceName) {
-      const createHubClient = await hubClientMaker();
-      if (!createHubClient) return offline;
       const token = await withDatabase(async (db) => {
         const tx = db.transaction('meta', 'readwrite', { durability: 'strict' });
         const waiting = (await tx.store.get('returning')) as string | undefined;
@@ -171,14 +161,13 @@ export const membership = (context: StoreContext): Membership => {
           db.get('meta', 'hubSaid') as Promise<{ readsGzip: boolean } | undefined>,
         ]),
       );
-      if (token === undefined) return null;
-      const createHubClient = await hubClientMaker();
-      return createHubClient?.(current.hub.url, token, fetchFrom, said ?? {}) ?? null;
+      return token === undefined
+        ? null
+        : createHubClient(current.hub.url, token, fetchFrom, said ?? {});
     },
     async renewToken() {
       const current = await session();
-      const createHubClient = await hubClientMaker();
-      if (!current?.hub || !createHubClient) return;
+      if (!current?.hub) return;
       const state = await withDatabase(async (db) => {
         const tx = db.transaction('meta', 'readwrite', { durability: 'strict' });
         const [token, tokenMs, waiting] = (await Promise.all([

@@ -2,9 +2,13 @@
 import type { SyncStatus } from './changes.ts';
 import type { StoreContext } from './context.ts';
 import { cursorIn } from './cursor.ts';
+import { deviceSide } from './device-side.ts';
 import type { HubClient } from './hub-client.ts';
 import { kinds, type Role } from '../../core/records/index.ts';
 import type { Membership } from './membership.ts';
+import { sendAttachments } from './send-attachments.ts';
+import { syncRound } from './sync-round.ts';
+import { BACKUP_DAYS_SETTING, TILES_SETTING } from './hub-settings.ts';
 
 export type SyncOutcome =
   | {
@@ -31,11 +35,6 @@ export interface Syncing {
   /** Syncs by itself from now on; answers how to stop it. */
   startSyncing(): () => void;
 }
-
-/** The setting under which the group's map tiles are kept. */
-export const TILES_SETTING = 'tiles';
-/** The setting under which it is kept for how many days the hub's backups hold what was taken back. */
-export const BACKUP_DAYS_SETTING = 'backup-days';
 
 const FIRST_SYNC_MS = 2000;
 const AFTER_SAVE_MS = 2000;
@@ -76,11 +75,14 @@ const alone = async <T>(work: () => Promise<T>, onlyIfFree: boolean): Promise<T 
     });
 };
 
-export const syncing = (context: StoreContext, member: Membership): Syncing => {
+/** @param cursorAtStart asked before this page read its first record; undefined where it could not be read */
+export const syncing = (
+  context: StoreContext,
+  member: Membership,
+  cursorAtStart: Promise<string | null | undefined> = cursorIn(context).catch(() => undefined),
+): Syncing => {
   const { changes } = context;
 
-  /** Asked before this page reads its first record. */
-  const cursorAtStart = cursorIn(context).catch(() => undefined);
   let isFirst = true;
   /**
    * A page that was being left may have taken revisions in after this one had read its records, and have
@@ -109,12 +111,8 @@ export const syncing = (context: StoreContext, member: Membership): Syncing => {
 
   const round = async (options: SyncOptions, mayComeBack = true): Promise<SyncOutcome> => {
     const session = await member.session();
-    if (!session?.hub) return { what: 'no-hub' };
-    const parts = await import('./speak-with-hub.ts').catch(() => null);
-    if (!parts) return { what: 'offline' };
-    const { deviceSide, sendAttachments, syncRound } = parts;
     const hub = await member.hub();
-    if (!hub) return { what: 'no-hub' };
+    if (!session || !hub) return { what: 'no-hub' };
     changes.tell({ sync: { state: 'running' } });
     await tellWhatCameUnseen();
     const scope = session.role === 'lead' ? 'all' : 'mine';

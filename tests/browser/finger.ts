@@ -6,7 +6,7 @@ export interface Point {
   readonly y: number;
 }
 
-const STEPS = 12;
+const STEPS = 5;
 
 export class Finger {
   readonly #page: Page;
@@ -29,7 +29,7 @@ export class Finger {
         { x: from.x + share * (to.x - from.x), y: from.y + share * (to.y - from.y) },
       ]);
     }
-    await this.#page.waitForTimeout(120);
+    await this.#page.waitForTimeout(60);
     await touch('touchMove', [to]);
     await touch('touchEnd', []);
     await this.stillness();
@@ -45,7 +45,7 @@ export class Finger {
           const look = () => {
             same = scrollY === last ? same + 1 : 0;
             last = scrollY;
-            if (same >= 4) done();
+            if (same >= 2) done();
             else requestAnimationFrame(look);
           };
           look();
@@ -55,10 +55,8 @@ export class Finger {
 
   /** A point of the element that is on top there; it is scrolled to the middle first. Null where there is none. */
   async pointOn(target: Locator, share = 0.7): Promise<Point | null> {
-    await target.evaluate((element) =>
-      element.scrollIntoView({ block: 'center', behavior: 'instant' }),
-    );
     return target.evaluate((element, across) => {
+      element.scrollIntoView({ block: 'center', behavior: 'instant' });
       const box = element.getBoundingClientRect();
       for (const part of [across, 0.5, 0.3, 0.1, 0.9]) {
         const [x, y] = [box.x + part * box.width, box.y + box.height / 2];

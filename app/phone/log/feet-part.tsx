@@ -1,15 +1,17 @@
 /** The feet question: "nothing bothered me" is an answer, "something did" opens the foot map. */
 import { useRef } from 'preact/hooks';
-import { lazy } from 'preact-iso';
 import type { DistanceUnit } from '../../../core/units/index.ts';
 import { Button, Choice } from '../../parts/controls/controls.tsx';
+import { latePart } from '../../parts/late.tsx';
 import { t, terms } from '../../words/index.ts';
 import { closeComplaint, type ComplaintForm, type RunForm, type RunFormError } from './run-form.ts';
 
 // The map and its editor are drawn only for those whom something bothered.
-const ComplaintEditor = lazy(async () => (await import('./complaint-editor.tsx')).ComplaintEditor);
+const ComplaintEditor = latePart(
+  async () => (await import('./complaint-editor.tsx')).ComplaintEditor,
+);
 
-const PhotoRow = lazy(async () => (await import('../../parts/photos/photo-view.tsx')).PhotoRow);
+const PhotoRow = latePart(async () => (await import('../../parts/photos/photo-view.tsx')).PhotoRow);
 
 const inWords = (one: ComplaintForm): string => {
   const words = t();

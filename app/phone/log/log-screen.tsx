@@ -1,6 +1,6 @@
 /** Log a run, or change one: on one screen, top to bottom, each answer kept as it is given. */
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
-import { lazy, useLocation } from 'preact-iso';
+import { useLocation } from 'preact-iso';
 import * as z from 'zod/mini';
 import type { RecordId, RecordOf, Run, Surface } from '../../../core/records/index.ts';
 import { surfaces as allSurfaces } from '../../../core/records/index.ts';
@@ -8,6 +8,7 @@ import { formatDuration } from '../../../core/units/index.ts';
 import { Button, Choices, Field, Notice, Page } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { formatDateTime } from '../../parts/format.ts';
+import { latePart } from '../../parts/late.tsx';
 import { settings } from '../../parts/settings.ts';
 import { session, store, useStored } from '../../parts/state.ts';
 import { t, terms } from '../../words/index.ts';
@@ -30,9 +31,10 @@ import {
   type RunForm,
   type RunFormError,
 } from './run-form.ts';
+import './log-screen.css';
 
 // Reading and measuring tracks is a third of this screen's code and not always needed.
-const TrackPart = lazy(async () => (await import('../track/track-part.tsx')).TrackPart);
+const TrackPart = latePart(async () => (await import('../track/track-part.tsx')).TrackPart);
 
 const AFTER_FIRST_PAINT_MS = 800;
 

@@ -378,6 +378,7 @@ export const phone = {
     middle: (value: number) => `${value}, in the middle`,
   },
   loading: 'One moment …',
+  partNotFetched: 'A part of this screen did not arrive. What you typed is kept: reload.',
   left: 'left',
   right: 'right',
   both: 'both',

@@ -262,6 +262,7 @@ export const phone: PhoneWords = {
     middle: (value) => `${value}，正中`,
   },
   loading: '请稍候……',
+  partNotFetched: '这个页面有一部分没有载入。已填的内容会保留，请重新载入。',
   left: '左',
   right: '右',
   both: '双脚',
