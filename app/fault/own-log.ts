@@ -8,7 +8,7 @@ import type { Session } from '../store/index.ts';
 const answered = <T>(asked: IDBRequest<T>): Promise<T> =>
   new Promise((done, fail) => {
     asked.onsuccess = () => done(asked.result);
-    asked.onerror = () => fail(asked.error as Error);
+    asked.onerror = () => fail(asked.error);
   });
 
 /** Opens the app's database; rejects where there is none yet, which must not be made here. */
@@ -20,6 +20,9 @@ export const openDatabase = (): Promise<IDBDatabase> => {
 
 const table = (db: IDBDatabase, name: string): IDBObjectStore =>
   db.transaction(name).objectStore(name);
+
+const revisionsIn = (db: IDBDatabase, name: string): Promise<Revision[]> =>
+  answered<Revision[]>(table(db, name).getAll());
 
 export const session = (db: IDBDatabase): Promise<Session | undefined> =>
   answered(table(db, 'meta').get('session'));
@@ -37,10 +40,7 @@ const digestOf = async (text: string): Promise<string> => {
 /** Every revision that the member wrote, as a bundle; rejects where it cannot be read or there is no member. */
 export const ownLog = async (db: IDBDatabase): Promise<{ name: string; bytes: Uint8Array }> => {
   const { member, group, groupName } = (await session(db)) as Session;
-  const revisions: Revision[] = [
-    ...(await answered(table(db, 'superseded').getAll())),
-    ...(await answered(table(db, 'heads').getAll())),
-  ];
+  const revisions = [...(await revisionsIn(db, 'superseded')), ...(await revisionsIn(db, 'heads'))];
   db.close();
   const madeAt = new Date().toISOString();
   const header = { format: 'pairlog-bundle', v: 1, madeAt, group, groupName, by: member };
