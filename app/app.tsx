@@ -1,6 +1,7 @@
 /** Which screen stands at which address? The phone's everyday screens come at once, the rest when opened. */
 import { ErrorBoundary, lazy, LocationProvider, Route, Router } from 'preact-iso';
 import { LinkButton, Page } from './parts/controls/controls.tsx';
+import { showFailedRead } from './parts/fault.ts';
 import { Toast } from './parts/controls/toast.tsx';
 import { session } from './parts/state.ts';
 import { need, t } from './words/index.ts';
@@ -82,7 +83,7 @@ const ForTheOthers = () => (
 
 export const App = () => (
   <LocationProvider>
-    <ErrorBoundary>
+    <ErrorBoundary onError={showFailedRead}>
       {session.value?.role === 'specialist' ? <ForSpecialists /> : <ForTheOthers />}
     </ErrorBoundary>
     <Toast />

@@ -1,23 +1,41 @@
-/** The app begins: language, store, screens; then, when the page stands, the service worker and the sync. */
+/**
+ * The app begins: language, store, screens; then, when the page stands, the service worker and the sync. What keeps
+ * it from beginning is said by the fault screen.
+ */
 import { render } from 'preact';
 import { App, fetchScreenAhead } from './app.tsx';
 import './parts/base.css';
-import { followLaunches } from './parts/shared-files.ts';
+import { showFault, type FaultKind } from './parts/fault.ts';
 import { loadSettings } from './parts/settings.ts';
 import { followStore, session, store } from './parts/state.ts';
-import { keepAppFresh } from './parts/update.ts';
 
 const AFTER_FIRST_SCREEN_MS = 2500;
 
 fetchScreenAhead(location.pathname);
-const opened = Promise.all([loadSettings(store), followStore()]);
+const fault = (kind: FaultKind) => (error: unknown) => {
+  showFault(kind, error);
+  throw error;
+};
+const opened = Promise.all([
+  // Settings that cannot be read have a default; words that were not fetched have none.
+  loadSettings(store).catch(fault('code')),
+  followStore().catch(fault('store')),
+]);
 // The first formatter of a page is slow to make, and the database is not open yet.
 new Intl.NumberFormat('en').format(1.5);
 await opened;
-followLaunches();
 render(<App />, document.getElementById('app') as HTMLElement);
-// Fetching all files for use offline would compete with the first screen's own.
-setTimeout(keepAppFresh, AFTER_FIRST_SCREEN_MS);
+window.pairlogFault?.stands();
+const later = import('./parts/later.ts');
+later.then(
+  ({ followLaunches, keepAppFresh }) => {
+    followLaunches();
+    // Fetching all files for use offline would compete with the first screen's own.
+    setTimeout(keepAppFresh, AFTER_FIRST_SCREEN_MS);
+  },
+  // The app works without: it asks again at the next start.
+  (error: unknown) => console.error(error),
+);
 
 let stop: (() => void) | null = null;
 session.subscribe((now) => {

@@ -1,5 +1,6 @@
 import preact from '@preact/preset-vite';
 import { defineConfig } from 'vite';
+import { faultScreen } from './fault-plugin.ts';
 import { serviceWorker } from './service-worker-plugin.ts';
 
 const root = new URL('.', import.meta.url).pathname;
@@ -41,13 +42,19 @@ const firstPageChunk = (id: string, graph: ModuleGraph): string | null => {
 
 /** What the log screen always needs; the editor of complaints comes when something bothered. */
 const LOG =
-  /app\/phone\/log\/(?!complaint-editor)|core\/complaints\/caution|parts\/(reveal|controls\/scale)|app\/phone\/track\/(shared-track|send-track)|core\/track\/painting/;
+  /app\/phone\/log\/(?!complaint-editor)|core\/complaints\/caution|parts\/(reveal|late|controls\/scale)|app\/phone\/track\/(shared-track|send-track)|core\/track\/painting/;
 const logChunk = (id: string): string | null => (LOG.test(id) ? 'log' : null);
+
+/** What it takes to speak with the hub: it comes when the first screen stands. */
+const HUB =
+  /app\/store\/(hub-parts|hub-client|membership|sync|sync-round|device-side|send-attachments)\./;
+const hubChunk = (id: string): string | null => (HUB.test(id) ? 'hub' : null);
 
 export default defineConfig({
   root,
   plugins: [
     preact({ devToolsEnabled: false, prefreshEnabled: false }),
+    faultScreen(),
     serviceWorker({
       entry: new URL('../service-worker/service-worker.ts', import.meta.url).pathname,
       include: /\.(html|js|css|svg|png|webmanifest)$/,
@@ -68,6 +75,7 @@ export default defineConfig({
           groups: [
             { name: firstPageChunk, debugName: 'first page' },
             { name: logChunk, debugName: 'log a run' },
+            { name: hubChunk, debugName: 'sync with the hub' },
           ],
         },
       },

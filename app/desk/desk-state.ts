@@ -32,6 +32,11 @@ const work = (): Remote<DeskWork> => {
 /** The project that is read without its pairs out of tolerance; null: all pairs are read. */
 export const readInTolerance = signal<RecordId | null>(null);
 
+/** Says at the desk that the worker does not answer. */
+export const noteTrouble = (error: unknown): void => {
+  broken.value = error;
+};
+
 /** What went wrong with the worker; null while all is well. */
 export const workTrouble = (): unknown => broken.value;
 
@@ -42,7 +47,7 @@ export const useDeskRecords = (): DeskRecords | null =>
       work()
         .read()
         .catch((error: unknown) => {
-          broken.value = error;
+          noteTrouble(error);
           throw error;
         }),
     kinds,
@@ -62,10 +67,7 @@ export const useWork = <T>(
   const [answer, setAnswer] = useState<{ value: T; about: readonly unknown[] } | null>(null);
   useEffect(() => {
     let current = true;
-    ask(answers(only)).then(
-      (value) => current && setAnswer({ value, about }),
-      (error: unknown) => (broken.value = error),
-    );
+    ask(answers(only)).then((value) => current && setAnswer({ value, about }), noteTrouble);
     return () => {
       current = false;
     };

@@ -19,6 +19,8 @@ export interface HubDeps {
   readonly random: (bytes: number) => Uint8Array;
   /** Serves the built app; absent in tests of the endpoints alone. */
   readonly files?: MiddlewareHandler;
+  /** Of the app's page: the scripts and styles that stand in it, by their hashes. */
+  readonly inline?: { readonly scripts: readonly string[]; readonly styles: readonly string[] };
   /** Map tiles for the group; absent: none, and no other origin is ever asked. */
   readonly tiles?: Tiles;
   /** For how many days backups still hold what was taken back; absent: not said. */

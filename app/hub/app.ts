@@ -49,8 +49,8 @@ export const createHub = (deps: HubDeps): Hono<Env> => {
     secureHeaders({
       contentSecurityPolicy: {
         defaultSrc: ["'none'"],
-        scriptSrc: ["'self'"],
-        styleSrc: ["'self'"],
+        scriptSrc: ["'self'", ...(deps.inline?.scripts ?? [])],
+        styleSrc: ["'self'", ...(deps.inline?.styles ?? [])],
         imgSrc: ["'self'", 'blob:', 'data:', ...tileOrigins],
         // The service worker fetches the tiles that it keeps.
         connectSrc: ["'self'", ...tileOrigins],

@@ -12,7 +12,7 @@ import { forwardedFor } from './forwarded-for.ts';
 import { listen, type Listening, type SlowClients } from './listen.ts';
 import { createMetrics, type Metrics } from './metrics.ts';
 import { scheduleBackups } from './scheduled-backups.ts';
-import { staticFiles } from './static-files.ts';
+import { inlineHashes, staticFiles } from './static-files.ts';
 import { addInvite, firstGroup, makeFirstGroup, newInviteCode } from './store/members.ts';
 import { openDatabase, type DatabasePlace } from './store/database.ts';
 import { trustPage } from './trust-page.ts';
@@ -112,7 +112,10 @@ export const startHub = async (options: HubOptions): Promise<RunningHub> => {
     now: Date.now,
     random,
     addressOf: (c) => addressOf(c, options.behindProxy ?? false),
-    ...(options.dist !== null && { files: staticFiles(options.dist) }),
+    ...(options.dist !== null && {
+      files: staticFiles(options.dist),
+      inline: inlineHashes(options.dist),
+    }),
     ...(options.tiles && { tiles: options.tiles }),
     ...(options.backups && { backupDays: options.backups.days }),
     ...(metrics && { metrics }),

@@ -52,6 +52,21 @@ const readFiles = (folder: string): ReadonlyMap<string, StaticFile> => {
   return files;
 };
 
+/**
+ * The hashes of what stands in the page itself, as a content security policy names them: the fault screen must work
+ * where no file of the app can be fetched.
+ */
+export const inlineHashes = (
+  folder: string,
+): { readonly scripts: readonly string[]; readonly styles: readonly string[] } => {
+  const page = readFileSync(join(folder, 'index.html'), 'utf8');
+  const hashesOf = (element: 'script' | 'style') =>
+    [...page.matchAll(new RegExp(`<${element}>(.*?)</${element}>`, 'gs'))].map(
+      ([, content = '']) => `'sha256-${createHash('sha256').update(content).digest('base64')}'`,
+    );
+  return { scripts: hashesOf('script'), styles: hashesOf('style') };
+};
+
 const compressBest = async (files: Iterable<StaticFile>): Promise<void> => {
   for (const file of files)
     if (file.gzip) file.brotli = own(await promisify(brotliCompress)(file.plain));

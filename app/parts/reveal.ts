@@ -3,6 +3,22 @@ import { useEffect, useRef } from 'preact/hooks';
 
 const isStill = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
 
+const reveal = (element: Element): void =>
+  element.scrollIntoView({ block: 'start', behavior: isStill() ? 'auto' : 'smooth' });
+
+/**
+ * Brings `part`, the upper part of `around`, into view whole, above the bar at the foot of the screen: with what
+ * stands before it in `around` where there is room for both, else by itself.
+ */
+export const revealWhole = (around: Element | null, part: Element | null): void => {
+  if (!around || !part) return;
+  const bar = document.querySelector('.foot-bar');
+  const covered =
+    bar && getComputedStyle(bar).position === 'sticky' ? bar.getBoundingClientRect().height : 0;
+  const whole = part.getBoundingClientRect().bottom - around.getBoundingClientRect().top;
+  reveal(whole <= innerHeight - covered ? around : part);
+};
+
 /** A ref whose element scrolls into view whenever `when` becomes another truthy value. */
 export const useReveal = <E extends HTMLElement>(when: unknown) => {
   const element = useRef<E>(null);
@@ -10,8 +26,7 @@ export const useReveal = <E extends HTMLElement>(when: unknown) => {
   useEffect(() => {
     const isNew = Boolean(when) && before.current !== when;
     before.current = when;
-    if (isNew)
-      element.current?.scrollIntoView({ block: 'start', behavior: isStill() ? 'auto' : 'smooth' });
+    if (isNew && element.current) reveal(element.current);
   }, [when]);
   return element;
 };

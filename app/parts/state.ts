@@ -10,6 +10,7 @@ import {
   type Unsent,
 } from '../store/index.ts';
 import { askForBackgroundSync } from './background-sync.ts';
+import { showFailedRead } from './fault.ts';
 import { isUnmetered } from './network.ts';
 import { settings } from './settings.ts';
 
@@ -26,9 +27,15 @@ const changed = signal<ReadonlyMap<string, number>>(new Map());
 const readSession = async () => {
   session.value = await store.session();
 };
-const readUnsent = async () => {
-  unsent.value = await store.unsent();
-};
+const readUnsent = () =>
+  store.unsent().then(
+    (now) => {
+      unsent.value = now;
+    },
+    (error: unknown) => {
+      if (!unsent.value) showFailedRead(error);
+    },
+  );
 
 /** Screens that read records of these kinds read them anew. */
 const note = (these: Iterable<string>) => {
@@ -62,7 +69,10 @@ export const followStore = async (): Promise<void> => {
   void readUnsent();
 };
 
-/** The answer of a question to the store, asked anew whenever one of `kinds` changes; null until it is there. */
+/**
+ * The answer of a question to the store, asked anew whenever one of `kinds` changes; null until it is there. Where
+ * the first read fails the fault screen takes over.
+ */
 export const useStored = <T>(
   ask: (from: Store) => Promise<T>,
   kinds: readonly string[],
@@ -72,9 +82,15 @@ export const useStored = <T>(
   const version = kinds.map((kind) => changed.value.get(kind) ?? 0).join();
   useEffect(() => {
     let current = true;
-    void ask(store).then((value) => {
-      if (current) setAnswer({ value });
-    });
+    ask(store).then(
+      (value) => {
+        if (current) setAnswer({ value });
+      },
+      (error: unknown) => {
+        // An answer that stands already is better than none.
+        if (current && !answer) showFailedRead(error);
+      },
+    );
     return () => {
       current = false;
     };

@@ -167,7 +167,11 @@ export const connect = (name: string): Connection => {
         if (shown) await shown;
         const asideBefore = timesAside;
         try {
-          current ??= openInTime(name, forget).then((db) => follow(db, running));
+          if (!current) {
+            current = openInTime(name, forget).then((db) => follow(db, running));
+            // What was refused once may be granted the next time.
+            current.catch(forget);
+          }
           return await use(await current);
         } catch (error) {
           if (timesAside > asideBefore) continue;

@@ -8,14 +8,11 @@ import {
 import { newDevice, type StoreContext } from './context.ts';
 import { clockIn, keyOf, putRevisions, RECORD_TABLES, type Writing } from './revisions.ts';
 import type { Session } from './session.ts';
+import { cursorIn } from './cursor.ts';
 import type { DeviceSide } from './sync-round.ts';
 
 /** A hub and a device whose clocks differ by less agree well enough. */
 const CLOCK_TOLERANCE_MS = 120_000;
-
-/** Up to where this device has taken the feed in; null: nothing yet. */
-export const cursorIn = ({ withDatabase }: StoreContext): Promise<string | null> =>
-  withDatabase(async (db) => ((await db.get('meta', 'cursor')) as string | undefined) ?? null);
 
 export const deviceSide = (context: StoreContext, session: Session): DeviceSide => {
   const { withDatabase, now, changes } = context;

@@ -5,4 +5,4 @@ export type { SyncStatus } from './changes.ts';
 export type { FilePreview, FileProblem } from './files.ts';
 export type { JoinProblem } from './membership.ts';
 export type { HubClient } from './hub-client.ts';
-export { BACKUP_DAYS_SETTING, TILES_SETTING } from './sync.ts';
+export { BACKUP_DAYS_SETTING, TILES_SETTING } from './hub-settings.ts';

@@ -4,11 +4,12 @@ import { attachmentStore, type AttachmentStore } from './attachments.ts';
 import type { Changes } from './changes.ts';
 import type { RefusedRevision } from './database.ts';
 import type { FileStore } from './files.ts';
+import { hubLater } from './hub-later.ts';
 import { keyedStore, type KeyedStore } from './keyed.ts';
-import { membership, type Membership } from './membership.ts';
+import type { Membership } from './membership.ts';
 import { DEFAULT_NAME, openContext, type StoreOptions } from './open-context.ts';
 import { recordStore, type RecordStore } from './records.ts';
-import { syncing, type Syncing } from './sync.ts';
+import type { Syncing } from './sync.ts';
 
 /** A photo or track whose bytes on this device are not what they were, so that it cannot be sent. */
 export interface DamagedAttachment {
@@ -57,7 +58,7 @@ export const openStore = (options: StoreOptions = {}): Store => {
   const name = options.name ?? DEFAULT_NAME;
   const context = openContext(options);
   const { changes } = context;
-  const member = membership(context);
+  const member = hubLater(context);
   changes.subscribe((change) => {
     if ('kinds' in change && change.kinds.has('session')) mark(name);
   });
@@ -72,7 +73,6 @@ export const openStore = (options: StoreOptions = {}): Store => {
     previewFile: async (file) => (await files()).previewFile(file),
     importFile: async (file) => (await files()).importFile(file),
     ...member,
-    ...syncing(context, member),
     subscribe: changes.subscribe,
     unsent: () =>
       context.withDatabase(async (db) => {

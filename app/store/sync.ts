@@ -1,12 +1,14 @@
 /** When does this device sync, and what came of it? */
-import { sendAttachments } from './attachments.ts';
 import type { SyncStatus } from './changes.ts';
 import type { StoreContext } from './context.ts';
-import { cursorIn, deviceSide } from './device-side.ts';
+import { cursorIn } from './cursor.ts';
+import { deviceSide } from './device-side.ts';
 import type { HubClient } from './hub-client.ts';
 import { kinds, type Role } from '../../core/records/index.ts';
 import type { Membership } from './membership.ts';
+import { sendAttachments } from './send-attachments.ts';
 import { syncRound } from './sync-round.ts';
+import { BACKUP_DAYS_SETTING, TILES_SETTING } from './hub-settings.ts';
 
 export type SyncOutcome =
   | {
@@ -35,11 +37,6 @@ export interface Syncing {
   /** Syncs by itself from now on; answers how to stop it. */
   startSyncing(): () => void;
 }
-
-/** The setting under which the group's map tiles are kept. */
-export const TILES_SETTING = 'tiles';
-/** The setting under which it is kept for how many days the hub's backups hold what was taken back. */
-export const BACKUP_DAYS_SETTING = 'backup-days';
 
 const FIRST_SYNC_MS = 2000;
 const AFTER_SAVE_MS = 2000;
@@ -80,11 +77,14 @@ const alone = async <T>(work: () => Promise<T>, onlyIfFree: boolean): Promise<T 
     });
 };
 
-export const syncing = (context: StoreContext, member: Membership): Syncing => {
+/** @param cursorAtStart asked before this page read its first record; undefined where it could not be read */
+export const syncing = (
+  context: StoreContext,
+  member: Membership,
+  cursorAtStart: Promise<string | null | undefined> = cursorIn(context).catch(() => undefined),
+): Syncing => {
   const { changes } = context;
 
-  /** Asked before this page reads its first record. */
-  const cursorAtStart = cursorIn(context).catch(() => undefined);
   let isFirst = true;
   /**
    * A page that was being left may have taken revisions in after this one had read its records, and have

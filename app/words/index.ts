@@ -76,7 +76,9 @@ export const wordsOf = async (
 });
 
 /** Fetches what the language will need, before it is known that it is the one. */
-export const fetchAhead = (language: Language): void => void load(language, needed);
+export const fetchAhead = (language: Language): void =>
+  // Whoever speaks the language is told where it could not be fetched.
+  void load(language, needed).catch(() => undefined);
 
 /** Loads one more part of the language that is spoken, before a screen that reads it is drawn. */
 export const need = async (...parts: readonly (keyof Parts)[]): Promise<void> => {

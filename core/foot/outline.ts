@@ -10,8 +10,17 @@ import { type FootView, type ZoneCode } from './zones.ts';
 /** Width and height of the drawing of one foot, in drawing units. */
 export const viewBox = { width: 200, height: 480 } as const;
 
-/** How far a tap may land outside the outline, in drawing units. */
-const reach: Readonly<Record<FootView, number>> = { sole: 11, upper: 15 };
+/**
+ * How far a tap may land outside the outline, in drawing units: as far as the lateral ball and the heel cup need to
+ * hold a circle of 44 px on a phone 360 px wide (judgement; 44 px: WCAG 2.2, 2.5.5).
+ */
+const reach: Readonly<Record<FootView, number>> = { sole: 22, upper: 23 };
+
+/**
+ * Where taps of the left foot's drawing end. To the medial side that is half way to the other foot; the lateral
+ * side has more room, because its zones need it, so a map for tapping is drawn from `left` on.
+ */
+export const tapBounds = { left: -8, right: 196 } as const;
 
 export type ZoneShape = {
   readonly zone: ZoneCode;
@@ -19,7 +28,7 @@ export type ZoneShape = {
   readonly polygon: Polygon;
   /** The polygon as the `d` of an SVG path. */
   readonly path: string;
-  /** What can be tapped: the same, and a margin outside the outline of the foot. */
+  /** What can be tapped: the same, and a margin outside the outline of the foot, which goes to the nearest zone. */
   readonly tapPolygon: Polygon;
   readonly tapPath: string;
   /** Where the middle of a label stands. */
@@ -48,10 +57,19 @@ const labels: Readonly<Record<ZoneCode, Point>> = {
   U10: [98, 447],
 };
 
+const within = ([x, y]: Point): Point => [
+  Math.min(tapBounds.right, Math.max(tapBounds.left, x)),
+  Math.min(viewBox.height, Math.max(0, y)),
+];
+
 const joined = (stretches: readonly Stretch[], margin: number): Polygon =>
   stretches.flatMap(({ points, outer }) =>
     // The next stretch begins with the last point, unless one of the two was moved.
-    margin > 0 && outer ? shifted(points, margin) : margin > 0 ? points : points.slice(0, -1),
+    margin > 0 && outer
+      ? shifted(points, margin).map(within)
+      : margin > 0
+        ? points
+        : points.slice(0, -1),
   );
 
 const drawn = (view: FootView): readonly ZoneShape[] =>

@@ -1,6 +1,6 @@
 /**
- * How much does a tester's first page weigh over the wire? Counts the JavaScript and CSS that
- * index.html asks for, whatever those import at once, and the two chunks that the first page always
+ * How much does a tester's first page weigh over the wire? Counts index.html, which holds the fault screen, the
+ * JavaScript and CSS that it asks for, whatever those import at once, and the two chunks that the first page always
  * fetches: the words of its language (the larger file) and the welcome screen (min + gzip).
  */
 import { readFile } from 'node:fs/promises';
@@ -17,7 +17,7 @@ export async function firstPageFiles() {
   const asked = new Set([...page.matchAll(/\/(assets\/[^"]+)/g)].map(([, file]) => file));
   const entries = Object.keys(manifest).filter((key) => asked.has(manifest[key].file));
   const alwaysFetched = ['words/languages/zh.ts?phone', 'phone/welcome.tsx'];
-  const files = new Set();
+  const files = new Set(['index.html']);
   const visit = (key) => {
     const chunk = manifest[key];
     if (!chunk || files.has(chunk.file)) return;

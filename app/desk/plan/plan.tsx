@@ -8,7 +8,7 @@ import { showToast } from '../../parts/controls/toast.tsx';
 import { formatDate, formatDateTime } from '../../parts/format.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { d } from '../../words/index.ts';
-import { askWorker, namesIn, type TabProps } from '../desk-state.ts';
+import { askWorker, namesIn, noteTrouble, type TabProps } from '../desk-state.ts';
 import { saveRecord, SelectField } from '../form-parts.tsx';
 import { BalanceInWords } from './balance-in-words.tsx';
 import { PlanMaker } from './plan-maker.tsx';
@@ -174,8 +174,9 @@ const DropOutPart = (
   const [asked] = useState(() => dropOut(body, tester, from, records));
   const [answer, setAnswer] = useState<PlanAnswer | null>(null);
   useEffect(() => {
-    void askWorker(async (desk): Promise<PlanAnswer> => await desk.drawPlan(asked.question)).then(
+    askWorker(async (desk): Promise<PlanAnswer> => await desk.drawPlan(asked.question)).then(
       setAnswer,
+      noteTrouble,
     );
   }, [asked]);
   const made = answer?.ok ? drawnAnew(body, asked, answer.plan) : null;

@@ -11,6 +11,7 @@ import {
   mirroredX,
   solePrint,
   soleOutlinePath,
+  tapBounds,
   upperDecorations,
   viewBox,
   zoneShapes,
@@ -59,6 +60,10 @@ const unasked: ZoneHeat = { share: null, label: '', level: 'unasked' };
 /** Left is the mirror of right, so everything but the words is drawn once and turned. */
 const turned = (foot: MapFoot): string | undefined =>
   foot === 'left' ? undefined : `translate(${viewBox.width} 0) scale(-1 1)`;
+
+/** On a map for tapping the feet move together by what the lateral zones need beside them. */
+const drawnFrom = (foot: MapFoot, mode: FootMapProps['mode']): number =>
+  mode === 'heat' ? 0 : foot === 'left' ? tapBounds.left : -tapBounds.left;
 
 const directions: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],
@@ -227,7 +232,7 @@ const OneFoot = (props: FootMapProps & { readonly side: MapFoot }): JSX.Element 
     >
       <svg
         class="foot-map-foot"
-        viewBox={`0 0 ${viewBox.width} ${viewBox.height}`}
+        viewBox={`${drawnFrom(side, mode)} 0 ${viewBox.width} ${viewBox.height}`}
         role="group"
         aria-label={`${labels[side]}, ${labels[view]}`}
         data-foot={side}

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Sha256 } from '../../../core/records/index.ts';
 import { store } from '../state.ts';
 import { t } from '../../words/index.ts';
+import './photos.css';
 
 type Found = { readonly url: string } | 'missing' | null;
 

@@ -1,5 +1,5 @@
 /** One complaint after the other: where (map or list), what it was like, how much, from when. */
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import {
   kindsForZone,
   zonesOfView,
@@ -12,9 +12,10 @@ import { Button, Choice, Field, Ten } from '../../parts/controls/controls.tsx';
 import { FootMap, zoneKey } from '../../parts/foot-map/foot-map.tsx';
 import { t, terms } from '../../words/index.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
-import { useReveal } from '../../parts/reveal.ts';
+import { revealWhole, useReveal } from '../../parts/reveal.ts';
 import { openComplaint, type ComplaintForm, type OpenComplaint } from './run-form.ts';
 import '../../parts/foot-map/foot-map.css';
+import './complaint-editor.css';
 
 const zoneName = (zone: ZoneCode): string => terms().zones[zone].name;
 
@@ -23,6 +24,8 @@ export const ComplaintEditor = (props: {
   readonly open: OpenComplaint | null;
   readonly unit: DistanceUnit;
   readonly wrongKind: string | null;
+  /** The person has just asked for it: the map comes into view, whole. */
+  readonly asked: boolean;
   readonly onOpen: (open: OpenComplaint) => void;
   readonly onDone: () => void;
 }) => {
@@ -33,12 +36,28 @@ export const ComplaintEditor = (props: {
   const selected = new Set(props.complaints.map(({ foot, zone }) => zoneKey(foot, zone)));
   if (open) selected.add(zoneKey(open.foot, open.zone));
 
-  const map = useReveal<HTMLDivElement>(props.complaints.length);
+  const sheet = useRef<HTMLDivElement>(null);
+  const map = useRef<HTMLDivElement>(null);
+  const shown = useRef(props.asked ? -1 : props.complaints.length);
+  useEffect(() => {
+    if (props.complaints.length > shown.current) revealWhole(sheet.current, map.current);
+    shown.current = props.complaints.length;
+  }, [props.complaints.length]);
   const details = useReveal<HTMLDivElement>(open && zoneKey(open.foot, open.zone));
 
   return (
-    <div class="sheet" ref={map}>
+    <div class="sheet complaint-sheet" ref={sheet}>
       <h3>{words.complaint.title}</h3>
+      <div class="complaint-map" ref={map}>
+        <FootMap
+          view={view}
+          mode="pick"
+          selected={selected}
+          onPick={start}
+          names={zoneName}
+          labels={{ left: words.left, right: words.right, sole: words.sole, upper: words.upper }}
+        />
+      </div>
       <Choice
         hideLabel
         label={words.complaint.tapWhere}
@@ -48,14 +67,6 @@ export const ComplaintEditor = (props: {
         ]}
         value={view}
         onChange={setView}
-      />
-      <FootMap
-        view={view}
-        mode="pick"
-        selected={selected}
-        onPick={start}
-        names={zoneName}
-        labels={{ left: words.left, right: words.right, sole: words.sole, upper: words.upper }}
       />
       <Field label={words.complaint.list}>
         {(ids) => (

@@ -1,15 +1,17 @@
 /** The feet question: "nothing bothered me" is an answer, "something did" opens the foot map. */
-import { lazy } from 'preact-iso';
+import { useRef } from 'preact/hooks';
 import type { DistanceUnit } from '../../../core/units/index.ts';
 import { Button, Choice } from '../../parts/controls/controls.tsx';
-import { useReveal } from '../../parts/reveal.ts';
+import { latePart } from '../../parts/late.tsx';
 import { t, terms } from '../../words/index.ts';
 import { closeComplaint, type ComplaintForm, type RunForm, type RunFormError } from './run-form.ts';
 
 // The map and its editor are drawn only for those whom something bothered.
-const ComplaintEditor = lazy(async () => (await import('./complaint-editor.tsx')).ComplaintEditor);
+const ComplaintEditor = latePart(
+  async () => (await import('./complaint-editor.tsx')).ComplaintEditor,
+);
 
-const PhotoRow = lazy(async () => (await import('../../parts/photos/photo-view.tsx')).PhotoRow);
+const PhotoRow = latePart(async () => (await import('../../parts/photos/photo-view.tsx')).PhotoRow);
 
 const inWords = (one: ComplaintForm): string => {
   const words = t();
@@ -26,9 +28,9 @@ export const FeetPart = (props: {
 }) => {
   const words = t();
   const { form, errors, onChange } = props;
-  const section = useReveal<HTMLElement>(form.feet === 'something');
+  const asked = useRef(false);
   return (
-    <section class="stack" aria-label={words.log.feet} ref={section}>
+    <section class="stack" aria-label={words.log.feet}>
       <h2>{words.log.feet}</h2>
       <Choice
         hideLabel
@@ -38,7 +40,10 @@ export const FeetPart = (props: {
           { value: 'something', label: words.log.something },
         ]}
         value={form.feet}
-        onChange={(feet) => onChange({ feet })}
+        onChange={(feet) => {
+          asked.current = true;
+          onChange({ feet });
+        }}
       />
       {form.feet === 'something' && (
         <>
@@ -74,6 +79,7 @@ export const FeetPart = (props: {
             complaints={form.complaints}
             unit={props.unit}
             open={form.openComplaint}
+            asked={asked.current}
             wrongKind={errors.has('kind') ? words.complaint.wrongKind : null}
             onOpen={(openComplaint) => onChange({ openComplaint })}
             onDone={() => onChange(closeComplaint(form))}

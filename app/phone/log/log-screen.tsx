@@ -1,6 +1,6 @@
 /** Log a run, or change one: on one screen, top to bottom, each answer kept as it is given. */
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { lazy, useLocation } from 'preact-iso';
+import { useLocation } from 'preact-iso';
 import * as z from 'zod/mini';
 import type { RecordId, RecordOf, Surface } from '../../../core/records/index.ts';
 import { surfaces as allSurfaces } from '../../../core/records/index.ts';
@@ -8,6 +8,7 @@ import { Button, Choices, Field, Notice, Page } from '../../parts/controls/contr
 import { LimitedField } from '../../parts/controls/limited-field.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { toLocalMinute } from '../../parts/instant.ts';
+import { latePart } from '../../parts/late.tsx';
 import { settings } from '../../parts/settings.ts';
 import { session, store, useStored } from '../../parts/state.ts';
 import { t, terms } from '../../words/index.ts';
@@ -32,9 +33,10 @@ import {
   type RunForm,
   type RunFormError,
 } from './run-form.ts';
+import './log-screen.css';
 
 // Reading and measuring tracks is a third of this screen's code and not always needed.
-const TrackPart = lazy(async () => (await import('../track/track-part.tsx')).TrackPart);
+const TrackPart = latePart(async () => (await import('../track/track-part.tsx')).TrackPart);
 
 const AFTER_FIRST_PAINT_MS = 800;
 

@@ -1,15 +1,15 @@
 /** What is good to know and quick to skip: ground, air, sock, words, photos. */
-import { lazy } from 'preact-iso';
 import { useState } from 'preact/hooks';
 import { grounds } from '../../../core/records/index.ts';
 import { Choice, Field } from '../../parts/controls/controls.tsx';
 import { LimitedField } from '../../parts/controls/limited-field.tsx';
+import { latePart } from '../../parts/late.tsx';
 import { settings } from '../../parts/settings.ts';
 import { t, terms } from '../../words/index.ts';
 import type { RunForm, RunFormError } from './run-form.ts';
 
 // Comes when the part is unfolded.
-const PhotoPicker = lazy(
+const PhotoPicker = latePart(
   async () => (await import('../../parts/photos/photo-picker.tsx')).PhotoPicker,
 );
 

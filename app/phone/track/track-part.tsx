@@ -1,10 +1,10 @@
 /** A track from a watch: what it says beside what was typed, the way to paint, and whether it is sent. */
-import { lazy } from 'preact-iso';
 import { useId, useState } from 'preact/hooks';
 import { isSameTrack, surfaces, type Sha256, type Surface } from '../../../core/records/index.ts';
 import { fromMetres, metres, seconds, toMetres } from '../../../core/units/index.ts';
 import { parseDecimal } from '../../../core/units/typed.ts';
 import { Button, Choice, Notice } from '../../parts/controls/controls.tsx';
+import { latePart } from '../../parts/late.tsx';
 import { formatDateTime, formatDistance, formatNumber, formatPace } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
 import { store, useRecords, useStored } from '../../parts/state.ts';
@@ -14,7 +14,7 @@ import type { RunForm, TrackForm } from '../log/run-form.ts';
 
 // Reading and measuring come with the first track, the map and Leaflet when somebody opens it.
 const reading = () => import('./read-track.ts');
-const TrackMap = lazy(async () => (await import('../../parts/map/track-map.tsx')).TrackMap);
+const TrackMap = latePart(async () => (await import('../../parts/map/track-map.tsx')).TrackMap);
 
 /** Typed and tracked figures that differ by less are the same, metres: half of the last digit typed. */
 const SAME_M = 50;

@@ -332,6 +332,34 @@ export const glossary: Glossary = {
   doses: { distance: 'distance', steps: 'steps', load: 'force over the steps' },
 };
 
+/** The fault screen. It stands in index.html, so it must be short, and knows nothing of what went wrong but its kind. */
+export const fault = {
+  title: {
+    store: 'Pairlog cannot save on this device',
+    code: 'A part of Pairlog did not arrive',
+    broken: 'Pairlog has stopped',
+  },
+  why: {
+    store: 'The browser refuses its storage.',
+    code: 'There is no network, or a newer version has just taken over.',
+    broken: 'The fault is in Pairlog, not in what you did.',
+  },
+  kept: 'What you saved before is still there: this screen has changed nothing.',
+  storeSteps: [
+    'Leave private browsing, then open Pairlog again.',
+    'Is the device full? Free some space, then reload.',
+  ],
+  otherSteps: [
+    'Check that you have a network, then reload.',
+    'Close Pairlog wherever it is open, then open it again.',
+  ],
+  tell: 'Still here? Note your run on paper, and send your lead this line:',
+  sign: { store: 'storage refused', code: 'part not fetched', broken: 'stopped' },
+  reload: 'Reload',
+  send: 'Send my log as a file',
+  sendHint: 'Without photos and tracks: they stay on this device.',
+};
+
 export const phone = {
   app: 'Pairlog',
   back: 'Back',
@@ -356,6 +384,7 @@ export const phone = {
     cut: (most: number, cut: number) =>
       `The limit of ${most} characters is reached: the last ${cut} of what you pasted did not fit.`,
   },
+  partNotFetched: 'A part of this screen did not arrive. What you typed is kept: reload.',
   left: 'left',
   right: 'right',
   both: 'both',
