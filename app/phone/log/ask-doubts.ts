@@ -5,7 +5,7 @@ import { formatDateTime, formatDistance, formatNumber } from '../../parts/format
 import { settings } from '../../parts/settings.ts';
 import { store } from '../../parts/state.ts';
 import { t } from '../../words/index.ts';
-import { doubtsOf, type DoubtContext, type RunDoubt } from './run-doubts.ts';
+import { clockOff, doubtsOf, type DoubtContext, type RunDoubt } from './run-doubts.ts';
 import type { RunForm } from './run-form.ts';
 
 /** The records that the question rests on; whatever else the form knows is not looked at. */
@@ -67,23 +67,19 @@ export interface Asked {
   readonly startMs?: number;
 }
 
+/** By how much this phone's clock is off, as far as it can know. */
+export const readClockOff = async (about: About, me: RecordId, nowMs: number): Promise<number> =>
+  clockOff(nowMs, await store.clockOffset(), lastTold(about, me));
+
 /** What is asked about a run, by what is on this phone at this moment: another tab may just have saved it. */
 export const askDoubts = async (
   run: Run,
   form: RunForm,
   about: About,
-  nowMs: number,
+  clock: Pick<DoubtContext, 'nowMs' | 'clockOffMs'>,
 ): Promise<readonly Asked[]> => {
-  const [runs, clockOffsetMs] = await Promise.all([store.list('run'), store.clockOffset()]);
   const { handOuts, before } = about;
-  const context: DoubtContext = {
-    handOuts,
-    before,
-    runs,
-    nowMs,
-    clockOffsetMs,
-    lastToldMs: lastTold(about, run.tester),
-  };
+  const context: DoubtContext = { handOuts, before, runs: await store.list('run'), ...clock };
   return Promise.all(
     doubtsOf(run, form, context).map(async (doubt) => ({
       why: doubt.why,

@@ -22,7 +22,7 @@ import { takeSharedTrack } from '../track/shared-track.ts';
 import { MorePart } from './more-part.tsx';
 import { PainPart } from './pain-part.tsx';
 import { dayOf, onItsDay, typedStart, withTime } from './run-day.ts';
-import { askDoubts, type Asked } from './ask-doubts.ts';
+import { askDoubts, readClockOff, type Asked } from './ask-doubts.ts';
 import { Doubt } from './doubt.tsx';
 import { TimeHint } from './time-hint.tsx';
 import {
@@ -146,12 +146,14 @@ const Form = ({ context }: { context: Context }) => {
     const sentTrack = form.track?.send ? await keepSentTrack(form.track) : null;
     const nowMs = Date.now();
     const dated = onItsDay(form, nowMs);
+    const clockOffMs = await readClockOff(context, tester, nowMs);
     const outcome = runOfForm(dated, {
       sentTrack,
       project: project.revision.id,
       tester,
       units: settings.value,
       nowMs,
+      clockOffMs,
       firstImpression: context.firstImpression,
       stopped: stop !== null,
       ...(before && { before: before.body }),
@@ -163,7 +165,7 @@ const Form = ({ context }: { context: Context }) => {
     }
     setErrors(new Set());
     setSaving(true);
-    const found = isSure ? [] : await askDoubts(outcome.run, dated, context, nowMs);
+    const found = isSure ? [] : await askDoubts(outcome.run, dated, context, { nowMs, clockOffMs });
     setDoubts(found);
     if (found.length > 0) return setSaving(false);
     const saved = await store.save('run', outcome.run, before?.revision.id);

@@ -23,22 +23,22 @@ export interface DoubtContext {
   /** The run that is changed, as it was. */
   readonly before: RecordOf<'run'> | null;
   readonly nowMs: number;
-  /** What the hub's clock showed more than this phone's at the last sync, ms; 0: they agree, or nothing is known. */
-  readonly clockOffsetMs: number;
-  /** When the others last wrote about the pair, by their clocks, milliseconds since 1970; 0: never. */
-  readonly lastToldMs: number;
+  /** By how much this phone's clock is off ({@link clockOff}). */
+  readonly clockOffMs: number;
 }
 
 /** A clock that is off by less puts a run on its day and in its order. Judgement, no source. */
 const CLOCK_OFF_MS = 3_600_000;
 
 /**
- * By how much this phone's clock is off, as far as a phone can know, ms to add to it. The hub says so at each sync.
- * Without a hub only a slow clock shows: others wrote what is here at a time that it has not reached. A fast one looks
- * like a phone that was long not used.
+ * By how much this phone's clock is off, as far as a phone can know, ms to add to it; 0 where it is not known to be.
+ * The hub says so at each sync. Without a hub only a slow clock shows: others wrote what is here at a time that it has
+ * not reached. A fast one looks like a phone that lay unused.
+ * @param hubOffsetMs what the hub's clock showed more at the last sync; 0: they agree, or nothing is known
+ * @param lastToldMs when the others last wrote about the pair, by their clocks; 0: never
  */
-const clockOff = ({ nowMs, clockOffsetMs, lastToldMs }: DoubtContext): number => {
-  const off = clockOffsetMs === 0 ? Math.max(0, lastToldMs - nowMs) : clockOffsetMs;
+export const clockOff = (nowMs: number, hubOffsetMs: number, lastToldMs: number): number => {
+  const off = hubOffsetMs === 0 ? Math.max(0, lastToldMs - nowMs) : hubOffsetMs;
   return Math.abs(off) >= CLOCK_OFF_MS ? off : 0;
 };
 
@@ -78,7 +78,8 @@ const loggedBefore = (
 /**
  * What is odd about a run; not what was as odd before it was changed. That the pair was not handed out is not asked
  * about a start that nobody chose: the pair is at hand, and its hand-out may be noted a little late; unless the tester
- * had others, and it may be noted in the wrong one. The clock is asked about where it made the start.
+ * had others, and it may be noted in the wrong one. The clock is asked about where it made the start, or lets one
+ * pass that is still to come.
  */
 export const doubtsOf = (
   run: Run,
@@ -91,10 +92,10 @@ export const doubtsOf = (
   const isOdd =
     !isPlausibleRun(run.distanceM, run.durationS) &&
     (run.distanceM !== before?.distanceM || run.durationS !== before.durationS);
-  const off = clockOff(context);
-  const isOfClock = !isChosen || form.isHourMade;
-  const other = loggedBefore(run, !form.isHourMade, context);
+  const { clockOffMs: off, nowMs } = context;
   const startMs = Date.parse(run.startedAt);
+  const isOfClock = !isChosen || form.isHourMade || startMs > nowMs + off + CLOCK_OFF_MS;
+  const other = loggedBefore(run, !form.isHourMade, context);
   const spans = context.handOuts.map(handOutSpan).filter(({ pair }) => pair === run.pair);
   const was = isNewStart ? whereWas({ ...run, startMs }, spans) : 'here';
   const held = was === 'elsewhere' ? heldThen(run, context.handOuts) : [];

@@ -225,6 +225,8 @@ export interface RunContext {
   readonly tester: RecordId;
   readonly units: FormUnits;
   readonly nowMs: number;
+  /** By how much this phone's clock is known to be off, ms to add to it. */
+  readonly clockOffMs?: number;
   readonly firstImpression: boolean;
   /** The reason of the stop-use notice that stands on the pair. */
   readonly stopped: boolean;
@@ -233,6 +235,10 @@ export interface RunContext {
   /** The run that is changed: its fields that the form does not show stay as they were. */
   readonly before?: Run;
 }
+
+/** No run began later. A clock that is thought to be fast is asked about, and does not bar a start. */
+const latestMs = ({ nowMs, clockOffMs = 0 }: RunContext): number =>
+  nowMs + Math.max(0, clockOffMs) + SLOW_CLOCK_MS;
 
 export type FormOutcome =
   | { readonly ok: true; readonly run: Run }
@@ -256,8 +262,7 @@ export const runOfForm = (typed: RunForm, context: RunContext): FormOutcome => {
   const keepsStart = before !== undefined && form.start === toLocalMinute(before.startedAt);
   if (!Number.isFinite(startMs)) errors.add('start');
   // What a track or the saved run says stands, whatever this phone's clock makes of it.
-  else if (form.start !== '' && !keepsStart && startMs > context.nowMs + SLOW_CLOCK_MS)
-    errors.add('ahead');
+  else if (form.start !== '' && !keepsStart && startMs > latestMs(context)) errors.add('ahead');
   const degrees = form.temperature.trim() === '' ? null : parseDecimal(form.temperature);
   const temperatureC = degrees === null ? null : toCelsius(degrees, units.temperature);
   const wrongDegrees = temperatureC === null || temperatureC < -60 || temperatureC > 80;

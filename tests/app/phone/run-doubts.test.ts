@@ -1,6 +1,10 @@
 /** What a tester is asked before an odd run is saved. */
 import { describe, expect, it } from 'vitest';
-import { doubtsOf as allDoubtsOf, type DoubtContext } from '../../../app/phone/log/run-doubts.ts';
+import {
+  clockOff,
+  doubtsOf as allDoubtsOf,
+  type DoubtContext,
+} from '../../../app/phone/log/run-doubts.ts';
 import type { RecordId, RecordOf, Run } from '../../../core/records/index.ts';
 import { metres, seconds } from '../../../core/units/index.ts';
 import { idOf } from '../../core/records/make.ts';
@@ -32,8 +36,7 @@ const ask = (body: Run, form: AskedForm = now, context: Partial<DoubtContext> = 
     runs: [],
     before: null,
     nowMs: Date.parse('2026-06-01T08:00:00Z'),
-    clockOffsetMs: 0,
-    lastToldMs: 0,
+    clockOffMs: 0,
     ...context,
   });
 const doubtsOf = (
@@ -155,7 +158,7 @@ describe('a clock that is off', () => {
   const nowMs = Date.parse('2026-06-03T08:00:00Z');
   const just = run('2026-06-03T07:10:00Z');
   const off = (form = now, context: Partial<DoubtContext> = {}) =>
-    ask(just, form, { nowMs, clockOffsetMs: -2 * DAY_MS, ...context });
+    ask(just, form, { nowMs, clockOffMs: -2 * DAY_MS, ...context });
 
   it('is asked about where it dates the run, with the date by the hub’s clock', () => {
     expect(off()).toEqual([{ why: 'clock', startMs: Date.parse('2026-06-01T07:10:00Z') }]);
@@ -164,18 +167,27 @@ describe('a clock that is off', () => {
   });
 
   it('is nothing where somebody, or a track, said when it was', () => {
-    expect(off(chosen)).toEqual([]);
-    expect(off({ ...now, startMs: 1 })).toEqual([]);
+    const typed = run('2026-05-03T07:00:00Z');
+    expect(ask(typed, chosen, { nowMs, clockOffMs: -2 * DAY_MS })).toEqual([]);
+    expect(ask(typed, { ...now, startMs: 1 }, { nowMs, clockOffMs: 2 * DAY_MS })).toEqual([]);
   });
 
-  it('is nothing where it is off by minutes', () => {
-    expect(off(now, { clockOffsetMs: 20 * 60_000 })).toEqual([]);
+  it('is asked about too where a typed start is still to come by the hub’s clock', () => {
+    const typed = run('2026-06-03T07:00:00Z');
+    const found = ask(
+      typed,
+      { ...chosen, start: '2026-06-03T09:00' },
+      { nowMs, clockOffMs: -DAY_MS },
+    );
+    expect(found.map(({ why }) => why)).toEqual(['clock']);
   });
 
-  it('shows without a hub where others wrote later than it says', () => {
-    const lastToldMs = nowMs + 2 * DAY_MS;
-    expect(off(now, { clockOffsetMs: 0, lastToldMs }).map(({ why }) => why)).toEqual(['clock']);
-    expect(off(now, { clockOffsetMs: 0, lastToldMs: nowMs - DAY_MS })).toEqual([]);
+  it('is known from the hub from an hour on, and without one where others wrote later', () => {
+    expect(clockOff(nowMs, -2 * DAY_MS, 0)).toBe(-2 * DAY_MS);
+    expect(clockOff(nowMs, 20 * 60_000, 0)).toBe(0);
+    expect(clockOff(nowMs, 0, nowMs + 2 * DAY_MS)).toBe(2 * DAY_MS);
+    expect(clockOff(nowMs, 0, nowMs - DAY_MS)).toBe(0);
+    expect(clockOff(nowMs, 0, 0)).toBe(0);
   });
 
   it('is not asked about again when a run is changed in something else', () => {

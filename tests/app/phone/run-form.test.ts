@@ -10,6 +10,7 @@ import {
   type RunContext,
   type RunForm,
 } from '../../../app/phone/log/run-form.ts';
+import { toLocalMinute } from '../../../app/parts/instant.ts';
 import { idOf } from '../../core/records/make.ts';
 
 const context: RunContext = {
@@ -135,5 +136,15 @@ describe('a typed time', () => {
   it('and a temperature may stand in the characters of any keyboard', () => {
     expect(run({ temperature: '−５' }).temperatureC).toBe(-5);
     expect(run({ distance: '１０．５' }).distanceM).toBe(10_500);
+  });
+});
+
+describe('a start still to come', () => {
+  const ahead = { start: toLocalMinute(context.nowMs + 2 * 86_400_000) };
+
+  it('is refused, unless this phone’s clock is known to be slow', () => {
+    expect(errors(ahead)).toEqual(['ahead']);
+    expect(errors(ahead, { clockOffMs: 3 * 86_400_000 })).toEqual([]);
+    expect(errors(ahead, { clockOffMs: -3 * 86_400_000 })).toEqual(['ahead']);
   });
 });
