@@ -246,3 +246,33 @@ test('tiles of the group lie under the way, are kept, and are there without a ne
   await openMap();
   expect(served).toBe(before);
 });
+
+test('a file without a possible place, without a track, or without times says so, and what to do', async ({
+  page,
+}) => {
+  await joinAsTester(page);
+  const choose = (text: string) =>
+    page
+      .locator('input[type=file]')
+      .first()
+      .setInputFiles({
+        name: 'run.gpx',
+        mimeType: 'application/gpx+xml',
+        buffer: Buffer.from(text),
+      });
+  await page.getByRole('link', { name: 'Log a run' }).click();
+  await choose(gpx.replaceAll(/lat="48/g, 'lat="148'));
+  await expect(page.getByText(/No point in this file has a possible latitude/)).toBeVisible();
+  await choose('<gpx version="1.1"><wpt lat="48" lon="11"/></gpx>');
+  await expect(page.getByText(/only places or a route/)).toBeVisible();
+
+  // All at one time, and one point outside of the world.
+  const stopped = gpx
+    .replaceAll(/<time>[^<]*<\/time>/g, '<time>2026-05-01T06:00:00Z</time>')
+    .replace('lat="48.0008', 'lat="148.0008');
+  await choose(stopped);
+  await expect(page.getByText(/no usable times/)).toBeVisible();
+  await expect(page.getByText(/One point has an impossible place/)).toBeVisible();
+  await expect(page.getByLabel('Distance, km')).toHaveValue(/^(5\.99|6|6\.0\d)$/);
+  await expect(page.getByLabel('Time', { exact: true })).toHaveValue('');
+});

@@ -127,6 +127,47 @@ describe('dense and noisy', () => {
   });
 });
 
+/**
+ * Sizes of the errors in percent before arcs, corners and lasting errors were thought of, at 1, 2, 3, 5 and 10 s:
+ * of 3 m that last 30 s, and of 3 m that last 10 s with half a metre of white noise.
+ */
+const BEFORE: Readonly<Record<string, readonly [readonly number[], readonly number[]]>> = {
+  straight: [
+    [3.36, 0.44, 0.27, 0.15, 0.02],
+    [2.34, 1.06, 0.53, 0.22, 0],
+  ],
+  city: [
+    [2.98, 2.23, 3.93, 6.53, 14.72],
+    [0.74, 1.41, 3.66, 6.75, 14.6],
+  ],
+  track: [
+    [3.29, 0.35, 0.16, 1.09, 7.15],
+    [2.34, 0.86, 0.27, 0.83, 7.06],
+  ],
+  trail: [
+    [3.05, 2.74, 8.57, 22.1, 31.5],
+    [2.11, 2.14, 8.47, 21.77, 31.3],
+  ],
+  switchbacks: [
+    [3.32, 3, 6.28, 12.35, 30.38],
+    [2.27, 2.07, 5.78, 12.56, 30.1],
+  ],
+};
+
+describe('errors that last', () => {
+  it.each(names)('%s: not a quarter of a percent worse than before', (name) => {
+    const noises = [
+      { lastingM: 3, lastingS: 30 },
+      { lastingM: 3, lastingS: 10, whiteM: 0.5 },
+    ];
+    for (const [i, noise] of noises.entries())
+      for (const [j, everyS] of INTERVALS.entries())
+        expect(Math.abs(errorsOn(name, { everyS, ...noise }).ours)).toBeLessThan(
+          (BEFORE[name]?.[i]?.[j] as number) + 0.25,
+        );
+  });
+});
+
 const recorded = (name: string): TrackPoint[] =>
   readFileSync(new URL(`../../reference/tracks/${name}.csv`, import.meta.url), 'utf8')
     .trim()
