@@ -148,7 +148,7 @@ const stepsAround = (ofShoe: readonly KnownReading[], one: KnownReading): number
 export interface KnownReadings {
   /**
    * What a reading of this shoe at this time may be, the closest source first; empty where nothing tells.
-   * @param without a reading of the log that is asked about itself
+   * @param without a reading of the log that is asked about itself: it and its steps tell nothing
    */
   readonly expect: (shoe: Shoe, atMs: number, without?: KnownReading) => Iterable<Expected>;
   /** Of a place, by time. */
@@ -191,9 +191,6 @@ export const knownReadings = (
       });
       for (const from of ['same-shoe', 'other-shoe'] as const) {
         const own = ownPair.filter(({ foot }) => (foot === shoe.foot) === (from === 'same-shoe'));
-        if (own.length === 0) continue;
-        const { value } = closestTo(own, atMs);
-        const usual = usualStep(measure, unit, value) * (from === 'same-shoe' ? 1 : OTHERS);
         const around =
           without && from === 'same-shoe'
             ? stepsAround(
@@ -202,8 +199,12 @@ export const knownReadings = (
               )
             : [];
         const steps = from === 'same-shoe' ? place.steps.length - around.length : 0;
-        const half = halfWidth(usual, spreadOf(place.steps, around), steps, 0);
-        yield range(from, value, half, valuesOf(own));
+        const spread = spreadOf(place.steps, around);
+        // Of a log any reading may be the wrong one: each that is beside it has its say, the closest first.
+        for (const { value } of byCloseness(own, atMs).slice(0, without ? own.length : 1)) {
+          const usual = usualStep(measure, unit, value) * (from === 'same-shoe' ? 1 : OTHERS);
+          yield range(from, value, halfWidth(usual, spread, steps, 0), valuesOf(own));
+        }
       }
       const others = [...place.byPair].flatMap(([id, own]) => (id === pair ? [] : own));
       if (others.length > 0) {
@@ -237,7 +238,5 @@ export const knownReadings = (
 const valuesOf = (readings: readonly KnownReading[]): number[] =>
   readings.map(({ value }) => value);
 
-const closestTo = (readings: readonly KnownReading[], atMs: number): KnownReading =>
-  readings.reduce((best, one) =>
-    Math.abs(one.atMs - atMs) <= Math.abs(best.atMs - atMs) ? one : best,
-  );
+const byCloseness = (readings: readonly KnownReading[], atMs: number): KnownReading[] =>
+  readings.toSorted((a, b) => Math.abs(a.atMs - atMs) - Math.abs(b.atMs - atMs) || b.atMs - a.atMs);
