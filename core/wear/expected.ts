@@ -76,8 +76,12 @@ const OTHERS = 1.7;
 const PRIOR = 4;
 /** Once in a thousand times, both ends. */
 const TAIL = 0.0005;
+/** More degrees of freedom change the quantile by less than a hundredth. */
+const MOST_DF = 500;
 /** Whatever the spread: farther than this many times away is asked about. Judgement, no source. */
 const FARTHEST = 3;
+/** Of more pairs than this one alone moves nothing: all are taken together. Judgement, no source. */
+const MANY_PAIRS = 40;
 /** Of a normal distribution nine tenths lie within so many standard deviations. */
 const NINE_TENTHS = 1.645;
 
@@ -103,11 +107,20 @@ const spreadOf = (sizes: readonly number[], without: readonly number[] = []): nu
 
 const ascending = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
 
+/** Student's quantile by its degrees of freedom: a log asks for the same ones again and again. */
+const quantiles = new Map<number, number>();
+const quantileOf = (observations: number): number => {
+  const df = Math.min(observations, MOST_DF);
+  const known = quantiles.get(df) ?? tQuantile(1 - TAIL, df);
+  quantiles.set(df, known);
+  return known;
+};
+
 /** Half width of the range on the logarithm. */
 const halfWidth = (usual: number, seen: number, observations: number, ofMean: number): number => {
   const df = PRIOR + observations;
   const variance = (PRIOR * usual ** 2 + observations * seen ** 2) / df;
-  return Math.min(Math.log(FARTHEST), tQuantile(1 - TAIL, df) * Math.sqrt(variance * (1 + ofMean)));
+  return Math.min(Math.log(FARTHEST), quantileOf(df) * Math.sqrt(variance * (1 + ofMean)));
 };
 
 const usualStep = (measure: Measure, unit: MeasureUnit, value: number): number =>
@@ -127,15 +140,46 @@ const stepsOf = (byTime: readonly KnownReading[]): number[] =>
 interface KnownPlace {
   readonly byPair: ReadonlyMap<string, readonly KnownReading[]>;
   readonly steps: readonly number[];
+  /** Of all pairs, worked out once. */
+  readonly all: () => Summary | null;
 }
 
 const knownPlace = (readings: readonly KnownReading[]): KnownPlace => {
   const positive = readings.filter(isPositive).sort((a, b) => a.atMs - b.atMs);
   const shoes = groupBy(positive, ({ pair, foot }) => `${pair} ${foot}`);
+  const byPair = groupBy(positive, ({ pair }) => pair);
+  let all: Summary | null = null;
   return {
-    byPair: groupBy(positive, ({ pair }) => pair),
+    byPair,
+    all: () => (all ??= summaryOf(byPair, null)),
     steps: ascending([...shoes.values()].flatMap(stepsOf)),
   };
+};
+
+interface Summary {
+  /** Their median. */
+  readonly middle: number;
+  /** On the logarithm. */
+  readonly spread: number;
+  readonly least: number;
+  readonly most: number;
+  readonly readings: number;
+}
+
+/** The readings of a place, those of one pair left out; null where there is none. */
+const summaryOf = (byPair: KnownPlace['byPair'], without: string | null): Summary | null => {
+  const values = [...byPair].flatMap(([pair, own]) => (pair === without ? [] : valuesOf(own)));
+  const logs = values.map(Math.log);
+  const middle = median(logs);
+  return middle === null
+    ? null
+    : {
+        middle: Math.exp(middle),
+        spread: spreadOf(ascending(logs.map((log) => Math.abs(log - middle)))),
+        least: values.reduce((a, b) => Math.min(a, b)),
+        most: values.reduce((a, b) => Math.max(a, b)),
+        readings: values.length,
+      };
 };
 
 /** The steps of a shoe from and to one of its readings: they tell nothing of whether it is right. */
@@ -148,7 +192,7 @@ const stepsAround = (ofShoe: readonly KnownReading[], one: KnownReading): number
 export interface KnownReadings {
   /**
    * What a reading of this shoe at this time may be, the closest source first; empty where nothing tells.
-   * @param without a reading of the log that is asked about itself
+   * @param without a reading of the log that is asked about itself: it and its steps tell nothing
    */
   readonly expect: (shoe: Shoe, atMs: number, without?: KnownReading) => Iterable<Expected>;
   /** Of a place, by time. */
@@ -191,9 +235,6 @@ export const knownReadings = (
       });
       for (const from of ['same-shoe', 'other-shoe'] as const) {
         const own = ownPair.filter(({ foot }) => (foot === shoe.foot) === (from === 'same-shoe'));
-        if (own.length === 0) continue;
-        const { value } = closestTo(own, atMs);
-        const usual = usualStep(measure, unit, value) * (from === 'same-shoe' ? 1 : OTHERS);
         const around =
           without && from === 'same-shoe'
             ? stepsAround(
@@ -202,20 +243,19 @@ export const knownReadings = (
               )
             : [];
         const steps = from === 'same-shoe' ? place.steps.length - around.length : 0;
-        const half = halfWidth(usual, spreadOf(place.steps, around), steps, 0);
-        yield range(from, value, half, valuesOf(own));
+        const spread = spreadOf(place.steps, around);
+        // Of a log any reading may be the wrong one: each that is beside it has its say, the closest first.
+        for (const { value } of byCloseness(own, atMs).slice(0, without ? own.length : 1)) {
+          const usual = usualStep(measure, unit, value) * (from === 'same-shoe' ? 1 : OTHERS);
+          yield range(from, value, halfWidth(usual, spread, steps, 0), valuesOf(own));
+        }
       }
-      const others = [...place.byPair].flatMap(([id, own]) => (id === pair ? [] : own));
-      if (others.length > 0) {
-        const logs = others.map(({ value }) => Math.log(value));
-        const middle = median(logs) as number;
-        const half = halfWidth(
-          OTHERS * usualStep(measure, unit, Math.exp(middle)),
-          spreadOf(ascending(logs.map((log) => Math.abs(log - middle)))),
-          logs.length,
-          1 / logs.length,
-        );
-        yield range('other-pairs', Math.exp(middle), half, valuesOf(others));
+      const others = place.byPair.size > MANY_PAIRS ? place.all() : summaryOf(place.byPair, pair);
+      if (others) {
+        const { middle, spread, readings: count, least, most } = others;
+        const usual = OTHERS * usualStep(measure, unit, middle);
+        const half = halfWidth(usual, spread, count, 1 / count);
+        yield { ...range('other-pairs', middle, half, [least, most]), readings: count };
       }
       const drawn = dimensionOf(blueprint, shoe);
       if (drawn) {
@@ -237,7 +277,5 @@ export const knownReadings = (
 const valuesOf = (readings: readonly KnownReading[]): number[] =>
   readings.map(({ value }) => value);
 
-const closestTo = (readings: readonly KnownReading[], atMs: number): KnownReading =>
-  readings.reduce((best, one) =>
-    Math.abs(one.atMs - atMs) <= Math.abs(best.atMs - atMs) ? one : best,
-  );
+const byCloseness = (readings: readonly KnownReading[], atMs: number): KnownReading[] =>
+  readings.toSorted((a, b) => Math.abs(a.atMs - atMs) - Math.abs(b.atMs - atMs) || b.atMs - a.atMs);

@@ -6,8 +6,11 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import SQLite from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
-import { unpackBundle } from '../../../core/records/index.ts';
+import { unpackBundle, writeBundle } from '../../../core/records/index.ts';
 import type { Review } from '../../../core/review/index.ts';
+import { idOf } from '../../core/records/make.ts';
+import * as make from '../../core/review/log-for-tests.ts';
+import { own, record } from '../../core/review/log-for-tests.ts';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 const demo = 'demo-data/wear-test.pairlog';
@@ -119,6 +122,67 @@ describe('files instead of text', () => {
     expect(existsSync(at('no.html'))).toBe(false);
     // The bundle itself is never taken for the file to write.
     expect(await review('--json', demo)).toMatchObject({ code: 1 });
+  });
+});
+
+describe('what cannot be right', () => {
+  const [round, pair, other, tester] = [idOf(2), idOf(10), idOf(11), idOf(20)];
+  const odd = make.run(idOf(50), { pair, tester }, '2026-05-04T18:00:00Z', { distanceM: 500_000 });
+  const aside = make.run(idOf(51), { pair, tester }, '2026-05-05T18:00:00Z');
+  const revisions = [
+    make.project(),
+    make.round(round, 1),
+    make.pair(pair, round, '637'),
+    make.pair(other, round, '640'),
+    record(tester, 'tester', { code: 'T01' }),
+    make.handOut(idOf(30), { pair, tester }, '2026-05-01T08:00:00Z'),
+    make.run(idOf(52), { pair, tester }, '2026-05-06T18:00:00Z'),
+    odd,
+    aside,
+    own(idOf(60), 'decision', {
+      record: aside.id,
+      recordKind: 'run',
+      judged: aside.stamp,
+      ruling: 'set-aside',
+      why: 'worn by a friend',
+      at: '2026-05-07T08:00:00Z',
+    }),
+    own(idOf(61), 'stop-use', { pairs: [pair], reason: 'plate', from: '2026-05-20T00:00:00Z' }),
+  ];
+  const file = join(scratch, 'odd.pairlog');
+  writeFileSync(file, writeBundle({ madeAt: '2026-06-01T00:00:00Z' }, revisions));
+
+  it('stands in the JSON with its reason, and in no figure', async () => {
+    const answer = JSON.parse((await review(file, '--json')).out) as Review & {
+      rounds: { influence: unknown }[];
+    };
+    expect(answer.size).toMatchObject({ runs: 1, distanceM: 10_000 });
+    expect(answer.waiting).toMatchObject([
+      { about: 'run', counts: false, whys: [{ why: 'distance' }], distanceM: 500_000 },
+    ]);
+    expect(answer.decided).toMatchObject([{ ruling: 'set-aside', why: 'worn by a friend' }]);
+    expect(answer.rounds[0]?.influence).toMatchObject({
+      decisive: [{ who: 'pair', id: pair, word: 'not-known-yet' }],
+    });
+  });
+
+  it('is printed in both languages, and who alone decides the verdict', async () => {
+    const { out } = await review(file);
+    expect(out).toContain('── In no figure until you decide ──');
+    expect(out).toContain('T01, pair 637, 500.0 km, 2026-05-04T18:00:00Z\n  implausible distance');
+    expect(out).toContain(': worn by a friend');
+    expect(out).toContain('Without pair 637 this would be open.');
+    const chinese = (await review(file, '--language', 'zh')).out;
+    expect(chinese).toContain('── 在你决定之前不计入任何数字 ──');
+    expect(chinese).toContain('如果不算 637 这双鞋，就还没有定论。');
+  });
+
+  it('is counted in the report as not in its figures', async () => {
+    const report = join(scratch, 'odd.html');
+    await review(file, '--report', report);
+    const text = readFileSync(report, 'utf8');
+    expect(text).toContain('Not in these figures: 1 that waits for a decision, 1 set aside');
+    expect(text).toContain('Without pair 637 this would be open.');
   });
 });
 
