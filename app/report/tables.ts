@@ -52,6 +52,7 @@ const pairs = ({ pairs: list }: Review, round: (id: string) => string): Table =>
     'runs',
     'share_of_brief',
     'steps_per_shoe',
+    'holder_silent_days',
     'withdrawn',
     'dimensions_proved_out',
     'dimensions_read_outside',
@@ -66,6 +67,7 @@ const pairs = ({ pairs: list }: Review, round: (id: string) => string): Table =>
     pair.runs,
     pair.shareOfBrief,
     pair.course.at(-1)?.stepsPerShoe,
+    pair.holderSilentDays,
     pair.stopUse !== null,
     pair.outOfTolerance.proved,
     pair.outOfTolerance.outside,
@@ -156,11 +158,16 @@ const comfort = ({ rounds }: Review): Table => ({
     'upper_95',
     'testers',
     'scores',
+    'change_per_100_km',
+    'change_per_100_km_lower_95',
+    'change_per_100_km_upper_95',
+    'change_per_100_km_testers',
   ],
   rows: rounds.flatMap((round) =>
     round.comfort.flatMap((one) =>
       (['wear', 'firstImpression'] as const).flatMap((when) => {
         const score = one[when];
+        const drift = when === 'wear' ? one.drift : null;
         return score
           ? [
               [
@@ -172,6 +179,10 @@ const comfort = ({ rounds }: Review): Table => ({
                 score.interval?.upper,
                 score.n,
                 score.runs,
+                drift?.per100Km,
+                drift?.interval.lower,
+                drift?.interval.upper,
+                drift?.testers,
               ],
             ]
           : [];

@@ -51,6 +51,8 @@ export interface ProjectLog {
   readonly counted: readonly LoggedRun[];
   readonly oddities: readonly RunOddity[];
   readonly spans: readonly HandOutSpan[];
+  /** End of each tester's last run so far, of those as well that count in no figure or are of pairs left out. */
+  readonly heardMs: ReadonlyMap<RecordId, number>;
   readonly gauges: readonly GaugeReview[];
   /** The pairs that were left out because they are out of tolerance; null: none was to be left out. */
   readonly without: readonly RecordOf<'pair'>[] | null;
@@ -76,6 +78,14 @@ export const withdrawnPairs = ({
       .flatMap(({ body }) => body.pairs),
   );
 
+/** A run that lies in the future says nothing of when its tester was last heard. */
+const lastHeard = (runs: readonly LoggedRun[], nowMs: number): ReadonlyMap<RecordId, number> => {
+  const heard = new Map<RecordId, number>();
+  for (const { tester, startMs, endMs } of runs)
+    if (startMs <= nowMs) heard.set(tester, Math.max(heard.get(tester) ?? -Infinity, endMs));
+  return heard;
+};
+
 /**
  * Opens the log of one project.
  * @param nowMs when the question is asked, milliseconds since 1970
@@ -91,7 +101,8 @@ export const openProject = (
   const rounds = ownRecords(records.round, projectId).sort((a, b) => a.body.order - b.body.order);
   const pairs = ownRecords(records.pair, projectId);
   const spans = ownRecords(records['hand-out'], projectId).map(handOutSpan);
-  const { counted, oddities } = checkRuns(ownRecords(records.run, projectId).map(loggedRun), {
+  const logged = ownRecords(records.run, projectId).map(loggedRun);
+  const { counted, oddities } = checkRuns(logged, {
     pairs: new Set(pairs.map(({ revision }) => revision.id)),
     handOuts: spans,
     nowMs,
@@ -137,6 +148,7 @@ export const openProject = (
     counted,
     oddities,
     spans,
+    heardMs: lastHeard(logged, nowMs),
     gauges,
     without: null,
     records,

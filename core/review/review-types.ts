@@ -79,6 +79,8 @@ export interface PairReview {
   }[];
   /** Who has the pair now; null where it is not out. */
   readonly holder: RecordId | null;
+  /** For how many days the holder has been silent (`silence.ts`); null: they are not, or nobody has it. */
+  readonly holderSilentDays: number | null;
   readonly lastRunMs: number | null;
   /** The stop-use notice that stands. */
   readonly stopUse: { readonly id: RecordId; readonly reason: string } | null;
@@ -93,6 +95,8 @@ export interface TesterReview {
   readonly runs: number;
   readonly distanceM: Metres;
   readonly lastRunMs: number | null;
+  /** For how many days they have been silent although they hold a pair (`silence.ts`); null: they are not. */
+  readonly silentDays: number | null;
 }
 
 /** The readings of one measure at one site of one shoe of a pair, over its distance. */

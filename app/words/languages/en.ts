@@ -886,7 +886,7 @@ export const desk = {
     attribute: 'Attribute',
     of: (t: number, scores: number) =>
       `${testers(t)}, ${scores} ${scores === 1 ? 'score' : 'scores'}`,
-    how: '0 to 100, 100 is good. Mean of the testers’ own means, each tester once, with the 95 % interval (Student). First wearings are kept apart, because many change their mind within a day (Anderson 2020). Between rounds, a difference counts from 10 on (Mills 2010; Bishop 2020) and only if its interval leaves zero out.',
+    how: '0 to 100, 100 is good. Mean of the testers’ own means, each tester once, with the 95 % interval (Student). First wearings are kept apart, because many change their mind within a day (Anderson 2020). The change per 100 km gives each tester a start and a slope of their own, and is the same on every screen (mixed model, REML). Between rounds, a difference counts from 10 on (Mills 2010; Bishop 2020) and only if its interval leaves zero out.',
     scored: (attribute: string, mean: string, of: string) => `${attribute}: ${mean} of 100; ${of}.`,
     between: (mean: string, lower: string, upper: string) =>
       `${mean} (95 % interval ${lower} to ${upper})`,
@@ -896,6 +896,7 @@ export const desk = {
     change: 'Change',
     by: { 'same-testers': 'same testers', 'different-testers': 'different testers' },
     drift: 'Change per 100 km (95 %)',
+    driftOf: (t: number) => testers(t),
     preferred: 'Which pair they prefer',
     noOrder:
       'Nobody has put pairs of two rounds in order yet. Whoever holds two pairs is asked now and then.',
@@ -1158,7 +1159,7 @@ export const desk = {
     },
     felt: 'How it feels over the same distance',
     feltLine: (attribute: string, mean: string, lower: string, upper: string, count: number) =>
-      `${attribute}: ${mean} of 100 per 100 km (90 % interval ${lower} to ${upper}, ${testers(count)}).`,
+      `${attribute}: ${mean} of 100 per 100 km (95 % interval ${lower} to ${upper}, ${testers(count)}).`,
     feltNone: 'Too few scores to say how it feels over distance.',
     feltScore: 'Score, 0 to 100',
     feltPart:

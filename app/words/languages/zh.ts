@@ -720,7 +720,7 @@ export const desk: DeskWords = {
     firstImpressions: '第一印象',
     attribute: '项目',
     of: (t, scores) => `${t} 名试穿员，${scores} 次评分`,
-    how: '0 到 100，100 为好。为各试穿员自身均值的平均（每人一票），附 95 % 区间（Student）。首次试穿单独列出，因为许多人一天之内会改变看法（Anderson 2020）。轮次之间相差达到 10（Mills 2010；Bishop 2020）且区间不含零才算差别。',
+    how: '0 到 100，100 为好。为各试穿员自身均值的平均（每人一票），附 95 % 区间（Student）。首次试穿单独列出，因为许多人一天之内会改变看法（Anderson 2020）。每 100 km 的变化为每位试穿员各设起点与斜率（混合模型，REML），各处页面与文件一致。轮次之间相差达到 10（Mills 2010；Bishop 2020）且区间不含零才算差别。',
     scored: (attribute, mean, of) => `${attribute}：满分 100 分中 ${mean}；${of}。`,
     between: (mean, lower, upper) => `${mean}（95 % 区间 ${lower} 至 ${upper}）`,
     changed: (rounds, points, word) => `${rounds}，分：${points}：${word}。`,
@@ -728,6 +728,7 @@ export const desk: DeskWords = {
     change: '变化',
     by: { 'same-testers': '相同试穿员', 'different-testers': '不同试穿员' },
     drift: '每 100 km 变化（95 %）',
+    driftOf: (t) => `${t} 名试穿员`,
     preferred: '更喜欢哪双',
     noOrder: '还没有人给两轮的鞋排过顺序。同时持有两双的人会不时被问到。',
     prefer: (first, second, equal) =>
@@ -953,7 +954,7 @@ export const desk: DeskWords = {
     ways: { site: '部位', foot: '脚', unit: '单位', method: '方法', gauge: '量具', load: '加载' },
     felt: '同一里程上的脚感',
     feltLine: (attribute, mean, lower, upper, count) =>
-      `${attribute}：每 100 km ${mean}（满分 100；90 % 区间 ${lower} 至 ${upper}，${count} 名试穿员）。`,
+      `${attribute}：每 100 km ${mean}（满分 100；95 % 区间 ${lower} 至 ${upper}，${count} 名试穿员）。`,
     feltNone: '评分太少，无法判断脚感随里程的变化。',
     feltScore: '评分，0 至 100',
     feltPart: '脚感与实测缓震常常不一致：仪器测得的变化脚不一定察觉。',

@@ -245,10 +245,14 @@ describe('comfort', () => {
 
   it('follows each tester over the kilometres', () => {
     const answers = [1, 2].flatMap((tester) =>
-      [0, 100, 200].map((km) => answer(tester, 80 - tester * (km / 100), km)),
+      [0, 100, 200, 300].map((km, at) =>
+        answer(tester, 80 - tester * (km / 100) + ([0.5, -0.5, -0.5, 0.5][at] ?? 0), km),
+      ),
     );
-    // Slopes −1 and −2 a hundred kilometres.
-    expect(comfortByAttribute(answers)[0]?.drift).toMatchObject({ per100Km: -1.5, testers: 2 });
+    // Slopes −1 and −2 a hundred kilometres, by hand; as many scores of each.
+    const drift = comfortByAttribute(answers)[0]?.drift;
+    expect(drift?.testers).toBe(2);
+    expect(drift?.per100Km).toBeCloseTo(-1.5, 9);
   });
 
   it.each([
