@@ -8,7 +8,7 @@ import { setPercentOf } from '../words/figures.ts';
 import { verdictTitle } from '../words/say-wear.ts';
 import { ChangesPart } from './changes-part.tsx';
 import { ComfortPart } from './comfort-part.tsx';
-import { ComplaintsPart, MapsPart } from './complaints-part.tsx';
+import { ComplaintsPart, MapsPart, PainPart } from './complaints-part.tsx';
 import type { DocumentProps, PartProps } from './document-props.ts';
 import { Findings } from './findings-part.tsx';
 import { MethodsPart, ReadingPart } from './methods-part.tsx';
@@ -125,6 +125,7 @@ const Whole = (props: DocumentProps) => {
         <Findings {...props} findings={report.carried} heading="carried" drawn={false} />
       )}
       <MapsPart {...props} />
+      <PainPart {...props} />
       <ComplaintsPart {...props} />
       <ComfortPart {...props} />
       <WearPart {...props} />

@@ -38,7 +38,7 @@ export const pOf = (p: number, { number }: Speaker): string =>
   p < 0.001 ? '< 0.001' : number(p, 3);
 
 /** An e-value as people read it: two figures, and no more digits than it has meaning. */
-const eOf = (value: number, { number }: Speaker): string =>
+export const evidenceValue = (value: number, { number }: Speaker): string =>
   value >= 1e6 ? '> 1 000 000' : value < 0.01 ? '< 0.01' : number(value, value >= 10 ? 0 : 2);
 
 /** Zone and kind, as a heading. */
@@ -96,7 +96,7 @@ export const countLines = (
         : []),
     ].join(' '),
     ...(cell.provenFor.length > 0 ? [words.who(speaker.desk.joined.names(cell.provenFor))] : []),
-    words.value(eOf(cell.eValue, speaker), eOf(cell.needed, speaker)),
+    words.value(evidenceValue(cell.eValue, speaker), evidenceValue(cell.needed, speaker)),
   ];
 };
 

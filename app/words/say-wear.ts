@@ -12,6 +12,7 @@ import {
 } from '../../core/wear/index.ts';
 import { chanceOf, percentOf, setPercentOf, signed } from './figures.ts';
 import { cellTitle, pOf, type Speaker } from './say-complaint.ts';
+import { painClause } from './say-pain.ts';
 import { placeName, siteName } from './say-place.ts';
 
 /** A check that narrows the interval by less would settle nothing. */
@@ -345,6 +346,7 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
     }
     case 'allowed-rate': {
       const { cells, askedRuns, askedTesters, allowed, upTo } = item;
+      const pain = painClause(item.pain, speaker);
       const set = (share: number) => setPercentOf(share, number);
       return {
         title: words.items['allowed-rate'](set(allowed.complaint), set(allowed.pain)),
@@ -360,6 +362,7 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
                   percent(upTo.complaint),
                   percent(upTo.pain),
                 ),
+          ...(pain === null ? [] : [pain]),
         ],
         settle: [],
       };

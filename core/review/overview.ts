@@ -78,6 +78,8 @@ export interface RoundState extends Pick<RoundReview, 'id' | 'name' | 'order' | 
   readonly farthestM: Metres;
   /** Proven complaints. */
   readonly recurs: readonly CellName[];
+  /** Whether the answers to the question after pain prove it, for one tester or across testers. */
+  readonly painRecurs: boolean;
   readonly word: HoldWord;
 }
 
@@ -124,6 +126,7 @@ const roundState = (log: ProjectLog, review: Review, round: RoundReview, word: H
       0 as Metres,
     ),
     recurs: round.complaints.cells.filter(isProven).map(({ zone, kind }) => ({ zone, kind })),
+    painRecurs: round.pain !== null && isProven(round.pain),
     word,
   };
 };

@@ -3,6 +3,7 @@ import type {
   AttributeComfort,
   ComfortChange,
   RoundComplaints,
+  RoundPain,
   ZoneCount,
 } from '../complaints/index.ts';
 import type { BySurface, PairLoad, RunOddity } from '../mileage/index.ts';
@@ -42,6 +43,8 @@ export interface RoundReview {
   readonly size: EvidenceSize;
   /** Who was asked, what was reported, and what is proven of it. */
   readonly complaints: RoundComplaints;
+  /** The answers to the question after pain; null where nobody answered it. */
+  readonly pain: RoundPain | null;
   /** Zones with a report, over all kinds, by foot. */
   readonly zones: Readonly<Record<Foot, readonly ZoneCount[]>>;
   /** Comfort by attribute; first impressions apart from wear scores. */

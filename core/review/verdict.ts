@@ -12,6 +12,7 @@ import { reviewStructure, type HoldWord, type Structure } from '../wear/index.ts
 import { observedRuns, recurring } from './closer-look.ts';
 import { ownRecords, withdrawnPairs, type LoggedPair, type ProjectLog } from './project-log.ts';
 import type { RoundReview } from './review-types.ts';
+import { summarisePain, type PainSummary } from './summary.ts';
 import { fitLimits, type FittedLimit } from './wear-limits.ts';
 
 export type VerdictItem =
@@ -27,8 +28,10 @@ export type VerdictItem =
       readonly askedTesters: number;
       readonly askedRuns: number;
       readonly allowed: AllowedRate;
-      /** The greatest share of runs that any zone and kind may still have, reported or not. */
+      /** The greatest share of runs that any zone and kind, or the answers on pain, may still have. */
       readonly upTo: AllowedRate;
+      /** What the testers answered to the question after pain; null where nobody did. */
+      readonly pain: PainSummary | null;
     }
   | {
       readonly what: 'complaints';
@@ -73,14 +76,15 @@ const lifetimesOf = (log: ProjectLog, pairs: readonly LoggedPair[]): Lifetime[] 
 };
 
 /**
- * The brief accepts a complaint in a share of runs. One proven across testers breaks that; it is kept only where
- * the upper end of every share is at or below it. A kind that nobody reported has as upper end the one of none of
+ * The brief accepts a complaint in a share of runs. One proven across testers breaks that, and so does pain that
+ * their answers prove; it is kept only where the upper end of every share is at or below it. A kind that nobody reported has as upper end the one of none of
  * the testers, each a single witness, so silence of a usual panel is never enough.
  */
 const allowedRateItem = (
-  { complaints: { asked, cells, unreported } }: RoundReview,
+  { complaints: { asked, cells, unreported }, pain: painAnswers }: RoundReview,
   { complaint, pain }: AllowedRate,
 ): VerdictItem => {
+  const hurts = painAnswers?.word === 'recurs-across-testers';
   const proven = cells.filter(({ word }) => word === 'recurs-across-testers');
   const upTo = (painLike: boolean, silent: number): number =>
     cells
@@ -88,7 +92,7 @@ const allowedRateItem = (
       .reduce((most, { runShare }) => Math.max(most, runShare.upper), silent);
   const most = {
     complaint: upTo(false, unreported.complaint.testersUpTo),
-    pain: upTo(true, unreported.pain.testersUpTo),
+    pain: Math.max(upTo(true, unreported.pain.testersUpTo), painAnswers?.runShare.upper ?? 0),
   };
   return {
     what: 'allowed-rate',
@@ -97,8 +101,9 @@ const allowedRateItem = (
     askedRuns: asked.runs,
     allowed: { complaint, pain },
     upTo: most,
+    pain: painAnswers && summarisePain(painAnswers),
     word:
-      proven.length > 0
+      proven.length > 0 || hurts
         ? 'does-not-hold'
         : asked.testers >= LEAST_TESTERS && most.complaint <= complaint && most.pain <= pain
           ? 'holds'

@@ -7,6 +7,7 @@ export * from './proportions.ts';
 export * from './clustered.ts';
 export * from './clustered-difference.ts';
 export * from './binomial-test.ts';
+export * from './so-few.ts';
 export * from './two-by-two.ts';
 export * from './sign-flip.ts';
 export * from './ranks.ts';

@@ -11,6 +11,7 @@ import { CellTable } from './cell-table.tsx';
 import { Findings } from './findings.tsx';
 import { LayersAgainstHeat } from './layers.tsx';
 import { ComplaintMaps } from './maps.tsx';
+import { PainPart } from './pain-part.tsx';
 import { Recurring } from './recurring.tsx';
 import { RunsBehind } from './runs-behind.tsx';
 import './complaints.css';
@@ -76,6 +77,7 @@ export const Complaints = (props: TabProps) => {
           )}
         </section>
       </div>
+      {(asked.runs > 0 || round.pain) && <PainPart {...props} round={round} />}
       {asked.runs > 0 && (
         <>
           <Recurring {...props} round={round} key={round.id} />

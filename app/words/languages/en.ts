@@ -248,10 +248,14 @@ export const glossary: Glossary = {
     },
     'early-sign': { name: 'early sign', meaning: 'reported in several runs, not proven' },
     'seen-once': { name: 'seen once', meaning: 'reported in one run' },
-    'not-seen': { name: 'not seen', meaning: 'asked often enough, and nobody reported it' },
+    'not-seen': {
+      name: 'not seen',
+      meaning:
+        'nobody reported it, and so long a silence would be rare if half of the testers had it',
+    },
     'too-few-runs': {
       name: 'too few runs to say',
-      meaning: 'even a report in every run asked so far would not have been proof',
+      meaning: 'nobody reported it, but so few runs would often be silent anyway',
     },
   },
   trends: {
@@ -934,10 +938,10 @@ export const desk = {
         : `${count} more were reported; see the table.`,
     all: 'All reported complaints',
     unreported: {
-      complaint: (word: string, asked: number, upTo: string) =>
-        `Every other complaint: ${word} in ${runs(asked)}; up to ${upTo} of testers may still have it (95 %).`,
-      pain: (word: string, asked: number, upTo: string) =>
-        `Pain elsewhere: ${word} in ${runs(asked)}; up to ${upTo} of testers may still have it (95 %).`,
+      complaint: (word: string, asked: number, upTo: string, chance: string) =>
+        `Every other complaint: ${word} in ${runs(asked)}; up to ${upTo} of testers may still have it (95 %). If half of the testers had one in a fifth of their runs, a test would be this silent about it in ${chance} of cases.`,
+      pain: (word: string, asked: number, upTo: string, chance: string) =>
+        `Pain in other zones: ${word} in ${runs(asked)}; up to ${upTo} of testers may still have it (95 %). If half of the testers had it in a fifth of their runs, a test would be this silent about it in ${chance} of cases.`,
     },
     proof: 'What the log says',
     suspects: (first: string, second: string) =>
@@ -948,7 +952,7 @@ export const desk = {
     look: 'When, where and with whom',
     asked: (r: number, t: number) => `${runs(r)} of ${testers(t)} were asked about their feet.`,
     nobodyAsked: 'Nobody was asked yet. That is not the same as no complaint.',
-    none: 'Asked, and nothing was reported.',
+    none: 'Asked, and nobody named a zone that bothered.',
     zone: 'Zone',
     kind: 'Complaint',
     testers: 'Testers',
@@ -961,6 +965,28 @@ export const desk = {
     unasked: 'nobody asked',
     how: (complaint: string, pain: string) =>
       `A run counts as asked if the feet question was answered. Proof: the brief allows ${complaint} of the asked runs (pain: ${pain}); e-values against that rate, valid however often one looks (Ramdas 2023; Vovk & Wang 2021), for at least two testers (Benjamini & Heller 2008), of what is called proven in a round at most 10 % is false on average, for each of the two claims (Wang & Ramdas 2022). A complaint that lingers from one run to the next counts each time it is felt. Intervals, 95 %: testers by Wilson; runs with the tester as the unit (Rao & Scott 1992).`,
+  },
+
+  /** The answers to the question after pain, the same at the desk, in the report and in the terminal. */
+  pain: {
+    title: 'Question about pain',
+    nobodyAsked: 'Nobody answered the question about pain. That is not the same as no pain.',
+    asked: (r: number, t: number) =>
+      `${runs(r)} of ${testers(t)} answered the question about pain.`,
+    none: 'No pain was reported.',
+    onlyLight: (count: number, most: number, from: number) =>
+      `Pain below ${from} of 10 and without a sign such as swelling in ${runs(count)}, ${most} of 10 at most; none above that.`,
+    silence: (upTo: string, allowed: string, chance: string) =>
+      `In the long run more may still be in up to ${upTo} of runs (95 %); the brief allows ${allowed}. If half of the testers had it in a fifth of their runs, a test would be this silent in ${chance} of cases.`,
+    testers: (once: number, twice: number, of: number, from: number) =>
+      `${once} of ${testers(of)} had pain of ${from} of 10 or more, or any pain with a sign such as swelling; ${twice} of them at least twice.`,
+    runs: (count: number, of: number, interval: string, allowed: string) =>
+      `It was in ${count} of ${of} answers. In the long run it may be in ${interval} of runs; the brief allows ${allowed}.`,
+    beside: (any: number, most: number, caution: number) =>
+      `Any pain at all: ${runs(any)}, ${most} of 10 at most. The caution was due after ${runs(caution)}.`,
+    ask: 'Ask these testers how they are. This is a count of answers, not medical advice.',
+    clause: (count: number, of: number, t: number, asked: number, from: number, word: string) =>
+      `question about pain: ${from} of 10 or more, or with a sign, in ${count} of ${of} answers of ${t} of ${testers(asked)}: ${word}`,
   },
 
   finding: {
@@ -1199,7 +1225,7 @@ export const desk = {
     recurs: (cells: string) => `proven to recur across testers: ${cells}`,
     nobodyAsked: 'nobody was asked yet',
     noneRecurs: (asked: number, who: number, complaint: string, pain: string) =>
-      `none is proven to recur across testers; by ${runs(asked)} of ${testers(who)}, a complaint may still be in up to ${complaint} of runs, pain in up to ${pain} (upper ends of the 95 % intervals)`,
+      `no complaint of a zone is proven to recur across testers; by ${runs(asked)} of ${testers(who)}, a complaint may still be in up to ${complaint} of runs, pain in up to ${pain} (upper ends of the 95 % intervals)`,
     growing: (cells: string) => `grows: ${cells}`,
     notGrowing: (there: number) =>
       there === 0
@@ -2200,7 +2226,7 @@ Reads a bundle (.pairlog) and prints the review of its project, or writes it as 
   complaints: (round) => `Complaints, ${round}`,
   asked: (runs, testers) => `${runs} runs of ${testers} testers were asked.`,
   nobodyAsked: 'Nobody was asked.',
-  noComplaint: 'None was reported.',
+  noComplaint: 'Nobody named a zone that bothered.',
   zone: 'Zone',
   complaint: 'Complaint',
   testersOnce: 'Testers',

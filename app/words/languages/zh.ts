@@ -163,8 +163,14 @@ export const glossary: Glossary = {
     },
     'early-sign': { name: '早期迹象', meaning: '多次跑步有反馈，尚未证实' },
     'seen-once': { name: '出现一次', meaning: '仅一次跑步有反馈' },
-    'not-seen': { name: '未出现', meaning: '询问次数足够，无人反馈' },
-    'too-few-runs': { name: '次数太少，无法判断', meaning: '即使每次都有反馈也不足以证实' },
+    'not-seen': {
+      name: '未出现',
+      meaning: '无人反馈；若半数试穿员会出现，这样长的沉默很少见',
+    },
+    'too-few-runs': {
+      name: '次数太少，无法判断',
+      meaning: '无人反馈，但次数这样少，沉默并不少见',
+    },
   },
   trends: {
     fades: '随样鞋里程减轻',
@@ -757,10 +763,10 @@ export const desk: DeskWords = {
     signs: (count) => `另有 ${count} 项反馈，见下表。`,
     all: '全部反馈',
     unreported: {
-      complaint: (word, asked, upTo) =>
-        `其他各项不适：${asked} 次跑步中${word}；仍可能有至多 ${upTo} 的试穿员会出现（95 %）。`,
-      pain: (word, asked, upTo) =>
-        `其他部位疼痛：${asked} 次跑步中${word}；仍可能有至多 ${upTo} 的试穿员会出现（95 %）。`,
+      complaint: (word, asked, upTo, chance) =>
+        `其他各项不适：${asked} 次跑步中${word}；仍可能有至多 ${upTo} 的试穿员会出现（95 %）。若半数试穿员有五分之一的跑步会出现，这样的沉默仍有 ${chance} 的可能。`,
+      pain: (word, asked, upTo, chance) =>
+        `其他部位疼痛：${asked} 次跑步中${word}；仍可能有至多 ${upTo} 的试穿员会出现（95 %）。若半数试穿员有五分之一的跑步会出现，这样的沉默仍有 ${chance} 的可能。`,
     },
     proof: '日志结论',
     suspects: (first, second) =>
@@ -771,7 +777,7 @@ export const desk: DeskWords = {
     look: '何时、何处、何人',
     asked: (r, t) => `共就脚感询问了 ${t} 名试穿员的 ${r} 次跑步。`,
     nobodyAsked: '尚未询问任何人。这不等于没有不适。',
-    none: '已询问，无人反馈不适。',
+    none: '已询问，无人指出不适的区域。',
     zone: '区域',
     kind: '不适',
     testers: '试穿员',
@@ -784,6 +790,26 @@ export const desk: DeskWords = {
     unasked: '未询问',
     how: (complaint, pain) =>
       `回答了脚感问题的跑步才算被询问。证实：任务书允许 ${complaint} 的被询问跑步出现（疼痛：${pain}）；以 e 值对照该比例，无论多频繁查看都有效（Ramdas 2023；Vovk & Wang 2021），至少两名试穿员（Benjamini & Heller 2008），每轮每类结论中被称为证实者平均误报至多 10 %（Wang & Ramdas 2022）。延续到下次跑步的不适每次都计数。95 % 区间：试穿员用 Wilson；跑步以试穿员为单位（Rao & Scott 1992）。`,
+  },
+
+  pain: {
+    title: '疼痛提问',
+    nobodyAsked: '没有人回答疼痛提问。这不等于没有疼痛。',
+    asked: (r, t) => `${t} 名试穿员在 ${r} 次跑步后回答了疼痛提问。`,
+    none: '没有人反馈疼痛。',
+    onlyLight: (count, most, from) =>
+      `${count} 次跑步有低于 ${from} 分（满分 10）且无肿胀等征象的疼痛，最高 ${most} 分；没有更重的。`,
+    silence: (upTo, allowed, chance) =>
+      `长期来看，更重的疼痛仍可能占跑步的 ${upTo} 以内（95 %）；任务书允许 ${allowed}。若半数试穿员有五分之一的跑步会疼，这样的沉默仍有 ${chance} 的可能。`,
+    testers: (once, twice, of, from) =>
+      `${of} 名试穿员中 ${once} 名疼痛达到 ${from} 分（满分 10）或以上，或伴有肿胀等征象；其中 ${twice} 名至少两次。`,
+    runs: (count, of, interval, allowed) =>
+      `${of} 次回答中出现 ${count} 次。长期来看可能出现在 ${interval} 的跑步中；任务书允许 ${allowed}。`,
+    beside: (any, most, caution) =>
+      `有任何疼痛的跑步 ${any} 次，最高 ${most} 分（满分 10）；其中 ${caution} 次须给出注意事项。`,
+    ask: '请询问这些试穿员的情况。这里只统计回答，不构成医疗建议。',
+    clause: (count, of, t, asked, from, word) =>
+      `疼痛提问：${asked} 名试穿员中 ${t} 名、${of} 次回答中 ${count} 次达到 ${from} 分或伴有征象：${word}`,
   },
 
   finding: {
@@ -988,7 +1014,7 @@ export const desk: DeskWords = {
     recurs: (cells) => `已证实在多名试穿员中反复出现：${cells}`,
     nobodyAsked: '尚未询问',
     noneRecurs: (asked, who, complaint, pain) =>
-      `未证实有不适在多名试穿员中反复出现；按 ${who} 名试穿员的 ${asked} 次跑步，不适仍可能占跑步的 ${complaint}，疼痛 ${pain}（95 % 区间上限）`,
+      `未证实有哪一区域的不适在多名试穿员中反复出现；按 ${who} 名试穿员的 ${asked} 次跑步，不适仍可能占跑步的 ${complaint}，疼痛 ${pain}（95 % 区间上限）`,
     growing: (cells) => `加重：${cells}`,
     notGrowing: (there) =>
       there === 0
@@ -1869,7 +1895,7 @@ export const terminal: TerminalWords = {
   complaints: (round) => `不适反馈，${round}`,
   asked: (runs, testers) => `共询问 ${testers} 名试穿员的 ${runs} 次跑步。`,
   nobodyAsked: '未询问任何人。',
-  noComplaint: '无人反馈不适。',
+  noComplaint: '无人指出不适的区域。',
   zone: '区域',
   complaint: '不适',
   testersOnce: '试穿员',
