@@ -15,6 +15,9 @@ import { cellTitle, pOf, type Speaker } from './say-complaint.ts';
 import { painClause } from './say-pain.ts';
 import { placeName, siteName } from './say-place.ts';
 
+/** More complaints than this in one line nobody reads. */
+const MOST_NAMED = 6;
+
 /** A check that narrows the interval by less would settle nothing. */
 const TELLING = 0.05;
 
@@ -267,6 +270,31 @@ export interface SaidItem {
   readonly settle: readonly string[];
 }
 
+/** Whether complaints grow: what is shown, what is not ruled out, and what silence at the brief's distance tells. */
+const growthLines = (
+  item: Omit<Extract<VerdictItem, { what: 'complaints' }>, 'word' | 'what'>,
+  speaker: Speaker,
+): string[] => {
+  const words = speaker.desk.verdict;
+  const { growing, open, tested, pairsThere, runsThere, testersThere, silenceChance } = item;
+  const named = (cells: typeof open) =>
+    speaker.desk.joined.apart(
+      [...cells].slice(0, MOST_NAMED).map((cell) => cellTitle(cell, speaker)),
+    );
+  return [
+    ...(growing.length > 0 ? [words.growing(named(growing))] : [words.noneGrows(tested)]),
+    ...(open.length > 0 ? [words.mayGrow(named(open), Math.max(0, open.length - MOST_NAMED))] : []),
+    runsThere === 0
+      ? words.nobodyThere
+      : words.askedThere(
+          runsThere,
+          testersThere,
+          pairsThere,
+          percentOf(silenceChance, speaker.number),
+        ),
+  ];
+};
+
 /** One item of a verdict, with its evidence. */
 export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker): SaidItem => {
   const { desk, glossary, number } = speaker;
@@ -371,11 +399,7 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
       return {
         title: words.items.complaints,
         word,
-        lines: [
-          item.growing.length > 0
-            ? words.growing(joined.apart(item.growing.map((cell) => cellTitle(cell, speaker))))
-            : words.notGrowing(item.pairsThere),
-        ],
+        lines: growthLines(item, speaker),
         settle: [],
       };
     case 'stop-use':

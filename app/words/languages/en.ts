@@ -1033,7 +1033,7 @@ export const desk = {
       `How strongly the runs prove that at least two testers have it more often than allowed: e-value ${value}; from ${needed} on that is enough by itself.`,
     interval: (lower: string, upper: string) => `${lower} to ${upper} (95 % interval)`,
     trend: (word: string, count: number, p: string) =>
-      `Whether it changes: ${word} (${testers(count)} had runs with it and runs without; p ${p}). This names no cause.`,
+      `Whether it changes: ${word} (${testers(count)} had runs with it and runs without; p ${p}, over all reported complaints and allowing for complaints that linger from run to run). This names no cause.`,
     onset: (median: string, lower: string, upper: string, count: number) =>
       `It begins after ${median} of a run (the middle one of ${testers(count)}); for half of them between ${lower} and ${upper}.`,
     repeated: (median: string | null, repeated: number, of: number) =>
@@ -1227,16 +1227,21 @@ export const desk = {
     noneRecurs: (asked: number, who: number, complaint: string, pain: string) =>
       `no complaint of a zone is proven to recur across testers; by ${runs(asked)} of ${testers(who)}, a complaint may still be in up to ${complaint} of runs, pain in up to ${pain} (upper ends of the 95 % intervals)`,
     growing: (cells: string) => `grows: ${cells}`,
-    notGrowing: (there: number) =>
-      there === 0
-        ? 'none is shown to grow; nobody was asked at the brief’s distance yet'
-        : `none is shown to grow; asked at the brief’s distance on ${pairs(there)}`,
+    noneGrows: (tested: number) =>
+      tested === 0
+        ? 'no complaint was reported'
+        : `of ${tested} reported ${tested === 1 ? 'complaint' : 'complaints'} none is shown to grow`,
+    mayGrow: (cells: string, more: number) =>
+      `not ruled out that it grows: ${cells}${more > 0 ? ` and ${more} more` : ''}`,
+    nobodyThere: 'nobody was asked at the brief’s distance yet',
+    askedThere: (r: number, t: number, p: number, chance: string) =>
+      `asked at the brief’s distance: ${runs(r)} of ${testers(t)} in ${pairs(p)}. If half of these testers had a complaint there in a fifth of their runs, none would be reported in ${chance} of tests`,
     stopped: (codes: string) => `in force for pair: ${codes}`,
     notStopped: 'none is in force',
     settle: 'What would settle it',
     caution:
       'A verdict is for the makers. Whether a shoe may be sold is for the standards and the law where it is sold.',
-    how: 'Wear holds if the probability that a new pair is within the limit at the brief’s distance is 95 % or more, and does not if it is 5 % or less. Structure: 90 % of pairs must hold, with 95 % certainty: while none breaks, 29 must have gone so far. Allowed rate: does not hold with a complaint proven to recur across testers; holds if the upper end of every share, of kinds that nobody reported as well, is at or below it and three testers were asked. With 5 % and no report at all that takes 73 testers: the silence of a small panel settles nothing. Complaints that grow: on three pairs somebody must have been asked at that distance (both judgement, no source).',
+    how: 'Wear holds if the probability that a new pair is within the limit at the brief’s distance is 95 % or more, and does not if it is 5 % or less. Structure: 90 % of pairs must hold, with 95 % certainty: while none breaks, 29 must have gone so far. Allowed rate: does not hold with a complaint proven to recur across testers; holds if the upper end of every share, of kinds that nobody reported as well, is at or below it and three testers were asked. With 5 % and no report at all that takes 73 testers: the silence of a small panel settles nothing. Complaints that grow: every reported one is tested. It holds only where each is shown to fade or so rare at the brief’s distance, on three pairs at least, that this would be seldom (5 %) if half of the testers had it there in a fifth of their runs (judgement, no source).',
   },
 
   changes: {
