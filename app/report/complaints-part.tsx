@@ -137,16 +137,17 @@ export const PainPart = ({ report, languages }: PartProps) => {
   return (
     <section>
       <h2>
-        <Say
-          in={languages}
-          of={({ speaker: { desk, glossary } }) =>
-            pain
-              ? desk.joined.aside(desk.pain.title, glossary.evidence[pain.word].name)
-              : desk.pain.title
-          }
-        />
+        <Say in={languages} of={({ speaker }) => speaker.desk.pain.title} />
       </h2>
-      <Lines in={languages} of={({ speaker }) => painLines(pain, speaker)} />
+      <Lines
+        in={languages}
+        of={({ speaker }) => [
+          ...(pain
+            ? [speaker.desk.joined.sentence(speaker.glossary.evidence[pain.word].name)]
+            : []),
+          ...painLines(pain, speaker),
+        ]}
+      />
     </section>
   );
 };

@@ -5,6 +5,7 @@
 import { trades, tradeOf, type Trade } from '../../core/foot/index.ts';
 import type { RoundReport } from '../../core/review/index.ts';
 import { setPercentOf } from '../words/figures.ts';
+import { askedLines } from '../words/say-complaint.ts';
 import { verdictTitle } from '../words/say-wear.ts';
 import { ChangesPart } from './changes-part.tsx';
 import { ComfortPart } from './comfort-part.tsx';
@@ -69,7 +70,7 @@ const Head = (props: DocumentProps) => {
 
 const BriefPart = ({ report, languages }: PartProps) => {
   const { brief } = report.project;
-  const { size, stage, complaints } = report.round;
+  const { size, stage } = report.round;
   return (
     <section>
       <h2>
@@ -104,9 +105,7 @@ const BriefPart = ({ report, languages }: PartProps) => {
             words.stage(speaker.glossary.stages[stage]),
             words.sample(size.pairs, size.testers, size.runs, speaker.distance(size.distanceM)),
           ].join(' '),
-          complaints.asked.runs === 0
-            ? speaker.desk.complaints.nobodyAsked
-            : speaker.desk.complaints.asked(complaints.asked.runs, complaints.asked.testers),
+          ...askedLines(report.round, speaker),
         ]}
       />
     </section>

@@ -10,6 +10,7 @@ import { suspectsOf, type PartId } from '../../core/foot/index.ts';
 import type { Foot, RecordId } from '../../core/records/index.ts';
 import {
   isHint,
+  isProven,
   type CellSummary,
   type CloserLook,
   type RoundSummary,
@@ -53,7 +54,7 @@ interface Bounds {
 /** What is said of a complaint's counts. */
 export interface CellFigures extends Pick<
   CellSummary,
-  'testersTwice' | 'testersOnce' | 'runs' | 'byFoot' | 'allowedRate' | 'eValue' | 'needed'
+  'word' | 'testersTwice' | 'testersOnce' | 'runs' | 'byFoot' | 'allowedRate' | 'eValue' | 'needed'
 > {
   readonly severity: Pick<NonNullable<CellSummary['severity']>, 'mean' | 'most'> | null;
   readonly shareTwice: Bounds;
@@ -89,6 +90,7 @@ export const countLines = (
       interval(cell.runShare),
       setPercentOf(cell.allowedRate, speaker.number),
     ),
+    ...(isProven(cell) ? [words.ratherHigh] : []),
     [
       words.feet(cell.byFoot.left, cell.byFoot.right),
       ...(cell.severity
@@ -97,6 +99,28 @@ export const countLines = (
     ].join(' '),
     ...(cell.provenFor.length > 0 ? [words.who(speaker.desk.joined.names(cell.provenFor))] : []),
     words.value(evidenceValue(cell.eValue, speaker), evidenceValue(cell.needed, speaker)),
+  ];
+};
+
+/** From this share of runs without an answer on, it is said: who answers mainly when it hurts proves too much. */
+const MUCH_UNANSWERED = 0.2;
+
+/** Who was asked about their feet in a round, and how much was left open. */
+export const askedLines = (
+  {
+    complaints: { asked },
+    size,
+  }: Pick<RoundSummary, 'size'> & {
+    readonly complaints: Pick<RoundSummary['complaints'], 'asked'>;
+  },
+  { desk }: Pick<Speaker, 'desk'>,
+): string[] => {
+  const words = desk.complaints;
+  if (asked.runs === 0) return [words.nobodyAsked];
+  const open = size.runs - asked.runs;
+  return [
+    words.asked(asked.runs, asked.testers),
+    ...(open > MUCH_UNANSWERED * size.runs ? [words.unanswered(open, size.runs)] : []),
   ];
 };
 

@@ -1,6 +1,6 @@
 /** What did the testers answer to the question after pain, in sentences? The same at desk, report and terminal. */
 import { PAIN_FROM } from '../../core/complaints/index.ts';
-import type { PainSummary } from '../../core/review/index.ts';
+import { isProven, type PainSummary } from '../../core/review/index.ts';
 import { percentOf, setPercentOf } from './figures.ts';
 import { evidenceValue, type Speaker } from './say-complaint.ts';
 
@@ -28,6 +28,7 @@ export const painLines = (pain: PainSummary | null, speaker: Speaker): string[] 
       desk.proof.interval(percent(runShare.lower), percent(runShare.upper)),
       allowed,
     ),
+    ...(isProven(pain) ? [desk.proof.ratherHigh] : []),
     words.beside(pain.anyRuns, pain.most, pain.cautionRuns),
     ...(pain.word === 'recurs-for-one-tester'
       ? [

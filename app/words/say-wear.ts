@@ -1,6 +1,13 @@
 /** What do the bench checks say of wear, and what is the verdict, in sentences? The same on desk and terminal. */
 import type { Limit } from '../../core/records/index.ts';
-import type { Dose, VerdictItem, WearLook, WearPlace, Verdict } from '../../core/review/index.ts';
+import type {
+  Dose,
+  SpreadCause,
+  Verdict,
+  VerdictItem,
+  WearLook,
+  WearPlace,
+} from '../../core/review/index.ts';
 import { PER_METRE } from '../../core/review/index.ts';
 import type { Metres } from '../../core/units/index.ts';
 import {
@@ -17,9 +24,6 @@ import { placeName, siteName } from './say-place.ts';
 
 /** More complaints than this in one line nobody reads. */
 const MOST_NAMED = 6;
-
-/** A check that narrows the interval by less would settle nothing. */
-const TELLING = 0.05;
 
 const DECIMALS: Readonly<Record<WearKind, number>> = {
   'stack-height mm': 2,
@@ -270,6 +274,19 @@ export interface SaidItem {
   readonly settle: readonly string[];
 }
 
+/** Why further checks would hardly settle it. */
+const spreadLine = (cause: SpreadCause, speaker: Speaker): string => {
+  const words = speaker.desk.verdict;
+  switch (cause.by) {
+    case 'pairs':
+      return words.pairsDiffer;
+    case 'pair':
+      return words.onePairDiffers(speaker.pair(cause.pair));
+    case 'reading':
+      return words.oneReadingDiffers(speaker.pair(cause.pair), speaker.distance(cause.distance));
+  }
+};
+
 /** Whether complaints grow: what is shown, what is not ruled out, and what silence at the brief's distance tells. */
 const growthLines = (
   item: Omit<Extract<VerdictItem, { what: 'complaints' }>, 'word' | 'what'>,
@@ -306,14 +323,13 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
       const { limit, hold, tooFar, distance, pairs, checks, next } = item;
       const place = placeTitle(item, speaker);
       const brief = speaker.distance(briefM);
-      const best = Math.max(0, ...next.map(({ narrowing }) => narrowing));
       return {
         title: `${limitTitle(limit, item, speaker)}${limit.site === undefined ? ` (${siteName(item.site, speaker)})` : ''}`,
         word,
         lines: [
           words.evidence(pairs, checks),
           ...(item.basis === 'prior-only' ? [desk.wear.priorOnly] : []),
-          ...(hold?.word === 'not-known-yet' && best < TELLING ? [words.pairsDiffer] : []),
+          ...(item.spread ? [spreadLine(item.spread, speaker)] : []),
           ...(tooFar
             ? [desk.wear.tooFar(place, brief)]
             : hold

@@ -2,6 +2,7 @@
 import type { RecordId } from '../records/index.ts';
 import type { RankedCheck, WearFit, WearKind } from '../wear/index.ts';
 import type { ProjectLog } from './project-log.ts';
+import { spreadCause, type SpreadCause } from './spread-cause.ts';
 import {
   fitOf,
   isOf,
@@ -18,6 +19,8 @@ export interface FittedLimit extends WearPlace, LimitOutlook {
   readonly pairs: number;
   readonly checks: number;
   readonly next: readonly RankedCheck[];
+  /** Why further checks would hardly settle it; null where they would, or where it is settled. */
+  readonly spread: SpreadCause | null;
 }
 
 /** The limits of the brief that this round's readings speak to, each place by itself. */
@@ -30,6 +33,7 @@ export const fitLimits = (log: ProjectLog, round: RecordId): readonly FittedLimi
     return own.map((limit): FittedLimit => {
       const outlook = outlookOf(fit, limit, distanceM);
       const open = outlook.hold === null || outlook.hold.word === 'not-known-yet';
+      const next = open ? nextOf(log, fit, series, 2) : [];
       return {
         round,
         kind: series.kind,
@@ -38,7 +42,8 @@ export const fitLimits = (log: ProjectLog, round: RecordId): readonly FittedLimi
         ...outlook,
         pairs: fit.pairs.length,
         checks: series.checks.length,
-        next: open ? nextOf(log, fit, series, 2) : [],
+        next,
+        spread: spreadCause(fit, series, limit, distanceM, next, (one) => fitOf(log, round, one)),
       };
     });
   });

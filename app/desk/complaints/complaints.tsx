@@ -5,6 +5,7 @@ import type { Foot, RecordId } from '../../../core/records/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { formatSetPercent } from '../../parts/format.ts';
 import { d } from '../../words/index.ts';
+import { askedLines } from '../../words/say-complaint.ts';
 import type { TabProps } from '../desk-state.ts';
 import { SelectField } from '../form-parts.tsx';
 import { CellTable } from './cell-table.tsx';
@@ -59,7 +60,9 @@ export const Complaints = (props: TabProps) => {
         </Button>
       </div>
       <h2>{round.name}</h2>
-      <p>{asked.runs === 0 ? words.nobodyAsked : words.asked(asked.runs, asked.testers)}</p>
+      {askedLines(round, { desk: d() }).map((line) => (
+        <p key={line}>{line}</p>
+      ))}
       <div class={beside ? 'stack' : 'two-columns'}>
         <ComplaintMaps
           {...props}

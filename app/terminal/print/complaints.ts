@@ -1,7 +1,13 @@
 /** What was reported in a round, and what recurs. */
 import type { CloserLook, RoundReview } from '../../../core/review/index.ts';
 import { changeTitle } from '../../words/say-change.ts';
-import { cellLines, cellTitle, lookLines, suspectLine } from '../../words/say-complaint.ts';
+import {
+  askedLines,
+  cellLines,
+  cellTitle,
+  lookLines,
+  suspectLine,
+} from '../../words/say-complaint.ts';
 import { painLines } from '../../words/say-pain.ts';
 import { table } from '../table.ts';
 import { heading, type Printing } from './printed.ts';
@@ -25,8 +31,8 @@ export const complaintsOf = (round: RoundReview, { spoken, speaker }: Printing):
     ),
     ...painLines(round.pain, speaker).map((line) => `  ${line}`),
   ];
-  if (asked.runs === 0) return [...lines, words.nobodyAsked, ...pain].join('\n');
-  lines.push(words.asked(asked.runs, asked.testers));
+  lines.push(...askedLines(round, speaker));
+  if (asked.runs === 0) return [...lines, ...pain].join('\n');
   if (cells.length === 0) return [...lines, words.noComplaint, ...pain].join('\n');
   lines.push(...pain);
   lines.push(

@@ -951,6 +951,8 @@ export const desk = {
     withoutIt: 'Testers without it, %',
     look: 'When, where and with whom',
     asked: (r: number, t: number) => `${runs(r)} of ${testers(t)} were asked about their feet.`,
+    unanswered: (open: number, of: number) =>
+      `The question was left open after ${open} of ${runs(of)}. If it is answered mainly when something hurts, complaints look more frequent than they are, and too much is called proven.`,
     nobodyAsked: 'Nobody was asked yet. That is not the same as no complaint.',
     none: 'Asked, and nobody named a zone that bothered.',
     zone: 'Zone',
@@ -964,7 +966,7 @@ export const desk = {
     pick: 'Tap a zone for the runs behind it.',
     unasked: 'nobody asked',
     how: (complaint: string, pain: string) =>
-      `A run counts as asked if the feet question was answered. Proof: the brief allows ${complaint} of the asked runs (pain: ${pain}); e-values against that rate, valid however often one looks (Ramdas 2023; Vovk & Wang 2021), for at least two testers (Benjamini & Heller 2008), of what is called proven in a round at most 10 % is false on average, for each of the two claims (Wang & Ramdas 2022). A complaint that lingers from one run to the next counts each time it is felt. Intervals, 95 %: testers by Wilson; runs with the tester as the unit (Rao & Scott 1992).`,
+      `A run counts as asked if the feet question was answered. Proof: the brief allows ${complaint} of the asked runs (pain: ${pain}); e-values against that rate, valid however often one looks (Ramdas 2023; Vovk & Wang 2021), for at least two testers (Benjamini & Heller 2008), of what one reading of all complaints calls proven at most 10 % is false on average, for each of the two claims (Wang & Ramdas 2022); findings frozen on different days are not held together by that. It leans on two things. Complaints must not linger: one that stays on in every third run or more is called too often, for single testers most of all. And the question must be answered after good runs too. The share at the moment of proof is too high, by about a third in simulations. Intervals, 95 %: testers by Wilson; runs with the tester as the unit (Rao & Scott 1992).`,
   },
 
   /** The answers to the question after pain, the same at the desk, in the report and in the terminal. */
@@ -1025,6 +1027,8 @@ export const desk = {
       `${twice} of ${testers(of)} reported it at least twice${once > twice ? `, ${once} at least once` : ''}. Of all such runners it may be ${interval}.`,
     runs: (count: number, of: number, interval: string, allowed: string) =>
       `It came in ${count} of ${of} asked runs. In the long run it may be in ${interval} of runs; the brief allows ${allowed}.`,
+    ratherHigh:
+      'It is named because it stood out, so this share is rather too high: at the moment of proof by about a third.',
     feet: (left: number, right: number) =>
       `Runs with it on the left foot: ${left}, on the right foot: ${right}.`,
     severity: (mean: string, most: number) => `Severity ${mean} of 10 on average, ${most} at most.`,
@@ -1209,7 +1213,11 @@ export const desk = {
     structureShort: (failed: number, count: number, upper: string) =>
       `${failed} of ${pairs(count)} came apart, and none has gone the brief’s distance yet. Of all such pairs at most ${upper} hold (with 95 % certainty).`,
     pairsDiffer:
-      'More checks would hardly tell more: the pairs differ, and about so many of them hold.',
+      'More checks would hardly tell more: nearly all that is not known is how much pairs differ, and about so many of them hold.',
+    onePairDiffers: (pair: string) =>
+      `Pair ${pair} alone keeps this open: without it the pairs hardly differ, or the verdict is another. Look at that pair first.`,
+    oneReadingDiffers: (pair: string, at: string) =>
+      `One reading alone keeps this open: pair ${pair} at ${at}. Check that number before you measure more.`,
     structureNone: (count: number) =>
       `None of ${pairs(count)} came apart, but none has gone the brief’s distance yet.`,
     structure: (failed: number, count: number, share: string, lower: string, upper: string) =>
@@ -1254,6 +1262,8 @@ export const desk = {
     against: (later: string, earlier: string) => `${later} against ${earlier}`,
     worn: (both: number, earlier: string, onlyEarlier: number, later: string, onlyLater: number) =>
       `${testers(both)} wore both. Only ${earlier}: ${onlyEarlier}. Only ${later}: ${onlyLater}.`,
+    oneOrder: (earlier: string) =>
+      `Everybody who wore both wore ${earlier} first: part of what is better now may be getting used to it, or the season. A plan that crosses the rounds tells the two apart.`,
     knew: (earlier: string, whoEarlier: string, later: string, whoLater: string) =>
       `Not blind: some knew what was changed (${[whoEarlier && `${earlier}: ${whoEarlier}`, whoLater && `${later}: ${whoLater}`].filter(Boolean).join('; ')}). A description alone has moved comfort by 15 of 100: identical shoes gained 14.6 ± 15.0 (24 runners; Hébert-Losier 2025; see also Chan 2020). What is better here may be that.`,
     blindRead: 'Read with blind hand-outs only.',
@@ -1302,7 +1312,7 @@ export const desk = {
     testersOf: (round: string) => `${round}: testers`,
     runsOf: (round: string) => `${round}: runs`,
     rise: 'Change, points (95 %)',
-    how: 'The tester is the unit. Of those who wore both rounds the first asked runs are compared, as many of one as of the other, so that break-in meets break-in. Their changes are tested by flipping signs (Fisher 1935), with the interval that this test leaves (Hartigan 1969), never narrower than that of as many independent runs. A false “better” comes in at most 1 of 32 comparisons, a false “worse” in 1 of 64, whatever testers are prone to and however long a complaint lingers. With fewer than five who wore both, all testers are taken as two panels (Zou & Donner 2008; Donner & Klar 2000). “No different” needs the interval within half of the earlier share, at most 15 points (judgement, no source). Changes are in points of 100 of the share of runs; each interval holds by itself.',
+    how: 'The tester is the unit. Of those who wore both rounds the first asked runs are compared, as many of one as of the other, so that break-in meets break-in. Their changes are tested by flipping signs (Fisher 1935), with the interval that this test leaves (Hartigan 1969), never narrower than that of as many independent runs. Where nothing but the round changed, a false “better” comes in at most 1 of 32 comparisons, a false “worse” in 1 of 64, however testers differ and however long a complaint lingers. Where everybody wore the earlier round first, getting used to the shoe comes on top: in simulations where complaints fade by 8 % a run, a third of unchanged rounds were called better. With fewer than five who wore both, all testers are taken as two panels (Zou & Donner 2008; Donner & Klar 2000). “No different” needs the interval within half of the earlier share, at most 15 points (judgement, no source). Changes are in points of 100 of the share of runs; each interval holds by itself.',
   },
 
   /** Sentences on a change, the same at the desk, in the terminal and in a finding. */
@@ -2229,8 +2239,6 @@ Reads a bundle (.pairlog) and prints the review of its project, or writes it as 
   note: 'Note',
   stopUse: 'STOP USE',
   complaints: (round) => `Complaints, ${round}`,
-  asked: (runs, testers) => `${runs} runs of ${testers} testers were asked.`,
-  nobodyAsked: 'Nobody was asked.',
   noComplaint: 'Nobody named a zone that bothered.',
   zone: 'Zone',
   complaint: 'Complaint',

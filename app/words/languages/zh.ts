@@ -776,6 +776,8 @@ export const desk: DeskWords = {
     withoutIt: '未出现的试穿员，%',
     look: '何时、何处、何人',
     asked: (r, t) => `共就脚感询问了 ${t} 名试穿员的 ${r} 次跑步。`,
+    unanswered: (open, of) =>
+      `${of} 次跑步中有 ${open} 次未回答。若多半只在不适时才回答，不适会显得过于频繁，也会误称证实。`,
     nobodyAsked: '尚未询问任何人。这不等于没有不适。',
     none: '已询问，无人指出不适的区域。',
     zone: '区域',
@@ -789,7 +791,7 @@ export const desk: DeskWords = {
     pick: '点一个区域查看相关跑步。',
     unasked: '未询问',
     how: (complaint, pain) =>
-      `回答了脚感问题的跑步才算被询问。证实：任务书允许 ${complaint} 的被询问跑步出现（疼痛：${pain}）；以 e 值对照该比例，无论多频繁查看都有效（Ramdas 2023；Vovk & Wang 2021），至少两名试穿员（Benjamini & Heller 2008），每轮每类结论中被称为证实者平均误报至多 10 %（Wang & Ramdas 2022）。延续到下次跑步的不适每次都计数。95 % 区间：试穿员用 Wilson；跑步以试穿员为单位（Rao & Scott 1992）。`,
+      `回答了脚感问题的跑步才算被询问。证实：任务书允许 ${complaint} 的被询问跑步出现（疼痛：${pain}）；以 e 值对照该比例，无论多频繁查看都有效（Ramdas 2023；Vovk & Wang 2021），至少两名试穿员（Benjamini & Heller 2008），一次读取全部不适时，每类结论中被称为证实者平均误报至多 10 %（Wang & Ramdas 2022）；不同日期存定的问题项不在此限内。这有两个前提：不适不会延续（若有三分之一以上的跑步只是延续上一次，就会误称过多，单个试穿员尤甚）；没有不适的跑步之后也要回答。刚被证实时的比例偏高，模拟中约高三分之一。95 % 区间：试穿员用 Wilson；跑步以试穿员为单位（Rao & Scott 1992）。`,
   },
 
   pain: {
@@ -841,6 +843,7 @@ export const desk: DeskWords = {
       `${of} 名试穿员中 ${twice} 名反馈至少两次${once > twice ? `，${once} 名至少一次` : ''}。推及所有这类跑者，可能占 ${interval}。`,
     runs: (count, of, interval, allowed) =>
       `${of} 次被询问的跑步中出现 ${count} 次。长期来看可能出现在 ${interval} 的跑步中；任务书允许 ${allowed}。`,
+    ratherHigh: '它因突出才被列出，所以这一比例偏高：刚被证实时约高三分之一。',
     feet: (left, right) => `左脚出现 ${left} 次跑步，右脚 ${right} 次。`,
     severity: (mean, most) => `程度平均 ${mean}（满分 10），最高 ${most}。`,
     who: (names) => `对 ${names} 已证实，各凭其自己的跑步。`,
@@ -1000,7 +1003,11 @@ export const desk: DeskWords = {
     evidence: (count, checks) => `${count} 双，${checks} 次测量`,
     structureShort: (failed, count, upper) =>
       `${count} 双中 ${failed} 双损坏，还没有一双达到任务书里程。所有这类样鞋中至多 ${upper} 完好（95 % 的把握）。`,
-    pairsDiffer: '再测也难有定论：各双不一，约有这么多达标。',
+    pairsDiffer: '再测也难有定论：未知的几乎全是各双之间的差异，约有这么多达标。',
+    onePairDiffers: (pair) =>
+      `只因样鞋 ${pair} 才无定论：去掉它，各双几乎一致，或结论不同。请先查看这一双。`,
+    oneReadingDiffers: (pair, at) =>
+      `只因一个读数才无定论：样鞋 ${pair}，${at}。再测之前请先核对这个数。`,
     structureNone: (count) => `${count} 双无一损坏，但还没有一双达到任务书里程。`,
     structure: (failed, count, share, lower, upper) =>
       `${count} 双中 ${failed} 双损坏。到任务书里程时，这类样鞋 ${share} 完好（90 % 区间 ${lower} 至 ${upper}）；要求 90 %。`,
@@ -1039,6 +1046,8 @@ export const desk: DeskWords = {
     against: (later, earlier) => `${later} 对比 ${earlier}`,
     worn: (both, earlier, onlyEarlier, later, onlyLater) =>
       `${both} 名试穿员两轮都穿过。只穿过 ${earlier}：${onlyEarlier} 名；只穿过 ${later}：${onlyLater} 名。`,
+    oneOrder: (earlier) =>
+      `两轮都穿过的人都先穿 ${earlier}：现在的改善可能部分来自适应或季节。交叉安排的方案才能把两者分开。`,
     knew: (earlier, whoEarlier, later, whoLater) =>
       `并非盲测：有人知道改动内容（${[whoEarlier && `${earlier}：${whoEarlier}`, whoLater && `${later}：${whoLater}`].filter(Boolean).join('；')}）。仅凭描述就曾使舒适度变化 15 分（满分 100）：相同的鞋提高了 14.6 ± 15.0 分（24 名跑者；Hébert-Losier 2025；另见 Chan 2020）。此处的改善可能正是由此而来。`,
     blindRead: '仅按盲测发鞋统计。',
@@ -1080,7 +1089,7 @@ export const desk: DeskWords = {
     testersOf: (round) => `${round}：试穿员`,
     runsOf: (round) => `${round}：跑步`,
     rise: '变化，百分点（95 %）',
-    how: '以试穿员为单位。两轮都穿过者，取两轮同样多的最初几次被询问的跑步相比，使磨合期对磨合期。以符号翻转检验其变化（Fisher 1935），区间为该检验不拒绝的范围（Hartigan 1969），且不窄于同样多的独立跑步所得区间。误称“有改善”至多 32 次对比中 1 次，误称“变差”至多 64 次中 1 次，不论各人是否易感、不适是否延续。两轮都穿过者不足五名时，将全部试穿员视为两个小组（Zou & Donner 2008；Donner & Klar 2000）。“无差别”要求区间在前一轮比例的一半以内，至多 15 个百分点（经验判断，无来源）。变化以跑步比例的百分点计；每个区间单独成立。',
+    how: '以试穿员为单位。两轮都穿过者，取两轮同样多的最初几次被询问的跑步相比，使磨合期对磨合期。以符号翻转检验其变化（Fisher 1935），区间为该检验不拒绝的范围（Hartigan 1969），且不窄于同样多的独立跑步所得区间。若除轮次外别无变化，误称“有改善”至多 32 次对比中 1 次，误称“变差”至多 64 次中 1 次，不论各人差异多大、不适延续多久。若人人都先穿前一轮，还会掺入逐渐适应的影响：在不适每次跑步减轻 8 % 的模拟中，三分之一未改动的轮次被称为有改善。两轮都穿过者不足五名时，将全部试穿员视为两个小组（Zou & Donner 2008；Donner & Klar 2000）。“无差别”要求区间在前一轮比例的一半以内，至多 15 个百分点（经验判断，无来源）。变化以跑步比例的百分点计；每个区间单独成立。',
   },
 
   changed: {
@@ -1895,8 +1904,6 @@ export const terminal: TerminalWords = {
   note: '备注',
   stopUse: '停用',
   complaints: (round) => `不适反馈，${round}`,
-  asked: (runs, testers) => `共询问 ${testers} 名试穿员的 ${runs} 次跑步。`,
-  nobodyAsked: '未询问任何人。',
   noComplaint: '无人指出不适的区域。',
   zone: '区域',
   complaint: '不适',
