@@ -966,7 +966,7 @@ export const desk = {
     pick: 'Tap a zone for the runs behind it.',
     unasked: 'nobody asked',
     how: (complaint: string, pain: string) =>
-      `A run counts as asked if the feet question was answered. Proof: the brief allows ${complaint} of the asked runs (pain: ${pain}); e-values against that rate, valid however often one looks (Ramdas 2023; Vovk & Wang 2021), for at least two testers (Benjamini & Heller 2008), of what one reading of all complaints calls proven at most 10 % is false on average, for each of the two claims (Wang & Ramdas 2022); findings frozen on different days are not held together by that. It leans on two things. Complaints must not linger: one that stays on in every third run or more is called too often, for single testers most of all. And the question must be answered after good runs too. The share at the moment of proof is too high, by about a third in simulations. Intervals, 95 %: testers by Wilson; runs with the tester as the unit (Rao & Scott 1992).`,
+      `A run counts as asked if the feet question was answered. Proof: the brief allows ${complaint} of the asked runs (pain: ${pain}); e-values against that rate, valid however often one looks (Ramdas 2023; Vovk & Wang 2021), for at least two testers (Benjamini & Heller 2008), of what one reading of all complaints calls proven at most 10 % is false on average, for each of the two claims (Wang & Ramdas 2022); findings frozen on different days are not held together by that. It leans on two things. Complaints must not linger: one that stays on in every third run or more is called too often, for single testers most of all. And the question must be answered after good runs too. The share at the moment of proof is too high: in simulations by a sixth to a third, the more the weaker the complaint. Intervals, 95 %: testers by Wilson; runs with the tester as the unit (Rao & Scott 1992).`,
   },
 
   /** The answers to the question after pain, the same at the desk, in the report and in the terminal. */
@@ -1028,7 +1028,7 @@ export const desk = {
     runs: (count: number, of: number, interval: string, allowed: string) =>
       `It came in ${count} of ${of} asked runs. In the long run it may be in ${interval} of runs; the brief allows ${allowed}.`,
     ratherHigh:
-      'It is named because it stood out, so this share is rather too high: at the moment of proof by about a third.',
+      'It is named because it stood out, so this share is rather too high: at the moment of proof by a sixth to a third in simulations.',
     feet: (left: number, right: number) =>
       `Runs with it on the left foot: ${left}, on the right foot: ${right}.`,
     severity: (mean: string, most: number) => `Severity ${mean} of 10 on average, ${most} at most.`,
