@@ -20,8 +20,10 @@ const scoreInWords = (score: ComfortScore | null | undefined): string =>
     ? `${whole(score.mean)}${between(score.interval, whole)}; ${d().comfort.of(score.n, score.runs)}`
     : d().none;
 
-const driftInWords = (drift: ComfortDrift | null | undefined): string =>
-  drift ? `${signedWhole(drift.per100Km)}${between(drift.interval, signedWhole)}` : d().none;
+const signedTenths = (value: number): string => signed(value, (size) => formatNumber(size, 1));
+
+const driftInWords = ({ per100Km, interval }: ComfortDrift): string =>
+  `${signedTenths(per100Km)}${between(interval, signedTenths)}`;
 
 const Scores = (props: { rounds: readonly RoundSummary[]; part: 'wear' | 'firstImpression' }) => {
   const { rounds, part } = props;

@@ -136,9 +136,12 @@ const Rounds = (props: Props) => {
                 <td>
                   {round.runs === 0
                     ? words.nobodyRan
-                    : round.recurs.length === 0
+                    : round.recurs.length === 0 && !round.painRecurs
                       ? words.nothingProven
-                      : some(round.recurs.map((cell) => cellTitle(cell, speaker)))}
+                      : some([
+                          ...(round.painRecurs ? [d().pain.title] : []),
+                          ...round.recurs.map((cell) => cellTitle(cell, speaker)),
+                        ])}
                 </td>
                 <td class="right">{round.pairs}</td>
                 <td class="right">{round.out}</td>

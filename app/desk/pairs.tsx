@@ -127,7 +127,12 @@ export const Pairs = ({ records, review }: TabProps) => {
                   <td class="right">
                     {pair.load.loadKnownM > 0 ? formatNumber(pair.load.loadKN / 1000, 1) : d().none}
                   </td>
-                  <td>{names.tester(pair.holder)}</td>
+                  <td>
+                    {names.tester(pair.holder)}
+                    {pair.holderSilentDays !== null && (
+                      <div class="outside small">{d().testers.silent(pair.holderSilentDays)}</div>
+                    )}
+                  </td>
                   <td class="one-line">
                     {pair.lastRunMs === null ? d().none : formatDate(pair.lastRunMs)}
                   </td>

@@ -27,10 +27,6 @@ import {
   type TesterDraft,
 } from './tester-draft.ts';
 
-const DAY_MS = 86_400_000;
-/** A tester who holds a pair and logged nothing for so long is worth a question. Judgement, no source. */
-const SILENT_DAYS = 7;
-
 const sendHandOutFile = async (tester: RecordId) => {
   const { name, bytes } = await store.exportFile({ tester });
   await sendFile(name, bytes);
@@ -42,7 +38,6 @@ export const Testers = ({ records, review }: TabProps) => {
   const [editing, setEditing] = useState<RecordId | null>(null);
   const edited = records.tester.find(({ revision }) => revision.id === editing);
   const stats = new Map(review.testers.map((one) => [one.id, one]));
-  const holders = new Set(review.pairs.map(({ holder }) => holder));
   const ask = async ({ body, revision }: RecordOf<'tester'>) => {
     // The hub must know the tester before it can invite them.
     await store.sync();
@@ -87,8 +82,7 @@ export const Testers = ({ records, review }: TabProps) => {
                   const { id } = tester.revision;
                   const own = stats.get(id);
                   const last = own?.lastRunMs ?? null;
-                  const days = last === null ? null : Math.floor((Date.now() - last) / DAY_MS);
-                  const silent = holders.has(id) && days !== null && days >= SILENT_DAYS;
+                  const silent = own?.silentDays ?? null;
                   return (
                     <tr key={id}>
                       <th scope="row">
@@ -99,8 +93,8 @@ export const Testers = ({ records, review }: TabProps) => {
                       <td class="right">{formatDistance(own?.distanceM ?? metres(0))}</td>
                       <td>
                         {last === null ? d().none : formatDate(last)}
-                        {silent && days !== null && (
-                          <span class="outside">{` ${words.silent(days)}`}</span>
+                        {silent !== null && (
+                          <span class="outside">{` ${words.silent(silent)}`}</span>
                         )}
                       </td>
                       <td>

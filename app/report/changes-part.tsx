@@ -6,6 +6,7 @@ import {
   comparisonLines,
   feltTitle,
   knewLine,
+  orderLine,
   riseLine,
 } from '../words/say-change.ts';
 import type { PartProps } from './document-props.ts';
@@ -56,7 +57,9 @@ const Compared = ({
             speaker.round(against.later),
             onlyLater,
           ),
-          ...(knewLine(against, speaker) ? [knewLine(against, speaker) as string] : []),
+          ...[orderLine(against, speaker), knewLine(against, speaker)].filter(
+            (line) => line !== null,
+          ),
         ]}
       />
       {against.changes.map((change) => (

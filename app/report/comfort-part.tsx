@@ -1,6 +1,6 @@
 /** How comfortable the round is, and against the round before: scores with interval and sample. */
 import { comfortAttributeIds } from '../../core/foot/index.ts';
-import { comfortChangeInWords, scoreInWords } from '../words/say-comfort.ts';
+import { comfortChangeInWords, driftInWords, scoreInWords } from '../words/say-comfort.ts';
 import type { PartProps } from './document-props.ts';
 import { joined, Lines, Say } from './spoken.tsx';
 
@@ -34,6 +34,9 @@ export const ComfortPart = ({ report, languages }: PartProps) => {
                 <th scope="col">
                   <Say in={languages} of={({ words }) => words.thisRound(round.name)} />
                 </th>
+                <th scope="col">
+                  <Say in={languages} of={({ speaker }) => speaker.desk.comfort.drift} />
+                </th>
                 {before && (
                   <th scope="col">
                     <Say in={languages} of={({ words }) => words.change(before.name)} />
@@ -42,7 +45,7 @@ export const ComfortPart = ({ report, languages }: PartProps) => {
               </tr>
             </thead>
             <tbody>
-              {rows.map(({ attribute, wear }) => {
+              {rows.map(({ attribute, wear, drift }) => {
                 const change = round.comfortChanges.find((one) => one.attribute === attribute);
                 return (
                   <tr key={attribute}>
@@ -56,6 +59,14 @@ export const ComfortPart = ({ report, languages }: PartProps) => {
                       {wear && (
                         <Say in={languages} of={({ speaker }) => scoreInWords(wear, speaker)} />
                       )}
+                    </td>
+                    <td>
+                      <Say
+                        in={languages}
+                        of={({ speaker }) =>
+                          drift ? driftInWords(drift, speaker) : speaker.desk.none
+                        }
+                      />
                     </td>
                     {before && (
                       <td>

@@ -8,6 +8,7 @@ import { hatchId, Hatching } from '../parts/foot-map/hatching.tsx';
 import { heatOfZones } from '../parts/foot-map/heat.ts';
 import { percentOf } from '../words/figures.ts';
 import { cellLines, cellTitle, lookLines, suspectLine } from '../words/say-complaint.ts';
+import { painLines } from '../words/say-pain.ts';
 import type { PartProps } from './document-props.ts';
 import { joined, Lines, Say, type Languages } from './spoken.tsx';
 
@@ -126,6 +127,27 @@ export const MapsPart = (props: PartProps) => {
         </div>
         <ReportLegend languages={languages} />
       </div>
+    </section>
+  );
+};
+
+/** The answers to the question after pain. */
+export const PainPart = ({ report, languages }: PartProps) => {
+  const { pain } = report.round;
+  return (
+    <section>
+      <h2>
+        <Say in={languages} of={({ speaker }) => speaker.desk.pain.title} />
+      </h2>
+      <Lines
+        in={languages}
+        of={({ speaker }) => [
+          ...(pain
+            ? [speaker.desk.joined.sentence(speaker.glossary.evidence[pain.word].name)]
+            : []),
+          ...painLines(pain, speaker),
+        ]}
+      />
     </section>
   );
 };

@@ -5,10 +5,11 @@
 import { trades, tradeOf, type Trade } from '../../core/foot/index.ts';
 import type { RoundReport } from '../../core/review/index.ts';
 import { setPercentOf } from '../words/figures.ts';
+import { askedLines } from '../words/say-complaint.ts';
 import { verdictTitle } from '../words/say-wear.ts';
 import { ChangesPart } from './changes-part.tsx';
 import { ComfortPart } from './comfort-part.tsx';
-import { ComplaintsPart, MapsPart } from './complaints-part.tsx';
+import { ComplaintsPart, MapsPart, PainPart } from './complaints-part.tsx';
 import type { DocumentProps, PartProps } from './document-props.ts';
 import { Findings } from './findings-part.tsx';
 import { MethodsPart, ReadingPart } from './methods-part.tsx';
@@ -69,7 +70,7 @@ const Head = (props: DocumentProps) => {
 
 const BriefPart = ({ report, languages }: PartProps) => {
   const { brief } = report.project;
-  const { size, stage, complaints } = report.round;
+  const { size, stage } = report.round;
   const { outside } = report;
   return (
     <section>
@@ -105,9 +106,7 @@ const BriefPart = ({ report, languages }: PartProps) => {
             words.stage(speaker.glossary.stages[stage]),
             words.sample(size.pairs, size.testers, size.runs, speaker.distance(size.distanceM)),
           ].join(' '),
-          complaints.asked.runs === 0
-            ? speaker.desk.complaints.nobodyAsked
-            : speaker.desk.complaints.asked(complaints.asked.runs, complaints.asked.testers),
+          ...askedLines(report.round, speaker),
           ...(outside.waiting + outside.setAside > 0
             ? [speaker.desk.waiting.outside(outside.waiting, outside.setAside)]
             : []),
@@ -129,6 +128,7 @@ const Whole = (props: DocumentProps) => {
         <Findings {...props} findings={report.carried} heading="carried" drawn={false} />
       )}
       <MapsPart {...props} />
+      <PainPart {...props} />
       <ComplaintsPart {...props} />
       <ComfortPart {...props} />
       <WearPart {...props} />

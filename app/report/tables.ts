@@ -52,6 +52,7 @@ const pairs = ({ pairs: list }: Review, round: (id: string) => string): Table =>
     'runs',
     'share_of_brief',
     'steps_per_shoe',
+    'holder_silent_days',
     'withdrawn',
     'dimensions_proved_out',
     'dimensions_read_outside',
@@ -66,6 +67,7 @@ const pairs = ({ pairs: list }: Review, round: (id: string) => string): Table =>
     pair.runs,
     pair.shareOfBrief,
     pair.course.at(-1)?.stepsPerShoe,
+    pair.holderSilentDays,
     pair.stopUse !== null,
     pair.outOfTolerance.proved,
     pair.outOfTolerance.outside,
@@ -119,6 +121,52 @@ const complaints = ({ rounds }: Review): Table => ({
   ),
 });
 
+const pain = ({ rounds }: Review): Table => ({
+  name: 'pain',
+  columns: [
+    'round',
+    'evidence',
+    'testers_asked',
+    'testers_once',
+    'testers_twice',
+    'runs_asked',
+    'runs_any_pain',
+    'runs',
+    'runs_caution',
+    'most_of_10',
+    'run_share',
+    'run_share_lower_95',
+    'run_share_upper_95',
+    'allowed_rate',
+    'e_value',
+    'e_value_needed',
+  ],
+  rows: rounds.flatMap(({ name, pain: of }) =>
+    of
+      ? [
+          [
+            name,
+            of.word,
+            of.asked.testers,
+            of.testersOnce,
+            of.testersTwice,
+            of.asked.runs,
+            of.anyRuns,
+            of.runs,
+            of.cautionRuns,
+            of.most,
+            of.runShare.share,
+            of.runShare.lower,
+            of.runShare.upper,
+            of.allowedRate,
+            of.eValue,
+            of.needed,
+          ],
+        ]
+      : [],
+  ),
+});
+
 const asked = ({ rounds }: Review): Table => ({
   name: 'rounds',
   columns: [
@@ -156,11 +204,16 @@ const comfort = ({ rounds }: Review): Table => ({
     'upper_95',
     'testers',
     'scores',
+    'change_per_100_km',
+    'change_per_100_km_lower_95',
+    'change_per_100_km_upper_95',
+    'change_per_100_km_testers',
   ],
   rows: rounds.flatMap((round) =>
     round.comfort.flatMap((one) =>
       (['wear', 'firstImpression'] as const).flatMap((when) => {
         const score = one[when];
+        const drift = when === 'wear' ? one.drift : null;
         return score
           ? [
               [
@@ -172,6 +225,10 @@ const comfort = ({ rounds }: Review): Table => ({
                 score.interval?.upper,
                 score.n,
                 score.runs,
+                drift?.per100Km,
+                drift?.interval.lower,
+                drift?.interval.upper,
+                drift?.testers,
               ],
             ]
           : [];
@@ -377,6 +434,7 @@ export const tablesOf = ({ review, reports, findings: list }: Written): readonly
     asked(review),
     pairs(review, round),
     complaints(review),
+    pain(review),
     comfort(review),
     bench(review, round, pair),
     deviations(review, round, pair),

@@ -3,6 +3,7 @@ import type { FeetLook, PanelCheck, Review, RoundLook } from '../../core/review/
 import type { LanguageFile } from '../words/types.ts';
 import { benchOf, deviationsOf, gaugesOf, sidesOf } from './print/bench.ts';
 import { changesOf } from './print/changes.ts';
+import { comfortOf } from './print/comfort.ts';
 import { complaintsOf, recurringOf } from './print/complaints.ts';
 import { feetOf, layersOf, panelOf } from './print/feet-and-panel.ts';
 import { pairsOf, projectOf } from './print/pairs.ts';
@@ -62,6 +63,7 @@ export const printReview = (
     ...review.rounds.flatMap((round, at) => [
       complaintsOf(round, printing),
       ...recurringOf(round, looks[at]?.looks ?? [], printing),
+      ...comfortOf(round, printing),
     ]),
     ...looks.map(({ verdict, influence }) => verdictOf(verdict, influence, printing)),
     ...looks.flatMap(({ against }) => (against ? [changesOf(against, printing)] : [])),

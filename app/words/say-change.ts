@@ -150,6 +150,13 @@ export const knewLine = (
       );
 };
 
+/** Whether everybody wore the earlier round first, which a change cannot be told from; null where some did not. */
+export const orderLine = (
+  { earlier, testers, beganWith }: Pick<RoundComparison, 'earlier' | 'testers' | 'beganWith'>,
+  { desk, round }: Speaker,
+): string | null =>
+  testers.both > 0 && beganWith.later === 0 ? desk.changes.oneOrder(round(earlier)) : null;
+
 /** A complaint that came with the round, or may have. */
 export const riseLine = (rise: CellRise, speaker: Speaker): string => {
   const { changed, changes } = speaker.desk;

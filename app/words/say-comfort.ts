@@ -1,5 +1,5 @@
 /** How comfortable was a round, in a sentence? The same in a report and in the evidence of a finding. */
-import type { ComfortChange, ComfortScore } from '../../core/complaints/index.ts';
+import type { ComfortChange, ComfortDrift, ComfortScore } from '../../core/complaints/index.ts';
 import { signed } from './figures.ts';
 import type { Speaker } from './say-complaint.ts';
 
@@ -27,6 +27,18 @@ export const scoreInWords = (score: ScoreFigures, { desk, number }: Speaker): st
   return desk.joined.apart([
     `${whole(score.mean)}${between(score.interval, whole)}`,
     desk.comfort.of(score.n, score.runs),
+  ]);
+};
+
+/** How scores change over the kilometres on the pair, with its interval and the testers behind it. */
+export const driftInWords = (
+  { per100Km, interval, testers }: ComfortDrift,
+  { desk, number }: Speaker,
+): string => {
+  const tenths = (value: number) => signed(value, (size) => number(size, 1));
+  return desk.joined.apart([
+    `${tenths(per100Km)}${between(interval, tenths)}`,
+    desk.comfort.driftOf(testers),
   ]);
 };
 

@@ -10,6 +10,7 @@ import { suspectsOf, type PartId } from '../../core/foot/index.ts';
 import type { Foot, RecordId } from '../../core/records/index.ts';
 import {
   isHint,
+  isProven,
   type CellSummary,
   type CloserLook,
   type RoundSummary,
@@ -38,7 +39,7 @@ export const pOf = (p: number, { number }: Speaker): string =>
   p < 0.001 ? '< 0.001' : number(p, 3);
 
 /** An e-value as people read it: two figures, and no more digits than it has meaning. */
-const eOf = (value: number, { number }: Speaker): string =>
+export const evidenceValue = (value: number, { number }: Speaker): string =>
   value >= 1e6 ? '> 1 000 000' : value < 0.01 ? '< 0.01' : number(value, value >= 10 ? 0 : 2);
 
 /** Zone and kind, as a heading. */
@@ -53,7 +54,7 @@ interface Bounds {
 /** What is said of a complaint's counts. */
 export interface CellFigures extends Pick<
   CellSummary,
-  'testersTwice' | 'testersOnce' | 'runs' | 'byFoot' | 'allowedRate' | 'eValue' | 'needed'
+  'word' | 'testersTwice' | 'testersOnce' | 'runs' | 'byFoot' | 'allowedRate' | 'eValue' | 'needed'
 > {
   readonly severity: Pick<NonNullable<CellSummary['severity']>, 'mean' | 'most'> | null;
   readonly shareTwice: Bounds;
@@ -89,6 +90,7 @@ export const countLines = (
       interval(cell.runShare),
       setPercentOf(cell.allowedRate, speaker.number),
     ),
+    ...(isProven(cell) ? [words.ratherHigh] : []),
     [
       words.feet(cell.byFoot.left, cell.byFoot.right),
       ...(cell.severity
@@ -96,7 +98,29 @@ export const countLines = (
         : []),
     ].join(' '),
     ...(cell.provenFor.length > 0 ? [words.who(speaker.desk.joined.names(cell.provenFor))] : []),
-    words.value(eOf(cell.eValue, speaker), eOf(cell.needed, speaker)),
+    words.value(evidenceValue(cell.eValue, speaker), evidenceValue(cell.needed, speaker)),
+  ];
+};
+
+/** From this share of runs without an answer on, it is said: who answers mainly when it hurts proves too much. */
+const MUCH_UNANSWERED = 0.2;
+
+/** Who was asked about their feet in a round, and how much was left open. */
+export const askedLines = (
+  {
+    complaints: { asked },
+    size,
+  }: Pick<RoundSummary, 'size'> & {
+    readonly complaints: Pick<RoundSummary['complaints'], 'asked'>;
+  },
+  { desk }: Pick<Speaker, 'desk'>,
+): string[] => {
+  const words = desk.complaints;
+  if (asked.runs === 0) return [words.nobodyAsked];
+  const open = size.runs - asked.runs;
+  return [
+    words.asked(asked.runs, asked.testers),
+    ...(open > MUCH_UNANSWERED * size.runs ? [words.unanswered(open, size.runs)] : []),
   ];
 };
 

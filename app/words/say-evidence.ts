@@ -66,7 +66,11 @@ const sayComplaint = (
   const named = counts.word === 'recurs-for-one-tester' ? weighed.testers : [];
   const lines = [
     proof,
-    ...countLines({ ...counts, ...weighed, byFoot, provenFor: named }, asked, speaker),
+    ...countLines(
+      { ...counts, word: counts.word, ...weighed, byFoot, provenFor: named },
+      asked,
+      speaker,
+    ),
   ];
   if (!look) return lines;
   return isLook(look, glossary) ? [...lines, ...circumstanceLines(look, speaker)] : null;

@@ -1,6 +1,13 @@
 /** What do the bench checks say of wear, and what is the verdict, in sentences? The same on desk and terminal. */
 import type { Limit } from '../../core/records/index.ts';
-import type { Dose, VerdictItem, WearLook, WearPlace, Verdict } from '../../core/review/index.ts';
+import type {
+  Dose,
+  SpreadCause,
+  Verdict,
+  VerdictItem,
+  WearLook,
+  WearPlace,
+} from '../../core/review/index.ts';
 import { PER_METRE } from '../../core/review/index.ts';
 import type { Metres } from '../../core/units/index.ts';
 import {
@@ -12,10 +19,11 @@ import {
 } from '../../core/wear/index.ts';
 import { chanceOf, percentOf, setPercentOf, signed } from './figures.ts';
 import { cellTitle, pOf, type Speaker } from './say-complaint.ts';
+import { painClause } from './say-pain.ts';
 import { placeName, siteName } from './say-place.ts';
 
-/** A check that narrows the interval by less would settle nothing. */
-const TELLING = 0.05;
+/** More complaints than this in one line nobody reads. */
+const MOST_NAMED = 6;
 
 const DECIMALS: Readonly<Record<WearKind, number>> = {
   'stack-height mm': 2,
@@ -266,6 +274,44 @@ export interface SaidItem {
   readonly settle: readonly string[];
 }
 
+/** Why further checks would hardly settle it. */
+const spreadLine = (cause: SpreadCause, speaker: Speaker): string => {
+  const words = speaker.desk.verdict;
+  switch (cause.by) {
+    case 'pairs':
+      return words.pairsDiffer;
+    case 'pair':
+      return words.onePairDiffers(speaker.pair(cause.pair));
+    case 'reading':
+      return words.oneReadingDiffers(speaker.pair(cause.pair), speaker.distance(cause.distance));
+  }
+};
+
+/** Whether complaints grow: what is shown, what is not ruled out, and what silence at the brief's distance tells. */
+const growthLines = (
+  item: Omit<Extract<VerdictItem, { what: 'complaints' }>, 'word' | 'what'>,
+  speaker: Speaker,
+): string[] => {
+  const words = speaker.desk.verdict;
+  const { growing, open, tested, pairsThere, runsThere, testersThere, silenceChance } = item;
+  const named = (cells: typeof open) =>
+    speaker.desk.joined.apart(
+      [...cells].slice(0, MOST_NAMED).map((cell) => cellTitle(cell, speaker)),
+    );
+  return [
+    ...(growing.length > 0 ? [words.growing(named(growing))] : [words.noneGrows(tested)]),
+    ...(open.length > 0 ? [words.mayGrow(named(open), Math.max(0, open.length - MOST_NAMED))] : []),
+    runsThere === 0
+      ? words.nobodyThere
+      : words.askedThere(
+          runsThere,
+          testersThere,
+          pairsThere,
+          percentOf(silenceChance, speaker.number),
+        ),
+  ];
+};
+
 /** One item of a verdict, with its evidence. */
 export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker): SaidItem => {
   const { desk, glossary, number } = speaker;
@@ -277,14 +323,13 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
       const { limit, hold, tooFar, distance, pairs, checks, next } = item;
       const place = placeTitle(item, speaker);
       const brief = speaker.distance(briefM);
-      const best = Math.max(0, ...next.map(({ narrowing }) => narrowing));
       return {
         title: `${limitTitle(limit, item, speaker)}${limit.site === undefined ? ` (${siteName(item.site, speaker)})` : ''}`,
         word,
         lines: [
           words.evidence(pairs, checks),
           ...(item.basis === 'prior-only' ? [desk.wear.priorOnly] : []),
-          ...(hold?.word === 'not-known-yet' && best < TELLING ? [words.pairsDiffer] : []),
+          ...(item.spread ? [spreadLine(item.spread, speaker)] : []),
           ...(tooFar
             ? [desk.wear.tooFar(place, brief)]
             : hold
@@ -345,6 +390,7 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
     }
     case 'allowed-rate': {
       const { cells, askedRuns, askedTesters, allowed, upTo } = item;
+      const pain = painClause(item.pain, speaker);
       const set = (share: number) => setPercentOf(share, number);
       return {
         title: words.items['allowed-rate'](set(allowed.complaint), set(allowed.pain)),
@@ -360,6 +406,7 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
                   percent(upTo.complaint),
                   percent(upTo.pain),
                 ),
+          ...(pain === null ? [] : [pain]),
         ],
         settle: [],
       };
@@ -368,11 +415,7 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
       return {
         title: words.items.complaints,
         word,
-        lines: [
-          item.growing.length > 0
-            ? words.growing(joined.apart(item.growing.map((cell) => cellTitle(cell, speaker))))
-            : words.notGrowing(item.pairsThere),
-        ],
+        lines: growthLines(item, speaker),
         settle: [],
       };
     case 'stop-use':

@@ -123,8 +123,6 @@ export interface TerminalWords {
   readonly note: string;
   readonly stopUse: string;
   readonly complaints: (round: string) => string;
-  readonly asked: (runs: number, testers: number) => string;
-  readonly nobodyAsked: string;
   readonly noComplaint: string;
   readonly zone: string;
   readonly complaint: string;

@@ -11,9 +11,8 @@
 import { comfortAttributeIds, type ComfortAttributeId } from '../foot/index.ts';
 import type { Comfort, RecordId } from '../records/index.ts';
 import {
-  groupBy,
   meanOfUnits,
-  slope,
+  meanSlope,
   welch,
   type Interval,
   type MeanOfUnits,
@@ -21,6 +20,9 @@ import {
 
 /** Points of 100 from which a difference matters. */
 export const RELEVANT_DIFFERENCE = 10;
+
+/** A drift is told per so many metres. */
+const DRIFT_M = 100_000;
 
 export interface ComfortAnswer {
   readonly tester: RecordId;
@@ -34,11 +36,12 @@ export interface ComfortScore extends MeanOfUnits {
   readonly runs: number;
 }
 
+/** How scores change over the kilometres on the pair: the one answer of every screen and file. */
 export interface ComfortDrift {
-  /** Points of 100 per 100 km: mean of the testers' own slopes, with interval. */
+  /** Points of 100 per 100 km, each tester with a start and a slope of their own. */
   readonly per100Km: number;
-  readonly interval: Interval | null;
-  readonly p: number | null;
+  readonly interval: Interval;
+  /** Testers with three scores or more at different kilometres. */
   readonly testers: number;
 }
 
@@ -47,7 +50,7 @@ export interface AttributeComfort {
   /** Testers' means of all but first wearings; null where there is none. */
   readonly wear: ComfortScore | null;
   readonly firstImpression: ComfortScore | null;
-  /** Within testers, over the kilometres on the pair; null below one tester with three runs. */
+  /** Within testers; null below two testers with three scores each, or where they say nothing of it. */
   readonly drift: ComfortDrift | null;
 }
 
@@ -91,16 +94,10 @@ const scoreOf = (answers: Scored): ComfortScore | null => {
 };
 
 const driftOf = (answers: Scored): ComfortDrift | null => {
-  const slopes = [...groupBy(answers, ({ tester }) => tester).values()].flatMap((own) => {
-    if (own.length < 3) return [];
-    const by = slope(
-      own.map(({ pairM }) => pairM / 100_000),
-      own.map(({ score }) => score),
-    );
-    return by === null ? [] : [by];
-  });
-  const units = meanOfUnits(slopes);
-  return units && { per100Km: units.mean, interval: units.interval, p: units.p, testers: units.n };
+  const found = meanSlope(
+    answers.map(({ tester, pairM, score }) => ({ unit: tester, x: pairM / DRIFT_M, y: score })),
+  );
+  return found && { per100Km: found.mean, interval: found.interval, testers: found.units };
 };
 
 /** Comfort of one round by attribute, in the order of the attributes; those never answered are absent. */

@@ -7,7 +7,12 @@
  * claim is held at 10 % by e-BH, whatever the dependence between cells: complaints of one run come in
  * bunches (Wang R & Ramdas A, False discovery rate control with e-values, J R Stat Soc B
  * 2022;84:822-852). Looking after every run changes nothing: the reading at which one acts is a stopping
- * time.
+ * time. That is said of one reading of all cells. Findings that were each frozen at a reading of their own are
+ * not held together by it.
+ *
+ * What it leans on: each run with the chance of a complaint at most the allowed one, whatever came before. A
+ * complaint that lingers from run to run, or a question answered mainly when something hurts, breaks that;
+ * `tests/calibrate` says by how much, and the screens say it too.
  *
  * Every combination of zone and kind is a hypothesis. Those that cannot sensibly be felt there
  * (`isPlausible`) share a twentieth of the error, so that they cost the others nearly nothing: prior
@@ -35,6 +40,7 @@ import {
 } from '../statistics/index.ts';
 import { countTally, type Asked, type ComplaintCell } from './counts.ts';
 import type { FeetAnswer } from './feet-answer.ts';
+import { chanceOfSilence, SILENCE_LEVEL } from './silence.ts';
 import { tallyAnswers } from './tally.ts';
 
 /** What the log says about a cell; nothing else is shown as proof. */
@@ -47,9 +53,9 @@ export const evidenceWords = [
   'early-sign',
   /** Reported in one run. */
   'seen-once',
-  /** No report in N asked runs. */
+  /** No report, and so long a silence would be rare were it there (`silence.ts`). */
   'not-seen',
-  /** No report, and so few asked runs that a report in every one of them would not have been proof. */
+  /** No report, and so few asked runs that this says little, or that a report in each would be no proof. */
   'too-few-runs',
 ] as const;
 export type EvidenceWord = (typeof evidenceWords)[number];
@@ -103,6 +109,8 @@ export interface Unreported {
   readonly word: 'not-seen' | 'too-few-runs';
   /** Share of testers who might still have it: Wilson's upper limit of 0 of the testers asked. */
   readonly testersUpTo: number;
+  /** Chance of such silence were half of the testers prone to it (`silence.ts`), 0 to 1. */
+  readonly silenceChance: number;
 }
 
 /** Who was asked in a round, and what was reported. */
@@ -165,13 +173,15 @@ export const weighComplaints = (
       provenTesters: proven,
     };
   });
-  const unreportedBy = (kind: keyof AllowedRate): Unreported => ({
-    word:
-      judges[kind](tally.asked.map((n) => ({ x: n, n }))) >= plausible
-        ? 'not-seen'
-        : 'too-few-runs',
-    testersUpTo: asked.testers > 0 ? wilson(0, asked.testers).upper : 1,
-  });
+  const unreportedBy = (kind: keyof AllowedRate): Unreported => {
+    const silenceChance = chanceOfSilence(tally.asked, allowed[kind]);
+    const canBeProven = judges[kind](tally.asked.map((n) => ({ x: n, n }))) >= plausible;
+    return {
+      word: canBeProven && silenceChance <= SILENCE_LEVEL ? 'not-seen' : 'too-few-runs',
+      testersUpTo: asked.testers > 0 ? wilson(0, asked.testers).upper : 1,
+      silenceChance,
+    };
+  };
   return {
     asked,
     cells: cells.sort(byStrength),

@@ -2,6 +2,8 @@ export * from './feet-answer.ts';
 export * from './counts.ts';
 export * from './caution.ts';
 export * from './evidence.ts';
+export * from './pain.ts';
+export * from './silence.ts';
 export * from './observed-runs.ts';
 export * from './trend.ts';
 export * from './first-repeat.ts';

@@ -60,6 +60,8 @@ export interface RoundComparison {
     readonly onlyEarlier: number;
     readonly onlyLater: number;
   };
+  /** Of those who wore both, how many began with each; both could be worn from one day on. */
+  readonly beganWith: { readonly earlier: number; readonly later: number };
   /** Testers with a run, in one of the rounds, in a hand-out in which they knew what was changed. */
   readonly knew: { readonly earlier: readonly RecordId[]; readonly later: readonly RecordId[] };
   /** Changes of every round after the earlier one, up to the later one. */
@@ -81,6 +83,8 @@ interface Side {
   readonly answers: RoundAnswers;
   readonly comfort: readonly ComfortAnswer[];
   readonly testers: ReadonlySet<RecordId>;
+  /** When each tester first wore it. */
+  readonly firstMs: ReadonlyMap<RecordId, number>;
   readonly knew: readonly RecordId[];
 }
 
@@ -126,7 +130,27 @@ const sideOf = (log: ProjectLog, round: RecordId, hands: Hands): Side => {
     answers: orderAnswers(answeredRuns(runs)),
     comfort: comfortAnswers(pairs),
     testers: new Set(runs.map(({ tester }) => tester)),
+    firstMs: firstStarts(runs),
     knew: [...new Set(knew)].sort(),
+  };
+};
+
+const firstStarts = (runs: readonly LoggedRun[]): ReadonlyMap<RecordId, number> => {
+  const first = new Map<RecordId, number>();
+  for (const { tester, startMs } of runs)
+    first.set(tester, Math.min(first.get(tester) ?? Infinity, startMs));
+  return first;
+};
+
+/** Who of those that wore both began with the earlier round, and who with the later one. */
+const beganWithOf = (before: Side, after: Side): RoundComparison['beganWith'] => {
+  const pairs = [...before.firstMs].flatMap(([tester, startMs]) => {
+    const then = after.firstMs.get(tester);
+    return then === undefined ? [] : [then - startMs];
+  });
+  return {
+    earlier: pairs.filter((by) => by >= 0).length,
+    later: pairs.filter((by) => by < 0).length,
   };
 };
 
@@ -200,6 +224,7 @@ export const compareRounds = (
       onlyEarlier: before.testers.size - both,
       onlyLater: after.testers.size - both,
     },
+    beganWith: beganWithOf(before, after),
     knew: { earlier: before.knew, later: after.knew },
     changes: log.rounds
       .filter(({ body }) => body.order > earlier.order && body.order <= later.order)

@@ -8,6 +8,7 @@ export { isProven, lookCloser, recurring, type CloserLook } from './closer-look.
 export * from './dose.ts';
 export type { LimitOutlook, WearPlace } from './wear-series.ts';
 export type { FittedLimit } from './wear-limits.ts';
+export type { SpreadCause } from './spread-cause.ts';
 export * from './wear-look.ts';
 export * from './verdict.ts';
 export { influences, type Influence, type RoundInfluence } from './influence.ts';

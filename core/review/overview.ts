@@ -10,10 +10,9 @@ import type { Metres } from '../units/index.ts';
 import { isProven } from './closer-look.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
 import type { Review, RoundReview } from './review-types.ts';
+import { silentOf, type Silent } from './silence.ts';
 import type { Verdict } from './verdict.ts';
 
-/** A pair in somebody's hands without a run for so many days is asked about. */
-const SILENT_DAYS = 7;
 /** Pain, damage and odd runs of so many days stand among the steps: a run may be odd and right, for ever. */
 const RECENT_DAYS = 14;
 /** Asked runs of the carrying round before its finding is asked about. */
@@ -81,14 +80,9 @@ export interface RoundState extends Pick<RoundReview, 'id' | 'name' | 'order' | 
   readonly farthestM: Metres;
   /** Proven complaints. */
   readonly recurs: readonly CellName[];
+  /** Whether the answers to the question after pain prove it, for one tester or across testers. */
+  readonly painRecurs: boolean;
   readonly word: HoldWord;
-}
-
-export interface Silent {
-  readonly tester: RecordId;
-  readonly pairs: readonly RecordId[];
-  /** Since the last run, or the hand-out where there was none. */
-  readonly days: number;
 }
 
 export interface Overview {
@@ -103,36 +97,6 @@ export interface Overview {
 /** Runs that no figure reads, for who logged one was not silent. */
 const runsOutside = ({ standing: { waiting, decided } }: Pick<ProjectLog, 'standing'>) =>
   [...waiting, ...decided].filter((one) => one.about === 'run');
-
-const silentOf = ({ pairs, spans, nowMs, standing }: ProjectLog): Silent[] => {
-  const byTester = new Map<RecordId, { pairs: RecordId[]; lastMs: number }>();
-  const lastRun = new Map<string, number>();
-  for (const { id, runs } of pairs)
-    for (const { run, endMs } of runs) {
-      const key = `${id} ${run.tester}`;
-      lastRun.set(key, Math.max(lastRun.get(key) ?? -Infinity, endMs));
-    }
-  for (const { pair, tester, startedAt } of runsOutside({ standing })) {
-    const key = `${pair} ${tester}`;
-    lastRun.set(key, Math.max(lastRun.get(key) ?? -Infinity, Date.parse(startedAt)));
-  }
-  for (const span of spans) {
-    if (span.fromMs > nowMs || span.untilMs <= nowMs) continue;
-    const heard = lastRun.get(`${span.pair} ${span.tester}`) ?? span.fromMs;
-    const held = byTester.get(span.tester) ?? { pairs: [], lastMs: -Infinity };
-    held.pairs.push(span.pair);
-    held.lastMs = Math.max(held.lastMs, heard, span.fromMs);
-    byTester.set(span.tester, held);
-  }
-  return [...byTester]
-    .map(([tester, { pairs: held, lastMs }]) => ({
-      tester,
-      pairs: held,
-      days: Math.floor((nowMs - lastMs) / DAY_MS),
-    }))
-    .filter(({ days }) => days >= SILENT_DAYS)
-    .sort((a, b) => b.days - a.days);
-};
 
 /**
  * Testers of whom nothing came yet: no run, no answer. Whether they joined is known to the hub alone. Those who have
@@ -169,6 +133,7 @@ const roundState = (log: ProjectLog, review: Review, round: RoundReview, word: H
       0 as Metres,
     ),
     recurs: round.complaints.cells.filter(isProven).map(({ zone, kind }) => ({ zone, kind })),
+    painRecurs: round.pain !== null && isProven(round.pain),
     word,
   };
 };

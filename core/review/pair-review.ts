@@ -16,13 +16,16 @@ import type { PairReview } from './review-types.ts';
  * Reviews one pair.
  * @param stops the project's stop-use notices
  * @param testers bodies by id, for the load of each run
+ * @param silent days by tester, of those who are
  */
 export const reviewPair = (
   { id, round, record: { body }, runs, spans, tolerance }: LoggedPair,
   { project, nowMs }: ProjectLog,
   stops: readonly RecordOf<'stop-use'>[],
   testers: ReadonlyMap<RecordId, Tester>,
+  silent: ReadonlyMap<RecordId, number>,
 ): PairReview => {
+  const holder = spans.find((span) => isWithin(span, nowMs))?.tester ?? null;
   const briefM = project.brief.distanceM;
   const loads = runs.map((run) => ({
     run,
@@ -51,7 +54,8 @@ export const reviewPair = (
     byHandOut: [...mileage.byHandOut]
       .map(([handOut, distanceM]) => ({ handOut, distanceM }))
       .sort(byDistance),
-    holder: spans.find((span) => isWithin(span, nowMs))?.tester ?? null,
+    holder,
+    holderSilentDays: holder === null ? null : (silent.get(holder) ?? null),
     lastRunMs: mileage.lastRunMs,
     stopUse: stop ? { id: stop.revision.id, reason: stop.body.reason } : null,
     outOfTolerance: tolerance,

@@ -6,6 +6,7 @@ import {
   type LoggedRun,
   type MileageCurve,
   type RunOddity,
+  loggedRun,
 } from '../mileage/index.ts';
 import {
   isStanding,
@@ -52,6 +53,8 @@ export interface ProjectLog {
   /** What waits for the lead, and what the lead decided. */
   readonly standing: Standing;
   readonly spans: readonly HandOutSpan[];
+  /** End of each tester's last run so far, of those as well that count in no figure or are of pairs left out. */
+  readonly heardMs: ReadonlyMap<RecordId, number>;
   readonly gauges: readonly GaugeReview[];
   /** The pairs that were left out because they are out of tolerance; null: none was to be left out. */
   readonly without: readonly RecordOf<'pair'>[] | null;
@@ -80,6 +83,14 @@ export const withdrawnPairs = ({
       .flatMap(({ body }) => body.pairs),
   );
 
+/** A run that lies in the future says nothing of when its tester was last heard. */
+const lastHeard = (runs: readonly LoggedRun[], nowMs: number): ReadonlyMap<RecordId, number> => {
+  const heard = new Map<RecordId, number>();
+  for (const { tester, startMs, endMs } of runs)
+    if (startMs <= nowMs) heard.set(tester, Math.max(heard.get(tester) ?? -Infinity, endMs));
+  return heard;
+};
+
 /**
  * Opens the log of one project. What waits for the lead or was set aside is in nothing that is opened but `standing`.
  * @param nowMs when the question is asked, milliseconds since 1970
@@ -95,8 +106,9 @@ export const openProject = (
   const rounds = ownRecords(all.round, projectId).sort((a, b) => a.body.order - b.body.order);
   const pairs = ownRecords(all.pair, projectId);
   const spans = ownRecords(all['hand-out'], projectId).map(handOutSpan);
+  const logged = ownRecords(all.run, projectId);
   const { runs, checks, waiting, decided } = standingOf({
-    runs: ownRecords(all.run, projectId),
+    runs: logged,
     checks: ownRecords(all['bench-check'], projectId),
     decisions: ownRecords(all.decision, projectId),
     pairs,
@@ -155,6 +167,7 @@ export const openProject = (
     oddities,
     standing: { waiting, decided },
     spans,
+    heardMs: lastHeard(logged.map(loggedRun), nowMs),
     gauges,
     without: null,
     records,

@@ -3,6 +3,7 @@ import type {
   AttributeComfort,
   ComfortChange,
   RoundComplaints,
+  RoundPain,
   ZoneCount,
 } from '../complaints/index.ts';
 import type { BySurface, PairLoad, RunOddity } from '../mileage/index.ts';
@@ -43,6 +44,8 @@ export interface RoundReview {
   readonly size: EvidenceSize;
   /** Who was asked, what was reported, and what is proven of it. */
   readonly complaints: RoundComplaints;
+  /** The answers to the question after pain; null where nobody answered it. */
+  readonly pain: RoundPain | null;
   /** Zones with a report, over all kinds, by foot. */
   readonly zones: Readonly<Record<Foot, readonly ZoneCount[]>>;
   /** Comfort by attribute; first impressions apart from wear scores. */
@@ -80,6 +83,8 @@ export interface PairReview {
   }[];
   /** Who has the pair now; null where it is not out. */
   readonly holder: RecordId | null;
+  /** For how many days the holder has been silent (`silence.ts`); null: they are not, or nobody has it. */
+  readonly holderSilentDays: number | null;
   readonly lastRunMs: number | null;
   /** The stop-use notice that stands. */
   readonly stopUse: { readonly id: RecordId; readonly reason: string } | null;
@@ -94,6 +99,8 @@ export interface TesterReview {
   readonly runs: number;
   readonly distanceM: Metres;
   readonly lastRunMs: number | null;
+  /** For how many days they have been silent although they hold a pair (`silence.ts`); null: they are not. */
+  readonly silentDays: number | null;
 }
 
 /** The readings of one measure at one site of one shoe of a pair, over its distance. */

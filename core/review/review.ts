@@ -10,6 +10,7 @@ import { preferencesOf } from './preferences.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
 import type { Review } from './review-types.ts';
 import { comfortAnswers, reviewRound } from './round-review.ts';
+import { silentOf } from './silence.ts';
 import { reviewTesters } from './tester-review.ts';
 
 /** Reviews one project. */
@@ -18,6 +19,7 @@ export const reviewProject = (log: ProjectLog): Review => {
   const orderOfRound = new Map(rounds.map(({ body, revision }) => [revision.id, body.order]));
   const testers = new Map(records.tester.map(({ body, revision }) => [revision.id, body]));
   const stops = ownRecords(records['stop-use'], id);
+  const silent = new Map(silentOf(log).map(({ tester, days }) => [tester, days]));
   const comfort = rounds.map(({ revision }) =>
     comfortAnswers(pairs.filter(({ round }) => round === revision.id)),
   );
@@ -30,12 +32,12 @@ export const reviewProject = (log: ProjectLog): Review => {
       reviewRound(round, log, comfort[at] ?? [], comfort[at - 1] ?? []),
     ),
     pairs: pairs
-      .map((pair) => reviewPair(pair, log, stops, testers))
+      .map((pair) => reviewPair(pair, log, stops, testers, silent))
       .sort(
         (a, b) =>
           (orderOfRound.get(a.round) ?? 0) - (orderOfRound.get(b.round) ?? 0) || byCode(a, b),
       ),
-    testers: reviewTesters(records.tester, spans, counted),
+    testers: reviewTesters(records.tester, spans, counted, silent),
     preferences: preferencesOf(
       ownRecords(records.ranking, id),
       new Map(pairs.map((pair) => [pair.id, pair.round])),

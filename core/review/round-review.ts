@@ -4,8 +4,10 @@ import {
   comfortChanges,
   countZones,
   weighComplaints,
+  weighPain,
   type ComfortAnswer,
   type FeetAnswer,
+  type PainAnswer,
 } from '../complaints/index.ts';
 import type { ComplaintKind } from '../foot/index.ts';
 import { mileageAt, type LoggedRun } from '../mileage/index.ts';
@@ -35,6 +37,22 @@ export const feetAnswers = (
   }
   return answers;
 };
+
+/** The answers to the question after pain. */
+const painAnswers = (runs: readonly LoggedRun[]): PainAnswer[] =>
+  runs.flatMap(({ id, tester, run: { pain } }) =>
+    pain
+      ? [
+          {
+            run: id,
+            tester,
+            score: pain.score,
+            isNew: pain.isNew ?? null,
+            signs: pain.signs ?? [],
+          },
+        ]
+      : [],
+  );
 
 /** The comfort scores of some pairs, each with the distance on the pair when its run began. */
 export const comfortAnswers = (pairs: readonly LoggedPair[]): ComfortAnswer[] =>
@@ -78,6 +96,7 @@ export const reviewRound = (
     comfort: comfortByAttribute(comfort),
     comfortChanges: comfortChanges(before, comfort),
     complaints: weighComplaints(answers, project.brief.allowedRate, panel),
+    pain: weighPain(painAnswers(runs), project.brief.allowedRate.pain, panel),
     zones: { left: zonesOf('left'), right: zonesOf('right') },
   };
 };

@@ -2,7 +2,7 @@
  * What of a review does a screen need at once? All but what is asked for one thing at a time: the runs
  * behind a cell, a pair's course, the bench readings. With 1,000 testers that is nearly all of it.
  */
-import type { RoundComplaints, WeighedCell } from '../complaints/index.ts';
+import type { RoundComplaints, RoundPain, WeighedCell } from '../complaints/index.ts';
 import type { LeftOut } from '../records/index.ts';
 import type { PairReview, Review, RoundReview } from './review-types.ts';
 
@@ -12,7 +12,11 @@ const MOST_NAMED = 12;
 /** The counts of one cell and what they prove, without the runs and testers behind it. */
 export type CellSummary = Omit<WeighedCell, 'byTester' | 'runIds'>;
 
-export interface RoundSummary extends Omit<RoundReview, 'complaints' | 'zones'> {
+/** The answers on pain, without the runs and testers behind them. */
+export type PainSummary = Omit<RoundPain, 'byTester' | 'runIds'>;
+
+export interface RoundSummary extends Omit<RoundReview, 'complaints' | 'pain' | 'zones'> {
+  readonly pain: PainSummary | null;
   readonly complaints: Omit<RoundComplaints, 'cells'> & {
     readonly cells: readonly CellSummary[];
   };
@@ -27,6 +31,14 @@ export interface ReviewSummary extends Omit<Review, 'rounds' | 'pairs' | 'bench'
   readonly leftOut: Readonly<Record<LeftOut['why'], number>>;
 }
 
+/** Names as many testers as a screen does. */
+export const summarisePain = ({
+  byTester: _byTester,
+  runIds: _runIds,
+  provenTesters,
+  ...pain
+}: RoundPain): PainSummary => ({ ...pain, provenTesters: provenTesters.slice(0, MOST_NAMED) });
+
 /** The review without its long lists. */
 export const summarise = (review: Review): ReviewSummary => {
   const { rounds, pairs, bench: _bench, leftOut, ...rest } = review;
@@ -35,8 +47,9 @@ export const summarise = (review: Review): ReviewSummary => {
   return {
     ...rest,
     leftOut: unread,
-    rounds: rounds.map(({ complaints, zones: _zones, ...round }) => ({
+    rounds: rounds.map(({ complaints, pain, zones: _zones, ...round }) => ({
       ...round,
+      pain: pain && summarisePain(pain),
       complaints: {
         ...complaints,
         cells: complaints.cells.map(

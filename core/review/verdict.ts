@@ -1,17 +1,19 @@
 /**
  * Does a round hold for what its brief promises? Item by item, each with its evidence: every limit of the
- * brief at every place it was measured, structure, complaints that recur above the allowed rate or grow with
+ * brief at every place it was measured, structure, complaints and pain above the allowed rate, complaints that grow with
  * kilometres, stop-use notices that stand. What is not known yet says what would settle it.
  */
-import { trendsOverDistance, type AllowedRate, type CellName } from '../complaints/index.ts';
+import type { AllowedRate, CellName } from '../complaints/index.ts';
 import { kindsOfComplaint } from '../foot/index.ts';
 import { mileageAt } from '../mileage/index.ts';
-import type { Limit, RecordId } from '../records/index.ts';
+import type { Brief, Limit, RecordId } from '../records/index.ts';
 import type { Lifetime } from '../statistics/index.ts';
 import { reviewStructure, type HoldWord, type Structure } from '../wear/index.ts';
-import { observedRuns, recurring } from './closer-look.ts';
+import { observedRuns } from './closer-look.ts';
+import { growthOf, type Growth } from './growth.ts';
 import { ownRecords, withdrawnPairs, type LoggedPair, type ProjectLog } from './project-log.ts';
 import type { RoundReview } from './review-types.ts';
+import { summarisePain, type PainSummary } from './summary.ts';
 import { fitLimits, type FittedLimit } from './wear-limits.ts';
 
 export type VerdictItem =
@@ -27,16 +29,12 @@ export type VerdictItem =
       readonly askedTesters: number;
       readonly askedRuns: number;
       readonly allowed: AllowedRate;
-      /** The greatest share of runs that any zone and kind may still have, reported or not. */
+      /** The greatest share of runs that any zone and kind, or the answers on pain, may still have. */
       readonly upTo: AllowedRate;
+      /** What the testers answered to the question after pain; null where nobody did. */
+      readonly pain: PainSummary | null;
     }
-  | {
-      readonly what: 'complaints';
-      readonly word: HoldWord;
-      readonly growing: readonly CellName[];
-      /** Pairs of which somebody was asked at the brief's distance. */
-      readonly pairsThere: number;
-    }
+  | ({ readonly what: 'complaints'; readonly word: HoldWord } & Growth)
   | { readonly what: 'stop-use'; readonly word: HoldWord; readonly pairs: readonly RecordId[] };
 
 export interface Verdict {
@@ -46,12 +44,8 @@ export interface Verdict {
   readonly items: readonly VerdictItem[];
 }
 
-/** Pairs that must have carried the brief's distance before silence counts. Judgement, no source. */
-const LEAST_PAIRS = 3;
 /** Testers who must have been asked before a share of runs counts. Judgement, no source. */
 const LEAST_TESTERS = 3;
-/** From this share of the brief's distance on, a run counts as run at it. Judgement, no source. */
-const NEAR = 0.9;
 
 /** Each pair as a lifetime: at its first damage, or as far as it has come. */
 const lifetimesOf = (log: ProjectLog, pairs: readonly LoggedPair[]): Lifetime[] => {
@@ -73,14 +67,15 @@ const lifetimesOf = (log: ProjectLog, pairs: readonly LoggedPair[]): Lifetime[] 
 };
 
 /**
- * The brief accepts a complaint in a share of runs. One proven across testers breaks that; it is kept only where
- * the upper end of every share is at or below it. A kind that nobody reported has as upper end the one of none of
+ * The brief accepts a complaint in a share of runs. One proven across testers breaks that, and so does pain that
+ * their answers prove; it is kept only where the upper end of every share is at or below it. A kind that nobody reported has as upper end the one of none of
  * the testers, each a single witness, so silence of a usual panel is never enough.
  */
 const allowedRateItem = (
-  { complaints: { asked, cells, unreported } }: RoundReview,
+  { complaints: { asked, cells, unreported }, pain: painAnswers }: RoundReview,
   { complaint, pain }: AllowedRate,
 ): VerdictItem => {
+  const hurts = painAnswers?.word === 'recurs-across-testers';
   const proven = cells.filter(({ word }) => word === 'recurs-across-testers');
   const upTo = (painLike: boolean, silent: number): number =>
     cells
@@ -88,7 +83,7 @@ const allowedRateItem = (
       .reduce((most, { runShare }) => Math.max(most, runShare.upper), silent);
   const most = {
     complaint: upTo(false, unreported.complaint.testersUpTo),
-    pain: upTo(true, unreported.pain.testersUpTo),
+    pain: Math.max(upTo(true, unreported.pain.testersUpTo), painAnswers?.runShare.upper ?? 0),
   };
   return {
     what: 'allowed-rate',
@@ -97,8 +92,9 @@ const allowedRateItem = (
     askedRuns: asked.runs,
     allowed: { complaint, pain },
     upTo: most,
+    pain: painAnswers && summarisePain(painAnswers),
     word:
-      proven.length > 0
+      proven.length > 0 || hurts
         ? 'does-not-hold'
         : asked.testers >= LEAST_TESTERS && most.complaint <= complaint && most.pain <= pain
           ? 'holds'
@@ -106,29 +102,19 @@ const allowedRateItem = (
   };
 };
 
-/**
- * Silence counts only where it was asked for: at the brief's distance, or a tenth before it, on enough pairs.
- */
+/** Holds only where growth is ruled out for all that was reported, and silence at the brief's distance tells. */
 const complaintsItem = (
-  { complaints }: RoundReview,
   pairs: readonly LoggedPair[],
-  briefM: number,
+  { distanceM, allowedRate }: Brief,
 ): VerdictItem => {
-  const runs = observedRuns(pairs);
-  const cells = recurring({ complaints });
-  const trends = cells.length > 0 ? trendsOverDistance(runs, cells) : [];
-  const growing = cells.filter((_, at) => trends[at]?.word === 'grows');
-  const asked = new Set(runs.flatMap(({ pair, pairM }) => (pairM >= NEAR * briefM ? [pair] : [])));
-  const pairsThere = asked.size;
-  const told = trends.every(({ word }) => word !== 'too-few-runs');
+  const growth = growthOf(observedRuns(pairs), distanceM, allowedRate);
   return {
     what: 'complaints',
-    growing,
-    pairsThere,
+    ...growth,
     word:
-      growing.length > 0
+      growth.growing.length > 0
         ? 'does-not-hold'
-        : pairsThere >= LEAST_PAIRS && told
+        : growth.silenceTells && growth.open.length === 0
           ? 'holds'
           : 'not-known-yet',
   };
@@ -143,7 +129,7 @@ const itemsBesideWear = (log: ProjectLog, round: RoundReview): VerdictItem[] => 
   return [
     { what: 'structure', ...reviewStructure(lifetimesOf(log, pairs), brief.distanceM) },
     allowedRateItem(round, brief.allowedRate),
-    complaintsItem(round, pairs, brief.distanceM),
+    complaintsItem(pairs, brief),
     { what: 'stop-use', word: open.length > 0 ? 'does-not-hold' : 'holds', pairs: open },
   ];
 };

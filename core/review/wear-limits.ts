@@ -2,6 +2,7 @@
 import type { RecordId } from '../records/index.ts';
 import type { RankedCheck, WearFit, WearKind } from '../wear/index.ts';
 import type { ProjectLog } from './project-log.ts';
+import { spreadCause, type SpreadCause } from './spread-cause.ts';
 import {
   fitOf,
   isOf,
@@ -18,6 +19,8 @@ export interface FittedLimit extends WearPlace, LimitOutlook {
   readonly pairs: number;
   readonly checks: number;
   readonly next: readonly RankedCheck[];
+  /** Why further checks would hardly settle it; null where they would, or where it is settled. */
+  readonly spread: SpreadCause | null;
 }
 
 /**
@@ -37,6 +40,7 @@ export const fitLimits = (
     return own.map((limit): FittedLimit => {
       const outlook = outlookOf(fit, limit, distanceM);
       const open = outlook.hold === null || outlook.hold.word === 'not-known-yet';
+      const next = asksNext && open ? nextOf(log, fit, series, 2) : [];
       return {
         round,
         kind: series.kind,
@@ -45,7 +49,10 @@ export const fitLimits = (
         ...outlook,
         pairs: fit.pairs.length,
         checks: series.checks.length,
-        next: asksNext && open ? nextOf(log, fit, series, 2) : [],
+        next,
+        spread: asksNext
+          ? spreadCause(fit, series, limit, distanceM, next, (one) => fitOf(log, round, one))
+          : null,
       };
     });
   });

@@ -3,8 +3,9 @@
  *
  * The tester is the unit. Of a tester who wore both rounds, the first asked runs of each are compared, as
  * many as the shorter of the two has: so that break-in is compared with break-in, and so that a change that
- * does nothing is as likely to show a rise as a fall, however runs hang together and whoever is prone to
- * it. The testers' differences are tested by flipping their signs (Fisher RA, The Design of Experiments,
+ * does nothing is as likely to show a rise as a fall, however runs hang together and however testers differ. That
+ * takes the round to be all that changed: where everybody wore the earlier one first, getting used to a shoe,
+ * season or training fall together with it (`core/review/compare-rounds.ts` says so). The testers' differences are tested by flipping their signs (Fisher RA, The Design of Experiments,
  * 1935, section 21), and the interval is what that test does not reject (Hartigan JA, J Am Stat Assoc
  * 1969;64:1303-1317). A change was meant to mend, so a false "better" may come in 1 of 32 comparisons at
  * most, a false "worse" in 1 of 64: 4.7 % in all. Five testers of five can then show a mend, six a harm.

@@ -68,16 +68,3 @@ export const welch = (
     df,
   };
 };
-
-/** Slope of y on x by least squares; null where x does not vary. */
-export const slope = (x: readonly number[], y: readonly number[]): number | null => {
-  const n = x.length;
-  const mx = x.reduce((a, b) => a + b, 0) / n;
-  const my = y.reduce((a, b) => a + b, 0) / n;
-  let [sxx, sxy] = [0, 0];
-  for (let i = 0; i < n; i++) {
-    sxx += ((x[i] as number) - mx) ** 2;
-    sxy += ((x[i] as number) - mx) * ((y[i] as number) - my);
-  }
-  return sxx > 0 ? sxy / sxx : null;
-};

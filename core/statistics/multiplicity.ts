@@ -3,7 +3,8 @@
  *
  * Sources: Holm S, Scand J Stat 1979;6:65-70 (any error at all); Benjamini Y & Hochberg Y, J R Stat Soc B
  * 1995;57:289-300 (false discovery rate); Wang R & Ramdas A, False discovery rate control with e-values,
- * J R Stat Soc B 2022;84:822-852 (e-BH: false discovery rate whatever the dependence).
+ * J R Stat Soc B 2022;84:822-852 (e-BH: false discovery rate whatever the dependence); Tarone RE, Biometrics
+ * 1990;46:515-522 (hypotheses that could not be rejected whatever came need not be counted; from memory).
  */
 
 /** The indices of the values from the smallest to the greatest; equal ones in their order. */
@@ -30,6 +31,27 @@ export const holm = (p: readonly number[]): number[] => {
     adjusted[at] = most;
   }
   return adjusted;
+};
+
+/**
+ * Holm's adjusted p-values over those hypotheses that could be rejected at all: of exact tests with few events
+ * many cannot. The others are 1.
+ * @param p in any order
+ * @param leastP the least p that each could have had, by what is conditioned on
+ */
+export const taroneHolm = (
+  p: readonly number[],
+  leastP: readonly number[],
+  level: number,
+): number[] => {
+  let k = 1;
+  const count = () => leastP.filter((least) => least <= level / k).length;
+  while (count() > k) k++;
+  const testable = [...p.keys()].filter((at) => (leastP[at] as number) <= level / k);
+  const adjusted = holm(testable.map((at) => p[at] as number));
+  const all = new Array<number>(p.length).fill(1);
+  for (const [place, at] of testable.entries()) all[at] = adjusted[place] as number;
+  return all;
 };
 
 /**

@@ -45,6 +45,8 @@ const sumOfChosen = (numbers: readonly number[], take: number): Float64Array => 
 export interface RankResult {
   /** Two-sided. */
   readonly p: number;
+  /** The rank sum against its mean, in standard deviations of the permutations. */
+  readonly z: number;
   /** Probability that a value of the first group is above one of the second, ties as half; 0.5: neither. */
   readonly chanceAbove: number | null;
   readonly method: 'exact' | 'normal';
@@ -57,6 +59,28 @@ export interface RankStratum {
   readonly values: readonly number[];
   readonly inFirst: readonly boolean[];
 }
+
+/** The values of a stratum as ranks, made once for many features of the same values. */
+export interface RankedValues {
+  /** Twice the midranks. */
+  readonly ranks: readonly number[];
+  /** Their variance; 0: all values are the same. */
+  readonly spread: number;
+}
+
+/** A stratum of ranked values: how many are in the first group, and twice their rank sum. */
+export interface RankedStratum {
+  readonly of: RankedValues;
+  readonly take: number;
+  readonly sum: number;
+}
+
+export const rankValues = (values: readonly number[]): RankedValues => {
+  const n = values.length;
+  const ranks = doubledRanks(values);
+  const squares = ranks.reduce((total, rank) => total + (rank - n - 1) ** 2, 0);
+  return { ranks, spread: n > 1 ? squares / (n - 1) : 0 };
+};
 
 /** Beyond this many steps the normal distribution is taken. */
 const EXACT_STEPS = 3e6;
@@ -76,22 +100,31 @@ const beyondMean = (probabilities: Float64Array, at: number, mean: number): numb
  * time as the value and a feature as the group, Kendall's S against time within strata (Hirsch RM &
  * Slack JR, Water Resour Res 1984;20:727-732).
  */
-export const stratifiedRankTest = (strata: readonly RankStratum[]): RankResult => {
-  const telling = strata.filter(
-    ({ values, inFirst }) =>
-      inFirst.includes(true) && inFirst.includes(false) && new Set(values).size > 1,
+export const stratifiedRankTest = (strata: readonly RankStratum[]): RankResult =>
+  rankedTest(
+    strata.map(({ values, inFirst }) => {
+      const of = rankValues(values);
+      return {
+        of,
+        take: inFirst.filter(Boolean).length,
+        sum: of.ranks.reduce((total, rank, at) => total + (inFirst[at] ? rank : 0), 0),
+      };
+    }),
   );
-  if (telling.length === 0) return { p: 1, chanceAbove: null, method: 'exact', strata: 0 };
+
+/** {@link stratifiedRankTest} of values that are ranked already. */
+export const rankedTest = (strata: readonly RankedStratum[]): RankResult => {
+  const telling = strata.filter(
+    ({ of, take }) => take > 0 && take < of.ranks.length && of.spread > 0,
+  );
+  if (telling.length === 0) return { p: 1, z: 0, chanceAbove: null, method: 'exact', strata: 0 };
   let [seen, mean, variance, wins, pairs, steps, range] = [0, 0, 0, 0, 0, 0, 1];
-  const parts: { ranks: number[]; take: number }[] = [];
-  for (const { values, inFirst } of telling) {
-    const n = values.length;
-    const take = inFirst.filter(Boolean).length;
-    const ranks = doubledRanks(values);
-    const sum = ranks.reduce((total, rank, at) => total + (inFirst[at] ? rank : 0), 0);
+  const parts: { ranks: readonly number[]; take: number }[] = [];
+  for (const { of, take, sum } of telling) {
+    const { ranks, spread } = of;
+    const n = ranks.length;
     seen += sum;
     mean += take * (n + 1);
-    const spread = ranks.reduce((total, rank) => total + (rank - n - 1) ** 2, 0) / (n - 1);
     variance += ((take * (n - take)) / n) * spread;
     wins += sum / 2 - (take * (take + 1)) / 2;
     pairs += take * (n - take);
@@ -102,9 +135,9 @@ export const stratifiedRankTest = (strata: readonly RankStratum[]): RankResult =
     range += most;
     parts.push({ ranks, take });
   }
-  const common = { chanceAbove: wins / pairs, strata: telling.length };
-  if (steps > EXACT_STEPS)
-    return { ...common, p: normalTwoSided((seen - mean) / Math.sqrt(variance)), method: 'normal' };
+  const z = (seen - mean) / Math.sqrt(variance);
+  const common = { z, chanceAbove: wins / pairs, strata: telling.length };
+  if (steps > EXACT_STEPS) return { ...common, p: normalTwoSided(z), method: 'normal' };
   let probabilities: Float64Array = Float64Array.of(1);
   let least = 0;
   for (const { ranks, take } of parts) {

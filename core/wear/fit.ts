@@ -119,6 +119,14 @@ export interface WearFit<Kind extends WearKind> {
   /** Null where `valueAt` is and the limit needs a start. */
   readonly limitDistance: (limit: WearLimit, of?: Of) => LimitDistance | null;
   readonly chanceToHold: (limit: WearLimit, x: Metres, of?: Of) => Hold | null;
+  /**
+   * How much of what is not known of a new pair against this limit is spread between pairs, which no further check
+   * takes away: its variance, and its share of all. Null where the limit needs a start and there is none.
+   */
+  readonly betweenPairs: (
+    limit: WearLimit,
+    x: Metres,
+  ) => { readonly variance: number; readonly share: number } | null;
   /** The pairs that wear otherwise than the rest; none is sought among fewer than three. */
   readonly outlyingPairs: () => readonly OutlyingPair[];
   /**
@@ -265,6 +273,19 @@ export const fitWear = <Kind extends WearKind>(
     return { lower: around(TAIL)[0], median: around(0.5)[1], upper: around(1 - TAIL)[1] };
   };
 
+  const betweenPairs = (limit: WearLimit, x: Metres) => {
+    const line = lineOf(limit);
+    if (line === null) return null;
+    const shares = sharesOf(places, x);
+    const all = mixtureMoments(mixtureAt(x, line.c, undefined)).variance;
+    let variance = 0;
+    for (const [at, { spreads }] of places.entries())
+      variance +=
+        (weights[at] as number) *
+        ((line.c * spreads.start) ** 2 + ((shares[at] as number) * spreads.pair) ** 2);
+    return { variance, share: all > 0 ? Math.min(1, variance / all) : 0 };
+  };
+
   /** Two-sided probability of a pair's own change among what these places say of a new pair. */
   const changeOdds = (by: WeighedPlaces, number: number) => {
     let below = 0;
@@ -369,6 +390,7 @@ export const fitWear = <Kind extends WearKind>(
     meanChangeAt: (x) => estimate(means.mixture(0, sharesOf(places, x)), 0, x),
     limitDistance,
     chanceToHold,
+    betweenPairs,
     outlyingPairs,
     narrowing,
   };

@@ -1,9 +1,10 @@
 /**
  * `npm run calibrate`: the rules for complaints side by side, the intervals of wear against known truth, and
  * the verdicts on changes between rounds, over a grid of simulated wear tests, as Markdown tables.
- * `-- --quick` for a first look, `-- --only changes` (or `complaints`, `wear`) for one of the three.
+ * `-- --quick` for a first look, `-- --only changes` (or `complaints`, `wear`, `limits`, `wrong-numbers`) for one of them.
  */
 import { changeRows, newRows, NEW_HEADER, CHANGE_HEADER } from './changes-table.ts';
+import { FAULT_HEADER, faultRows, limitLines } from './limits-table.ts';
 import { simulate, type RuleFigures, type Scenario } from './simulate.ts';
 import {
   designs,
@@ -169,4 +170,19 @@ if (wants('changes')) {
   console.log();
   for (const line of NEW_HEADER) console.log(line);
   for (const row of newRows(quick ? 100 : 1000, SEED)) console.log(row);
+}
+
+if (wants('limits')) {
+  const LIMIT_TESTS = quick ? 40 : 400;
+  console.log(`\nLimits of a proof: at least ${LIMIT_TESTS} tests a line; seed ${SEED}.\n`);
+  for (const line of limitLines(LIMIT_TESTS, SEED)) console.log(line);
+}
+
+if (wants('wrong-numbers')) {
+  const FAULT_ROUNDS = quick ? 20 : 200;
+  console.log(
+    `\nOne wrong number: ${FAULT_ROUNDS} rounds of six pairs a line, the same for each; the goal is 500 km.\n`,
+  );
+  for (const line of FAULT_HEADER) console.log(line);
+  for (const row of faultRows(FAULT_ROUNDS, SEED)) console.log(row);
 }

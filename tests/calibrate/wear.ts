@@ -95,6 +95,40 @@ export const scenarios = {
 } as const satisfies Record<string, Truth>;
 export type Scenario = keyof typeof scenarios;
 
+/** One round's truth: how its pairs wear, and how much one check is off. */
+export interface RoundTruth {
+  readonly ratio: boolean;
+  /** Mean change of the round at the goal, on the kind's scale. */
+  readonly change: number;
+  readonly errorSd: number;
+  /** A pair's value by metres; its change may be off by an amount. */
+  readonly drawPair: (outlier?: number) => (x: number) => number;
+  readonly normal: () => number;
+}
+
+/** Draws the truth of one round. */
+export const drawRound = (scenario: Scenario, random: () => number): RoundTruth => {
+  const truth: Truth = scenarios[scenario];
+  const normal = () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
+  const ratio = wearPrior(truth.kind, truth.foam).scale === 'ratio';
+  const form = forms.find(({ name }) => name === truth.form);
+  if (form === undefined) throw new RangeError(`no form ${truth.form}`);
+  const bend = form.bend ? form.bend.median * Math.exp(form.bend.logSd * normal()) : 1;
+  const change = truth.change[0] + truth.change[1] * normal();
+  const pairSd = truth.spreads[0] * (0.3 + 1.2 * random());
+  const startSd = truth.spreads[1] * Math.exp(0.3 * normal());
+  const errorSd = truth.spreads[2] * Math.exp(0.3 * normal());
+  const drawPair = (outlier = 0) => {
+    const first = (ratio ? Math.log(truth.start) : truth.start) + startSd * normal();
+    const own = change + pairSd * normal() + outlier;
+    return (x: number) => {
+      const y = first + own * form.share(x, bend);
+      return ratio ? Math.exp(y) : y;
+    };
+  };
+  return { ratio, change, errorSd, drawPair, normal };
+};
+
 /** What came of many rounds; shares from 0 to 1. */
 export interface Calibration {
   readonly scenario: Scenario;
@@ -125,29 +159,13 @@ export const simulateWear = (
   const truth: Truth = scenarios[scenario];
   const { pairs, atKm } = designs[design];
   const random = seeded(seed);
-  const normal = () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
   const prior = wearPrior(truth.kind, truth.foam);
-  const ratio = prior.scale === 'ratio';
-  const form = forms.find(({ name }) => name === truth.form);
-  if (form === undefined) throw new RangeError(`no form ${truth.form}`);
   let [value, distance, said, holds, wrong, misnamed, named, width] = [0, 0, 0, 0, 0, 0, 0, 0];
   for (let test = 0; test < tests; test++) {
-    const bend = form.bend ? form.bend.median * Math.exp(form.bend.logSd * normal()) : 1;
-    const change = truth.change[0] + truth.change[1] * normal();
-    const pairSd = truth.spreads[0] * (0.3 + 1.2 * random());
-    const startSd = truth.spreads[1] * Math.exp(0.3 * normal());
-    const errorSd = truth.spreads[2] * Math.exp(0.3 * normal());
-    const draw = (outlier = 0) => {
-      const first = (ratio ? Math.log(truth.start) : truth.start) + startSd * normal();
-      const own = change + pairSd * normal() + outlier;
-      return (x: number) => {
-        const y = first + own * form.share(x, bend);
-        return ratio ? Math.exp(y) : y;
-      };
-    };
+    const { ratio, errorSd, drawPair, normal } = drawRound(scenario, random);
     const checks: WearCheck<WearKind>[] = [];
     for (let pair = 0; pair < pairs; pair++) {
-      const at = draw(pair === 0 ? truth.outlier : 0);
+      const at = drawPair(pair === 0 ? truth.outlier : 0);
       for (const km of atKm) {
         const error = Math.hypot(errorSd, truth.temperatureError ?? 0) * normal();
         const exact = at(km * 1000);
@@ -160,7 +178,7 @@ export const simulateWear = (
       }
     }
     const fit = fitWear({ kind: truth.kind, site: 'heel-centre', checks }, prior);
-    const fresh = draw();
+    const fresh = drawPair();
     const interval = fit.valueAt(GOAL);
     if (interval === null) throw new RangeError('no start');
     width += interval.upper - interval.lower;

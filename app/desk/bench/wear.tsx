@@ -258,13 +258,13 @@ const FeltPart = ({ felt }: { felt: readonly Felt[] }) => {
         <ul>
           {felt.map((one) => (
             <li key={one.attribute}>
-              {one.per100Km
+              {one.drift
                 ? words.feltLine(
                     nameOf(one),
-                    write(one.per100Km.mean),
-                    write(one.per100Km.lower),
-                    write(one.per100Km.upper),
-                    one.per100Km.testers,
+                    write(one.drift.per100Km),
+                    write(one.drift.interval.lower),
+                    write(one.drift.interval.upper),
+                    one.drift.testers,
                   )
                 : `${nameOf(one)}: ${words.feltNone}`}
             </li>

@@ -4,7 +4,7 @@ import type { RecordId } from '../../../core/records/index.ts';
 import type { Hands, RoundComparison } from '../../../core/review/index.ts';
 import { Button, Choice, Notice } from '../../parts/controls/controls.tsx';
 import { d, t } from '../../words/index.ts';
-import { knewLine } from '../../words/say-change.ts';
+import { knewLine, orderLine } from '../../words/say-change.ts';
 import { ComfortChanges } from '../comfort.tsx';
 import { useWork, type TabProps } from '../desk-state.ts';
 import { SelectField } from '../form-parts.tsx';
@@ -74,9 +74,11 @@ const Comparison = (
   const { both, onlyEarlier, onlyLater } = found.testers;
   const [earlier, later] = [speaker.round(found.earlier), speaker.round(found.later)];
   const knew = knewLine(found, speaker);
+  const order = orderLine(found, speaker);
   return (
     <>
       <p>{words.worn(both, earlier, onlyEarlier, later, onlyLater)}</p>
+      {order && <p>{order}</p>}
       {knew && (
         <Notice tone="danger">
           <p>{knew}</p>

@@ -72,13 +72,14 @@ export const CellTable = ({ round }: RoundProps) => {
       </div>
       <ul class="small soft">
         {(['complaint', 'pain'] as const).map((allowed) => {
-          const { word, testersUpTo } = round.complaints.unreported[allowed];
+          const { word, testersUpTo, silenceChance } = round.complaints.unreported[allowed];
           return (
             <li key={allowed}>
               {words.unreported[allowed](
                 terms().evidence[word].name,
                 asked.runs,
                 formatPercent(testersUpTo),
+                formatPercent(silenceChance),
               )}
             </li>
           );

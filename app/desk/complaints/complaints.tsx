@@ -5,12 +5,14 @@ import type { Foot, RecordId } from '../../../core/records/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { formatSetPercent } from '../../parts/format.ts';
 import { d } from '../../words/index.ts';
+import { askedLines } from '../../words/say-complaint.ts';
 import type { TabProps } from '../desk-state.ts';
 import { SelectField } from '../form-parts.tsx';
 import { CellTable } from './cell-table.tsx';
 import { Findings } from './findings.tsx';
 import { LayersAgainstHeat } from './layers.tsx';
 import { ComplaintMaps } from './maps.tsx';
+import { PainPart } from './pain-part.tsx';
 import { Recurring } from './recurring.tsx';
 import { RunsBehind } from './runs-behind.tsx';
 import './complaints.css';
@@ -58,7 +60,9 @@ export const Complaints = (props: TabProps) => {
         </Button>
       </div>
       <h2>{round.name}</h2>
-      <p>{asked.runs === 0 ? words.nobodyAsked : words.asked(asked.runs, asked.testers)}</p>
+      {askedLines(round, { desk: d() }).map((line) => (
+        <p key={line}>{line}</p>
+      ))}
       <div class={beside ? 'stack' : 'two-columns'}>
         <ComplaintMaps
           {...props}
@@ -76,6 +80,7 @@ export const Complaints = (props: TabProps) => {
           )}
         </section>
       </div>
+      {(asked.runs > 0 || round.pain) && <PainPart {...props} round={round} />}
       {asked.runs > 0 && (
         <>
           <Recurring {...props} round={round} key={round.id} />

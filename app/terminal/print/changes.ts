@@ -6,6 +6,7 @@ import {
   comparisonLines,
   feltTitle,
   knewLine,
+  orderLine,
   riseLine,
 } from '../../words/say-change.ts';
 import { comfortChangeInWords } from '../../words/say-comfort.ts';
@@ -18,6 +19,7 @@ export const changesOf = (found: RoundComparison, { speaker }: Printing): string
   const [earlier, later] = [speaker.round(found.earlier), speaker.round(found.later)];
   const { both, onlyEarlier, onlyLater } = found.testers;
   const knew = knewLine(found, speaker);
+  const order = orderLine(found, speaker);
   const comfortLines = (
     [
       ['same', words.comfortSame],
@@ -45,6 +47,7 @@ export const changesOf = (found: RoundComparison, { speaker }: Printing): string
   return [
     heading(words.against(later, earlier)),
     words.worn(both, earlier, onlyEarlier, later, onlyLater),
+    ...(order ? [order] : []),
     ...(knew ? [knew] : []),
     ...(found.changes.length === 0 ? [words.noChanges] : []),
     ...found.changes.flatMap((change) => {

@@ -1,7 +1,14 @@
 /** What was reported in a round, and what recurs. */
 import type { CloserLook, RoundReview } from '../../../core/review/index.ts';
 import { changeTitle } from '../../words/say-change.ts';
-import { cellLines, cellTitle, lookLines, suspectLine } from '../../words/say-complaint.ts';
+import {
+  askedLines,
+  cellLines,
+  cellTitle,
+  lookLines,
+  suspectLine,
+} from '../../words/say-complaint.ts';
+import { painLines } from '../../words/say-pain.ts';
 import { table } from '../table.ts';
 import { heading, type Printing } from './printed.ts';
 
@@ -17,9 +24,17 @@ export const complaintsOf = (round: RoundReview, { spoken, speaker }: Printing):
         speaker.desk.joined.apart(round.changes.map((change) => changeTitle(change, speaker))),
       ),
     );
-  if (asked.runs === 0) return [...lines, words.nobodyAsked].join('\n');
-  lines.push(words.asked(asked.runs, asked.testers));
-  if (cells.length === 0) return [...lines, words.noComplaint].join('\n');
+  const pain = [
+    speaker.desk.joined.of(
+      speaker.desk.pain.title,
+      round.pain ? glossary.evidence[round.pain.word].name : speaker.desk.none,
+    ),
+    ...painLines(round.pain, speaker).map((line) => `  ${line}`),
+  ];
+  lines.push(...askedLines(round, speaker));
+  if (asked.runs === 0) return [...lines, ...pain].join('\n');
+  if (cells.length === 0) return [...lines, words.noComplaint, ...pain].join('\n');
+  lines.push(...pain);
   lines.push(
     '',
     table(

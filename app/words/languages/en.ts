@@ -248,10 +248,14 @@ export const glossary: Glossary = {
     },
     'early-sign': { name: 'early sign', meaning: 'reported in several runs, not proven' },
     'seen-once': { name: 'seen once', meaning: 'reported in one run' },
-    'not-seen': { name: 'not seen', meaning: 'asked often enough, and nobody reported it' },
+    'not-seen': {
+      name: 'not seen',
+      meaning:
+        'nobody reported it, and so long a silence would be rare if half of the testers had it',
+    },
     'too-few-runs': {
       name: 'too few runs to say',
-      meaning: 'even a report in every run asked so far would not have been proof',
+      meaning: 'nobody reported it, but so few runs would often be silent anyway',
     },
   },
   trends: {
@@ -1031,7 +1035,7 @@ export const desk = {
     attribute: 'Attribute',
     of: (t: number, scores: number) =>
       `${testers(t)}, ${scores} ${scores === 1 ? 'score' : 'scores'}`,
-    how: '0 to 100, 100 is good. Mean of the testers’ own means, each tester once, with the 95 % interval (Student). First wearings are kept apart, because many change their mind within a day (Anderson 2020). Between rounds, a difference counts from 10 on (Mills 2010; Bishop 2020) and only if its interval leaves zero out.',
+    how: '0 to 100, 100 is good. Mean of the testers’ own means, each tester once, with the 95 % interval (Student). First wearings are kept apart, because many change their mind within a day (Anderson 2020). The change per 100 km gives each tester a start and a slope of their own, and is the same on every screen (mixed model, REML). Between rounds, a difference counts from 10 on (Mills 2010; Bishop 2020) and only if its interval leaves zero out.',
     scored: (attribute: string, mean: string, of: string) => `${attribute}: ${mean} of 100; ${of}.`,
     between: (mean: string, lower: string, upper: string) =>
       `${mean} (95 % interval ${lower} to ${upper})`,
@@ -1041,6 +1045,7 @@ export const desk = {
     change: 'Change',
     by: { 'same-testers': 'same testers', 'different-testers': 'different testers' },
     drift: 'Change per 100 km (95 %)',
+    driftOf: (t: number) => testers(t),
     preferred: 'Which pair they prefer',
     noOrder:
       'Nobody has put pairs of two rounds in order yet. Whoever holds two pairs is asked now and then.',
@@ -1078,10 +1083,10 @@ export const desk = {
         : `${count} more were reported; see the table.`,
     all: 'All reported complaints',
     unreported: {
-      complaint: (word: string, asked: number, upTo: string) =>
-        `Every other complaint: ${word} in ${runs(asked)}; up to ${upTo} of testers may still have it (95 %).`,
-      pain: (word: string, asked: number, upTo: string) =>
-        `Pain elsewhere: ${word} in ${runs(asked)}; up to ${upTo} of testers may still have it (95 %).`,
+      complaint: (word: string, asked: number, upTo: string, chance: string) =>
+        `Every other complaint: ${word} in ${runs(asked)}; up to ${upTo} of testers may still have it (95 %). If half of the testers had one in a fifth of their runs, a test would be this silent about it in ${chance} of cases.`,
+      pain: (word: string, asked: number, upTo: string, chance: string) =>
+        `Pain in other zones: ${word} in ${runs(asked)}; up to ${upTo} of testers may still have it (95 %). If half of the testers had it in a fifth of their runs, a test would be this silent about it in ${chance} of cases.`,
     },
     proof: 'What the log says',
     suspects: (first: string, second: string) =>
@@ -1091,8 +1096,10 @@ export const desk = {
     withoutIt: 'Testers without it, %',
     look: 'When, where and with whom',
     asked: (r: number, t: number) => `${runs(r)} of ${testers(t)} were asked about their feet.`,
+    unanswered: (open: number, of: number) =>
+      `The question was left open after ${open} of ${runs(of)}. If it is answered mainly when something hurts, complaints look more frequent than they are, and too much is called proven.`,
     nobodyAsked: 'Nobody was asked yet. That is not the same as no complaint.',
-    none: 'Asked, and nothing was reported.',
+    none: 'Asked, and nobody named a zone that bothered.',
     zone: 'Zone',
     kind: 'Complaint',
     testers: 'Testers',
@@ -1104,7 +1111,29 @@ export const desk = {
     pick: 'Tap a zone for the runs behind it.',
     unasked: 'nobody asked',
     how: (complaint: string, pain: string) =>
-      `A run counts as asked if the feet question was answered. Proof: the brief allows ${complaint} of the asked runs (pain: ${pain}); e-values against that rate, valid however often one looks (Ramdas 2023; Vovk & Wang 2021), for at least two testers (Benjamini & Heller 2008), of what is called proven in a round at most 10 % is false on average, for each of the two claims (Wang & Ramdas 2022). A complaint that lingers from one run to the next counts each time it is felt. Intervals, 95 %: testers by Wilson; runs with the tester as the unit (Rao & Scott 1992).`,
+      `A run counts as asked if the feet question was answered. Proof: the brief allows ${complaint} of the asked runs (pain: ${pain}); e-values against that rate, valid however often one looks (Ramdas 2023; Vovk & Wang 2021), for at least two testers (Benjamini & Heller 2008), of what one reading of all complaints calls proven at most 10 % is false on average, for each of the two claims (Wang & Ramdas 2022); findings frozen on different days are not held together by that. It leans on two things. Complaints must not linger: one that stays on in every third run or more is called too often, for single testers most of all. And the question must be answered after good runs too. The share at the moment of proof is too high: in simulations by a sixth to a third, the more the weaker the complaint. Intervals, 95 %: testers by Wilson; runs with the tester as the unit (Rao & Scott 1992).`,
+  },
+
+  /** The answers to the question after pain, the same at the desk, in the report and in the terminal. */
+  pain: {
+    title: 'Question about pain',
+    nobodyAsked: 'Nobody answered the question about pain. That is not the same as no pain.',
+    asked: (r: number, t: number) =>
+      `${runs(r)} of ${testers(t)} answered the question about pain.`,
+    none: 'No pain was reported.',
+    onlyLight: (count: number, most: number, from: number) =>
+      `Pain below ${from} of 10 and without a sign such as swelling in ${runs(count)}, ${most} of 10 at most; none above that.`,
+    silence: (upTo: string, allowed: string, chance: string) =>
+      `In the long run more may still be in up to ${upTo} of runs (95 %); the brief allows ${allowed}. If half of the testers had it in a fifth of their runs, a test would be this silent in ${chance} of cases.`,
+    testers: (once: number, twice: number, of: number, from: number) =>
+      `${once} of ${testers(of)} had pain of ${from} of 10 or more, or any pain with a sign such as swelling; ${twice} of them at least twice.`,
+    runs: (count: number, of: number, interval: string, allowed: string) =>
+      `It was in ${count} of ${of} answers. In the long run it may be in ${interval} of runs; the brief allows ${allowed}.`,
+    beside: (any: number, most: number, caution: number) =>
+      `Any pain at all: ${runs(any)}, ${most} of 10 at most. The caution was due after ${runs(caution)}.`,
+    ask: 'Ask these testers how they are. This is a count of answers, not medical advice.',
+    clause: (count: number, of: number, t: number, asked: number, from: number, word: string) =>
+      `question about pain: ${from} of 10 or more, or with a sign, in ${count} of ${of} answers of ${t} of ${testers(asked)}: ${word}`,
   },
 
   finding: {
@@ -1143,6 +1172,8 @@ export const desk = {
       `${twice} of ${testers(of)} reported it at least twice${once > twice ? `, ${once} at least once` : ''}. Of all such runners it may be ${interval}.`,
     runs: (count: number, of: number, interval: string, allowed: string) =>
       `It came in ${count} of ${of} asked runs. In the long run it may be in ${interval} of runs; the brief allows ${allowed}.`,
+    ratherHigh:
+      'It is named because it stood out, so this share is rather too high: at the moment of proof by a sixth to a third in simulations.',
     feet: (left: number, right: number) =>
       `Runs with it on the left foot: ${left}, on the right foot: ${right}.`,
     severity: (mean: string, most: number) => `Severity ${mean} of 10 on average, ${most} at most.`,
@@ -1151,7 +1182,7 @@ export const desk = {
       `How strongly the runs prove that at least two testers have it more often than allowed: e-value ${value}; from ${needed} on that is enough by itself.`,
     interval: (lower: string, upper: string) => `${lower} to ${upper} (95 % interval)`,
     trend: (word: string, count: number, p: string) =>
-      `Whether it changes: ${word} (${testers(count)} had runs with it and runs without; p ${p}). This names no cause.`,
+      `Whether it changes: ${word} (${testers(count)} had runs with it and runs without; p ${p}, over all reported complaints and allowing for complaints that linger from run to run). This names no cause.`,
     onset: (median: string, lower: string, upper: string, count: number) =>
       `It begins after ${median} of a run (the middle one of ${testers(count)}); for half of them between ${lower} and ${upper}.`,
     repeated: (median: string | null, repeated: number, of: number) =>
@@ -1303,7 +1334,7 @@ export const desk = {
     },
     felt: 'How it feels over the same distance',
     feltLine: (attribute: string, mean: string, lower: string, upper: string, count: number) =>
-      `${attribute}: ${mean} of 100 per 100 km (90 % interval ${lower} to ${upper}, ${testers(count)}).`,
+      `${attribute}: ${mean} of 100 per 100 km (95 % interval ${lower} to ${upper}, ${testers(count)}).`,
     feltNone: 'Too few scores to say how it feels over distance.',
     feltScore: 'Score, 0 to 100',
     feltPart:
@@ -1327,7 +1358,11 @@ export const desk = {
     structureShort: (failed: number, count: number, upper: string) =>
       `${failed} of ${pairs(count)} came apart, and none has gone the brief’s distance yet. Of all such pairs at most ${upper} hold (with 95 % certainty).`,
     pairsDiffer:
-      'More checks would hardly tell more: the pairs differ, and about so many of them hold.',
+      'More checks would hardly tell more: nearly all that is not known is how much pairs differ, and about so many of them hold.',
+    onePairDiffers: (pair: string) =>
+      `Pair ${pair} alone keeps this open: without it the pairs hardly differ, or the verdict is another. Look at that pair first.`,
+    oneReadingDiffers: (pair: string, at: string) =>
+      `One reading alone keeps this open: pair ${pair} at ${at}. Check that number before you measure more.`,
     structureNone: (count: number) =>
       `None of ${pairs(count)} came apart, but none has gone the brief’s distance yet.`,
     structure: (failed: number, count: number, share: string, lower: string, upper: string) =>
@@ -1343,12 +1378,17 @@ export const desk = {
     recurs: (cells: string) => `proven to recur across testers: ${cells}`,
     nobodyAsked: 'nobody was asked yet',
     noneRecurs: (asked: number, who: number, complaint: string, pain: string) =>
-      `none is proven to recur across testers; by ${runs(asked)} of ${testers(who)}, a complaint may still be in up to ${complaint} of runs, pain in up to ${pain} (upper ends of the 95 % intervals)`,
+      `no complaint of a zone is proven to recur across testers; by ${runs(asked)} of ${testers(who)}, a complaint may still be in up to ${complaint} of runs, pain in up to ${pain} (upper ends of the 95 % intervals)`,
     growing: (cells: string) => `grows: ${cells}`,
-    notGrowing: (there: number) =>
-      there === 0
-        ? 'none is shown to grow; nobody was asked at the brief’s distance yet'
-        : `none is shown to grow; asked at the brief’s distance on ${pairs(there)}`,
+    noneGrows: (tested: number) =>
+      tested === 0
+        ? 'no complaint was reported'
+        : `of ${tested} reported ${tested === 1 ? 'complaint' : 'complaints'} none is shown to grow`,
+    mayGrow: (cells: string, more: number) =>
+      `not ruled out that it grows: ${cells}${more > 0 ? ` and ${more} more` : ''}`,
+    nobodyThere: 'nobody was asked at the brief’s distance yet',
+    askedThere: (r: number, t: number, p: number, chance: string) =>
+      `asked at the brief’s distance: ${runs(r)} of ${testers(t)} in ${pairs(p)}. If half of these testers had a complaint there in a fifth of their runs, none would be reported in ${chance} of tests`,
     stopped: (codes: string) => `in force for pair: ${codes}`,
     notStopped: 'none is in force',
     settle: 'What would settle it',
@@ -1367,7 +1407,7 @@ export const desk = {
     aloneNotTried: 'Not tried, for so many: whether one tester or one pair alone decides this.',
     caution:
       'A verdict is for the makers. Whether a shoe may be sold is for the standards and the law where it is sold.',
-    how: 'Wear holds if the probability that a new pair is within the limit at the brief’s distance is 95 % or more, and does not if it is 5 % or less. Structure: 90 % of pairs must hold, with 95 % certainty: while none breaks, 29 must have gone so far. Allowed rate: does not hold with a complaint proven to recur across testers; holds if the upper end of every share, of kinds that nobody reported as well, is at or below it and three testers were asked. With 5 % and no report at all that takes 73 testers: the silence of a small panel settles nothing. Complaints that grow: on three pairs somebody must have been asked at that distance (both judgement, no source).',
+    how: 'Wear holds if the probability that a new pair is within the limit at the brief’s distance is 95 % or more, and does not if it is 5 % or less. Structure: 90 % of pairs must hold, with 95 % certainty: while none breaks, 29 must have gone so far. Allowed rate: does not hold with a complaint proven to recur across testers; holds if the upper end of every share, of kinds that nobody reported as well, is at or below it and three testers were asked. With 5 % and no report at all that takes 73 testers: the silence of a small panel settles nothing. Complaints that grow: every reported one is tested. It holds only where each is shown to fade or so rare at the brief’s distance, on three pairs at least, that this would be seldom (5 %) if half of the testers had it there in a fifth of their runs (judgement, no source).',
   },
 
   changes: {
@@ -1380,6 +1420,8 @@ export const desk = {
     against: (later: string, earlier: string) => `${later} against ${earlier}`,
     worn: (both: number, earlier: string, onlyEarlier: number, later: string, onlyLater: number) =>
       `${testers(both)} wore both. Only ${earlier}: ${onlyEarlier}. Only ${later}: ${onlyLater}.`,
+    oneOrder: (earlier: string) =>
+      `Everybody who wore both wore ${earlier} first: part of what is better now may be getting used to it, or the season. A plan that crosses the rounds tells the two apart.`,
     knew: (earlier: string, whoEarlier: string, later: string, whoLater: string) =>
       `Not blind: some knew what was changed (${[whoEarlier && `${earlier}: ${whoEarlier}`, whoLater && `${later}: ${whoLater}`].filter(Boolean).join('; ')}). A description alone has moved comfort by 15 of 100: identical shoes gained 14.6 ± 15.0 (24 runners; Hébert-Losier 2025; see also Chan 2020). What is better here may be that.`,
     blindRead: 'Read with blind hand-outs only.',
@@ -1428,7 +1470,7 @@ export const desk = {
     testersOf: (round: string) => `${round}: testers`,
     runsOf: (round: string) => `${round}: runs`,
     rise: 'Change, points (95 %)',
-    how: 'The tester is the unit. Of those who wore both rounds the first asked runs are compared, as many of one as of the other, so that break-in meets break-in. Their changes are tested by flipping signs (Fisher 1935), with the interval that this test leaves (Hartigan 1969), never narrower than that of as many independent runs. A false “better” comes in at most 1 of 32 comparisons, a false “worse” in 1 of 64, whatever testers are prone to and however long a complaint lingers. With fewer than five who wore both, all testers are taken as two panels (Zou & Donner 2008; Donner & Klar 2000). “No different” needs the interval within half of the earlier share, at most 15 points (judgement, no source). Changes are in points of 100 of the share of runs; each interval holds by itself.',
+    how: 'The tester is the unit. Of those who wore both rounds the first asked runs are compared, as many of one as of the other, so that break-in meets break-in. Their changes are tested by flipping signs (Fisher 1935), with the interval that this test leaves (Hartigan 1969), never narrower than that of as many independent runs. Where nothing but the round changed, a false “better” comes in at most 1 of 32 comparisons, a false “worse” in 1 of 64, however testers differ and however long a complaint lingers. Where everybody wore the earlier round first, getting used to the shoe comes on top: in simulations where complaints fade by 8 % a run, a third of unchanged rounds were called better. With fewer than five who wore both, all testers are taken as two panels (Zou & Donner 2008; Donner & Klar 2000). “No different” needs the interval within half of the earlier share, at most 15 points (judgement, no source). Changes are in points of 100 of the share of runs; each interval holds by itself.',
   },
 
   /** Sentences on a change, the same at the desk, in the terminal and in a finding. */
@@ -2359,9 +2401,7 @@ Reads a bundle (.pairlog) and prints the review of its project, or writes it as 
   note: 'Note',
   stopUse: 'STOP USE',
   complaints: (round) => `Complaints, ${round}`,
-  asked: (runs, testers) => `${runs} runs of ${testers} testers were asked.`,
-  nobodyAsked: 'Nobody was asked.',
-  noComplaint: 'None was reported.',
+  noComplaint: 'Nobody named a zone that bothered.',
   zone: 'Zone',
   complaint: 'Complaint',
   testersOnce: 'Testers',

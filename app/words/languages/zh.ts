@@ -170,8 +170,14 @@ export const glossary: Glossary = {
     },
     'early-sign': { name: '早期迹象', meaning: '多次跑步有反馈，尚未证实' },
     'seen-once': { name: '出现一次', meaning: '仅一次跑步有反馈' },
-    'not-seen': { name: '未出现', meaning: '询问次数足够，无人反馈' },
-    'too-few-runs': { name: '次数太少，无法判断', meaning: '即使每次都有反馈也不足以证实' },
+    'not-seen': {
+      name: '未出现',
+      meaning: '无人反馈；若半数试穿员会出现，这样长的沉默很少见',
+    },
+    'too-few-runs': {
+      name: '次数太少，无法判断',
+      meaning: '无人反馈，但次数这样少，沉默并不少见',
+    },
   },
   trends: {
     fades: '随样鞋里程减轻',
@@ -845,7 +851,7 @@ export const desk: DeskWords = {
     firstImpressions: '第一印象',
     attribute: '项目',
     of: (t, scores) => `${t} 名试穿员，${scores} 次评分`,
-    how: '0 到 100，100 为好。为各试穿员自身均值的平均（每人一票），附 95 % 区间（Student）。首次试穿单独列出，因为许多人一天之内会改变看法（Anderson 2020）。轮次之间相差达到 10（Mills 2010；Bishop 2020）且区间不含零才算差别。',
+    how: '0 到 100，100 为好。为各试穿员自身均值的平均（每人一票），附 95 % 区间（Student）。首次试穿单独列出，因为许多人一天之内会改变看法（Anderson 2020）。每 100 km 的变化为每位试穿员各设起点与斜率（混合模型，REML），各处页面与文件一致。轮次之间相差达到 10（Mills 2010；Bishop 2020）且区间不含零才算差别。',
     scored: (attribute, mean, of) => `${attribute}：满分 100 分中 ${mean}；${of}。`,
     between: (mean, lower, upper) => `${mean}（95 % 区间 ${lower} 至 ${upper}）`,
     changed: (rounds, points, word) => `${rounds}，分：${points}：${word}。`,
@@ -853,6 +859,7 @@ export const desk: DeskWords = {
     change: '变化',
     by: { 'same-testers': '相同试穿员', 'different-testers': '不同试穿员' },
     drift: '每 100 km 变化（95 %）',
+    driftOf: (t) => `${t} 名试穿员`,
     preferred: '更喜欢哪双',
     noOrder: '还没有人给两轮的鞋排过顺序。同时持有两双的人会不时被问到。',
     prefer: (first, second, equal) =>
@@ -881,10 +888,10 @@ export const desk: DeskWords = {
     signs: (count) => `另有 ${count} 项反馈，见下表。`,
     all: '全部反馈',
     unreported: {
-      complaint: (word, asked, upTo) =>
-        `其他各项不适：${asked} 次跑步中${word}；仍可能有至多 ${upTo} 的试穿员会出现（95 %）。`,
-      pain: (word, asked, upTo) =>
-        `其他部位疼痛：${asked} 次跑步中${word}；仍可能有至多 ${upTo} 的试穿员会出现（95 %）。`,
+      complaint: (word, asked, upTo, chance) =>
+        `其他各项不适：${asked} 次跑步中${word}；仍可能有至多 ${upTo} 的试穿员会出现（95 %）。若半数试穿员有五分之一的跑步会出现，这样的沉默仍有 ${chance} 的可能。`,
+      pain: (word, asked, upTo, chance) =>
+        `其他部位疼痛：${asked} 次跑步中${word}；仍可能有至多 ${upTo} 的试穿员会出现（95 %）。若半数试穿员有五分之一的跑步会出现，这样的沉默仍有 ${chance} 的可能。`,
     },
     proof: '日志结论',
     suspects: (first, second) =>
@@ -894,8 +901,10 @@ export const desk: DeskWords = {
     withoutIt: '未出现的试穿员，%',
     look: '何时、何处、何人',
     asked: (r, t) => `共就脚感询问了 ${t} 名试穿员的 ${r} 次跑步。`,
+    unanswered: (open, of) =>
+      `${of} 次跑步中有 ${open} 次未回答。若多半只在不适时才回答，不适会显得过于频繁，也会误称证实。`,
     nobodyAsked: '尚未询问任何人。这不等于没有不适。',
-    none: '已询问，无人反馈不适。',
+    none: '已询问，无人指出不适的区域。',
     zone: '区域',
     kind: '不适',
     testers: '试穿员',
@@ -907,7 +916,27 @@ export const desk: DeskWords = {
     pick: '点一个区域查看相关跑步。',
     unasked: '未询问',
     how: (complaint, pain) =>
-      `回答了脚感问题的跑步才算被询问。证实：任务书允许 ${complaint} 的被询问跑步出现（疼痛：${pain}）；以 e 值对照该比例，无论多频繁查看都有效（Ramdas 2023；Vovk & Wang 2021），至少两名试穿员（Benjamini & Heller 2008），每轮每类结论中被称为证实者平均误报至多 10 %（Wang & Ramdas 2022）。延续到下次跑步的不适每次都计数。95 % 区间：试穿员用 Wilson；跑步以试穿员为单位（Rao & Scott 1992）。`,
+      `回答了脚感问题的跑步才算被询问。证实：任务书允许 ${complaint} 的被询问跑步出现（疼痛：${pain}）；以 e 值对照该比例，无论多频繁查看都有效（Ramdas 2023；Vovk & Wang 2021），至少两名试穿员（Benjamini & Heller 2008），一次读取全部不适时，每类结论中被称为证实者平均误报至多 10 %（Wang & Ramdas 2022）；不同日期存定的问题项不在此限内。这有两个前提：不适不会延续（若有三分之一以上的跑步只是延续上一次，就会误称过多，单个试穿员尤甚）；没有不适的跑步之后也要回答。刚被证实时的比例偏高：模拟中高六分之一到三分之一，不适越弱偏得越多。95 % 区间：试穿员用 Wilson；跑步以试穿员为单位（Rao & Scott 1992）。`,
+  },
+
+  pain: {
+    title: '疼痛提问',
+    nobodyAsked: '没有人回答疼痛提问。这不等于没有疼痛。',
+    asked: (r, t) => `${t} 名试穿员在 ${r} 次跑步后回答了疼痛提问。`,
+    none: '没有人反馈疼痛。',
+    onlyLight: (count, most, from) =>
+      `${count} 次跑步有低于 ${from} 分（满分 10）且无肿胀等征象的疼痛，最高 ${most} 分；没有更重的。`,
+    silence: (upTo, allowed, chance) =>
+      `长期来看，更重的疼痛仍可能占跑步的 ${upTo} 以内（95 %）；任务书允许 ${allowed}。若半数试穿员有五分之一的跑步会疼，这样的沉默仍有 ${chance} 的可能。`,
+    testers: (once, twice, of, from) =>
+      `${of} 名试穿员中 ${once} 名疼痛达到 ${from} 分（满分 10）或以上，或伴有肿胀等征象；其中 ${twice} 名至少两次。`,
+    runs: (count, of, interval, allowed) =>
+      `${of} 次回答中出现 ${count} 次。长期来看可能出现在 ${interval} 的跑步中；任务书允许 ${allowed}。`,
+    beside: (any, most, caution) =>
+      `有任何疼痛的跑步 ${any} 次，最高 ${most} 分（满分 10）；其中 ${caution} 次须给出注意事项。`,
+    ask: '请询问这些试穿员的情况。这里只统计回答，不构成医疗建议。',
+    clause: (count, of, t, asked, from, word) =>
+      `疼痛提问：${asked} 名试穿员中 ${t} 名、${of} 次回答中 ${count} 次达到 ${from} 分或伴有征象：${word}`,
   },
 
   finding: {
@@ -939,6 +968,7 @@ export const desk: DeskWords = {
       `${of} 名试穿员中 ${twice} 名反馈至少两次${once > twice ? `，${once} 名至少一次` : ''}。推及所有这类跑者，可能占 ${interval}。`,
     runs: (count, of, interval, allowed) =>
       `${of} 次被询问的跑步中出现 ${count} 次。长期来看可能出现在 ${interval} 的跑步中；任务书允许 ${allowed}。`,
+    ratherHigh: '它因突出才被列出，所以这一比例偏高：模拟中，刚被证实时高六分之一到三分之一。',
     feet: (left, right) => `左脚出现 ${left} 次跑步，右脚 ${right} 次。`,
     severity: (mean, most) => `程度平均 ${mean}（满分 10），最高 ${most}。`,
     who: (names) => `对 ${names} 已证实，各凭其自己的跑步。`,
@@ -946,7 +976,7 @@ export const desk: DeskWords = {
       `这些跑步在多大程度上证明至少两名试穿员超过允许值：e 值 ${value}；达到 ${needed} 即足以单独证实。`,
     interval: (lower, upper) => `${lower} 至 ${upper}（95 % 区间）`,
     trend: (word, count, p) =>
-      `是否随里程变化：${word}（${count} 名试穿员既有出现也有未出现的跑步；p ${p}）。这并不说明原因。`,
+      `是否随里程变化：${word}（${count} 名试穿员既有出现也有未出现的跑步；p ${p}，已按全部反馈项校正，并计入不适在相邻跑步间延续的影响）。这并不说明原因。`,
     onset: (median, lower, upper, count) =>
       `在一次跑步的 ${median} 后开始（${count} 名试穿员的中位数）；其中一半在 ${lower} 至 ${upper} 之间。`,
     repeated: (median, repeated, of) =>
@@ -1078,7 +1108,7 @@ export const desk: DeskWords = {
     ways: { site: '部位', foot: '脚', unit: '单位', method: '方法', gauge: '量具', load: '加载' },
     felt: '同一里程上的脚感',
     feltLine: (attribute, mean, lower, upper, count) =>
-      `${attribute}：每 100 km ${mean}（满分 100；90 % 区间 ${lower} 至 ${upper}，${count} 名试穿员）。`,
+      `${attribute}：每 100 km ${mean}（满分 100；95 % 区间 ${lower} 至 ${upper}，${count} 名试穿员）。`,
     feltNone: '评分太少，无法判断脚感随里程的变化。',
     feltScore: '评分，0 至 100',
     feltPart: '脚感与实测缓震常常不一致：仪器测得的变化脚不一定察觉。',
@@ -1098,7 +1128,11 @@ export const desk: DeskWords = {
     evidence: (count, checks) => `${count} 双，${checks} 次测量`,
     structureShort: (failed, count, upper) =>
       `${count} 双中 ${failed} 双损坏，还没有一双达到任务书里程。所有这类样鞋中至多 ${upper} 完好（95 % 的把握）。`,
-    pairsDiffer: '再测也难有定论：各双不一，约有这么多达标。',
+    pairsDiffer: '再测也难有定论：未知的几乎全是各双之间的差异，约有这么多达标。',
+    onePairDiffers: (pair) =>
+      `只因样鞋 ${pair} 才无定论：去掉它，各双几乎一致，或结论不同。请先查看这一双。`,
+    oneReadingDiffers: (pair, at) =>
+      `只因一个读数才无定论：样鞋 ${pair}，${at}。再测之前请先核对这个数。`,
     structureNone: (count) => `${count} 双无一损坏，但还没有一双达到任务书里程。`,
     structure: (failed, count, share, lower, upper) =>
       `${count} 双中 ${failed} 双损坏。到任务书里程时，这类样鞋 ${share} 完好（90 % 区间 ${lower} 至 ${upper}）；要求 90 %。`,
@@ -1112,12 +1146,14 @@ export const desk: DeskWords = {
     recurs: (cells) => `已证实在多名试穿员中反复出现：${cells}`,
     nobodyAsked: '尚未询问',
     noneRecurs: (asked, who, complaint, pain) =>
-      `未证实有不适在多名试穿员中反复出现；按 ${who} 名试穿员的 ${asked} 次跑步，不适仍可能占跑步的 ${complaint}，疼痛 ${pain}（95 % 区间上限）`,
+      `未证实有哪一区域的不适在多名试穿员中反复出现；按 ${who} 名试穿员的 ${asked} 次跑步，不适仍可能占跑步的 ${complaint}，疼痛 ${pain}（95 % 区间上限）`,
     growing: (cells) => `加重：${cells}`,
-    notGrowing: (there) =>
-      there === 0
-        ? '未显示加重；在任务书里程尚未询问'
-        : `未显示加重；${there} 双在任务书里程被询问`,
+    noneGrows: (tested) =>
+      tested === 0 ? '没有反馈任何不适' : `反馈的 ${tested} 项不适均未显示加重`,
+    mayGrow: (cells, more) => `不能排除加重：${cells}${more > 0 ? `，另有 ${more} 项` : ''}`,
+    nobodyThere: '在任务书里程尚未询问',
+    askedThere: (r, t, p, chance) =>
+      `在任务书里程的询问：${p} 双、${t} 名试穿员的 ${r} 次跑步。若其中半数试穿员在那里有五分之一的跑步出现某项不适，无人反馈的可能仍有 ${chance}`,
     stopped: (codes) => `停用中的样鞋：${codes}`,
     notStopped: '没有生效中的通知',
     settle: '怎样才能定论',
@@ -1135,7 +1171,7 @@ export const desk: DeskWords = {
     },
     aloneNotTried: '人和鞋太多，没有逐一试算结论是否只取决于某一名试穿员或某一双鞋。',
     caution: '结论供开发者使用。鞋能否销售以销售地的标准和法律为准。',
-    how: '磨损：新鞋在任务书里程仍在限值内的概率达到 95 % 为达标，至多 5 % 为不达标。结构：须以 95 % 的把握有 90 % 的样鞋完好：若无一损坏，须有 29 双达到该里程。允许比例：有不适已证实在多名试穿员中反复出现为不达标；各类不适（包括无人报告的）比例的上限都不超过允许值且至少询问了三名试穿员为达标；比例为 5 % 且全无报告时须有 73 名试穿员：小组的沉默说明不了问题。随里程加重的不适：须有三双在该里程被询问（均为经验判断，无来源）。',
+    how: '磨损：新鞋在任务书里程仍在限值内的概率达到 95 % 为达标，至多 5 % 为不达标。结构：须以 95 % 的把握有 90 % 的样鞋完好：若无一损坏，须有 29 双达到该里程。允许比例：有不适已证实在多名试穿员中反复出现为不达标；各类不适（包括无人报告的）比例的上限都不超过允许值且至少询问了三名试穿员为达标；比例为 5 % 且全无报告时须有 73 名试穿员：小组的沉默说明不了问题。随里程加重的不适：检验每一项反馈。每项不适须已表明减轻，或在任务书里程（至少三双）少到若半数试穿员在那里有五分之一的跑步出现便属罕见（5 %），才算达标（经验判断，无来源）。',
   },
 
   changes: {
@@ -1148,6 +1184,8 @@ export const desk: DeskWords = {
     against: (later, earlier) => `${later} 对比 ${earlier}`,
     worn: (both, earlier, onlyEarlier, later, onlyLater) =>
       `${both} 名试穿员两轮都穿过。只穿过 ${earlier}：${onlyEarlier} 名；只穿过 ${later}：${onlyLater} 名。`,
+    oneOrder: (earlier) =>
+      `两轮都穿过的人都先穿 ${earlier}：现在的改善可能部分来自适应或季节。交叉安排的方案才能把两者分开。`,
     knew: (earlier, whoEarlier, later, whoLater) =>
       `并非盲测：有人知道改动内容（${[whoEarlier && `${earlier}：${whoEarlier}`, whoLater && `${later}：${whoLater}`].filter(Boolean).join('；')}）。仅凭描述就曾使舒适度变化 15 分（满分 100）：相同的鞋提高了 14.6 ± 15.0 分（24 名跑者；Hébert-Losier 2025；另见 Chan 2020）。此处的改善可能正是由此而来。`,
     blindRead: '仅按盲测发鞋统计。',
@@ -1189,7 +1227,7 @@ export const desk: DeskWords = {
     testersOf: (round) => `${round}：试穿员`,
     runsOf: (round) => `${round}：跑步`,
     rise: '变化，百分点（95 %）',
-    how: '以试穿员为单位。两轮都穿过者，取两轮同样多的最初几次被询问的跑步相比，使磨合期对磨合期。以符号翻转检验其变化（Fisher 1935），区间为该检验不拒绝的范围（Hartigan 1969），且不窄于同样多的独立跑步所得区间。误称“有改善”至多 32 次对比中 1 次，误称“变差”至多 64 次中 1 次，不论各人是否易感、不适是否延续。两轮都穿过者不足五名时，将全部试穿员视为两个小组（Zou & Donner 2008；Donner & Klar 2000）。“无差别”要求区间在前一轮比例的一半以内，至多 15 个百分点（经验判断，无来源）。变化以跑步比例的百分点计；每个区间单独成立。',
+    how: '以试穿员为单位。两轮都穿过者，取两轮同样多的最初几次被询问的跑步相比，使磨合期对磨合期。以符号翻转检验其变化（Fisher 1935），区间为该检验不拒绝的范围（Hartigan 1969），且不窄于同样多的独立跑步所得区间。若除轮次外别无变化，误称“有改善”至多 32 次对比中 1 次，误称“变差”至多 64 次中 1 次，不论各人差异多大、不适延续多久。若人人都先穿前一轮，还会掺入逐渐适应的影响：在不适每次跑步减轻 8 % 的模拟中，三分之一未改动的轮次被称为有改善。两轮都穿过者不足五名时，将全部试穿员视为两个小组（Zou & Donner 2008；Donner & Klar 2000）。“无差别”要求区间在前一轮比例的一半以内，至多 15 个百分点（经验判断，无来源）。变化以跑步比例的百分点计；每个区间单独成立。',
   },
 
   changed: {
@@ -2005,9 +2043,7 @@ export const terminal: TerminalWords = {
   note: '备注',
   stopUse: '停用',
   complaints: (round) => `不适反馈，${round}`,
-  asked: (runs, testers) => `共询问 ${testers} 名试穿员的 ${runs} 次跑步。`,
-  nobodyAsked: '未询问任何人。',
-  noComplaint: '无人反馈不适。',
+  noComplaint: '无人指出不适的区域。',
   zone: '区域',
   complaint: '不适',
   testersOnce: '试穿员',

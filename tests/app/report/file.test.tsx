@@ -229,7 +229,8 @@ describe('the name of the file', () => {
 /** One look at the tree itself, so that the checks above are not blind to a document that is empty. */
 it('holds a verdict, findings and wear in that order', () => {
   const headings = [...bodyOf(file(['en'])).matchAll(/<h2>([^<]+)<\/h2>/g)].map(([, text]) => text);
-  const { sections } = languageFile('en').desk.report;
+  const { report, pain } = languageFile('en').desk;
+  const { sections } = report;
   expect(headings).toEqual([
     sections.brief,
     sections.sample,
@@ -237,6 +238,7 @@ it('holds a verdict, findings and wear in that order', () => {
     sections.verdict,
     sections.findings,
     sections.maps,
+    pain.title,
     sections.recurring,
     sections.comfort,
     sections.wear,

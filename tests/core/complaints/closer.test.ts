@@ -67,12 +67,29 @@ describe('the trend over kilometres', () => {
     expect(trendsOverDistance(runs, [cell])[0]).toMatchObject({ word: 'too-few-runs', testers: 0 });
   });
 
-  it('holds all the cells of one question together by Holm', () => {
-    const others: CellName[] = ['U1', 'U2', 'U3'].map(
-      (zone) => ({ zone, kind: 'rubbing' }) as never,
-    );
-    const trends = trendsOverDistance(fading, [cell, ...others]);
+  it('holds every reported cell of the round together by Holm, whichever of them are asked about', () => {
+    const rubs: CellName = { zone: 'U1', kind: 'rubbing' };
+    const both = fading.map((one, at) => ({
+      ...one,
+      complaints:
+        at % 2 === 0 ? [...one.complaints, { foot: 'left' as const, ...rubs }] : one.complaints,
+    }));
+    const trends = trendsOverDistance(both, [cell, rubs]);
     expect(trends.map(({ adjustedP }) => adjustedP)).toEqual(holm(trends.map(({ p }) => p)));
+    expect(trends[0]?.adjustedP).toBeCloseTo(2 * (2 / 400), 10);
+    expect(trendsOverDistance(both, [cell])).toEqual(trends.slice(0, 1));
+  });
+
+  it('does not count cells whose few reports could show no trend, and says so of them', () => {
+    const once: CellName = { zone: 'U2', kind: 'rubbing' };
+    const more = fading.map((one, at) => ({
+      ...one,
+      complaints:
+        at === 5 ? [...one.complaints, { foot: 'left' as const, ...once }] : one.complaints,
+    }));
+    const [fades, seen] = trendsOverDistance(more, [cell, once]);
+    expect(fades?.adjustedP).toBeCloseTo(2 / 400, 10);
+    expect(seen).toMatchObject({ word: 'too-few-runs', adjustedP: 1 });
   });
 });
 
@@ -245,10 +262,14 @@ describe('comfort', () => {
 
   it('follows each tester over the kilometres', () => {
     const answers = [1, 2].flatMap((tester) =>
-      [0, 100, 200].map((km) => answer(tester, 80 - tester * (km / 100), km)),
+      [0, 100, 200, 300].map((km, at) =>
+        answer(tester, 80 - tester * (km / 100) + ([0.5, -0.5, -0.5, 0.5][at] ?? 0), km),
+      ),
     );
-    // Slopes −1 and −2 a hundred kilometres.
-    expect(comfortByAttribute(answers)[0]?.drift).toMatchObject({ per100Km: -1.5, testers: 2 });
+    // Slopes −1 and −2 a hundred kilometres, by hand; as many scores of each.
+    const drift = comfortByAttribute(answers)[0]?.drift;
+    expect(drift?.testers).toBe(2);
+    expect(drift?.per100Km).toBeCloseTo(-1.5, 9);
   });
 
   it.each([

@@ -52,7 +52,13 @@ describe('the words of the evidence', () => {
     expect(unreported(panel([0, 0, 0, 0], 12)).complaint).toEqual({
       word: 'not-seen',
       testersUpTo: wilson(0, 4).upper,
+      silenceChance: expect.closeTo(0.8 ** 24, 9) as number,
     });
+    // With 4 of 8 prone at 20 %, two silent runs of each come in 17 % of tests, four of each in 3 %.
+    const two = unreported(panel([0, 0, 0, 0, 0, 0, 0, 0], 2)).complaint;
+    expect(two.word).toBe('too-few-runs');
+    expect(two.silenceChance).toBeCloseTo(0.168, 3);
+    expect(unreported(panel([0, 0, 0, 0, 0, 0, 0, 0], 4)).complaint.word).toBe('not-seen');
     expect(unreported(panel([0, 0], 2)).complaint.word).toBe('too-few-runs');
     expect(unreported([])).toMatchObject({ complaint: { word: 'too-few-runs', testersUpTo: 1 } });
   });

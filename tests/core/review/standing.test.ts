@@ -304,8 +304,16 @@ describe('a decision', () => {
 /** The figures of a log that need no fit; what waits and what was decided is no figure. */
 const countedFigures = (log: ProjectLog): unknown => {
   const { waiting: _waiting, decided: _decided, ...review } = reviewProject(log);
-  return JSON.parse(JSON.stringify({ review, panel: checkPanel(log), feet: lookAtFeet(log) }));
+  return plainFigures({ review, panel: checkPanel(log), feet: lookAtFeet(log) });
 };
+
+/** As JSON, without days of silence: who logged a run was heard, whether it counts or not. */
+const plainFigures = (figures: unknown): unknown =>
+  JSON.parse(
+    JSON.stringify(figures, (key, value: unknown) =>
+      key === 'silentDays' || key === 'holderSilentDays' ? undefined : value,
+    ),
+  );
 
 /** Every figure of a log, as desk, report, tables and terminal say it; what to do next is no figure. */
 const allFigures = (log: ProjectLog): unknown => {
@@ -328,7 +336,14 @@ const allFigures = (log: ProjectLog): unknown => {
       counted: countedFigures(log),
       reports: reports.map(({ outside: _outside, ...report }) => report),
       rounds: overview.rounds,
-      tables: tablesOf(written).map(csvOf),
+      tables: tablesOf(written).map((table) =>
+        csvOf({
+          ...table,
+          rows: table.rows.map((row) =>
+            row.filter((_, at) => !/silent_days$/.test(table.columns[at] ?? '')),
+          ),
+        }),
+      ),
     }),
   );
 };

@@ -29,7 +29,6 @@ import {
   senSlope,
   signFlip,
   signedRankTest,
-  slope,
   stratifiedKendall,
   stratifiedRankTest,
   stratifiedTwoByTwo,
@@ -398,7 +397,5 @@ describe(`means of units (${reference.sources.shoes})`, () => {
     near(answer?.interval.lower, -3.36548323071, 1e-9);
     near(answer?.interval.upper, 0.205483230712, 1e-9);
     expect(welch([1], b)).toBeNull();
-    expect(slope([1, 2, 3], [2, 4, 6])).toBe(2);
-    expect(slope([1, 1], [2, 4])).toBeNull();
   });
 });

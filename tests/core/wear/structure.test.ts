@@ -2,18 +2,16 @@
 import { describe, expect, it } from 'vitest';
 import {
   differenceOfChanges,
-  feltChange,
+  feltStretches,
   fitWear,
   leftAgainstRight,
   reviewStructure,
   wearPrior,
-  type FeltScore,
   type WearSeries,
 } from '../../../core/wear/index.ts';
 import {
   binomialPmf,
   clopperPearson,
-  meanOfUnits,
   weibull,
   weibullSurvival,
 } from '../../../core/statistics/index.ts';
@@ -115,37 +113,8 @@ describe('structure', () => {
 });
 
 describe('felt cushioning', () => {
-  const scores = (slopes: readonly number[]): FeltScore[] =>
-    slopes.flatMap((slope, tester) =>
-      [20, 70, 120, 170, 220].map((at, n) => ({
-        tester: String(tester),
-        score: 70 + 3 * tester + (slope * at) / 100 + (n % 2 === 0 ? 0.5 : -0.5),
-        pairM: km(at),
-      })),
-    );
-
-  it('has each tester count once: balanced, it is the mean of their slopes with Student’s interval', () => {
-    const { per100Km, testers, scores: count } = feltChange(scores([-4, -2, -3, -7, -1]));
-    expect({ testers, count }).toEqual({ testers: 5, count: 25 });
-    const plain = meanOfUnits([-4, -2, -3, -7, -1], 0.9);
-    expect(per100Km?.mean).toBeCloseTo(plain?.mean ?? 0, 1);
-    expect(per100Km?.lower).toBeCloseTo(plain?.interval?.lower ?? 0, 0);
-    expect(per100Km?.upper).toBeCloseTo(plain?.interval?.upper ?? 0, 0);
-  });
-
-  it('says nothing of one tester, of two answers, or where nothing varies within testers', () => {
-    expect(feltChange(scores([-3])).per100Km).toBeNull();
-    expect(feltChange([]).per100Km).toBeNull();
-    const flat = scores([0, 0]).map((one) => ({ ...one, score: 60 }));
-    expect(feltChange(flat).per100Km).toBeNull();
-    const steady = scores([0, 0]).map((one) => ({ ...one, score: one.tester === '0' ? 50 : 70 }));
-    expect(feltChange(steady).per100Km).toBeNull();
-    const lines = scores([0, 0]).map((one) => ({ ...one, score: 80 - one.pairM / 10_000 }));
-    expect(feltChange(lines).per100Km).toBeNull();
-  });
-
   it('shows testers’ means by stretches of 50 km', () => {
-    const { stretches } = feltChange([
+    const stretches = feltStretches([
       { tester: 'a', score: 80, pairM: km(10) },
       { tester: 'a', score: 70, pairM: km(40) },
       { tester: 'b', score: 60, pairM: km(30) },
