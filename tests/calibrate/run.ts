@@ -179,7 +179,7 @@ if (wants('limits')) {
 }
 
 if (wants('wrong-numbers')) {
-  const FAULT_ROUNDS = quick ? 20 : 200;
+  const FAULT_ROUNDS = quick ? 20 : 100;
   console.log(
     `\nOne wrong number: ${FAULT_ROUNDS} rounds of six pairs a line, the same for each; the goal is 500 km.\n`,
   );

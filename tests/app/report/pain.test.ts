@@ -73,7 +73,7 @@ const written = (log: ReturnType<typeof logOf>) => {
     ),
     terminal: ['en', 'zh'].map((id) => printReview(review, looks, feet, panel, languageFile(id))),
     html: reportFile(
-      { report, languages, trade: null, photos: new Map() } as Parameters<typeof reportFile>[0],
+      { report, languages, trade: null, photos: new Map() },
       '',
     ),
     csv: tablesOf({ review, reports, findings: [], feet, panel }),
