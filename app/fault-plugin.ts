@@ -25,7 +25,7 @@ const sectionOf = ({ about, fault }: Pick<LanguageFile, 'about' | 'fault'>): str
     `<li>${fault.tell} <b>${forKinds('span', (kind) => fault.sign[kind])} <time></time></b></li>`,
   ];
   return (
-    `<section lang="${about.locale}">${DRAWING}` +
+    `<section role="main" lang="${about.locale}">${DRAWING}` +
     forKinds('h1', (kind) => fault.title[kind], ' tabindex="-1"') +
     `${forKinds('p', (kind) => fault.why[kind])}<p>${fault.kept}</p><ol>${steps.join('')}</ol>` +
     `<button class="go">${fault.reload}</button>` +

@@ -41,6 +41,11 @@ const offerLog = async (): Promise<void> => {
   db.close();
 };
 
+const cover = (covered: boolean): void => {
+  (document.getElementById('app') as HTMLElement).hidden = covered;
+  place().hidden = !covered;
+};
+
 const show = (kind: FaultKind, detail = ''): void => {
   if (shown) return;
   shown = kind;
@@ -53,8 +58,7 @@ const show = (kind: FaultKind, detail = ''): void => {
       .filter(Boolean)
       .join(' ');
   speak();
-  (document.getElementById('app') as HTMLElement).hidden = true;
-  place().hidden = false;
+  cover(true);
   for (const title of all('h1')) title.focus();
   offerLog().catch(() => undefined);
 };
@@ -116,5 +120,8 @@ window.pairlogFault = {
   stands() {
     stands = true;
     clearTimeout(late);
+    // Whatever was said before was no reason not to begin: slowness, or an error of the browser's own additions.
+    shown = null;
+    cover(false);
   },
 } satisfies Fault;

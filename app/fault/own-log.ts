@@ -8,7 +8,7 @@ import type { Session } from '../store/index.ts';
 const answered = <T>(asked: IDBRequest<T>): Promise<T> =>
   new Promise((done, fail) => {
     asked.onsuccess = () => done(asked.result);
-    asked.onerror = () => fail(asked.error);
+    asked.onerror = () => fail(asked.error ?? new Error('not read'));
   });
 
 /** Opens the app's database; rejects where there is none yet, which must not be made here. */
@@ -22,7 +22,7 @@ const table = (db: IDBDatabase, name: string): IDBObjectStore =>
   db.transaction(name).objectStore(name);
 
 const revisionsIn = (db: IDBDatabase, name: string): Promise<Revision[]> =>
-  answered<Revision[]>(table(db, name).getAll());
+  answered(table(db, name).getAll() as IDBRequest<Revision[]>);
 
 export const session = (db: IDBDatabase): Promise<Session | undefined> =>
   answered(table(db, 'meta').get('session'));

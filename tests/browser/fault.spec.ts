@@ -6,6 +6,7 @@ import { cp, mkdir, mkdtemp, readdir, readFile, rename, rm, writeFile } from 'no
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import AxeBuilder from '@axe-core/playwright';
 import { chromium, devices, expect, test, type Page } from '@playwright/test';
 import { readBundle, unpackBundle } from '../../core/records/index.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
@@ -92,6 +93,12 @@ test('a browser that refuses its database is said so, in its language', async ()
     await expect(page.getByText(step)).toBeVisible();
     await expect(page.getByText(sign)).toBeVisible();
     await expect(page.getByRole('button')).toHaveCount(1);
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      const { violations } = await new AxeBuilder({ page: page as never }).analyze();
+      expect(violations.map(({ id }) => id)).toEqual([]);
+    }
+    await page.setViewportSize({ width: 320, height: 640 });
     expect(
       await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
     ).toBeLessThanOrEqual(0);
