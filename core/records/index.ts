@@ -8,6 +8,7 @@ export * from './edit.ts';
 export * from './body.ts';
 export * from './bodies/answering.ts';
 export * from './bodies/common.ts';
+export * from './bodies/ranges.ts';
 export * from './bodies/project.ts';
 export * from './bodies/wearing.ts';
 export type { Evidence, EvidenceFigures } from './bodies/evidence.ts';

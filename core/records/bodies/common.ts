@@ -1,6 +1,10 @@
 /** Field schemas that several kinds of record share. */
 import * as z from 'zod/mini';
 import { recordIdSchema } from '../revision.ts';
+import { measures, measureUnits } from './measures.ts';
+import { ranges, type Range } from './ranges.ts';
+
+export * from './measures.ts';
 
 export const idField = recordIdSchema;
 
@@ -13,24 +17,33 @@ export const lineField = z.string().check(z.minLength(1), z.maxLength(200));
 /** Free words, up to some paragraphs. */
 export const wordsField = z.string().check(z.maxLength(4000));
 
-/** Metres; 0 to 1,000 km. */
-export const metresField = z.number().check(z.minimum(0), z.maximum(1_000_000)).brand<'Metres'>();
+/** A number within its physical range. */
+export const numberIn = ({ least, most }: Range) =>
+  z.number().check(z.minimum(least), z.maximum(most));
+/** A whole number within its range. */
+export const wholeIn = ({ least, most }: Range) => z.int().check(z.minimum(least), z.maximum(most));
 
-/** Seconds; 0 to ten days. */
-export const secondsField = z.number().check(z.minimum(0), z.maximum(864_000)).brand<'Seconds'>();
-
-export const millimetresField = z.number().brand<'Millimetres'>();
-export const celsiusField = z.number().check(z.minimum(-60), z.maximum(80)).brand<'Celsius'>();
-export const kilogramsField = z.number().check(z.minimum(20), z.maximum(300)).brand<'Kilograms'>();
+export const metresField = numberIn(ranges.distanceM).brand<'Metres'>();
+export const secondsField = numberIn(ranges.durationS).brand<'Seconds'>();
+/** Millimetres of one thing: each has its own range. */
+export const millimetresIn = (range: Range) => numberIn(range).brand<'Millimetres'>();
+export const celsiusField = numberIn(ranges.temperatureC).brand<'Celsius'>();
+export const kilogramsField = numberIn(ranges.massKg).brand<'Kilograms'>();
 
 /** A share of a whole, 0 to 1. */
-export const shareField = z.number().check(z.minimum(0), z.maximum(1));
+export const shareField = numberIn(ranges.share);
 
 /** A point of a 0-100 line (comfort). */
-export const lineScoreField = z.number().check(z.minimum(0), z.maximum(100));
+export const lineScoreField = numberIn(ranges.lineScore);
 
 /** A whole number 0 to 10 (severity, pain). */
-export const tenField = z.int().check(z.minimum(0), z.maximum(10));
+export const tenField = wholeIn(ranges.ten);
+
+export const measureField = z.enum(measures);
+export const measureUnitField = z.enum(measureUnits);
+
+/** A reading, a limit or a dimension, whatever it measures; {@link rangeOf} says what can be. */
+export const figureOfBenchField = numberIn(ranges.benchFigure);
 
 export const feet = ['left', 'right'] as const;
 export type Foot = (typeof feet)[number];
@@ -53,37 +66,6 @@ export const surfaceField = z.enum(surfaces);
 export const photosField = z
   .array(z.string().check(z.regex(/^[0-9a-f]{64}$/)))
   .check(z.maxLength(12));
-
-/** What a bench reading measures, with the unit it is given in. */
-export const measures = [
-  'stack-height',
-  'hardness',
-  'mass',
-  'tread-depth',
-  'impact-peak',
-  'energy-absorbed',
-  'energy-returned',
-  'dimension',
-] as const;
-export type Measure = (typeof measures)[number];
-export const measureField = z.enum(measures);
-
-/** mm, g, Asker C and Shore A points, newtons, joules, percent, kilopascals. */
-export const measureUnits = ['mm', 'g', 'asker-c', 'shore-a', 'N', 'J', '%', 'kPa'] as const;
-export type MeasureUnit = (typeof measureUnits)[number];
-export const measureUnitField = z.enum(measureUnits);
-
-/** In which units a measure is given; a limit or a blueprint without a unit means the first. */
-export const unitsOf: Readonly<Record<Measure, readonly [MeasureUnit, ...MeasureUnit[]]>> = {
-  'stack-height': ['mm'],
-  hardness: ['asker-c', 'shore-a'],
-  mass: ['g'],
-  'tread-depth': ['mm'],
-  'impact-peak': ['N'],
-  'energy-absorbed': ['J', '%'],
-  'energy-returned': ['%', 'J'],
-  dimension: ['mm'],
-};
 
 /** Where on the sample a reading is taken: one word, e.g. `heel-centre`; the same word for the same place. */
 export const siteField = z.string().check(z.regex(/^[a-z0-9][a-z0-9-]{0,39}$/));

@@ -13,21 +13,25 @@ import {
   lineField,
   measureField,
   measureUnitField,
+  numberIn,
   shareField,
   siteField,
+  wholeIn,
   wordsField,
 } from './common.ts';
 import { limitSchema } from './project.ts';
+import { ranges } from './ranges.ts';
 
 /** A language by its tag, such as `en` or `zh`. */
 export const languageField = z
   .string()
   .check(z.regex(/^[a-z]{2,3}(-[A-Za-z0-9]{1,8})*$/), z.maxLength(35));
 
-/** Metres beyond what one pair ever carries: an end of an interval. */
-const farField = z.number().check(z.minimum(0)).brand<'Metres'>();
-const intervalSchema = z.looseObject({ lower: z.number(), upper: z.number() });
-const countField = z.int().check(z.minimum(0));
+/** Metres, also beyond what one pair ever carries: an end of an interval. */
+const farField = numberIn(ranges.computedM).brand<'Metres'>();
+const figureField = numberIn(ranges.computed);
+const intervalSchema = z.looseObject({ lower: figureField, upper: figureField });
+const countField = wholeIn(ranges.count);
 
 /** How sure a complaint is, and when and with whom it comes; absent where it was frozen before these were. */
 const weighedSchema = z.looseObject({
@@ -35,9 +39,9 @@ const weighedSchema = z.looseObject({
   shareTwice: intervalSchema,
   runShare: intervalSchema,
   allowedRate: shareField,
-  severity: z.nullable(z.looseObject({ mean: z.number(), most: z.number() })),
+  severity: z.nullable(z.looseObject({ mean: figureField, most: figureField })),
   /** What the e-value must reach. */
-  needed: z.number(),
+  needed: numberIn(ranges.eValue),
   /** Codes of the testers for each of whom it is proven. */
   testers: z.array(lineField),
 });
@@ -67,23 +71,23 @@ const lookSchema = z.looseObject({
 /** The counts behind a complaint. */
 const complaintFiguresSchema = z.looseObject({
   word: lineField,
-  askedRuns: z.int(),
-  askedTesters: z.int(),
-  runs: z.int(),
-  testersOnce: z.int(),
-  testersTwice: z.int(),
-  left: z.int(),
-  right: z.int(),
-  eValue: z.number(),
+  askedRuns: countField,
+  askedTesters: countField,
+  runs: countField,
+  testersOnce: countField,
+  testersTwice: countField,
+  left: countField,
+  right: countField,
+  eValue: numberIn(ranges.eValue),
   weighed: z.optional(weighedSchema),
   look: z.optional(lookSchema),
 });
 
 /** Median with its 90 % interval. */
 const estimateSchema = z.looseObject({
-  median: z.number(),
-  lower: z.number(),
-  upper: z.number(),
+  median: figureField,
+  lower: figureField,
+  upper: figureField,
   beyondChecks: z.boolean(),
 });
 
@@ -116,11 +120,11 @@ const readingFiguresSchema = z.looseObject({
   /** Code of the pair. */
   pair: lineField,
   foot: footField,
-  value: z.number(),
+  value: figureField,
   /** value − nominal; and how far from nominal the blueprint allows. */
-  deviation: z.number(),
-  lower: z.number(),
-  upper: z.number(),
+  deviation: figureField,
+  lower: figureField,
+  upper: figureField,
   /** What is decided, and the chance that this is wrong; null where no uncertainty is known. */
   word: lineField,
   risk: z.nullable(shareField),
@@ -131,7 +135,7 @@ const readingFiguresSchema = z.looseObject({
 const comfortFiguresSchema = z.looseObject({
   attribute: z.enum(comfortAttributeIds),
   /** Mean over testers. */
-  mean: z.number(),
+  mean: figureField,
   interval: z.nullable(intervalSchema),
   testers: countField,
   scores: countField,
@@ -140,7 +144,7 @@ const comfortFiguresSchema = z.looseObject({
     z.looseObject({
       earlier: lineField,
       later: lineField,
-      difference: z.number(),
+      difference: figureField,
       interval: z.nullable(intervalSchema),
       word: lineField,
     }),

@@ -10,23 +10,27 @@ import {
   measureField,
   measureUnitField,
   metresField,
-  millimetresField,
+  figureOfBenchField,
+  millimetresIn,
+  numberIn,
+  wholeIn,
   photosField,
   siteField,
   wordsField,
 } from './common.ts';
 import { evidenceSchema, languageField } from './evidence.ts';
+import { ranges } from './ranges.ts';
 
 const readingSchema = z.looseObject({
   measure: measureField,
   site: siteField,
   foot: footField,
-  value: z.number(),
+  value: figureOfBenchField,
   unit: measureUnitField,
   gauge: z.optional(lineField),
   /** Expanded uncertainty is twice this: the gauge's standard uncertainty, in the reading's unit. */
-  uncertainty: z.optional(z.number().check(z.minimum(0))),
-  loadN: z.optional(z.number().check(z.minimum(0))),
+  uncertainty: z.optional(numberIn(ranges.benchWidth)),
+  loadN: z.optional(numberIn(ranges.loadN)),
   method: z.optional(lineField),
 });
 
@@ -37,7 +41,7 @@ export const benchCheckSchema = z.looseObject({
   at: instantField,
   /** Distance on the pair as the shop knows it; absent: taken from the logged runs. */
   distanceM: z.optional(metresField),
-  restedH: z.optional(z.number().check(z.minimum(0), z.maximum(100_000))),
+  restedH: z.optional(numberIn(ranges.restedH)),
   temperatureC: z.optional(celsiusField),
   operator: z.optional(lineField),
   readings: z.array(readingSchema).check(z.minLength(1), z.maxLength(200)),
@@ -63,7 +67,7 @@ export const findingSchema = z.looseObject({
   zone: z.optional(z.enum(zoneCodes)),
   priority: z.enum(['high', 'medium', 'low']),
   wanted: z.optional(wordsField),
-  wantedMm: z.optional(millimetresField),
+  wantedMm: z.optional(millimetresIn(ranges.wantedMm)),
   /** The round that shall carry the change. */
   carriedBy: z.optional(idField),
   /** What showed it; absent in findings of complaints from before this field was there. */
@@ -115,7 +119,7 @@ export const attachmentSchema = z.looseObject({
   record: idField,
   sha256: z.string().check(z.regex(/^[0-9a-f]{64}$/)),
   mediaType: z.string().check(z.regex(/^[a-z]+\/[a-z0-9.+-]{1,60}$/)),
-  bytes: z.int().check(z.minimum(0)),
+  bytes: wholeIn(ranges.attachmentBytes),
 });
 
 export type BenchCheck = z.infer<typeof benchCheckSchema>;

@@ -6,9 +6,13 @@ import {
   lineField,
   measureField,
   measureUnitField,
-  millimetresField,
+  figureOfBenchField,
+  millimetresIn,
+  numberIn,
+  wholeIn,
   siteField,
 } from './common.ts';
+import { ranges } from './ranges.ts';
 
 /** The same parts measured by the same operators again and again: how far the gauge can be trusted. */
 export const gaugeStudySchema = z.looseObject({
@@ -19,10 +23,10 @@ export const gaugeStudySchema = z.looseObject({
   site: z.optional(siteField),
   unit: measureUnitField,
   /** Width of the tolerance that the gauge must decide, in the unit: upper minus lower. */
-  toleranceWidth: z.optional(z.number().check(z.positive())),
+  toleranceWidth: z.optional(numberIn(ranges.toleranceWidth)),
   /** In the order measured; a part and an operator are named by the words of the shop. */
   readings: z
-    .array(z.looseObject({ part: lineField, operator: lineField, value: z.number() }))
+    .array(z.looseObject({ part: lineField, operator: lineField, value: figureOfBenchField }))
     .check(z.minLength(4), z.maxLength(1000)),
 });
 
@@ -33,24 +37,24 @@ export const handOutPlanSchema = z.looseObject({
   project: idField,
   at: instantField,
   /** Draws the same plan again from the same rounds, testers, sizes and weeks. */
-  seed: z.int().check(z.minimum(0)),
+  seed: wholeIn(ranges.seed),
   /** The rounds that are compared, in the order in which the plan letters them. */
   rounds: z.array(idField).check(z.minLength(1), z.maxLength(12)),
   basis: z.enum(planBases),
   /** Day on which the first period begins. */
   from: instantField,
-  periods: z.int().check(z.minimum(1), z.maximum(12)),
+  periods: wholeIn(ranges.periods),
   /** How far a pair's size may lie from the tester's foot length; absent: not said. */
-  allowedMm: z.optional(millimetresField),
-  weeksPerPeriod: z.int().check(z.minimum(1), z.maximum(26)),
+  allowedMm: z.optional(millimetresIn(ranges.sizeAllowanceMm)),
+  weeksPerPeriod: wholeIn(ranges.weeks),
   testers: z
     .array(
       z.looseObject({
         tester: idField,
         /** Periods in which the tester is away, counted from 0. */
-        away: z.optional(z.array(z.int().check(z.minimum(0)))),
+        away: z.optional(z.array(wholeIn(ranges.periodAt))),
         /** From this period on the tester takes no part any more. */
-        droppedOutAt: z.optional(z.int().check(z.minimum(0))),
+        droppedOutAt: z.optional(wholeIn(ranges.periodAt)),
       }),
     )
     .check(z.maxLength(200)),
@@ -59,7 +63,7 @@ export const handOutPlanSchema = z.looseObject({
     .array(
       z.looseObject({
         tester: idField,
-        period: z.int().check(z.minimum(0)),
+        period: wholeIn(ranges.periodAt),
         pair: idField,
         round: idField,
       }),

@@ -15,19 +15,23 @@ import {
   measureField,
   measureUnitField,
   metresField,
-  millimetresField,
+  figureOfBenchField,
+  millimetresIn,
+  numberIn,
+  wholeIn,
   shareField,
   siteField,
   surfaceField,
   wordsField,
 } from './common.ts';
+import { ranges } from './ranges.ts';
 
 /** A limit of the brief: beyond it a pair has failed. */
 export const limitSchema = z.looseObject({
   measure: measureField,
   site: z.optional(siteField),
   bound: z.enum(['at-least', 'at-most']),
-  value: z.number(),
+  value: figureOfBenchField,
   /** `reading`: in the measure's unit; `share-of-new`: of the same pair's reading at 0 km. */
   basis: z.enum(['reading', 'share-of-new']),
 });
@@ -47,8 +51,12 @@ const briefSchema = z.looseObject({
   /** The feet that the shoe is made for, in mm from and to. */
   feet: z.optional(
     z.looseObject({
-      lengthMm: z.optional(z.tuple([millimetresField, millimetresField])),
-      widthMm: z.optional(z.tuple([millimetresField, millimetresField])),
+      lengthMm: z.optional(
+        z.tuple([millimetresIn(ranges.footLengthMm), millimetresIn(ranges.footLengthMm)]),
+      ),
+      widthMm: z.optional(
+        z.tuple([millimetresIn(ranges.footWidthMm), millimetresIn(ranges.footWidthMm)]),
+      ),
     }),
   ),
   words: z.optional(wordsField),
@@ -78,37 +86,37 @@ const dimensionSchema = z.looseObject({
   measure: measureField,
   site: siteField,
   unit: measureUnitField,
-  nominal: z.number(),
+  nominal: figureOfBenchField,
   /** Lowest and highest allowed deviation from nominal; lower is 0 or negative. */
-  lower: z.number(),
-  upper: z.number(),
+  lower: figureOfBenchField,
+  upper: figureOfBenchField,
   /** Absent: the same for both feet. */
   foot: z.optional(footField),
   /** Greatest allowed difference of left and right; absent: not named. */
-  leftRight: z.optional(z.number().check(z.minimum(0))),
+  leftRight: z.optional(numberIn(ranges.benchWidth)),
 });
 
 /** The last that a round is built on, measured at one size, with its steps to the next sizes. */
 const lastSchema = z.looseObject({
   name: lineField,
   /** Foot length that the measured last is for, in mm (Mondopoint, ISO 9407). */
-  sizeMm: millimetresField,
+  sizeMm: millimetresIn(ranges.footLengthMm),
   /** Length of the last itself. */
-  lengthMm: z.optional(millimetresField),
+  lengthMm: z.optional(millimetresIn(ranges.lastLengthMm)),
   /** Width of the last at the ball. */
-  ballWidthMm: z.optional(millimetresField),
+  ballWidthMm: z.optional(millimetresIn(ranges.footWidthMm)),
   /** Girth of the last at the ball. */
-  ballGirthMm: z.optional(millimetresField),
+  ballGirthMm: z.optional(millimetresIn(ranges.ballGirthMm)),
   /** Growth of width and girth for every 5 mm of foot length. */
-  widthPerStepMm: z.optional(millimetresField),
-  girthPerStepMm: z.optional(millimetresField),
+  widthPerStepMm: z.optional(millimetresIn(ranges.widthPerStepMm)),
+  girthPerStepMm: z.optional(millimetresIn(ranges.girthPerStepMm)),
 });
 
 export const roundSchema = z.looseObject({
   project: idField,
   name: lineField,
   /** 1 for the first round of the project. */
-  order: z.int().check(z.minimum(1)),
+  order: wholeIn(ranges.roundOrder),
   stage: z.enum(roundStages),
   changes: z.array(changeSchema),
   /** Foam of the midsole; absent: not said. */
@@ -117,7 +125,7 @@ export const roundSchema = z.looseObject({
   last: z.optional(lastSchema),
   /** Layers of material over a zone of the upper, counted on the sample. */
   layers: z.optional(
-    z.array(z.looseObject({ zone: z.enum(zoneCodes), count: z.int().check(z.minimum(0)) })),
+    z.array(z.looseObject({ zone: z.enum(zoneCodes), count: wholeIn(ranges.layers) })),
   ),
   words: z.optional(wordsField),
 });
@@ -128,7 +136,7 @@ export const pairSchema = z.looseObject({
   /** What stands on the tongue label. It tells nothing of the build: testers see it. */
   code: z.string().check(z.regex(/^[A-Z0-9][A-Z0-9-]{0,11}$/)),
   /** Foot length that the pair is made for, in mm (Mondopoint, ISO 9407). */
-  sizeMm: millimetresField,
+  sizeMm: millimetresIn(ranges.footLengthMm),
   /** Distance on the pair before the test began. */
   carriedInM: z.optional(metresField),
 });

@@ -9,7 +9,8 @@ import {
   kilogramsField,
   lineField,
   metresField,
-  millimetresField,
+  millimetresIn,
+  numberIn,
   photosField,
   secondsField,
   shareField,
@@ -18,17 +19,21 @@ import {
   wordsField,
 } from './common.ts';
 import { comfortSchema } from './project.ts';
+import { ranges, type Range } from './ranges.ts';
+
+const bothFeet = (range: Range) =>
+  z.looseObject({ left: millimetresIn(range), right: millimetresIn(range) });
 
 export const testerSchema = z.looseObject({
   /** What the group calls the tester, e.g. `T07`. */
   code: z.string().check(z.regex(/^[A-Z0-9][A-Z0-9-]{0,11}$/)),
   /** Optional, and never leaves the group. */
   name: z.optional(lineField),
-  footLengthMm: z.optional(z.looseObject({ left: millimetresField, right: millimetresField })),
-  footWidthMm: z.optional(z.looseObject({ left: millimetresField, right: millimetresField })),
-  ballGirthMm: z.optional(z.looseObject({ left: millimetresField, right: millimetresField })),
+  footLengthMm: z.optional(bothFeet(ranges.footLengthMm)),
+  footWidthMm: z.optional(bothFeet(ranges.footWidthMm)),
+  ballGirthMm: z.optional(bothFeet(ranges.ballGirthMm)),
   massKg: z.optional(kilogramsField),
-  heightM: z.optional(z.number().check(z.minimum(0.5), z.maximum(2.6)).brand<'Metres'>()),
+  heightM: z.optional(numberIn(ranges.heightM).brand<'Metres'>()),
   footStrike: z.optional(z.enum(['rearfoot', 'midfoot', 'forefoot'])),
 });
 
@@ -124,9 +129,9 @@ export const runSchema = z.looseObject({
       distanceM: metresField,
       movingS: z.optional(secondsField),
       climbM: z.optional(metresField),
-      stepsPerShoe: z.optional(z.number().check(z.minimum(0))),
+      stepsPerShoe: z.optional(numberIn(ranges.steps)),
       /** Moving seconds of each kilometre; the rest of 100 m or more scaled to one. */
-      paceByKmS: z.optional(z.array(z.number().check(z.minimum(0))).check(z.maxLength(1000))),
+      paceByKmS: z.optional(z.array(numberIn(ranges.durationS)).check(z.maxLength(1000))),
       /** Whether noise of the fixes was taken out before it was measured. */
       distanceBy: z.optional(z.enum(['smoothed', 'as-recorded'])),
       /** Recognises the same track when it comes again. */
