@@ -1981,15 +1981,23 @@ export const desk = {
       title: 'Does the panel answer steadily?',
       nobody: 'Nobody has logged a run yet.',
       few: 'Too little to compare: at least two testers must have scored at least two rounds in two sessions each.',
-      same: 'Every score is the same: nothing can be told apart.',
+      same: 'No tester’s scores differ between the rounds: there is nothing to agree on.',
+      alike:
+        'All testers’ scores move by exactly the same from round to round. Without any difference nobody can say how much of that is chance.',
       icc: (t: number, rounds: string) =>
         `${testers(t)} scored ${rounds}. Share of the spread of overall comfort that comes from the rounds:`,
-      one: (icc: string, lower: string, upper: string) =>
-        `one tester’s score: ${icc} (95 % interval ${lower} to ${upper})`,
-      oneLevelled: (icc: string, lower: string, upper: string) =>
-        `after each tester’s own level is taken off: ${icc} (${lower} to ${upper})`,
-      panel: (icc: string, lower: string, upper: string) =>
-        `the panel’s mean: ${icc} (${lower} to ${upper})`,
+      correlation: {
+        shown: (icc: string, lower: string, upper: string) =>
+          `${icc} (95 % interval ${lower} to ${upper})`,
+        open: (icc: string, upper: string) =>
+          `${icc}, but it may be 0: agreement is not shown yet (95 % interval 0 to ${upper})`,
+        none: (upper: string | null) =>
+          `no agreement shown${upper === null ? '' : ` (95 % interval 0 to ${upper})`}`,
+      },
+      one: (correlation: string) => `one tester’s score: ${correlation}`,
+      oneLevelled: (correlation: string) =>
+        `after each tester’s own level is taken off: ${correlation}`,
+      panel: (correlation: string) => `the panel’s mean: ${correlation}`,
       error: (
         se: string,
         lower: string,
@@ -2034,7 +2042,7 @@ export const desk = {
         ) =>
           `${tester}: scores rise where those of the others fall (r ${r}, 95 % interval ${lower} to ${upper}, ${cells} attributes of rounds). Ask which end of the line means good.`,
       },
-      how: 'Questions, not marks: who answers otherwise may be the one who is right. Agreement: intraclass correlations (2,1), (3,1), (2,k) of Shrout & Fleiss 1979, means of at least two sessions after the first wearing. Error: Bland & Altman 1986, with whatever kilometres change in it. Complaints: what the other testers foretell (beta-binomial, Skellam 1948), Holm over testers. Late: when the phone first saved it. Limits without a source: judgement.',
+      how: 'Questions, not marks: who answers otherwise may be the one who is right. Agreement: intraclass correlations (2,1), (3,1), (2,k) of Shrout & Fleiss 1979, means of at least two sessions after the first wearing; intervals by McGraw & Wong 1996, from 0 up. Error: Bland & Altman 1986, with whatever kilometres change in it. Complaints: what the other testers foretell (beta-binomial, Skellam 1948), Holm over testers. Late: when the phone first saved it. Limits without a source: judgement.',
     },
   },
 

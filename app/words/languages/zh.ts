@@ -1694,11 +1694,17 @@ export const desk: DeskWords = {
       title: '试穿员的回答稳定吗？',
       nobody: '还没有人记录跑步。',
       few: '数据太少，无法比较：至少两名试穿员须对至少两个轮次各评分两次。',
-      same: '所有评分相同：无法区分。',
+      same: '每名试穿员在各轮次的评分都没有差别：谈不上一致与否。',
+      alike: '所有试穿员的评分在轮次之间变动完全相同。彼此没有差异，就无法判断其中多少出于偶然。',
       icc: (t, rounds) => `${t} 名试穿员评价了 ${rounds}。总体舒适度的差异中来自轮次的比例：`,
-      one: (icc, lower, upper) => `单个试穿员的评分：${icc}（95 % 区间 ${lower} 至 ${upper}）`,
-      oneLevelled: (icc, lower, upper) => `扣除各人自身水平后：${icc}（${lower} 至 ${upper}）`,
-      panel: (icc, lower, upper) => `全体平均：${icc}（${lower} 至 ${upper}）`,
+      correlation: {
+        shown: (icc, lower, upper) => `${icc}（95 % 区间 ${lower} 至 ${upper}）`,
+        open: (icc, upper) => `${icc}，但也可能是 0：尚不能说明评分一致（95 % 区间 0 至 ${upper}）`,
+        none: (upper) => `看不出一致${upper === null ? '' : `（95 % 区间 0 至 ${upper}）`}`,
+      },
+      one: (correlation) => `单个试穿员的评分：${correlation}`,
+      oneLevelled: (correlation) => `扣除各人自身水平后：${correlation}`,
+      panel: (correlation) => `全体平均：${correlation}`,
       error: (se, lower, upper, change, groups, scores) =>
         `同一试穿员对同一双鞋的评分各次之间变动 ${se}（满分 100；标准误；95 % 区间 ${lower} 至 ${upper}；${groups} 个“人与鞋”组合，共 ${scores} 次评分）。两次单独评分相差不到 ${change} 时无法区分。`,
       noError: '没有试穿员对同一双鞋评分两次：评分自身变动多少尚不清楚。',
@@ -1722,7 +1728,7 @@ export const desk: DeskWords = {
         'other-way-round': (tester, r, lower, upper, cells) =>
           `${tester}：别人评分低处他评分高（r ${r}，95 % 区间 ${lower} 至 ${upper}，${cells} 个轮次的项目）。请问评分线哪一端表示好。`,
       },
-      how: '这是提问，不是打分：与众不同者也许正是对的。一致性：Shrout & Fleiss 1979 的组内相关 (2,1)、(3,1)、(2,k)，取首次试穿之后至少两次评分的平均。误差：Bland & Altman 1986，含里程带来的变化。不适：以其他试穿员预测（β-二项，Skellam 1948），对试穿员作 Holm 校正。晚记：以手机首次保存为准。无来源的界限为经验判断。',
+      how: '这是提问，不是打分：与众不同者也许正是对的。一致性：Shrout & Fleiss 1979 的组内相关 (2,1)、(3,1)、(2,k)，取首次试穿之后至少两次评分的平均；区间按 McGraw & Wong 1996，下限不低于 0。误差：Bland & Altman 1986，含里程带来的变化。不适：以其他试穿员预测（β-二项，Skellam 1948），对试穿员作 Holm 校正。晚记：以手机首次保存为准。无来源的界限为经验判断。',
     },
   },
 
