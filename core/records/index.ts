@@ -20,6 +20,7 @@ export * from './cursor.ts';
 export * from './wire.ts';
 export * from './view.ts';
 export * from './json-schema.ts';
+export * from './number-fields.ts';
 export * from './standing.ts';
 export * from './shown-attachments.ts';
 export * from './track-fingerprint.ts';

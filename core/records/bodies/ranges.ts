@@ -79,6 +79,8 @@ export const ranges = {
   eValue: from(0, Number.MAX_VALUE),
   /** Milliseconds since 1970, as far as a date can be. */
   epochMs: from(0, 8_640_000_000_000_000),
+  /** Of a revision in the hub's feed. */
+  sequence: from(0, Number.MAX_SAFE_INTEGER),
   version: from(1, 1_000_000),
 } as const satisfies Readonly<Record<string, Range>>;
 
