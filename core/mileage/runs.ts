@@ -6,9 +6,9 @@
  */
 import { isSameTrack, type RecordId, type RecordOf, type Run } from '../records/index.ts';
 import { isWithin, type HandOutSpan } from './hand-out-span.ts';
-import { isPlausibleDistance, isPlausiblePace } from './plausible.ts';
+import { isPlausibleDistance, isPlausiblePace, secondsPerKm } from './plausible.ts';
 import { groupBy } from '../statistics/index.ts';
-import { metres, type Metres } from '../units/index.ts';
+import { metres, seconds, type Metres } from '../units/index.ts';
 
 /** One run with what the sums need, times in milliseconds since 1970. */
 export interface LoggedRun {
@@ -175,10 +175,9 @@ const odditiesOf = (
   }
   if (!isPlausibleDistance(distanceM))
     found.push({ why: 'distance', run: id, distanceM: metres(distanceM) });
-  if (endMs > startMs && distanceM > 0) {
-    const secondsPerKm = (endMs - startMs) / distanceM;
-    if (!isPlausiblePace(secondsPerKm)) found.push({ why: 'pace', run: id, secondsPerKm });
-  }
+  const pace = secondsPerKm(distanceM, seconds((endMs - startMs) / 1000));
+  if (pace !== null && !isPlausiblePace(pace))
+    found.push({ why: 'pace', run: id, secondsPerKm: pace });
   if (startMs > nowMs + FUTURE_MS) found.push({ why: 'in-the-future', run: id });
   return found;
 };

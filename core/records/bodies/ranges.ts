@@ -30,8 +30,10 @@ const from = (least: number, most: number, unit: RangeUnit | null = null): Range
 });
 
 export const ranges = {
-  /** A run, a pair's way, what a brief asks for. */
+  /** A run, and what is on a pair. */
   distanceM: from(0, 1_000_000, 'm'),
+  /** What a brief asks of a pair. */
+  briefDistanceM: from(1000, 1_000_000, 'm'),
   durationS: from(0, 864_000, 's'),
   temperatureC: from(-60, 80, '°C'),
   massKg: from(20, 300, 'kg'),
