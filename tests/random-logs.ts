@@ -8,7 +8,6 @@ import {
   kinds,
   readBody,
   sealRevision,
-  type Body,
   type Kind,
   type RecordId,
   type Revision,
@@ -320,7 +319,7 @@ export const randomLog = (seed: number): RandomLog => {
       if (!read.ok) throw new Error(`${kind}: ${JSON.stringify(read.problems)}`);
       const author = random() < 0.5 ? idOf(250) : ((body['tester'] as RecordId) ?? idOf(250));
       return sealRevision(
-        { id, kind, author, sv: 1, body: body as Body },
+        { id, kind, author, sv: 1, body: body },
         stampAt(START_MS + Math.floor(random() * 120 * DAY_MS)),
         null,
       );

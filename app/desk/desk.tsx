@@ -20,6 +20,7 @@ import { ProjectForm } from './project-form.tsx';
 import { ReportPage } from './report/report-page.tsx';
 import { Rounds } from './rounds.tsx';
 import { Testers } from './testers.tsx';
+import { Unread } from './unread.tsx';
 import { Verdict } from './verdict.tsx';
 import type { DeskRecords } from './worker/desk-work.ts';
 import '../parts/charts/charts.css';
@@ -48,6 +49,7 @@ const tabOf: Readonly<Record<Further, Tab>> = { plan: 'testers' };
 
 const Projects = ({ records }: { records: DeskRecords }) => (
   <>
+    <Unread records={records} />
     {records.project.length === 0 ? (
       <p>{d().noProjects}</p>
     ) : (
@@ -101,6 +103,7 @@ const ProjectDesk = (props: { records: DeskRecords; project: RecordId; screen: T
           </a>
         ))}
       </nav>
+      <Unread records={props.records} />
       <InTolerance records={props.records} review={review} />
       <Screen records={props.records} review={review} />
     </>

@@ -1,5 +1,6 @@
 /** Which numbers do the bodies of records hold, and within which ends? Read off the schemas themselves. */
 import type * as z from 'zod/mini';
+import type { Range } from './bodies/ranges.ts';
 import { bodySchemas } from './body.ts';
 import { isKind } from './kinds.ts';
 
@@ -51,22 +52,33 @@ export const numberFields = (
   ];
 };
 
+/** In which unit the number of a field is, by the ending of its name. */
+const endings: readonly (readonly [RegExp, Range['unit']])[] = [
+  [/Mm$/, 'mm'],
+  [/Kg$/, 'kg'],
+  [/S$/, 's'],
+  [/C$/, '°C'],
+  [/H$/, 'h'],
+  [/N$/, 'N'],
+  [/M$/, 'm'],
+];
+
 /**
- * Between which ends the number at a field of a body must lie.
+ * What the number at a field of a body can be.
  * @param field as {@link BodyProblem} names it
  * @returns null where no number is there
  */
-export const rangeAt = (
-  kind: string,
-  field: string,
-): { readonly least: number; readonly most: number } | null => {
+export const rangeAt = (kind: string, field: string): Range | null => {
   if (!isKind(kind)) return null;
   const keys = field.split('.');
   const found = numberFields(bodySchemas[kind]).find(
     ({ path }) =>
       path.length === keys.length && path.every((key, at) => key === '*' || key === keys[at]),
   );
-  return found && found.least !== null && found.most !== null
-    ? { least: found.least, most: found.most }
-    : null;
+  if (!found || found.least === null || found.most === null) return null;
+  const { least, most } = found;
+  // Of `footLengthMm.left` the unit stands in the word before the last.
+  for (const key of keys.toReversed())
+    for (const [ending, unit] of endings) if (ending.test(key)) return { least, most, unit };
+  return { least, most, unit: null };
 };

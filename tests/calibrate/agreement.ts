@@ -106,7 +106,7 @@ export const sweepPanels = (panels: number, seed: number): readonly string[] => 
   return wrong;
 };
 
-/** In which share of panels the interval holds the truth: one tester's score, after levels, the panel's mean. */
+/** In which share of panels with an answer the interval holds the truth: one score, after levels, the panel's mean. */
 export const coverageOf = (
   design: PanelDesign,
   panels: number,
@@ -122,16 +122,18 @@ export const coverageOf = (
     panel: (testers * icc) / (1 + (testers - 1) * icc),
   };
   const held = { one: 0, oneLevelled: 0, panel: 0 };
+  let answered = 0;
   const holds = ({ lower, upper }: Interval, value: number) => lower <= value && value <= upper;
   for (let at = 0; at < panels; at++) {
     const answer = agreementOf(drawPanel(design, shape, random));
     if (!answer.ok) continue;
+    answered++;
     for (const which of ['one', 'oneLevelled', 'panel'] as const)
       if (holds(answer.agreement[which], truth[which])) held[which]++;
   }
   return {
-    one: held.one / panels,
-    oneLevelled: held.oneLevelled / panels,
-    panel: held.panel / panels,
+    one: held.one / answered,
+    oneLevelled: held.oneLevelled / answered,
+    panel: held.panel / answered,
   };
 };

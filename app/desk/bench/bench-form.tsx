@@ -1,6 +1,13 @@
 /** A sample measured on the bench: readings by measure, site and foot, with their circumstances. */
 import { useState } from 'preact/hooks';
-import { measures, unitsOf, type Reading, type RecordId } from '../../../core/records/index.ts';
+import {
+  measures,
+  rangeOf,
+  ranges,
+  unitsOf,
+  type Reading,
+  type RecordId,
+} from '../../../core/records/index.ts';
 import { celsius, metres, parseDecimal, toMetres, type Metres } from '../../../core/units/index.ts';
 import { checkWarnings } from '../../../core/wear/index.ts';
 import { Button, Choice, Notice } from '../../parts/controls/controls.tsx';
@@ -18,6 +25,7 @@ import {
   TextField,
   Unfold,
 } from '../form-parts.tsx';
+import { numberTrouble, typedIn } from '../in-range.ts';
 import { speakerOf } from '../speaker.ts';
 import { emptyReading, isTyped, withBlueprint, type ReadingForm } from './bench-rows.ts';
 
@@ -31,6 +39,8 @@ const emptyCircumstances = {
   method: '',
 };
 type Circumstances = typeof emptyCircumstances;
+
+const inKm = typedIn(ranges.distanceM, 'km', 1 / 1000);
 
 /** Undefined: not said; null: no number. */
 const numberOf = (text: string): number | null | undefined =>
@@ -70,19 +80,21 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
     if (pair === '') return `${words.pair}: ${d().missing}`;
     if (Number.isNaN(new Date(at).getTime())) return `${words.at}: ${d().missing}`;
     const { km, room, rested } = numbers;
-    for (const [value, label] of [
-      [arrival ? undefined : km, words.distance],
-      [room, words.temperature],
-      [rested, words.rested],
-    ] as const)
-      if (value === null) return `${label}: ${d().wrongNumber}`;
+    const trouble =
+      numberTrouble(words.distance, arrival ? undefined : km, inKm) ??
+      numberTrouble(words.temperature, room, ranges.temperatureC) ??
+      numberTrouble(words.rested, rested, ranges.restedH);
+    if (trouble !== null) return trouble;
     const parsed: Reading[] = [];
     for (const { measure, site, foot, value, unit, ...rest } of readings.filter(isTyped)) {
       const number = parseDecimal(value);
       const [uncertainty, load] = [numberOf(rest.uncertainty), numberOf(rest.load)];
-      if (number === null) return `${words.value}: ${d().wrongNumber}`;
-      if (uncertainty === null) return `${words.uncertainty}: ${d().wrongNumber}`;
-      if (load === null) return `${words.load}: ${d().wrongNumber}`;
+      const named = `${terms().measures[measure]}, ${site}`;
+      const wrong =
+        numberTrouble(named, number, rangeOf(measure, unit)) ??
+        numberTrouble(`${named}, ${words.uncertainty}`, uncertainty, ranges.benchWidth) ??
+        numberTrouble(`${named}, ${words.load}`, load, ranges.loadN);
+      if (wrong !== null || number === null || uncertainty === null || load === null) return wrong;
       parsed.push({
         measure,
         site,

@@ -31,7 +31,11 @@ const rowSchema = z.object({
   t: z.enum(tableNames as [TableName, ...TableName[]]),
   r: z.record(z.string(), z.unknown()),
 });
-const endSchema = z.object({ end: z.literal(true), rows: wholeIn(ranges.count), digest: z.string() });
+const endSchema = z.object({
+  end: z.literal(true),
+  rows: wholeIn(ranges.count),
+  digest: z.string(),
+});
 
 const isBytes = (value: unknown): value is Uint8Array => value instanceof Uint8Array;
 /** Bytes as base64; the only column that has them is `bytes`. */

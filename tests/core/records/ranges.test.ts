@@ -86,7 +86,11 @@ describe('a figure that cannot be', () => {
       ok: false,
       problems: [{ field: 'brief.feet.lengthMm.1', expected: 'a number from 100 to 400' }],
     });
-    expect(rangeAt('project', 'brief.feet.lengthMm.1')).toEqual({ least: 100, most: 400 });
+    expect(rangeAt('project', 'brief.feet.lengthMm.1')).toEqual({
+      least: 100,
+      most: 400,
+      unit: 'mm',
+    });
     expect(rangeAt('project', 'brief.feet')).toBeNull();
     expect(rangeAt('weather', 'x')).toBeNull();
   });
