@@ -20,6 +20,7 @@ import { ProjectForm } from './project-form.tsx';
 import { ReportPage } from './report/report-page.tsx';
 import { Rounds } from './rounds.tsx';
 import { Testers } from './testers.tsx';
+import { Unread } from './unread.tsx';
 import { Verdict } from './verdict.tsx';
 import { Waiting } from './waiting/waiting.tsx';
 import type { DeskRecords } from './worker/desk-work.ts';
@@ -49,6 +50,7 @@ const tabOf: Readonly<Record<Further, Tab>> = { plan: 'testers', waiting: 'overv
 
 const Projects = ({ records }: { records: DeskRecords }) => (
   <>
+    <Unread records={records} />
     {records.project.length === 0 ? (
       <p>{d().noProjects}</p>
     ) : (
@@ -102,6 +104,7 @@ const ProjectDesk = (props: { records: DeskRecords; project: RecordId; screen: T
           </a>
         ))}
       </nav>
+      <Unread records={props.records} />
       <InTolerance records={props.records} review={review} />
       <Screen records={props.records} review={review} />
     </>

@@ -21,8 +21,8 @@ export interface AboutPair {
   readonly taken: ReadonlySet<string>;
 }
 
-/** From a small child's to the longest that lasts are made for. Judgement, no source. */
-const EU_SIZES = { smallest: 16, largest: 56 } as const;
+/** From the shortest foot that a record takes to the longest that lasts are made for. Judgement, no source. */
+const EU_SIZES = { smallest: 17, largest: 56 } as const;
 
 /** Which field of the form is wrong. */
 export const fieldOfTrouble: Readonly<Record<PairTrouble, keyof PairDraft>> = {

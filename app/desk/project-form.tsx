@@ -3,12 +3,16 @@ import { useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import { comfortAttributeIds, type ComfortAttributeId } from '../../core/foot/index.ts';
 import {
+  isIn,
   measures,
+  rangeOf,
+  ranges,
   surfaces,
   unitsOf,
   type Brief,
   type Limit,
   type Measure,
+  type Range,
   type RecordOf,
   type Surface,
 } from '../../core/records/index.ts';
@@ -17,6 +21,7 @@ import { parseDecimal } from '../../core/units/typed.ts';
 import { Button, Choice, Choices } from '../parts/controls/controls.tsx';
 import { d, t, terms } from '../words/index.ts';
 import { labelOf, saveFromForm, SelectField, SmallForm, TextField } from './form-parts.tsx';
+import { numberTrouble, sayRange, typedIn } from './in-range.ts';
 
 /** Asked unless the lead takes them out: the items of published comfort tools. */
 const usual: readonly ComfortAttributeId[] = [
@@ -36,6 +41,11 @@ const toggled = <T,>(values: ReadonlySet<T>, value: T): ReadonlySet<T> => {
   if (!next.delete(value)) next.add(value);
   return next;
 };
+
+const inKm = typedIn(ranges.briefDistanceM, 'km', 1 / 1000);
+const inPercent = typedIn(ranges.share, '%', 100);
+/** A limit may lie above what a new pair has: stiffness grows. Judgement, no source. */
+const sharesOfNew: Range = { least: 0, most: 1000, unit: '%' };
 
 /** A dimension of the blueprint does not wear. */
 const wearing = measures.filter((measure) => measure !== 'dimension');
@@ -90,10 +100,14 @@ const typedFeet = (feet: Brief['feet']): FeetForm => {
 };
 
 /** Undefined: not said; null: no range. */
-const rangeOf = (from: string, to: string) => {
+const feetFromTo = (from: string, to: string, range: Range) => {
   if (from.trim() === '' && to.trim() === '') return undefined;
   const [least, most] = [parseDecimal(from), parseDecimal(to)];
-  return least === null || most === null || !(least > 0) || most <= least
+  return least === null ||
+    most === null ||
+    !isIn(least, range) ||
+    !isIn(most, range) ||
+    most <= least
     ? null
     : ([millimetres(least), millimetres(most)] as [
         ReturnType<typeof millimetres>,
@@ -125,7 +139,9 @@ export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'
     for (const { measure, site, bound, basis, value, old: before } of limits) {
       const number = parseDecimal(value);
       const title = `${terms().measures[measure]}, ${words.value}`;
-      if (number === null || number <= 0) return `${title}: ${d().wrongNumber}`;
+      const possible = basis === 'share-of-new' ? sharesOfNew : rangeOf(measure);
+      const wrong = numberTrouble(title, number !== null && number <= 0 ? null : number, possible);
+      if (wrong !== null || number === null) return wrong ?? title;
       const { site: _site, ...known } = before ?? {};
       read.push({
         ...known,
@@ -143,15 +159,19 @@ export const ProjectForm = ({ project }: { readonly project?: RecordOf<'project'
     const km = parseDecimal(distance);
     const [rate, painRate] = [parseDecimal(allowed), parseDecimal(pain)];
     if (name.trim() === '') return `${words.name}: ${d().missing}`;
-    if (km === null || km <= 0) return `${words.distance}: ${d().wrongNumber}`;
+    const wrong = numberTrouble(words.distance, km, inKm);
+    if (wrong !== null || km === null) return wrong;
     if (on.size === 0) return `${words.surfaces}: ${d().missing}`;
-    if (rate === null || rate < 0 || rate > 100) return `${words.allowed}: ${d().wrongNumber}`;
-    if (painRate === null || painRate < 0 || painRate > 100)
-      return `${words.allowedPain}: ${d().wrongNumber}`;
-    const lengthMm = rangeOf(feet.lengthFrom, feet.lengthTo);
-    const widthMm = rangeOf(feet.widthFrom, feet.widthTo);
-    if (lengthMm === null || widthMm === null)
-      return `${d().blueprint.briefFeet}: ${d().wrongNumber}`;
+    const wrongRate =
+      numberTrouble(words.allowed, rate, inPercent) ??
+      numberTrouble(words.allowedPain, painRate, inPercent);
+    if (wrongRate !== null || rate === null || painRate === null) return wrongRate;
+    const lengthMm = feetFromTo(feet.lengthFrom, feet.lengthTo, ranges.footLengthMm);
+    const widthMm = feetFromTo(feet.widthFrom, feet.widthTo, ranges.footWidthMm);
+    if (lengthMm === null)
+      return `${d().blueprint.lengthFrom}, ${d().blueprint.lengthTo}: ${sayRange(ranges.footLengthMm)}`;
+    if (widthMm === null)
+      return `${d().blueprint.widthFrom}, ${d().blueprint.widthTo}: ${sayRange(ranges.footWidthMm)}`;
     const { lengthMm: _length, widthMm: _width, ...keptFeet } = old?.feet ?? {};
     const { feet: _feet, ...kept } = old ?? {};
     const read = readLimits();

@@ -1,14 +1,18 @@
 /** A round as it stands in its form: everything as typed, read back into a record, or why it cannot be. */
 import { practiceDimensions, type PracticeDimension } from '../../core/rounds/index.ts';
 import type { ComplaintKind, FoamId, PartId, ZoneCode } from '../../core/foot/index.ts';
-import type {
-  Change,
-  Dimension,
-  Foot,
-  Last,
-  Measure,
-  MeasureUnit,
-  Round,
+import {
+  isIn,
+  rangeOf,
+  ranges,
+  type Change,
+  type Dimension,
+  type Foot,
+  type Last,
+  type Measure,
+  type MeasureUnit,
+  type Range,
+  type Round,
 } from '../../core/records/index.ts';
 import { millimetres } from '../../core/units/index.ts';
 import { parseDecimal, plainText } from '../../core/units/typed.ts';
@@ -62,12 +66,31 @@ export interface DimensionTrouble {
   /** From 0. */
   readonly at: number;
   readonly field: 'site' | 'nominal' | 'lower' | 'upper' | 'leftRight';
+  /** Which numbers can be there; absent: what was typed is none, or the two tolerances are the wrong way round. */
+  readonly range?: Range;
+}
+
+/** What the figures of a last can be. */
+const lastRanges: Readonly<Record<LastField, Range>> = {
+  sizeMm: ranges.footLengthMm,
+  lengthMm: ranges.lastLengthMm,
+  ballWidthMm: ranges.footWidthMm,
+  ballGirthMm: ranges.ballGirthMm,
+  widthPerStepMm: ranges.widthPerStepMm,
+  girthPerStepMm: ranges.girthPerStepMm,
+};
+
+/** What is missing of a last, or which of its figures cannot be. */
+export interface LastTrouble {
+  readonly field: 'name' | LastField;
+  readonly range?: Range;
 }
 
 export type ReadDraft =
   | { readonly ok: true; readonly body: Round }
   | ({ readonly ok: false; readonly part: 'blueprint' } & DimensionTrouble)
-  | { readonly ok: false; readonly part: 'name' | 'last' | 'layers' };
+  | ({ readonly ok: false; readonly part: 'last' } & LastTrouble)
+  | { readonly ok: false; readonly part: 'name' | 'layers' };
 
 export const emptyChange: ChangeDraft = { part: 'upper-pattern', what: '', mends: '' };
 
@@ -199,19 +222,36 @@ const toleranceOf = (typed: string, nominal: number): number | null => {
   return percent === null ? null : tidy((percent * nominal) / 100);
 };
 
+/** A part of the draft that was read, or what is wrong with it. */
+type Read<Part, Trouble> = Part | { readonly wrong: Trouble };
+const isTrouble = <Part extends object, Trouble>(
+  read: Read<Part, Trouble>,
+): read is { readonly wrong: Trouble } => 'wrong' in read;
+
 /** The dimension, or which of its fields is wrong. */
-const readDimension = (draft: DimensionDraft): Dimension | DimensionTrouble['field'] => {
+const readDimension = (draft: DimensionDraft): Read<Dimension, Omit<DimensionTrouble, 'at'>> => {
+  const wrong = (field: DimensionTrouble['field'], range?: Range) => ({
+    wrong: { field, ...(range && { range }) },
+  });
   const { measure, unit, foot } = draft;
   const site = draft.site.trim();
-  if (!/^[a-z0-9][a-z0-9-]{0,39}$/.test(site)) return 'site';
+  if (!/^[a-z0-9][a-z0-9-]{0,39}$/.test(site)) return wrong('site');
+  const possible = rangeOf(measure, unit);
   const nominal = parseDecimal(draft.nominal);
-  if (nominal === null) return 'nominal';
+  if (nominal === null) return wrong('nominal');
+  if (!isIn(nominal, possible)) return wrong('nominal', possible);
+  const either = { ...possible, least: -possible.most };
   const [lower, upper] = [toleranceOf(draft.lower, nominal), toleranceOf(draft.upper, nominal)];
-  if (lower === null) return 'lower';
-  if (upper === null || lower > upper) return 'upper';
+  if (lower === null) return wrong('lower');
+  if (!isIn(lower, either)) return wrong('lower', either);
+  if (upper === null || lower > upper) return wrong('upper');
+  if (!isIn(upper, either)) return wrong('upper', either);
   const named = draft.leftRight.trim() !== '';
   const leftRight = named ? toleranceOf(draft.leftRight, nominal) : undefined;
-  if (leftRight === null || (leftRight !== undefined && leftRight < 0)) return 'leftRight';
+  const difference = { ...possible, least: 0 };
+  if (leftRight === null) return wrong('leftRight');
+  if (leftRight !== undefined && !isIn(leftRight, difference))
+    return wrong('leftRight', difference);
   const { foot: _foot, leftRight: _leftRight, ...kept } = draft.kept ?? {};
   return {
     ...kept,
@@ -237,18 +277,23 @@ const readChange = ({ part, what, mends, kept }: ChangeDraft): Change => {
   };
 };
 
-/** Undefined: no last is noted; null: a number or the name is missing. */
-const readLast = (typed: RoundDraft['last'], kept: Last | undefined): Last | null | undefined => {
+/** Undefined: no last is noted. */
+const readLast = (
+  typed: RoundDraft['last'],
+  kept: Last | undefined,
+): Read<Last, LastTrouble> | undefined => {
   if (Object.values(typed).every((one) => one.trim() === '')) return undefined;
   const read: Partial<Record<LastField, number>> = {};
   for (const field of lastFields) {
     if (typed[field].trim() === '') continue;
     const value = parseDecimal(typed[field]);
-    if (value === null || value < 0) return null;
+    const range = lastRanges[field];
+    if (value === null || !isIn(value, range)) return { wrong: { field, range } };
     read[field] = value;
   }
   const { sizeMm, lengthMm, ballWidthMm, ballGirthMm, widthPerStepMm, girthPerStepMm } = read;
-  if (typed.name.trim() === '' || sizeMm === undefined) return null;
+  if (typed.name.trim() === '') return { wrong: { field: 'name' } };
+  if (sizeMm === undefined) return { wrong: { field: 'sizeMm' } };
   const cleared = Object.fromEntries(
     Object.entries(kept ?? {}).filter(([key]) => !(lastFields as readonly string[]).includes(key)),
   );
@@ -278,16 +323,16 @@ export const readDraft = (
   const blueprint: Dimension[] = [];
   for (const [at, one] of draft.dimensions.entries()) {
     const read = readDimension(one);
-    if (typeof read === 'string') return { ok: false, part: 'blueprint', at, field: read };
+    if (isTrouble(read)) return { ok: false, part: 'blueprint', at, ...read.wrong };
     blueprint.push(read);
   }
   const last = readLast(draft.last, old?.last);
-  if (last === null) return { ok: false, part: 'last' };
+  if (last && isTrouble(last)) return { ok: false, part: 'last', ...last.wrong };
   const layers: NonNullable<Round['layers']> = [];
   for (const [zone, typed] of Object.entries(draft.layers)) {
     if (typed.trim() === '') continue;
     const count = parseDecimal(typed);
-    if (count === null || count < 0 || !Number.isInteger(count))
+    if (count === null || !isIn(count, ranges.layers) || !Number.isInteger(count))
       return { ok: false, part: 'layers' };
     layers.push({ zone: zone as ZoneCode, count });
   }

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { complaintKinds, foamIds, partIds, type FoamId } from '../../core/foot/index.ts';
 import {
   measures,
+  ranges,
   roundStages,
   unitsOf,
   type RecordOf,
@@ -13,6 +14,7 @@ import { practiceDimensions } from '../../core/rounds/index.ts';
 import { Button, Field, Notice } from '../parts/controls/controls.tsx';
 import { d, t, terms } from '../words/index.ts';
 import type { TabProps } from './desk-state.ts';
+import { sayRange } from './in-range.ts';
 import { labelOf, saveFromForm, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
 import {
   canBeTakenOver,
@@ -48,13 +50,33 @@ const without = <T,>(list: readonly T[], index: number): readonly T[] =>
   list.filter((_, other) => other !== index);
 
 /** What is wrong in a part whose fields do not say it themselves; empty where they do. */
-const troubleInWords = ({ part }: Exclude<ReadDraft, { ok: true }>): string =>
-  ({
-    name: `${d().rounds.name}: ${d().missing}`,
-    blueprint: '',
-    last: `${d().blueprint.last}: ${d().wrongNumber}`,
-    layers: `${d().blueprint.layers}: ${d().wrongNumber}`,
-  })[part];
+const troubleInWords = (trouble: Exclude<ReadDraft, { ok: true }>): string => {
+  switch (trouble.part) {
+    case 'name':
+      return `${d().rounds.name}: ${d().missing}`;
+    case 'blueprint':
+      return '';
+    case 'last': {
+      const { field, range } = trouble;
+      const label = field === 'name' ? d().blueprint.lastName : lastLabels()[field];
+      return `${d().blueprint.last}, ${label}: ${range ? sayRange(range) : d().missing}`;
+    }
+    case 'layers':
+      return `${d().blueprint.layers}: ${sayRange(ranges.layers)}`;
+  }
+};
+
+const lastLabels = (): Readonly<Record<LastField, string>> => {
+  const words = d().blueprint;
+  return {
+    sizeMm: words.lastSize,
+    lengthMm: words.lastLength,
+    ballWidthMm: words.lastWidth,
+    ballGirthMm: words.lastGirth,
+    widthPerStepMm: words.widthStep,
+    girthPerStepMm: words.girthStep,
+  };
+};
 
 /** The latest round that a new one can start from. */
 const earlierRound = ({ records, review }: TabProps): Round | null =>
@@ -211,7 +233,7 @@ const Blueprint = ({
           key={index}
           at={index}
           one={one}
-          wrong={wrong?.at === index ? wrong.field : null}
+          wrong={wrong?.at === index ? wrong : null}
           onChange={(part) => change({ dimensions: replaced(dimensions, index, part) })}
           onRemove={() => change({ dimensions: without(dimensions, index) })}
         />
@@ -247,7 +269,7 @@ const Blueprint = ({
 const DimensionRow = (props: {
   readonly at: number;
   readonly one: DimensionDraft;
-  readonly wrong: DimensionTrouble['field'] | null;
+  readonly wrong: DimensionTrouble | null;
   readonly onChange: (part: Partial<DimensionDraft>) => void;
   readonly onRemove: () => void;
 }) => {
@@ -275,7 +297,7 @@ const DimensionRow = (props: {
         label={d().bench.site}
         value={one.site}
         onInput={(site) => onChange({ site })}
-        error={wrong === 'site' ? d().bench.siteHint : undefined}
+        error={wrong?.field === 'site' ? d().bench.siteHint : undefined}
       />
       <SelectField
         label={words.forFoot}
@@ -302,7 +324,13 @@ const DimensionRow = (props: {
           value={one[field]}
           optional={field === 'leftRight'}
           onInput={(value) => onChange({ [field]: value })}
-          error={wrong === field ? d().wrongNumber : undefined}
+          error={
+            wrong?.field === field
+              ? wrong.range
+                ? sayRange(wrong.range)
+                : d().wrongNumber
+              : undefined
+          }
         />
       ))}
       <Button kind="quiet" onClick={props.onRemove}>
@@ -314,14 +342,7 @@ const DimensionRow = (props: {
 
 const LastPart = ({ draft: { last }, change }: PartProps) => {
   const words = d().blueprint;
-  const labels: Readonly<Record<LastField, string>> = {
-    sizeMm: words.lastSize,
-    lengthMm: words.lastLength,
-    ballWidthMm: words.lastWidth,
-    ballGirthMm: words.lastGirth,
-    widthPerStepMm: words.widthStep,
-    girthPerStepMm: words.girthStep,
-  };
+  const labels = lastLabels();
   return (
     <>
       <h3>{labelOf(words.last, true)}</h3>

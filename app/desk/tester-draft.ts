@@ -1,5 +1,5 @@
 /** A tester as they stand in their form: everything as typed, read back into a record, or which field is wrong. */
-import { readBody, type Tester } from '../../core/records/index.ts';
+import { isIn, ranges, readBody, type Range, type Tester } from '../../core/records/index.ts';
 import { kilograms, metres, millimetres } from '../../core/units/index.ts';
 import { parseDecimal, plainText } from '../../core/units/typed.ts';
 import { parseCell, type LineCells, type ReadOne } from './lines.ts';
@@ -22,9 +22,6 @@ export type ReadTester =
       readonly field: keyof TesterDraft;
       readonly why: 'missing' | 'not-a-code' | 'taken' | 'wrong-number' | 'wrong-length';
     };
-
-/** From a small child's foot to the longest known; a length in other units is none. Judgement, no source. */
-const LENGTHS_MM = { shortest: 100, longest: 400 } as const;
 
 type Feet = NonNullable<Tester['footLengthMm']>;
 
@@ -65,7 +62,15 @@ const feetOf = (typed: string, old: Feet | undefined): Feet | null | undefined =
     : { ...old, left: millimetres(left), right: millimetres(right) };
 };
 
-const isLength = (mm: number): boolean => mm >= LENGTHS_MM.shortest && mm <= LENGTHS_MM.longest;
+const isLength = (mm: number): boolean => isIn(mm, ranges.footLengthMm);
+
+/** What the figures of a field can be, in the unit they are typed in. */
+export const rangesOfTester: Readonly<Partial<Record<keyof TesterDraft, Range>>> = {
+  width: ranges.footWidthMm,
+  girth: ranges.ballGirthMm,
+  mass: ranges.massKg,
+  height: { least: 100 * ranges.heightM.least, most: 100 * ranges.heightM.most, unit: 'cm' },
+};
 
 const fieldOf: Readonly<Record<string, keyof TesterDraft>> = {
   code: 'code',

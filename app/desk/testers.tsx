@@ -13,6 +13,7 @@ import { Feet } from './feet.tsx';
 import { readLines } from './lines.ts';
 import { ListForm } from './list-form.tsx';
 import { OpenForm, saveFromForm, SmallForm, TextField, Unfold } from './form-parts.tsx';
+import { sayRange } from './in-range.ts';
 import { Some } from './some.tsx';
 import { testerLabel } from './tester-label.ts';
 import { PanelCheckPart } from './plan/panel-check.tsx';
@@ -21,6 +22,7 @@ import { InviteCard, type Invite } from './invite-card.tsx';
 import { d } from '../words/index.ts';
 import {
   draftOfTester,
+  rangesOfTester,
   readTesterDraft,
   readTesterLine,
   type ReadTester,
@@ -172,13 +174,17 @@ const TesterFields = ({
     'wrong-number': d().wrongNumber,
     'wrong-length': words.wrongLength,
   };
+  const troubleOf = ({ why, field }: Exclude<ReadTester, { ok: true }>): string => {
+    const range = why === 'wrong-number' ? rangesOfTester[field] : undefined;
+    return range ? sayRange(range) : whys[why];
+  };
   const fieldProps = (field: keyof TesterDraft) => ({
     value: draft[field],
     onInput: (value: string) => {
       setDraft((now) => ({ ...now, [field]: value }));
       setWrong(null);
     },
-    error: wrong?.field === field ? whys[wrong.why] : undefined,
+    error: wrong?.field === field ? troubleOf(wrong) : undefined,
   });
   const save = async () => {
     const read = readTesterDraft(draft, of?.body ?? null, taken);

@@ -9,7 +9,8 @@ import { Some } from './some.tsx';
 export const ToAsk = ({ records, review }: TabProps) => {
   const words = d().ask;
   const names = namesIn(review, records);
-  const leftOut = (['unknown-kind', 'newer-schema', 'unreadable'] as const).flatMap((why) => {
+  // Those that cannot be read stand above every tab, to be put right (`unread.tsx`).
+  const leftOut = (['unknown-kind', 'newer-schema'] as const).flatMap((why) => {
     const count = review.leftOut[why];
     return count > 0 ? [words.leftOut[why](count)] : [];
   });

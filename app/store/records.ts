@@ -1,6 +1,7 @@
 /** How are records read, saved, erased and brought back on this device? */
 import {
   attachmentsOf,
+  calledOf,
   readBody,
   readRecord,
   saveDraft,
@@ -211,7 +212,8 @@ export const recordStore = (context: StoreContext): RecordStore => {
         const read = readRecord(head);
         if (read.ok || read.why === 'gone') return [];
         const problems = read.why === 'unreadable' ? { problems: read.problems } : {};
-        return [{ id: head.id, kind: head.kind, why: read.why, ...problems }];
+        const { id, kind } = head;
+        return [{ id, kind, called: calledOf(head), why: read.why, ...problems }];
       });
     },
     async deletedRecords<K extends Kind>(kind: K) {

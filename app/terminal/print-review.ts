@@ -1,5 +1,7 @@
 /** The review of a project as text: the same figures as the desk's, in tables. */
 import type { FeetLook, PanelCheck, Review, RoundLook } from '../../core/review/index.ts';
+import type { Speaker } from '../words/say-complaint.ts';
+import { problemsInWords, recordInWords } from '../words/say-left-out.ts';
 import type { LanguageFile } from '../words/types.ts';
 import { benchOf, deviationsOf, gaugesOf, sidesOf } from './print/bench.ts';
 import { changesOf } from './print/changes.ts';
@@ -10,6 +12,21 @@ import { pairsOf, projectOf } from './print/pairs.ts';
 import { heading, printingOf, type Printing } from './print/printed.ts';
 import { verdictOf } from './print/verdict.ts';
 import { waitingOf } from './print/waiting.ts';
+
+/** The records that cannot be read: which, and what is wrong with each. */
+const unreadOf = (
+  { leftOut }: Review,
+  speaker: Speaker,
+  words: LanguageFile['terminal'],
+): string[] => {
+  const unread = leftOut.filter(({ why }) => why === 'unreadable');
+  if (unread.length === 0) return [];
+  const lines = unread.flatMap((one) => [
+    recordInWords(one, speaker),
+    ...problemsInWords(one, speaker).map((line) => `- ${line}`),
+  ]);
+  return [heading(speaker.desk.unread.title(unread.length)), [...lines, words.unread].join('\n')];
+};
 
 /** What a lead must ask about: damage, odd runs, and what this version cannot read. */
 const openOf = (printing: Printing): string[] => {
@@ -38,10 +55,11 @@ const openOf = (printing: Printing): string[] => {
           heading(words.oddities),
           review.oddities.map(({ run, why }) => `${run}  ${words.oddity[why]}`).join('\n'),
         ]),
-    ...(['unknown-kind', 'newer-schema', 'unreadable'] as const).flatMap((why) => {
+    ...(['unknown-kind', 'newer-schema'] as const).flatMap((why) => {
       const count = review.leftOut.filter((one) => one.why === why).length;
       return count > 0 ? [words.leftOut[why](count)] : [];
     }),
+    ...unreadOf(review, speaker, words),
   ];
 };
 

@@ -1,6 +1,7 @@
 /**
  * `npm run review -- FILE`: reads a bundle and prints its review, or writes it as a report and as data.
  * Exit code 0: printed or written; 1: wrong use; 2: something in the file is bad (each said by line and field).
+ * A record that cannot be read is left out of every figure and said on standard error.
  */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -11,10 +12,10 @@ import {
   bundleJsonSchema,
   emptyLog,
   readBundle,
-  readRecord,
   unpackBundle,
   viewOfLog,
   type ReadBundle,
+  type Records,
 } from '../../core/records/index.ts';
 import {
   checkPanel,
@@ -32,7 +33,9 @@ import { csvOf, jsonOf, tablesOf, type Written } from '../report/tables.ts';
 import { printReview } from './print-review.ts';
 import { reportText } from './write-report.ts';
 import { languages, languageFile } from './languages.ts';
-import type { TerminalWords } from '../words/types.ts';
+import { problemsInWords, recordInWords } from '../words/say-left-out.ts';
+import type { LanguageFile, TerminalWords } from '../words/types.ts';
+import { plainNumber } from './print/printed.ts';
 
 class Stop extends Error {
   readonly code: 1 | 2;
@@ -103,17 +106,19 @@ const write = (file: string, text: string, words: TerminalWords): string => {
   return words.wrote(file);
 };
 
-/** Everything that is wrong with the bundle, a line each. */
-const complaintsAbout = (bundle: ReadBundle, words: TerminalWords): string[] => [
-  ...bundle.problems.map(words.problem),
-  ...bundle.revisions.flatMap(({ line, revision }) => {
-    const read = readRecord(revision);
-    if (read.ok || read.why !== 'unreadable') return [];
-    return read.problems.map(({ field, expected }) =>
-      words.unreadable(line, revision.kind, field, expected),
+/** What cannot be read of the records as they stand now, a line a field; what was corrected since is no trouble. */
+const unreadIn = (bundle: ReadBundle, records: Records, spoken: LanguageFile): string[] => {
+  const { desk, glossary, terminal } = spoken;
+  const words = { desk, glossary, number: plainNumber };
+  const lineOf = new Map(bundle.revisions.map(({ line, revision }) => [revision.id, line]));
+  return records.leftOut
+    .filter(({ why }) => why === 'unreadable')
+    .flatMap((one) =>
+      problemsInWords(one, words).map((problem) =>
+        terminal.unreadable(lineOf.get(one.id) ?? 0, recordInWords(one, words), problem),
+      ),
     );
-  }),
-];
+};
 
 /** What was asked for, checked. */
 const readOptions = (args: readonly string[]) => {
@@ -134,32 +139,33 @@ const readOptions = (args: readonly string[]) => {
 type Options = ReturnType<typeof readOptions>;
 
 /** The project's log as of the file's own date, so that the same file gives the same review on any day. */
-const open = (file: string, { values, spoken: { terminal: words } }: Options) => {
+const open = (file: string, { values, spoken }: Options) => {
+  const words = spoken.terminal;
   const unpacked = unpackBundle(readFile(file, words));
   if (!unpacked.ok) throw new Stop(2, words.cannotRead(file, words.unpack[unpacked.why]));
   const bundle = readBundle(unpacked.text);
-  const bad = complaintsAbout(bundle, words);
+  const bad = bundle.problems.map(words.problem);
   if (bad.length > 0) throw new Stop(2, bad.map((line) => `${file}: ${line}`).join('\n'));
 
   const revisions = bundle.revisions.map(({ revision }) => revision);
   const records = viewOfLog(addRevisions(emptyLog, revisions));
+  const unread = unreadIn(bundle, records, spoken).map((line) => `${file}: ${line}`);
   const named = records.project.filter(
     ({ body }) => values.project === undefined || body.name === values.project,
   );
   const [project] = named;
-  if (!project || named.length > 1)
+  if (!project || named.length > 1) {
+    const names = records.project.map(({ body }) => body.name);
     throw new Stop(
-      1,
-      words.noProject(
-        values.project,
-        records.project.map(({ body }) => body.name),
-      ),
+      unread.length > 0 ? 2 : 1,
+      [...unread, words.noProject(values.project, names)].join('\n'),
     );
+  }
   const asOf = Date.parse(bundle.header?.madeAt ?? '');
   const whole = openProject(records, project.revision.id, asOf);
   if (!whole) throw new Error('the project was just found in the records');
   const log = values['without-out-of-tolerance'] ? withoutPairsOutOfTolerance(whole) : whole;
-  return { log, attachments: unpacked.attachments };
+  return { log, unread, attachments: unpacked.attachments };
 };
 
 /** The round that is asked for by its number, else the last that was worn. */
@@ -208,7 +214,8 @@ const review = (args: readonly string[]): string => {
   const [file] = positionals;
   if (file === undefined || positionals.length > 1) throw new Stop(1, usage(spoken.terminal));
   const opened = open(file, chosen);
-  const { log } = opened;
+  const { log, unread } = opened;
+  if (unread.length > 0) process.stderr.write(`${unread.join('\n')}\n`);
   const answer = reviewProject(log);
   const feet = lookAtFeet(log);
   const panel = checkPanel(log);

@@ -1,5 +1,6 @@
 /** What does the panel check say, in sentences? The same on desk and terminal. */
-import type { PanelQuestionToAsk } from '../../core/panel/index.ts';
+import { agreementShown, type PanelQuestionToAsk } from '../../core/panel/index.ts';
+import type { Icc } from '../../core/statistics/index.ts';
 import type { PanelCheck } from '../../core/review/index.ts';
 import { percentOf } from './figures.ts';
 import type { Speaker } from './say-complaint.ts';
@@ -53,6 +54,23 @@ const questionInWords = (question: PanelQuestionToAsk, speaker: Speaker): string
   }
 };
 
+/** An estimate with its interval, in words where it shows no agreement. */
+const correlationInWords = (correlation: Icc, { desk, number }: Speaker): string => {
+  const words = desk.panel.check.correlation;
+  const { icc, lower, upper } = correlation;
+  // A share of spread is not below 0, whatever the end of an interval is.
+  const end = (value: number) => number(Math.max(0, value), 2);
+  switch (agreementShown(correlation)) {
+    case 'none':
+      // An interval that ends at 0 as well would sound sure of what is only not seen.
+      return words.none(end(upper) === end(0) ? null : end(upper));
+    case 'open':
+      return words.open(end(icc), end(upper));
+    case 'shown':
+      return words.shown(end(icc), end(lower), end(upper));
+  }
+};
+
 export interface PanelInWords {
   /** Questions to ask, or why there are none. */
   readonly questions: readonly string[];
@@ -76,10 +94,9 @@ export const panelInWords = (check: PanelCheck, speaker: Speaker): PanelInWords 
       )
     : words[answer.why];
   const correlations = answer.ok
-    ? (['one', 'oneLevelled', 'panel'] as const).map((which) => {
-        const { icc, lower, upper } = answer.agreement[which];
-        return words[which](number(icc, 2), number(lower, 2), number(upper, 2));
-      })
+    ? (['one', 'oneLevelled', 'panel'] as const).map((which) =>
+        words[which](correlationInWords(answer.agreement[which], speaker)),
+      )
     : [];
   const error = sessionError
     ? words.error(

@@ -98,7 +98,7 @@ export interface TerminalWords {
   readonly cannotRead: (file: string, why: string) => string;
   readonly unpack: Readonly<Record<UnpackProblem, string>>;
   readonly problem: (problem: BundleProblem) => string;
-  readonly unreadable: (line: number, kind: string, field: string, expected: string) => string;
+  readonly unreadable: (line: number, record: string, problem: string) => string;
   readonly noProject: (name: string | undefined, names: readonly string[]) => string;
   readonly wrote: (file: string) => string;
   /** `order`: the number that was asked for; absent: the project has no round at all. */
@@ -143,8 +143,12 @@ export interface TerminalWords {
   readonly damages: string;
   readonly oddities: string;
   readonly oddity: Readonly<Record<RunOddity['why'], string>>;
-  readonly leftOut: Readonly<Record<LeftOut['why'], (count: number) => string>>;
+  readonly leftOut: Readonly<
+    Record<Exclude<LeftOut['why'], 'unreadable'>, (count: number) => string>
+  >;
   readonly changes: string;
+  /** What becomes of records that cannot be read, and what to do about them. */
+  readonly unread: string;
 }
 
 /** The whole of a language file. */

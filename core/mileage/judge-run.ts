@@ -5,9 +5,9 @@
  * that is not in the log, or that was not with this tester then.
  */
 import type { RecordId } from '../records/index.ts';
-import type { Metres } from '../units/index.ts';
+import { seconds, type Metres } from '../units/index.ts';
 import { isWithin, type HandOutSpan } from './hand-out-span.ts';
-import { isPlausibleDistance, isPlausiblePace } from './plausible.ts';
+import { isPlausibleDistance, isPlausiblePace, secondsPerKm } from './plausible.ts';
 import type { LoggedRun } from './logged-run.ts';
 
 /** What is odd about a run, whatever the others say. */
@@ -70,10 +70,8 @@ export const judgeRun = (
     keepsOut ||= out;
   };
   if (!isPlausibleDistance(distanceM)) add({ why: 'distance', run: id, distanceM });
-  if (endMs > startMs && distanceM > 0) {
-    const secondsPerKm = (endMs - startMs) / distanceM;
-    if (!isPlausiblePace(secondsPerKm)) add({ why: 'pace', run: id, secondsPerKm });
-  }
+  const pace = secondsPerKm(distanceM, seconds((endMs - startMs) / 1000));
+  if (pace !== null && !isPlausiblePace(pace)) add({ why: 'pace', run: id, secondsPerKm: pace });
   if (startMs > context.nowMs + FUTURE_MS) add({ why: 'in-the-future', run: id });
   if (!context.pairs.has(run.pair)) add({ why: 'unknown-pair', run: id });
   else {

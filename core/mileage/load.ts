@@ -3,6 +3,7 @@
  * else from the published regression on pace and height; force per step from speed and body mass.
  */
 import type { Kilograms, Metres, Seconds } from '../units/index.ts';
+import { secondsPerKm } from './plausible.ts';
 
 const MILE_M = 1609.344;
 const INCH_M = 0.0254;
@@ -72,7 +73,7 @@ export const runLoad = (run: {
 }): RunLoad | null => {
   const { distance, time, stepsFromTrack, heightM, mass } = run;
   if (distance <= 0) return null;
-  const perKm = time === null || time <= 0 ? null : (1000 * time) / distance;
+  const perKm = time === null ? null : secondsPerKm(distance, time);
   const stepsBy: StepsBy = stepsFromTrack !== null ? 'cadence' : 'height-and-pace';
   const stepsPerShoe =
     stepsFromTrack ??

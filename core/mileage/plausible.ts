@@ -13,7 +13,15 @@ export const isPlausiblePace = (secondsPerKm: number): boolean =>
   secondsPerKm >= PLAUSIBLE_PACE_S_PER_KM.fastest &&
   secondsPerKm <= PLAUSIBLE_PACE_S_PER_KM.slowest;
 
+/** Below a metre or a second nothing was measured, and a pace of it can be any number. Judgement, no source. */
+const LEAST_PACED = { m: 1, s: 1 } as const;
+
+/** Seconds for a kilometre; null where distance or time are too short to have a pace. */
+export const secondsPerKm = (distance: Metres, time: Seconds): number | null =>
+  distance >= LEAST_PACED.m && time >= LEAST_PACED.s ? (1000 * time) / distance : null;
+
 /** Whether nobody need ask about distance and pace; a run without a time has no pace. */
-export const isPlausibleRun = (distanceM: Metres, duration: Seconds | undefined): boolean =>
-  isPlausibleDistance(distanceM) &&
-  (duration === undefined || duration <= 0 || isPlausiblePace((1000 * duration) / distanceM));
+export const isPlausibleRun = (distanceM: Metres, duration: Seconds | undefined): boolean => {
+  const pace = duration === undefined ? null : secondsPerKm(distanceM, duration);
+  return isPlausibleDistance(distanceM) && (pace === null || isPlausiblePace(pace));
+};

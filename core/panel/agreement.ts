@@ -4,6 +4,9 @@
  * Rows are rounds, columns testers, each the mean of at least two sessions (common practice, no source): the
  * intraclass correlations of Shrout PE & Fleiss JL, Psychol Bull 1979;86:420-428. What moves within a tester
  * and a pair is the error of measurement.
+ *
+ * Agreement is shown where the interval lies above 0. An estimate of 0 or below shows none: analysis of variance gives
+ * such ones by chance where rounds hardly differ.
  */
 import type { RecordId } from '../records/index.ts';
 import {
@@ -35,8 +38,12 @@ export interface PanelAgreement {
 
 export type AgreementAnswer =
   | { readonly ok: true; readonly agreement: PanelAgreement }
-  /** `few`: no two testers with two sessions in each of two rounds; `same`: no score differs. */
-  | { readonly ok: false; readonly why: 'few' | 'same' };
+  /**
+   * `few`: no two testers with two sessions in each of two rounds; `same`: no tester's score differs from round to
+   * round; `alike`: all testers' scores move from round to round by exactly the same, so that nothing says how far
+   * that is chance.
+   */
+  | { readonly ok: false; readonly why: 'few' | 'same' | 'alike' };
 
 /** Sessions of a tester in a round before the mean of them counts. Common practice, no source. */
 export const LEAST_SESSIONS = 2;
@@ -78,7 +85,9 @@ export const panelAgreement = (
   const chosen = considered.flatMap((round, at) => ((best.set >> at) & 1 ? [{ round, at }] : []));
   const judges = testers.filter((_, at) => ((masks[at] ?? 0) & best.set) === best.set);
   const icc = intraclassCorrelations(chosen.map(({ at }) => judges.map((means) => means[at] ?? 0)));
-  if (!icc || !(icc.meanSquares.error > 0)) return { ok: false, why: 'same' };
+  if (!icc) return { ok: false, why: 'same' };
+  const { between, error } = icc.meanSquares;
+  if (error === 0) return { ok: false, why: between > 0 ? 'alike' : 'same' };
   return {
     ok: true,
     agreement: {
@@ -90,6 +99,10 @@ export const panelAgreement = (
     },
   };
 };
+
+/** What a correlation says of agreement: `none`, the estimate is not above 0; `open`, its interval reaches 0. */
+export const agreementShown = ({ icc, lower }: Icc): 'none' | 'open' | 'shown' =>
+  icc <= 0 ? 'none' : lower <= 0 ? 'open' : 'shown';
 
 /** How far a tester's score in the same pair moves from session to session; null without repeated sessions. */
 export const sessionError = (scores: readonly PanelScore[]): Repeatability | null =>

@@ -69,6 +69,8 @@ const problemOf = (issue: z.core.$ZodIssue): BodyProblem => ({
   expected: expectation(issue),
 });
 
+const isNumber = (origin: string): boolean => origin === 'number' || origin === 'int';
+
 const expectation = (issue: z.core.$ZodIssue): string => {
   // The rest of zod's codes do not occur in these schemas.
   // eslint-disable-next-line @typescript-eslint/switch-exhaustiveness-check
@@ -76,9 +78,14 @@ const expectation = (issue: z.core.$ZodIssue): string => {
     case 'invalid_type':
       return `a value of type ${issue.expected}`;
     case 'too_small':
-      return `${issue.origin === 'number' || issue.origin === 'int' ? 'a number' : 'a length'} of at least ${String(issue.minimum)}`;
+      // A number says both of its ends by itself (`numberIn`).
+      return isNumber(issue.origin)
+        ? issue.message
+        : `a length of at least ${String(issue.minimum)}`;
     case 'too_big':
-      return `${issue.origin === 'number' || issue.origin === 'int' ? 'a number' : 'a length'} of at most ${String(issue.maximum)}`;
+      return isNumber(issue.origin)
+        ? issue.message
+        : `a length of at most ${String(issue.maximum)}`;
     case 'invalid_value':
       return `one of ${issue.values.map(String).join(', ')}`;
     case 'invalid_format':

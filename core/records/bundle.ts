@@ -13,6 +13,8 @@ import {
   type RevisionProblem,
 } from './revision.ts';
 import { instantField } from './bodies/common.ts';
+import { wholeIn } from './bodies/number-in.ts';
+import { ranges } from './bodies/ranges.ts';
 
 export const BUNDLE_FORMAT = 'pairlog-bundle';
 export const BUNDLE_VERSION = 1;
@@ -32,7 +34,7 @@ export const bundleHeaderSchema = z.looseObject({
 
 export const bundleEndSchema = z.looseObject({
   end: z.literal(true),
-  count: z.int().check(z.minimum(0)),
+  count: wholeIn(ranges.count),
   digest: sha256Schema,
 });
 

@@ -21,6 +21,7 @@ export * from './wire.ts';
 export * from './blueprint.ts';
 export * from './view.ts';
 export * from './json-schema.ts';
+export * from './number-fields.ts';
 export * from './standing.ts';
 export * from './shown-attachments.ts';
 export * from './track-fingerprint.ts';

@@ -6,6 +6,8 @@
  * travel on untouched.
  */
 import * as z from 'zod/mini';
+import { wholeIn } from './bodies/number-in.ts';
+import { isIn, ranges } from './bodies/ranges.ts';
 import type { Kind } from './kinds.ts';
 import { canonicalJson, sha256OfJson, sha256OfText, withKeysInOrder } from './hash.ts';
 import { RECORD_ID_PATTERN, SHA256_PATTERN, type RecordId, type Sha256 } from './id.ts';
@@ -39,7 +41,7 @@ export const revisionSchema = z.looseObject({
   /** The record was taken back for good: every other revision of it is dropped wherever it went. */
   erased: z.optional(z.literal(true)),
   /** Schema version of the body. */
-  sv: z.int().check(z.minimum(1)),
+  sv: wholeIn(ranges.version),
   body: z.nullable(bodySchema),
   hash: sha256Schema,
 });
@@ -132,7 +134,7 @@ const hasShape = (value: unknown): value is Revision => {
     (deleted === undefined || deleted === true) &&
     (erased === undefined || erased === true) &&
     Number.isSafeInteger(sv) &&
-    (sv as number) >= 1 &&
+    isIn(sv as number, ranges.version) &&
     (body === null || isPlainObject(body)) &&
     matches(SHA256_PATTERN, hash)
   );

@@ -8,6 +8,8 @@ import type { Revision } from './revision.ts';
 export interface LeftOut {
   readonly id: RecordId;
   readonly kind: string;
+  /** What it is called, or when it was: for people to recognise it. Null: it says neither. */
+  readonly called: string | null;
   readonly why: 'unknown-kind' | 'newer-schema' | 'unreadable';
   readonly problems?: readonly BodyProblem[];
 }
@@ -15,6 +17,18 @@ export interface LeftOut {
 /** The current state of every record that this version can read, by kind and then by id. */
 export type Records = { readonly [K in Kind]: readonly RecordOf<K>[] } & {
   readonly leftOut: readonly LeftOut[];
+};
+
+/** Fields that a record is recognised by, the best first. A tester's name is none: it stays in the group. */
+const callingFields = ['code', 'title', 'name', 'startedAt', 'at', 'from'] as const;
+
+/** What a record that cannot be read is called; a text of any length, from anybody, is cut. */
+export const calledOf = ({ kind, body }: Revision): string | null => {
+  const found = callingFields
+    .filter((field) => kind !== 'tester' || field === 'code')
+    .map((field) => body?.[field])
+    .find((value) => typeof value === 'string' && value !== '');
+  return typeof found === 'string' ? found.slice(0, 60) : null;
 };
 
 /** The view of current revisions (heads), in whatever order they come. */
@@ -27,7 +41,7 @@ export const viewOfHeads = (heads: Iterable<Revision>): Records => {
     else if (read.why !== 'gone') {
       const { id, kind } = head;
       const problems = read.why === 'unreadable' ? { problems: read.problems } : {};
-      leftOut.push({ id, kind, why: read.why, ...problems });
+      leftOut.push({ id, kind, called: calledOf(head), why: read.why, ...problems });
     }
   }
   return { ...Object.fromEntries(byKind), leftOut } as unknown as Records;

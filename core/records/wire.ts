@@ -3,6 +3,8 @@
  * The endpoints are described in DEVELOPERS.md; both sides parse with the schemas here.
  */
 import * as z from 'zod/mini';
+import { wholeIn } from './bodies/number-in.ts';
+import { ranges } from './bodies/ranges.ts';
 import { recordIdSchema, sha256Schema, stampSchema } from './revision.ts';
 import { DEVICE_PATTERN } from './stamp.ts';
 
@@ -18,7 +20,8 @@ const tokenSchema = z.string().check(z.regex(/^[A-Za-z0-9_-]{43}$/));
 const deviceSchema = z.string().check(z.regex(DEVICE_PATTERN)).brand<'DeviceId'>();
 /** Crockford base 32 without hyphens, upper case. */
 export const inviteCodeSchema = z.string().check(z.regex(/^[0-9A-HJKMNP-TV-Z]{10}$/));
-const epochMs = z.int();
+const epochMs = wholeIn(ranges.epochMs);
+const howMany = wholeIn(ranges.count);
 
 /** Where map tiles come from: an address with {z}, {x} and {y}, and whom to name for them. */
 export const tilesSchema = z.looseObject({
@@ -34,17 +37,17 @@ export const tilesSchema = z.looseObject({
 export type Tiles = z.infer<typeof tilesSchema>;
 
 export const helloAnswer = z.looseObject({
-  protocols: z.array(z.int()),
+  protocols: z.array(wholeIn(ranges.version)),
   hubNow: epochMs,
   limits: z.looseObject({
-    pushRevisions: z.int(),
-    pushBytes: z.int(),
-    attachmentBytes: z.int(),
+    pushRevisions: howMany,
+    pushBytes: howMany,
+    attachmentBytes: howMany,
   }),
   /** In which encodings the hub reads a push; absent: as plain JSON only. */
   encodings: z.optional(z.array(z.string())),
   /** For how many days the hub's backups still hold what was taken back; absent: not said. */
-  backupDays: z.optional(z.int()),
+  backupDays: z.optional(howMany),
   /** Absent: maps are drawn on plain ground. */
   tiles: z.optional(tilesSchema),
 });
@@ -90,7 +93,7 @@ export const pushAnswer = z.looseObject({
       why: z.optional(z.enum(refusals)),
       field: z.optional(z.string()),
       /** Where in the feed a known revision stands: behind the cursor it needs no receipt any more. */
-      seq: z.optional(z.int()),
+      seq: z.optional(wholeIn(ranges.sequence)),
     }),
   ),
   hubNow: epochMs,
@@ -99,7 +102,7 @@ export const pushAnswer = z.looseObject({
 /** After a chunk of an attachment: that it is whole now, or how many bytes of it are there. */
 export const chunkAnswer = z.union([
   z.looseObject({ complete: z.literal(true) }),
-  z.looseObject({ received: z.int() }),
+  z.looseObject({ received: howMany }),
 ]);
 
 /** A device that is new to the hub. */

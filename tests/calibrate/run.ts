@@ -1,8 +1,12 @@
 /**
  * `npm run calibrate`: the rules for complaints side by side, the intervals of wear against known truth, and
- * the verdicts on changes between rounds, over a grid of simulated wear tests, as Markdown tables.
- * `-- --quick` for a first look, `-- --only changes` (or `complaints`, `wear`, `limits`, `wrong-numbers`) for one of them.
+ * the verdicts on changes between rounds, over a grid of simulated wear tests, and the agreement of panels, as
+ * Markdown tables.
+ * `-- --quick` for a first look, `-- --only changes` (or `complaints`, `wear`, `limits`, `wrong-numbers`, `agreement`)
+ * for one of them.
  */
+import { agreementRows, AGREEMENT_HEADER } from './agreement-table.ts';
+import { sweepPanels } from './agreement.ts';
 import { changeRows, newRows, NEW_HEADER, CHANGE_HEADER } from './changes-table.ts';
 import { FAULT_HEADER, faultRows, limitLines } from './limits-table.ts';
 import { simulate, type RuleFigures, type Scenario } from './simulate.ts';
@@ -185,4 +189,19 @@ if (wants('wrong-numbers')) {
   );
   for (const line of FAULT_HEADER) console.log(line);
   for (const row of faultRows(FAULT_ROUNDS, SEED)) console.log(row);
+}
+
+if (wants('agreement')) {
+  const PANELS = 20_000;
+  const wrong = sweepPanels(PANELS, SEED);
+  console.log(
+    `\nAgreement: ${PANELS} panels of every shape; answers that are wrong: ${wrong.length}.\n`,
+  );
+  for (const line of wrong.slice(0, 20)) console.log(line);
+  const A_DESIGN = quick ? 300 : 2000;
+  console.log(
+    `95 % intervals, lowest and highest coverage over designs; ${A_DESIGN} panels a design; seed ${SEED}.\n`,
+  );
+  for (const line of AGREEMENT_HEADER) console.log(line);
+  for (const row of agreementRows(A_DESIGN, SEED)) console.log(row);
 }

@@ -6,11 +6,15 @@
 import Papa from 'papaparse';
 import * as z from 'zod/mini';
 import {
+  isIn,
   measures,
   measureUnits,
+  rangeOf,
+  ranges,
   readBody,
   unitsOf,
   type BodyOf,
+  type Range,
   type RecordId,
 } from '../../../core/records/index.ts';
 import { celsius, toMetres } from '../../../core/units/index.ts';
@@ -32,6 +36,8 @@ type Column = (typeof columns)[number];
 
 export type TableTrouble =
   | { readonly why: 'unknown-word'; readonly words: readonly string[] }
+  /** The number cannot be: in the unit of the column. */
+  | { readonly why: 'out-of-range'; readonly range: Range }
   | {
       readonly why:
         | 'missing-column'
@@ -40,10 +46,10 @@ export type TableTrouble =
         | 'unknown-pair'
         | 'no-date'
         | 'no-number'
-        | 'out-of-range'
         | 'no-site'
         | 'differs'
-        | 'too-many';
+        | 'too-many'
+        | 'too-long';
     };
 
 export interface ReadTable {
@@ -60,6 +66,8 @@ export interface ReadTable {
 export const checkKey = ({ pair, at }: Pick<BodyOf<'bench-check'>, 'pair' | 'at'>): string =>
   `${pair} ${Date.parse(at)}`;
 
+/** What a pair can have run, in the unit of the column. */
+const kilometres: Range = { least: 0, most: ranges.distanceM.most / 1000, unit: 'km' };
 const MOST_READINGS = 200;
 const feet = ['left', 'right'] as const;
 
@@ -119,12 +127,12 @@ export const readBenchTable = (
       continue;
     }
     const cell = (column: Column) => (cells[names.indexOf(column)] ?? '').trim();
-    const number = (column: Column, least = -Infinity): number | undefined => {
+    const number = (column: Column, range: Range | null): number | undefined => {
       const said = cell(column);
       if (said === '' && !required.includes(column as never)) return undefined;
       const value = parseDecimal(said);
       if (value === null) fail(column, { why: 'no-number' });
-      else if (value < least) fail(column, { why: 'out-of-range' });
+      else if (range && !isIn(value, range)) fail(column, { why: 'out-of-range', range });
       return value ?? undefined;
     };
     const oneOf = <T extends string>(column: Column, of: readonly T[]): T | undefined => {
@@ -143,13 +151,13 @@ export const readBenchTable = (
     const measure = oneOf('measure', measures);
     const unit = oneOf('unit', measure === undefined ? measureUnits : unitsOf[measure]);
     const foot = oneOf('foot', feet);
-    const value = number('value');
+    const value = number('value', measure && unit ? rangeOf(measure, unit) : null);
     const [km, restedH, room, uncertainty, loadN] = [
-      number('distance_km', 0),
-      number('rested_h', 0),
-      number('temperature_c'),
-      number('uncertainty', 0),
-      number('load_n', 0),
+      number('distance_km', kilometres),
+      number('rested_h', ranges.restedH),
+      number('temperature_c', ranges.temperatureC),
+      number('uncertainty', ranges.benchWidth),
+      number('load_n', ranges.loadN),
     ];
     if (!pair || instant === null || !measure || !unit || !foot || value === undefined) continue;
     if (troubles.length > before) continue;
@@ -193,8 +201,7 @@ export const readBenchTable = (
       checks.set(key, body.body);
       lines.set(key, [...(lines.get(key) ?? []), line]);
     } else
-      for (const { field } of body.problems)
-        fail(columnOf[field] ?? 'value', { why: 'out-of-range' });
+      for (const { field } of body.problems) fail(columnOf[field] ?? 'value', { why: 'too-long' });
   }
   const fresh = [...checks].filter(([key]) => !known.has(key));
   return {

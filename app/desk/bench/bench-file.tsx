@@ -5,6 +5,7 @@ import { sendFile } from '../../parts/send-file.ts';
 import { d } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveRecord, Unfold } from '../form-parts.tsx';
+import { sayRange } from '../in-range.ts';
 import { Some } from '../some.tsx';
 import { saveDecisions } from '../waiting/save-decision.ts';
 import type { ReadTable } from './bench-csv.ts';
@@ -76,11 +77,13 @@ export const BenchFile = ({ review, records }: TabProps) => {
   };
   const trouble = (one: ReadTable['troubles'][number]): string => {
     const { 'unknown-word': unknownWord, ...rest } = words.tableTroubles;
-    return words.lineTrouble(
-      one.line,
-      one.column,
-      one.why === 'unknown-word' ? unknownWord(one.words.join(', ')) : rest[one.why],
-    );
+    const what =
+      one.why === 'unknown-word'
+        ? unknownWord(one.words.join(', '))
+        : one.why === 'out-of-range'
+          ? sayRange(one.range)
+          : rest[one.why];
+    return words.lineTrouble(one.line, one.column, what);
   };
   return (
     <Unfold label={words.readFile}>

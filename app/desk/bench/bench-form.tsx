@@ -1,6 +1,6 @@
 /** A sample measured on the bench: readings by measure, site and foot, with their circumstances. */
 import { useRef, useState } from 'preact/hooks';
-import { measures, unitsOf, type RecordId } from '../../../core/records/index.ts';
+import { measures, rangeOf, ranges, unitsOf, type RecordId } from '../../../core/records/index.ts';
 import { celsius, metres, toMetres } from '../../../core/units/index.ts';
 import { Button, Choice } from '../../parts/controls/controls.tsx';
 import { formatDistance } from '../../parts/format.ts';
@@ -23,10 +23,12 @@ import {
   readingsOf,
   withBlueprint,
   type ReadingForm,
+  type WrongRow,
 } from './bench-rows.ts';
 import { Careful } from './careful.tsx';
 import { confirmedReadings, entryDoubts, type EntryDoubts } from './entry-doubts.ts';
 import { EntryQuestion } from './entry-question.tsx';
+import { numberTrouble, typedIn } from '../in-range.ts';
 
 /** What holds for all readings of a check, as typed. */
 const emptyCircumstances = {
@@ -39,11 +41,26 @@ const emptyCircumstances = {
 };
 type Circumstances = typeof emptyCircumstances;
 
+const inKm = typedIn(ranges.distanceM, 'km', 1 / 1000);
+
 const numbersOf = (typed: Circumstances) => ({
   km: numberOf(typed.km),
   room: numberOf(typed.room),
   rested: numberOf(typed.rested),
 });
+
+/** What is wrong with the first row that cannot be, in words. */
+const rowTrouble = ({ measure, site, unit, field, value }: WrongRow): string => {
+  const words = d().bench;
+  const named = `${terms().measures[measure]}, ${site}`;
+  return field === 'value'
+    ? (numberTrouble(named, value, rangeOf(measure, unit)) ?? '')
+    : (numberTrouble(
+        `${named}, ${words[field]}`,
+        value,
+        field === 'load' ? ranges.loadN : ranges.benchWidth,
+      ) ?? '');
+};
 
 export const BenchForm = (props: TabProps) => (
   <Unfold label={d().bench.add}>{(close) => <CheckForm {...props} close={close} />}</Unfold>
@@ -78,14 +95,13 @@ const CheckForm = (props: TabProps & { readonly close: () => void }) => {
     if (pair === '') return `${words.pair}: ${d().missing}`;
     if (Number.isNaN(new Date(at).getTime())) return `${words.at}: ${d().missing}`;
     const { km, room, rested } = numbers;
-    for (const [value, label] of [
-      [arrival ? undefined : km, words.distance],
-      [room, words.temperature],
-      [rested, words.rested],
-    ] as const)
-      if (value === null) return `${label}: ${d().wrongNumber}`;
+    const trouble =
+      numberTrouble(words.distance, arrival ? undefined : km, inKm) ??
+      numberTrouble(words.temperature, room, ranges.temperatureC) ??
+      numberTrouble(words.rested, rested, ranges.restedH);
+    if (trouble !== null) return trouble;
     const read = readingsOf(readings, typed);
-    if ('wrong' in read) return `${words[read.wrong]}: ${d().wrongNumber}`;
+    if ('wrong' in read) return rowTrouble(read.wrong);
     const parsed = read.readings;
     if (parsed.length === 0) return `${words.value}: ${d().missing}`;
     const instant = toInstant(new Date(at).getTime());

@@ -1,5 +1,14 @@
 /** The readings of a bench check as typed, one row each, and the rows that a blueprint asks for. */
-import type { Foot, Measure, MeasureUnit, Reading, Round } from '../../../core/records/index.ts';
+import {
+  isIn,
+  rangeOf,
+  ranges,
+  type Foot,
+  type Measure,
+  type MeasureUnit,
+  type Reading,
+  type Round,
+} from '../../../core/records/index.ts';
 import { parseDecimal } from '../../../core/units/typed.ts';
 
 export interface ReadingForm {
@@ -58,18 +67,33 @@ export const withBlueprint = (
 export const numberOf = (text: string): number | null | undefined =>
   text.trim() === '' ? undefined : parseDecimal(text);
 
-/** The rows with a value as readings, or the field of the first that is no number. */
+/** A field of a row that is no number, or one that cannot be. */
+export interface WrongRow extends Pick<ReadingForm, 'measure' | 'site' | 'unit'> {
+  readonly field: 'value' | 'uncertainty' | 'load';
+  /** Null: no number. */
+  readonly value: number | null;
+}
+
+/** The rows with a value as readings, or the first field that is no number or out of its range. */
 export const readingsOf = (
   rows: readonly ReadingForm[],
   { gauge, method }: { readonly gauge: string; readonly method: string },
-): { readonly readings: Reading[] } | { readonly wrong: 'value' | 'uncertainty' | 'load' } => {
+): { readonly readings: Reading[] } | { readonly wrong: WrongRow } => {
   const readings: Reading[] = [];
   for (const { measure, site, foot, unit, ...row } of rows.filter(isTyped)) {
     const value = parseDecimal(row.value);
     const [uncertainty, loadN] = [numberOf(row.uncertainty), numberOf(row.load)];
-    if (value === null) return { wrong: 'value' };
-    if (uncertainty === null) return { wrong: 'uncertainty' };
-    if (loadN === null) return { wrong: 'load' };
+    const wrong = (field: WrongRow['field'], of: number | null) => ({
+      wrong: { measure, site, unit, field, value: of },
+    });
+    if (value === null || !isIn(value, rangeOf(measure, unit))) return wrong('value', value);
+    if (
+      uncertainty === null ||
+      (uncertainty !== undefined && !isIn(uncertainty, ranges.benchWidth))
+    )
+      return wrong('uncertainty', uncertainty);
+    if (loadN === null || (loadN !== undefined && !isIn(loadN, ranges.loadN)))
+      return wrong('load', loadN);
     readings.push({
       measure,
       site,

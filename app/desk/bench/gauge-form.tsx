@@ -1,7 +1,10 @@
 /** A new gauge study: its readings typed into a grid of operators, trials and parts, pasted, or read from a table. */
 import { useId, useState } from 'preact/hooks';
 import {
+  isIn,
   measures,
+  rangeOf,
+  ranges,
   unitsOf,
   type GaugeStudy,
   type Measure,
@@ -14,6 +17,7 @@ import { sendFile } from '../../parts/send-file.ts';
 import { d, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
+import { numberTrouble } from '../in-range.ts';
 import { Some } from '../some.tsx';
 import type { GaugeTableTrouble, ReadGaugeTable } from './gauge-csv.ts';
 
@@ -64,15 +68,24 @@ const StudyForm = ({ review, close }: TabProps & { readonly close: () => void })
     return readings;
   };
   const save = async () => {
+    const possible = rangeOf(measure, unit);
     const toleranceWidth = width.trim() === '' ? undefined : parseDecimal(width);
     if (gauge.trim() === '') return `${d().bench.gauge}: ${d().missing}`;
-    if (toleranceWidth === null || (toleranceWidth !== undefined && toleranceWidth <= 0))
-      return `${words.toleranceWidth}: ${d().wrongNumber}`;
+    const widths = { ...ranges.toleranceWidth, most: possible.most, unit };
+    const wrong = numberTrouble(words.toleranceWidth, toleranceWidth, widths);
+    if (wrong !== null || toleranceWidth === null) return wrong;
     const fromTable = table && table.readings.length > 0 ? table.readings : null;
     const operators = new Set(count(size.operators).map(operatorName));
     if (!fromTable && operators.size < size.operators) return words.sameName;
     const readings = fromTable ?? typed();
     if (readings === null) return `${words.grid}: ${d().wrongNumber}`;
+    const impossible = readings.find(({ value }) => !isIn(value, possible));
+    if (impossible)
+      return numberTrouble(
+        `${impossible.part}, ${impossible.operator}`,
+        impossible.value,
+        possible,
+      );
     if (readings.length < 4) return `${words.grid}: ${d().missing}`;
     const saved = await saveFromForm('gauge-study', {
       project: review.project.id,

@@ -1,11 +1,12 @@
 /** What every form of a finding asks: the part, how urgent, what is wanted, and which round carries it. */
 import { partIds, type PartId } from '../../../core/foot/index.ts';
-import type { Finding, RecordId } from '../../../core/records/index.ts';
+import { ranges, type Finding, type RecordId } from '../../../core/records/index.ts';
 import type { RoundSummary } from '../../../core/review/index.ts';
 import { millimetres } from '../../../core/units/index.ts';
 import { parseDecimal } from '../../../core/units/typed.ts';
 import { d, terms } from '../../words/index.ts';
 import { SelectField, TextField } from '../form-parts.tsx';
+import { numberTrouble } from '../in-range.ts';
 
 export type Carrier = RecordId | 'undecided';
 
@@ -83,10 +84,11 @@ export const readWanted = (
   wanted: string,
   mm: string,
 ): Pick<Finding, 'wanted' | 'wantedMm'> | string => {
-  const size = mm.trim() === '' ? null : parseDecimal(mm);
-  if (mm.trim() !== '' && size === null) return `${d().finding.wantedMm}: ${d().wrongNumber}`;
+  const size = mm.trim() === '' ? undefined : parseDecimal(mm);
+  const wrong = numberTrouble(d().finding.wantedMm, size, ranges.wantedMm);
+  if (wrong !== null) return wrong;
   return {
     ...(wanted.trim() !== '' && { wanted: wanted.trim() }),
-    ...(size !== null && { wantedMm: millimetres(size) }),
+    ...(typeof size === 'number' && { wantedMm: millimetres(size) }),
   };
 };

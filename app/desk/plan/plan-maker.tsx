@@ -1,7 +1,7 @@
 /** The form that draws a plan, and the plan as it would be before it is saved. */
 import { useState } from 'preact/hooks';
 import { ALLOWED_MM, type DrawnPlan, type PlanAnswer } from '../../../core/panel/index.ts';
-import type { HandOutPlan, RecordId } from '../../../core/records/index.ts';
+import { isIn, ranges, type HandOutPlan, type RecordId } from '../../../core/records/index.ts';
 import { byCode } from '../../../core/review/index.ts';
 import { parseDecimal } from '../../../core/units/typed.ts';
 import { Button, Choices, Notice } from '../../parts/controls/controls.tsx';
@@ -9,6 +9,7 @@ import { toInstant, toLocalMinute } from '../../parts/instant.ts';
 import { d } from '../../words/index.ts';
 import { askWorker, namesIn, type TabProps } from '../desk-state.ts';
 import { DateTimeField, saveRecord, TextField, Unfold } from '../form-parts.tsx';
+import { numberTrouble } from '../in-range.ts';
 import { BalanceInWords } from './balance-in-words.tsx';
 import { PlanTable } from './plan-table.tsx';
 import { planBody, questionOf, type PlanChoice } from './plan-work.ts';
@@ -85,10 +86,11 @@ const Maker = ({ records, review, onSaved, close }: Props & { readonly close: ()
       periodCount === 0 ||
       weeksEach === null ||
       allowedMm === null ||
-      allowedMm < 0 ||
+      !isIn(allowedMm, ranges.sizeAllowanceMm) ||
       Number.isNaN(start)
     ) {
-      setTrouble(d().wrongNumber);
+      const wrong = numberTrouble(words.allowed, allowedMm, ranges.sizeAllowanceMm);
+      setTrouble(wrong ?? d().wrongNumber);
       return;
     }
     const choice = questionOf(

@@ -10,6 +10,7 @@ import {
   viewOfHeads,
   type Complaint,
   type Foot,
+  type LeftOut,
   type RecordId,
   type Records,
   type Revision,
@@ -60,7 +61,13 @@ import {
 import { csvOf, jsonOf, tablesOf } from '../../report/tables.ts';
 
 /** Every readable record but the runs, which are many and asked for in other ways. */
-export type DeskRecords = Omit<Records, 'run' | 'leftOut'>;
+export interface DeskRecords extends Omit<Records, 'run' | 'leftOut'> {
+  /** Records that cannot be read because something in them is wrong: the first of them, and how many there are. */
+  readonly unread: { readonly first: readonly LeftOut[]; readonly all: number };
+}
+
+/** More are not put right one by one. */
+const MOST_UNREAD = 50;
 
 /** A run with the complaints of it that were asked for. */
 export interface RunBehind extends Pick<Run, 'tester' | 'pair' | 'startedAt' | 'distanceM'> {
@@ -315,8 +322,9 @@ export const deskWork = (
       opened.clear();
       all.forget();
       inTolerance.forget();
-      const { run: _run, leftOut: _leftOut, ...rest } = records;
-      return rest;
+      const { run: _run, leftOut, ...rest } = records;
+      const unread = leftOut.filter(({ why }) => why === 'unreadable');
+      return { ...rest, unread: { first: unread.slice(0, MOST_UNREAD), all: unread.length } };
     },
     ...answersFrom(all.find),
     inTolerance: answersFrom(inTolerance.find),

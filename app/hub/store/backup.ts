@@ -11,6 +11,7 @@ import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { createGunzip, createGzip } from 'node:zlib';
 import * as z from 'zod/mini';
+import { ranges, wholeIn } from '../../../core/records/index.ts';
 import { openDatabase, type DatabasePlace, type HubDatabase } from './database.ts';
 import { stepOf, tablesIn } from './format.ts';
 import { isStep } from './migrations.ts';
@@ -22,7 +23,7 @@ const FORMAT = 'pairlog-backup';
 const headerSchema = z.looseObject({
   format: z.literal(FORMAT),
   v: z.literal(1),
-  madeAtMs: z.int(),
+  madeAtMs: wholeIn(ranges.epochMs),
   /** The last step of the tables' upgrade that the rows fit. */
   step: z.string(),
 });
@@ -30,7 +31,11 @@ const rowSchema = z.object({
   t: z.enum(tableNames as [TableName, ...TableName[]]),
   r: z.record(z.string(), z.unknown()),
 });
-const endSchema = z.object({ end: z.literal(true), rows: z.int(), digest: z.string() });
+const endSchema = z.object({
+  end: z.literal(true),
+  rows: wholeIn(ranges.count),
+  digest: z.string(),
+});
 
 const isBytes = (value: unknown): value is Uint8Array => value instanceof Uint8Array;
 /** Bytes as base64; the only column that has them is `bytes`. */

@@ -14,6 +14,9 @@ export interface Printing {
   readonly code: (pair: string) => string;
 }
 
+/** At most so many decimals, without a mark for thousands. */
+export const plainNumber = (value: number, most: number): string =>
+  String(Number(value.toFixed(most)));
 export const fixed = (value: number): string => value.toFixed(2);
 export const km = (metres: number): string => (metres / 1000).toFixed(1);
 
@@ -44,7 +47,7 @@ export const printingOf = (review: Review, spoken: LanguageFile): Printing => {
     speaker: {
       desk,
       glossary,
-      number: (value, most) => String(Number(value.toFixed(most))),
+      number: plainNumber,
       distance: (distance) => `${km(distance)} km`,
       tester: (id) => testers.get(id) ?? '?',
       // A pair out of tolerance is marked wherever it is named.

@@ -1,7 +1,7 @@
 /** Everything that Pairlog says, in English. Every other language is one file with the same exports. */
 import type { GpxProblem } from '../../../core/track/index.ts';
 import type { RunOddity } from '../../../core/mileage/index.ts';
-import type { Foot, LeftOut, Refusal, UnpackProblem } from '../../../core/records/index.ts';
+import type { Foot, Kind, LeftOut, Refusal, UnpackProblem } from '../../../core/records/index.ts';
 import type { Glossary, LanguageName, TerminalWords } from '../types.ts';
 
 const runs = (count: number) => `${count} ${count === 1 ? 'run' : 'runs'}`;
@@ -799,6 +799,7 @@ export const desk = {
   add: 'Add',
   cancel: 'Cancel',
   wrongNumber: 'A number is missing or wrong.',
+  mustBe: (least: string, most: string) => `Must be from ${least} to ${most}.`,
   missing: 'This is missing.',
   optional: (label: string, more: string | null) =>
     `${label} (optional${more === null ? '' : `; ${more}`})`,
@@ -811,6 +812,90 @@ export const desk = {
   notPrinted: (left: number) => `${left} more are not shown here.`,
   more: (next: number, left: number) =>
     next === left ? `Show the other ${left}` : `Show ${next} more of ${left}`,
+
+  unread: {
+    title: (count: number) =>
+      count === 1 ? 'One record cannot be read' : `${count} records cannot be read`,
+    what: 'They are kept and count in no figure. Look up the right number and correct it here; whoever wrote it keeps the old one in the history.',
+    record: (kind: string, called: string) => `${kind} ${called}`,
+    wrong: (field: string, expected: string) => `${field}: ${expected}`,
+    notValid: 'Not valid. Ask whoever wrote it to write it again.',
+    correct: 'Correct this record',
+    kinds: {
+      project: 'Project',
+      round: 'Round',
+      pair: 'Pair',
+      tester: 'Tester',
+      'hand-out': 'Hand-out',
+      run: 'Run',
+      ranking: 'Ranking',
+      'damage-report': 'Damage report',
+      'bench-check': 'Bench check',
+      'gauge-study': 'Gauge study',
+      'hand-out-plan': 'Hand-out plan',
+      finding: 'Finding',
+      report: 'Report',
+      'stop-use': 'Stop-use notice',
+      acknowledgement: 'Answer to a stop-use notice',
+      reply: 'Reply to a tester',
+      decision: 'Decision',
+      attachment: 'Photo or track',
+    } as Readonly<Record<Kind, string>>,
+    /** By the name of the field in the record, and of the list it stands in. */
+    fields: {
+      readings: 'Reading',
+      blueprint: 'Dimension',
+      limits: 'Limit',
+      complaints: 'Complaint',
+      layers: 'Layers of zone',
+      places: 'Place',
+      last: 'Last',
+      track: 'Track',
+      distanceM: 'Distance',
+      otherDistanceM: 'The other distance',
+      durationS: 'Time',
+      fromM: 'Distance at which it began',
+      temperatureC: 'Temperature',
+      massKg: 'Body mass',
+      heightM: 'Height',
+      footLengthMm: 'Foot length',
+      footWidthMm: 'Foot width',
+      ballGirthMm: 'Girth at the ball',
+      left: 'left',
+      right: 'right',
+      sizeMm: 'Foot length of the size',
+      carriedInM: 'Distance before the test',
+      lengthMm: 'Length',
+      widthMm: 'Foot width',
+      ballWidthMm: 'Width at the ball',
+      widthPerStepMm: 'Growth of the width',
+      girthPerStepMm: 'Growth of the girth',
+      value: 'Value',
+      uncertainty: 'Uncertainty',
+      loadN: 'Load',
+      restedH: 'Hours since the last run',
+      nominal: 'Nominal value',
+      lower: 'Lower deviation',
+      upper: 'Upper deviation',
+      leftRight: 'Difference of left and right',
+      toleranceWidth: 'Width of the tolerance',
+      allowedMm: 'How far a size may lie from the foot',
+      wantedMm: 'Wanted, mm',
+      order: 'Number of the round',
+      count: 'Layers',
+      severity: 'Severity',
+      score: 'Score',
+      complaint: 'Allowed complaints',
+      pain: 'Allowed pain',
+      climbM: 'Climb',
+      movingS: 'Moving time',
+      stepsPerShoe: 'Steps',
+      paceByKmS: 'Time by kilometre',
+      weeksPerPeriod: 'Weeks of a period',
+      period: 'Period',
+      bytes: 'Size of the file',
+    },
+  },
 
   tabs: {
     overview: 'Overview',
@@ -934,9 +1019,7 @@ export const desk = {
         `${count} ${count === 1 ? 'record is' : 'records are'} of a kind that needs a newer app; kept, and in no figure.`,
       'newer-schema': (count: number) =>
         `${count} ${count === 1 ? 'record was' : 'records were'} written by a newer app; kept, and in no figure.`,
-      unreadable: (count: number) =>
-        `${count} ${count === 1 ? 'record' : 'records'} cannot be read; kept, and in no figure.`,
-    } as Readonly<Record<LeftOut['why'], (count: number) => string>>,
+    } as Readonly<Record<Exclude<LeftOut['why'], 'unreadable'>, (count: number) => string>>,
   },
 
   /** Runs and readings that a lead counts or sets aside. */
@@ -1227,10 +1310,10 @@ export const desk = {
       'unknown-pair': 'no pair has this code',
       'no-date': 'not a date and time such as 2026-05-01T09:30+02:00',
       'no-number': 'not a number',
-      'out-of-range': 'a number that cannot be',
       'unknown-word': (words: string) => `one of ${words}`,
       'no-site': 'small letters, digits and hyphens, such as heel-centre',
       'too-many': 'more than 200 readings in one check',
+      'too-long': 'longer than 200 letters',
     },
     table: 'As a table',
     pair: 'Pair',
@@ -1719,7 +1802,7 @@ export const desk = {
       'no-code': 'The code is missing.',
       'not-a-code': 'Only capitals, digits and hyphens, 12 at most, for example 417.',
       taken: 'This code is another pair’s in this project.',
-      'not-a-size': 'That is no EU size. For example 42 or 42.5.',
+      'not-a-size': 'EU sizes go from 17 to 56. For example 42 or 42.5.',
       'wrong-carried':
         'Kilometres before the test are a number up to 1000, without a mark for thousands, or empty.',
       'too-many-cells': 'More than code, size and kilometres.',
@@ -2181,15 +2264,23 @@ export const desk = {
       title: 'Does the panel answer steadily?',
       nobody: 'Nobody has logged a run yet.',
       few: 'Too little to compare: at least two testers must have scored at least two rounds in two sessions each.',
-      same: 'Every score is the same: nothing can be told apart.',
+      same: 'No tester’s scores differ between the rounds: there is nothing to agree on.',
+      alike:
+        'All testers’ scores move by exactly the same from round to round. Without any difference nobody can say how much of that is chance.',
       icc: (t: number, rounds: string) =>
         `${testers(t)} scored ${rounds}. Share of the spread of overall comfort that comes from the rounds:`,
-      one: (icc: string, lower: string, upper: string) =>
-        `one tester’s score: ${icc} (95 % interval ${lower} to ${upper})`,
-      oneLevelled: (icc: string, lower: string, upper: string) =>
-        `after each tester’s own level is taken off: ${icc} (${lower} to ${upper})`,
-      panel: (icc: string, lower: string, upper: string) =>
-        `the panel’s mean: ${icc} (${lower} to ${upper})`,
+      correlation: {
+        shown: (icc: string, lower: string, upper: string) =>
+          `${icc} (95 % interval ${lower} to ${upper})`,
+        open: (icc: string, upper: string) =>
+          `${icc}, but it may be 0: agreement is not shown yet (95 % interval 0 to ${upper})`,
+        none: (upper: string | null) =>
+          `no agreement shown${upper === null ? '' : ` (95 % interval 0 to ${upper})`}`,
+      },
+      one: (correlation: string) => `one tester’s score: ${correlation}`,
+      oneLevelled: (correlation: string) =>
+        `after each tester’s own level is taken off: ${correlation}`,
+      panel: (correlation: string) => `the panel’s mean: ${correlation}`,
       error: (
         se: string,
         lower: string,
@@ -2234,7 +2325,7 @@ export const desk = {
         ) =>
           `${tester}: scores rise where those of the others fall (r ${r}, 95 % interval ${lower} to ${upper}, ${cells} attributes of rounds). Ask which end of the line means good.`,
       },
-      how: 'Questions, not marks: who answers otherwise may be the one who is right. Agreement: intraclass correlations (2,1), (3,1), (2,k) of Shrout & Fleiss 1979, means of at least two sessions after the first wearing. Error: Bland & Altman 1986, with whatever kilometres change in it. Complaints: what the other testers foretell (beta-binomial, Skellam 1948), Holm over testers. Late: when the phone first saved it. Limits without a source: judgement.',
+      how: 'Questions, not marks: who answers otherwise may be the one who is right. Agreement: intraclass correlations (2,1), (3,1), (2,k) of Shrout & Fleiss 1979, means of at least two sessions after the first wearing; intervals by McGraw & Wong 1996, from 0 up. Error: Bland & Altman 1986, with whatever kilometres change in it. Complaints: what the other testers foretell (beta-binomial, Skellam 1948), Holm over testers. Late: when the phone first saved it. Limits without a source: judgement.',
     },
   },
 
@@ -2374,8 +2465,7 @@ Reads a bundle (.pairlog) and prints the review of its project, or writes it as 
         return `${at}hash: the record was changed after it was saved.`;
     }
   },
-  unreadable: (line, kind, field, expected) =>
-    `line ${line}: ${kind}.${field || 'body'}: expected ${expected}.`,
+  unreadable: (line, record, problem) => `line ${line}: ${record}: ${problem} It is left out.`,
   noProject: (name, names) =>
     name === undefined
       ? names.length === 0
@@ -2433,7 +2523,7 @@ Reads a bundle (.pairlog) and prints the review of its project, or writes it as 
   leftOut: {
     'unknown-kind': (count) => `${count} of a kind that needs a newer program`,
     'newer-schema': (count) => `${count} written by a newer program`,
-    unreadable: (count) => `${count} that cannot be read`,
   },
   changes: 'Changes',
+  unread: 'They count in no figure. Look up the right numbers and correct them on the desk.',
 };

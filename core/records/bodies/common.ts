@@ -2,9 +2,11 @@
 import * as z from 'zod/mini';
 import { recordIdSchema } from '../revision.ts';
 import { measures, measureUnits } from './measures.ts';
+import { numberIn, wholeIn } from './number-in.ts';
 import { ranges, type Range } from './ranges.ts';
 
 export * from './measures.ts';
+export * from './number-in.ts';
 
 export const idField = recordIdSchema;
 
@@ -16,12 +18,6 @@ export const lineField = z.string().check(z.minLength(1), z.maxLength(200));
 
 /** Free words, up to some paragraphs. */
 export const wordsField = z.string().check(z.maxLength(4000));
-
-/** A number within its physical range. */
-export const numberIn = ({ least, most }: Range) =>
-  z.number().check(z.minimum(least), z.maximum(most));
-/** A whole number within its range. */
-export const wholeIn = ({ least, most }: Range) => z.int().check(z.minimum(least), z.maximum(most));
 
 export const metresField = numberIn(ranges.distanceM).brand<'Metres'>();
 export const secondsField = numberIn(ranges.durationS).brand<'Seconds'>();

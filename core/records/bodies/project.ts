@@ -42,7 +42,7 @@ const briefSchema = z.looseObject({
   use: z.enum(['daily-training', 'long-run', 'tempo', 'race-day', 'trail', 'walking']),
   surfaces: z.array(surfaceField).check(z.minLength(1)),
   /** The distance that a pair must carry. */
-  distanceM: metresField,
+  distanceM: numberIn(ranges.briefDistanceM).brand<'Metres'>(),
   /** Share of asked runs in which a complaint is still accepted. */
   allowedRate: z.looseObject({ complaint: shareField, pain: shareField }),
   limits: z.array(limitSchema),

@@ -30,8 +30,10 @@ const from = (least: number, most: number, unit: RangeUnit | null = null): Range
 });
 
 export const ranges = {
-  /** A run, a pair's way, what a brief asks for. */
+  /** A run, and what is on a pair. */
   distanceM: from(0, 1_000_000, 'm'),
+  /** What a brief asks of a pair. */
+  briefDistanceM: from(1000, 1_000_000, 'm'),
   durationS: from(0, 864_000, 's'),
   temperatureC: from(-60, 80, '°C'),
   massKg: from(20, 300, 'kg'),
@@ -79,6 +81,8 @@ export const ranges = {
   eValue: from(0, Number.MAX_VALUE),
   /** Milliseconds since 1970, as far as a date can be. */
   epochMs: from(0, 8_640_000_000_000_000),
+  /** Of a revision in the hub's feed. */
+  sequence: from(0, Number.MAX_SAFE_INTEGER),
   version: from(1, 1_000_000),
 } as const satisfies Readonly<Record<string, Range>>;
 

@@ -5,7 +5,7 @@ import {
   readBenchTable,
   tableText,
 } from '../../../app/desk/bench/bench-csv.ts';
-import { readBody } from '../../../core/records/index.ts';
+import { rangeOf, readBody } from '../../../core/records/index.ts';
 import { idOf } from '../../core/records/make.ts';
 
 const PROJECT = idOf(1);
@@ -60,6 +60,20 @@ describe('a table of bench checks', () => {
       '5 foot unknown-word',
       '5 value no-number',
       '5 distance_km out-of-range',
+    ]);
+  });
+
+  it('says of a reading what its measure can be in its unit', () => {
+    const { checks, troubles } = read(
+      'pair,measured_at,measure,site,foot,value,unit',
+      '146,2026-05-01T09:30Z,stack-height,heel,left,350,mm',
+      '146,2026-05-01T09:30Z,hardness,heel,left,-1,asker-c',
+      '146,2026-05-01T09:30Z,stack-height,heel,left,35,mm',
+    );
+    expect(checks[0]?.readings).toHaveLength(1);
+    expect(troubles).toEqual([
+      ...[{ line: 2, column: 'value', why: 'out-of-range', range: rangeOf('stack-height', 'mm') }],
+      ...[{ line: 3, column: 'value', why: 'out-of-range', range: rangeOf('hardness', 'asker-c') }],
     ]);
   });
 

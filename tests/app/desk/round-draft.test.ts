@@ -103,7 +103,7 @@ describe('a round’s draft', () => {
       [{ ...emptyDimension, nominal: '36', leftRight: '-1' }, 'leftRight'],
       [{ ...emptyDimension, nominal: '36', site: 'Heel Centre' }, 'site'],
     ] as const)
-      expect(of({ dimensions: [good, wrong] })).toEqual({
+      expect(of({ dimensions: [good, wrong] })).toMatchObject({
         ok: false,
         part: 'blueprint',
         at: 1,
@@ -112,6 +112,24 @@ describe('a round’s draft', () => {
     expect(of({ last: { ...draft.last, name: '' } })).toMatchObject({ part: 'last' });
     expect(of({ last: { ...draft.last, sizeMm: 'x' } })).toMatchObject({ part: 'last' });
     expect(of({ layers: { U4: '1.5' } })).toMatchObject({ part: 'layers' });
+  });
+
+  it('says what a figure can be that cannot be as it was typed', () => {
+    const draft = draftOfRound(round);
+    const of = (part: object) => readDraft({ ...draft, ...part }, round, place);
+    const dimension = (part: object) =>
+      of({ dimensions: [{ ...emptyDimension, nominal: '36', ...part }] });
+    expect(dimension({ nominal: '360' })).toMatchObject({
+      field: 'nominal',
+      range: { least: 1, most: 100, unit: 'mm' },
+    });
+    expect(dimension({ upper: '500' })).toMatchObject({ field: 'upper', range: { most: 100 } });
+    expect(dimension({ lower: '-5e8' })).toMatchObject({ field: 'lower' });
+    expect(of({ last: { ...draft.last, sizeMm: '27' } })).toMatchObject({
+      field: 'sizeMm',
+      range: { least: 100, most: 400, unit: 'mm' },
+    });
+    expect(of({ layers: { U4: '500' } })).toMatchObject({ part: 'layers' });
   });
 
   it('offers each usual dimension once, and every one has a name in every language', () => {

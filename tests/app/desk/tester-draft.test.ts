@@ -59,6 +59,8 @@ describe('a tester’s draft', () => {
     ['width', '100 101 102', 'wrong-number'],
     ['mass', 'sixty', 'wrong-number'],
     ['height', '12', 'wrong-number'],
+    ['width', '10', 'wrong-number'],
+    ['girth', '2500', 'wrong-number'],
   ] as const)('says that %s cannot be %o', (field, typed, why) => {
     expect(readTesterDraft({ ...draftOfTester(tester), [field]: typed }, tester, none)).toEqual({
       ok: false,

@@ -6,7 +6,16 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import SQLite from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
-import { unpackBundle, writeBundle } from '../../../core/records/index.ts';
+import {
+  newClock,
+  readBundle,
+  sealRevision,
+  stampAfter,
+  stampParts,
+  unpackBundle,
+  writeBundle,
+  type Revision,
+} from '../../../core/records/index.ts';
 import type { Review } from '../../../core/review/index.ts';
 import { idOf } from '../../core/records/make.ts';
 import * as make from '../../core/review/log-for-tests.ts';
@@ -199,6 +208,37 @@ describe('a bad file', () => {
     const { code, err } = await review(written('field.pairlog', lines.join('\n')));
     expect(code).toBe(2);
     expect(err).toContain('line 4: stamp');
+  });
+
+  it('with a record that cannot be read is reviewed without it, and says which and why', async () => {
+    const bundle = readBundle(demoText());
+    const revisions = bundle.revisions.map(({ revision }) => revision);
+    const tester = revisions.find(({ kind }) => kind === 'tester') as Revision;
+    const { device } = stampParts(tester.stamp);
+    const edit = (from: Revision, mm: number) =>
+      sealRevision(
+        {
+          ...{ id: from.id, kind: from.kind, author: from.author, sv: 1 },
+          body: { ...from.body, footLengthMm: { left: mm, right: 265 } },
+        },
+        stampAfter(newClock(device), 0, from.stamp).stamp,
+        from.stamp,
+      );
+    const impossible = edit(tester, 26_500);
+    const write = (name: string, more: readonly Revision[]) =>
+      written(name, writeBundle({ madeAt: bundle.header?.madeAt ?? '' }, [...revisions, ...more]));
+    const { code, out, err } = await review(write('unread.pairlog', [impossible]));
+    expect(code).toBe(0);
+    const called = `Tester ${String(tester.body?.['code'])}`;
+    expect(err).toMatch(
+      new RegExp(`line \\d+: ${called}: Foot length, left: Must be from 100 to 400 mm`),
+    );
+    expect(out).toContain('One record cannot be read');
+    expect(out).toContain(`${called}\n- Foot length, left: Must be from 100 to 400 mm.`);
+    // Corrected, it is no trouble any more.
+    const again = await review(write('corrected.pairlog', [impossible, edit(impossible, 265)]));
+    expect(again).toMatchObject({ code: 0, err: '' });
+    expect(again.out).not.toContain('cannot be read');
   });
 
   it('that ends early is said to end early', async () => {

@@ -60,7 +60,7 @@ describe('readBody', () => {
         field: 'startedAt',
         expected: 'a date and time with offset, such as 2026-05-01T07:30:00+02:00',
       },
-      { field: 'distanceM', expected: 'a number of at least 0' },
+      { field: 'distanceM', expected: 'a number from 0 to 1000000' },
     ]);
   });
 

@@ -1,0 +1,14 @@
+/** Schemas of numbers within a range; what lies outside is refused with both ends of it. */
+import * as z from 'zod/mini';
+import type { Range } from './ranges.ts';
+
+/** A number within its physical range. */
+export const numberIn = ({ least, most }: Range) => {
+  const error = `a number from ${least} to ${most}`;
+  return z.number().check(z.minimum(least, { error }), z.maximum(most, { error }));
+};
+/** A whole number within its range. */
+export const wholeIn = ({ least, most }: Range) => {
+  const error = `a whole number from ${least} to ${most}`;
+  return z.int().check(z.minimum(least, { error }), z.maximum(most, { error }));
+};

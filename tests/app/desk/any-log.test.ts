@@ -1,0 +1,140 @@
+/**
+ * Whatever the log, as long as the schemas take it: everything that a desk or a terminal computes of it ends without
+ * an exception, and nowhere in it is a number that is none.
+ *
+ * `PAIRLOG_LOGS=5000` for the long run, `PAIRLOG_SEED=17` to begin elsewhere.
+ */
+import { describe, expect, it } from 'vitest';
+import { deskWork } from '../../../app/desk/worker/desk-work.ts';
+import { languageFile, languages } from '../../../app/terminal/languages.ts';
+import { printReview } from '../../../app/terminal/print-review.ts';
+import { addRevisions, emptyLog, viewOfHeads } from '../../../core/records/index.ts';
+import {
+  checkPanel,
+  lookAtFeet,
+  lookAtRounds,
+  openProject,
+  reviewProject,
+  withoutPairsOutOfTolerance,
+  type ProjectLog,
+} from '../../../core/review/index.ts';
+import { randomLog, type RandomLog } from '../../random-logs.ts';
+
+const LOGS = Number(process.env['PAIRLOG_LOGS'] ?? 150);
+const SEED = Number(process.env['PAIRLOG_SEED'] ?? 1);
+
+/** Where a value holds NaN or an infinity; null: nowhere. */
+const noNumberIn = (value: unknown, path = ''): string | null => {
+  if (typeof value === 'number') return Number.isFinite(value) ? null : `${path} is ${value}`;
+  if (typeof value === 'string')
+    return /\b(NaN|Infinity|undefined)\b/.exec(value) ? `${path}: ${value}` : null;
+  if (typeof value !== 'object' || value === null) return null;
+  const entries =
+    value instanceof Map || value instanceof Set ? [...value.entries()] : Object.entries(value);
+  for (const [key, one] of entries) {
+    const found = noNumberIn(one, `${path}.${String(key)}`);
+    if (found) return found;
+  }
+  return null;
+};
+
+/** Everything that is computed of a log, by name; each is worked out when it is called. */
+const answersTo = async ({ heads, nowMs, project }: RandomLog) => {
+  const records = viewOfHeads([...addRevisions(emptyLog, heads).values()].map(({ head }) => head));
+  expect(records.leftOut).toEqual([]);
+  const work = deskWork(
+    () => Promise.resolve(heads),
+    () => nowMs,
+  );
+  await work.read();
+  const rounds = records.round.map(({ revision }) => revision.id);
+  const pairs = records.pair.map(({ revision }) => revision.id);
+  const of = (desk: typeof work.inTolerance, name: string) => [
+    [`${name} review`, () => desk.review(project)] as const,
+    [`${name} verdicts`, () => desk.verdicts(project)] as const,
+    [`${name} overview`, () => desk.overview(project)] as const,
+    [
+      `${name} wear`,
+      () =>
+        desk
+          .wearPlaces(project)
+          .flatMap((place) =>
+            (['distance', 'steps', 'load'] as const).flatMap((dose) =>
+              (dose === 'distance' ? [null, ...pairs.slice(0, 1)] : [null]).map((pair) =>
+                desk.wear(project, place, dose, pair),
+              ),
+            ),
+          ),
+    ] as const,
+    [`${name} felt`, () => rounds.map((round) => desk.felt(project, round))] as const,
+    [
+      `${name} comparisons`,
+      () =>
+        rounds.flatMap((a) =>
+          rounds.flatMap((b) =>
+            (['all', 'blind-only'] as const).map((hands) =>
+              desk.compareRounds(project, a, b, hands),
+            ),
+          ),
+        ),
+    ] as const,
+    [
+      `${name} outcomes`,
+      () => records.finding.map(({ revision }) => desk.proposeOutcome(project, revision.id)),
+    ] as const,
+    [`${name} reports`, () => rounds.map((round) => desk.report(project, round))] as const,
+    [`${name} figures`, () => desk.figures(project)] as const,
+    [
+      `${name} closer looks`,
+      () => rounds.map((round) => desk.closerLooks(project, round)),
+    ] as const,
+    [`${name} layers`, () => rounds.map((round) => desk.layers(project, round))] as const,
+    [`${name} courses`, () => rounds.map((round) => desk.courses(project, round, 4))] as const,
+    [`${name} panel`, () => desk.panelCheck(project)] as const,
+    [`${name} feet`, () => desk.feet(project)] as const,
+  ];
+  const printed = (part: (log: ProjectLog) => ProjectLog) => () => {
+    const whole = openProject(records, project, nowMs);
+    if (!whole) throw new Error('no project');
+    const log = part(whole);
+    const review = reviewProject(log);
+    const [looks, feet, panel] = [lookAtRounds(log, review), lookAtFeet(log), checkPanel(log)];
+    return languages.map((one) => printReview(review, looks, feet, panel, languageFile(one)));
+  };
+  return [
+    ...of(work, 'all:'),
+    ['terminal', printed((log) => log)] as const,
+    // Where no pair is out of tolerance the answers are the same.
+    ...((work.inTolerance.review(project)?.without ?? []).length === 0
+      ? []
+      : [
+          ...of(work.inTolerance, 'in tolerance:'),
+          ['terminal, in tolerance', printed(withoutPairsOutOfTolerance)] as const,
+        ]),
+  ];
+};
+
+/** What goes wrong with a log, a line each. */
+const faultsOf = async (seed: number): Promise<readonly string[]> =>
+  (await answersTo(randomLog(seed))).flatMap(([name, answer]) => {
+    try {
+      const found = noNumberIn(answer());
+      return found === null ? [] : [`${seed} ${name}${found.slice(0, 300)}`];
+    } catch (error) {
+      const at = error instanceof Error ? (error.stack ?? '').split('\n').slice(1, 4) : [];
+      return [`${seed} ${name}: ${String(error)} ${at.map((line) => line.trim()).join(' ')}`];
+    }
+  });
+
+describe('any log that the schemas take', () => {
+  it(
+    'is reviewed without an exception and without a number that is none',
+    async () => {
+      const faults: string[] = [];
+      for (let at = 0; at < LOGS && faults.length < 40; at++)
+        faults.push(...(await faultsOf(SEED + at)));
+      expect(faults).toEqual([]);
+    },
+    Math.max(60_000, LOGS * 2000),
+  );
+});
