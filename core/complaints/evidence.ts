@@ -32,6 +32,7 @@ import type { RecordId } from '../records/index.ts';
 import {
   clusteredFromSums,
   eBenjaminiHochberg,
+  eValueOf,
   evidenceOverUnits,
   logUnitEvidence,
   wilson,
@@ -83,17 +84,13 @@ const logWeight = (kind: ComplaintKind, zone: ZoneCode): number =>
       : (IMPLAUSIBLE_SHARE * CELLS) / (CELLS - PLAUSIBLE),
   );
 
-/** The greatest e-value that is written out; JSON has no infinity. */
-const GREATEST = 1e300;
-const eOf = (logE: number): number => Math.min(GREATEST, Math.exp(logE));
-
-/** The counts of one cell of a round, and what they prove. */
-export interface WeighedCell extends ComplaintCell {
+/** What the runs of a round prove of one complaint, and how sure its shares are. */
+export interface Proof {
   readonly word: EvidenceWord;
   readonly allowedRate: number;
   /** E-value that at least two testers are above the allowed rate; compare with `needed`. */
   readonly eValue: number;
-  /** What the e-value must reach while no other cell is proven; less with each that is. */
+  /** What the e-value must reach by itself. */
   readonly needed: number;
   /** Share of the testers asked who reported it once, and twice, with Wilson's interval: one vote a tester. */
   readonly shareOnce: Interval;
@@ -103,6 +100,9 @@ export interface WeighedCell extends ComplaintCell {
   /** Testers who are each proven to be above the allowed rate, strongest first. */
   readonly provenTesters: readonly { readonly tester: RecordId; readonly eValue: number }[];
 }
+
+/** The counts of one cell of a round, and what they prove; `needed` is less with each cell that is proven. */
+export interface WeighedCell extends ComplaintCell, Proof {}
 
 /** What holds for every cell of a round that nobody reported. */
 export interface Unreported {
@@ -165,7 +165,7 @@ export const weighComplaints = (
       ...cell,
       word: across[at] ? 'recurs-across-testers' : wordOf(cell, proven.length > 0),
       allowedRate: allowedRateOf(cell.kind, allowed),
-      eValue: eOf(logE),
+      eValue: eValueOf(logE),
       needed: CELLS / FALSE_DISCOVERY_RATE / Math.exp(bonus),
       shareOnce: wilson(cell.testersOnce, asked.testers),
       shareTwice: wilson(cell.testersTwice, asked.testers),
@@ -242,7 +242,7 @@ const provenTesters = (
   );
   const found: { tester: RecordId; eValue: number; logE: number }[][] = cells.map(() => []);
   for (const [index, { at, tester, logE }] of candidates.entries())
-    if (proven[index]) found[at]?.push({ tester, eValue: eOf(logE), logE });
+    if (proven[index]) found[at]?.push({ tester, eValue: eValueOf(logE), logE });
   return found.map((list) =>
     list
       .sort((a, b) => b.logE - a.logE || (a.tester < b.tester ? -1 : 1))

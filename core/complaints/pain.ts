@@ -13,15 +13,15 @@ import type { RecordId } from '../records/index.ts';
 import {
   clusteredProportion,
   eBenjaminiHochberg,
+  eValueOf,
   evidenceOverUnits,
   logUnitEvidence,
   wilson,
   type ClusteredShare,
-  type Interval,
 } from '../statistics/index.ts';
 import { isCautionDue } from './caution.ts';
-import type { Asked } from './counts.ts';
-import type { EvidenceWord } from './evidence.ts';
+import type { Asked, ComplaintCell } from './counts.ts';
+import type { Proof } from './evidence.ts';
 import { chanceOfSilence, SILENCE_LEVEL } from './silence.ts';
 
 /** From this score of 10 on pain counts without a sign. */
@@ -29,9 +29,6 @@ export const PAIN_FROM = 3;
 
 /** Chance of a false claim. */
 const PAIN_LEVEL = 0.05;
-
-/** JSON has no infinity. */
-const GREATEST = 1e300;
 
 /** One run's answer. */
 export interface PainAnswer {
@@ -44,45 +41,24 @@ export interface PainAnswer {
   readonly signs: readonly unknown[];
 }
 
-export interface RoundPain {
+/** What the answers of a round come to; counts and proof are those of a complaint without a zone. */
+export interface RoundPain
+  extends
+    Proof,
+    Pick<ComplaintCell, 'runs' | 'testersOnce' | 'testersTwice' | 'byTester' | 'runIds'> {
   readonly asked: Asked;
-  /** Runs with any pain at all. */
+  /** Runs with any pain at all; `runs` are those whose pain counts. */
   readonly anyRuns: number;
-  /** Runs whose pain counts. */
-  readonly runs: number;
   /** Runs whose pain called for the caution. */
   readonly cautionRuns: number;
-  readonly testersOnce: number;
-  readonly testersTwice: number;
   /** Greatest score. */
   readonly most: number;
-  readonly word: EvidenceWord;
-  readonly allowedRate: number;
-  /** E-value that at least two testers are above the allowed rate; proof from `needed` on. */
-  readonly eValue: number;
-  readonly needed: number;
-  readonly shareOnce: Interval;
-  readonly shareTwice: Interval;
-  /** Share of answers with pain that counts, the tester as the unit. */
-  readonly runShare: ClusteredShare;
   /** Chance of such silence were half of the testers prone; for who reads that none was reported. */
   readonly silenceChance: number;
-  /** Testers who are each proven to be above the allowed rate, strongest first. */
-  readonly provenTesters: readonly { readonly tester: RecordId; readonly eValue: number }[];
-  /** Answers, and those with pain that counts, of each tester with one; most first. */
-  readonly byTester: readonly {
-    readonly tester: RecordId;
-    readonly asked: number;
-    readonly reported: number;
-  }[];
-  /** The runs behind it, by id. */
-  readonly runIds: readonly RecordId[];
 }
 
 const counts = ({ score, signs }: PainAnswer): boolean =>
   score >= PAIN_FROM || (score > 0 && signs.length > 0);
-
-const eOf = (logE: number): number => Math.min(GREATEST, Math.exp(logE));
 
 interface OfTester {
   readonly tester: RecordId;
@@ -129,7 +105,7 @@ export const weighPain = (
   const provenTesters = hurt
     .flatMap(({ tester }, at) => (isProven[at] ? [{ tester, logE: single[at] as number }] : []))
     .sort((a, b) => b.logE - a.logE || (a.tester < b.tester ? -1 : 1))
-    .map((one) => ({ tester: one.tester, eValue: eOf(one.logE) }));
+    .map((one) => ({ tester: one.tester, eValue: eValueOf(one.logE) }));
   const felt = answers.filter(counts);
   const needed = 1 / PAIN_LEVEL;
   const silenceChance = chanceOfSilence(asked, allowed);
@@ -156,7 +132,7 @@ export const weighPain = (
               ? 'seen-once'
               : silent,
     allowedRate: allowed,
-    eValue: eOf(logE),
+    eValue: eValueOf(logE),
     needed,
     shareOnce: wilson(hurt.length, testers.length),
     shareTwice: wilson(testersTwice, testers.length),

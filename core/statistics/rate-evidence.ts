@@ -75,6 +75,12 @@ const logSum = (terms: readonly number[]): number => {
   return most + Math.log(terms.reduce((sum, term) => sum + Math.exp(term - most), 0));
 };
 
+/** The greatest e-value that is written out; JSON has no infinity. */
+const GREATEST = 1e300;
+
+/** An e-value from its logarithm. */
+export const eValueOf = (logE: number): number => Math.min(GREATEST, Math.exp(logE));
+
 /**
  * ln of the e-value that one unit's rate is above `allowed`.
  * @param x successes in n trials
