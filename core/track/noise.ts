@@ -28,6 +28,8 @@ export interface Noise {
   readonly lasting: number;
   /** Middle length of a step without its noise, metres. */
   readonly stepM: number;
+  /** False where too few even fixes tell it. */
+  readonly isKnown: boolean;
 }
 
 /** Differences of the fixes of all spans; their sizes tell the noise where the way is smooth. */
@@ -95,12 +97,12 @@ class Differences {
  * Of independent errors the fourth differences have 70, the second ones 6 times the variance of one (binomial
  * coefficients), and second differences that follow each other a correlation of −2/3; of a random walk, −1/2. The
  * correlation is taken from the signs alone (sine of half π times their mean product, as for normal errors), and
- * believed where it is twice its standard error away from −2/3.
+ * believed from 1.5 standard errors away from −2/3, and wholly from 2.5.
  */
 export const noiseOf = (spans: readonly Span[]): Noise => {
   const all = new Differences(spans);
   const stepM = all.quantile(all.steps, 0.5);
-  const none = { sigmaM: 0, lasting: 0, stepM };
+  const none = { sigmaM: 0, lasting: 0, stepM, isKnown: false };
   const isTimed = spans.every((span) => span.isTimed);
   if (all.count < FEWEST || (!isTimed && stepM > DENSE_M)) return none;
   const of4 = (sizes: Float64Array) => all.quantile(sizes, 0.5) / HALF_Z / Math.sqrt(70);
@@ -123,8 +125,10 @@ export const noiseOf = (spans: readonly Span[]): Noise => {
     stepM / 3,
     Math.sqrt(Math.max(0, stepM ** 2 - Math.log(16) * sigmaM ** 2)),
   );
-  const above = Math.sin(((Math.PI / 2) * all.signs) / all.pairs) + 2 / 3;
-  const isLasting =
-    sigmaM <= NOISY_SHARE * cleanM && all.pairs > 0 && above > Math.PI / Math.sqrt(all.pairs);
-  return { sigmaM, lasting: isLasting ? Math.min(1, 6 * above) : 0, stepM: cleanM };
+  const above = all.pairs > 0 ? Math.sin(((Math.PI / 2) * all.signs) / all.pairs) + 2 / 3 : 0;
+  const isDense = sigmaM > NOISY_SHARE * cleanM;
+  // π/2 over the root of the pairs is the standard error of the correlation.
+  const errors = above / (Math.PI / 2 / Math.sqrt(all.pairs));
+  const belief = isDense ? 0 : Math.max(0, Math.min(1, errors - 1.5));
+  return { sigmaM, lasting: belief * Math.min(1, 6 * above), stepM: cleanM, isKnown: true };
 };

@@ -90,7 +90,6 @@ export const standingFixes = (span: Span): Uint8Array => {
     const now = timesMs[at] as number;
     while ((timesMs[low] as number) < now - half) low++;
     while (high < length && (timesMs[high] as number) <= now + half) high++;
-    // At either end of the span the line keeps its length.
     const lineMs = Math.max(firstMs, Math.min(now - half, lastMs - 2 * half));
     while ((timesMs[lineLow] as number) < lineMs) lineLow++;
     while (lineHigh < length && (timesMs[lineHigh] as number) <= lineMs + 2 * half) lineHigh++;
@@ -101,9 +100,11 @@ export const standingFixes = (span: Span): Uint8Array => {
     const between = (all: Float64Array) => mean(all, at, high) - mean(all, low, at + 1);
     const mps = Math.hypot(between(sums.x), between(sums.y)) / seconds;
     if (mps >= STANDING_MPS) continue;
-    const whole = lineOf(sums, lineLow, lineHigh);
+    const whole = lineOf(sums, low, high);
     if (whole.wideM > WIDEST_M) continue;
-    if (whole.n >= 5 && whole.mps > SLOWEST_WALK_MPS && whole.f >= STEADY_F) continue;
+    // At either end of the span too few rare fixes are near: the line reaches farther in.
+    const line = whole.n >= 5 ? whole : lineOf(sums, lineLow, lineHigh);
+    if (line.n >= 5 && line.mps > SLOWEST_WALK_MPS && line.f >= STEADY_F) continue;
     // There and back: both halves move on, and their means meet.
     const halves = [lineOf(sums, low, at + 1), lineOf(sums, at, high)];
     if (halves.every(({ n, mps: one, f }) => n >= 5 && one >= STANDING_MPS && f >= 2 * STEADY_F))

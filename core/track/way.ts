@@ -220,8 +220,8 @@ export const measureWay = (span: Span, noise: Noise): Way => {
   const quiet = quietSteps(chords, kinds, noise);
   const isSmoothed =
     kinds.some((kind) => kind > RAW) || sum(chords) - sum(quiet) > 0.005 * sum(chords);
-  // Without times nobody knows whether fixes between two were left out, as a planner of routes does.
-  if (!span.isTimed) return { stepsM: quiet, isSmoothed };
+  // What is noise and what a bend must be known; and without times fixes may have been left out, as on a planned route.
+  if (!noise.isKnown || !span.isTimed) return { stepsM: quiet, isSmoothed };
 
   const isRaw = (at: number) =>
     (chords[at] as number) > 0 && kinds[at] === RAW && kinds[at + 1] === RAW;

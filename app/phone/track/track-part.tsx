@@ -149,8 +149,11 @@ const Taken = (props: {
         </Button>
       </div>
       <p>{facts.filter(Boolean).join(' · ')}</p>
-      <p class="soft small">{words.made[track.distanceBy]}</p>
-      {track.elapsedS === null && <Notice>{words.noTimes}</Notice>}
+      {track.elapsedS === null ? (
+        <Notice>{words.noTimes}</Notice>
+      ) : (
+        <p class="soft small">{words.made[track.distanceBy]}</p>
+      )}
       {props.skipped > 0 && <Notice tone="warn">{words.skipped(props.skipped)}</Notice>}
       {again && (
         <Notice tone="warn" live>

