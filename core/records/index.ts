@@ -4,6 +4,7 @@ export * from './stamp.ts';
 export * from './kinds.ts';
 export * from './revision.ts';
 export * from './log.ts';
+export * from './policy.ts';
 export * from './edit.ts';
 export * from './body.ts';
 export * from './bodies/answering.ts';
