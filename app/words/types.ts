@@ -32,7 +32,7 @@ import type {
 } from '../../core/records/index.ts';
 import type { Dose } from '../../core/review/index.ts';
 import type { FormName, HoldWord, WearFit, WearKind } from '../../core/wear/index.ts';
-import type { desk, phone } from './languages/en.ts';
+import type { desk, file, phone } from './languages/en.ts';
 
 export interface LanguageName {
   /** In the language itself. */
@@ -89,7 +89,18 @@ export interface Glossary {
 }
 
 export type PhoneWords = typeof phone;
+export type FileWords = typeof file;
 export type DeskWords = typeof desk;
+
+/** A record as a sentence names it; every part is in the reader's language, and empty where it is not known. */
+export interface NamedRecord {
+  readonly kind: string;
+  readonly name: string;
+  readonly at: string;
+  readonly pairs: readonly string[];
+  readonly tester: string;
+  readonly distance: string;
+}
 
 export interface TerminalWords {
   /** The ids that --language and --trade take, such as `en|zh`. */
@@ -153,6 +164,7 @@ export interface LanguageFile {
   readonly about: LanguageName;
   readonly glossary: Glossary;
   readonly phone: PhoneWords;
+  readonly file: FileWords;
   readonly desk: DeskWords;
   readonly terminal: TerminalWords;
 }

@@ -16,6 +16,8 @@ export * from './bodies/making.ts';
 export * from './bodies/panel.ts';
 export * from './bundle.ts';
 export * from './bundle-file.ts';
+export * from './file-plan.ts';
+export * from './file-changes.ts';
 export * from './cursor.ts';
 export * from './wire.ts';
 export * from './view.ts';
