@@ -56,6 +56,30 @@ export interface FilePlan {
   readonly away: number;
 }
 
+/** A log that revisions are added to one by one, with what is held of each record. */
+const growing = (log: Log) => {
+  const histories = new Map<RecordId, History>();
+  const held = new Map<RecordId, HeldRecord>();
+  const historyOf = (id: RecordId) => histories.get(id) ?? log.get(id);
+  return {
+    headOf: (id: RecordId) => historyOf(id)?.head,
+    lacks: (revision: Revision) => {
+      const history = historyOf(revision.id);
+      return addToHistory(history, revision) !== history;
+    },
+    heldOf: (id: RecordId | null): HeldRecord | null => {
+      if (id === null) return null;
+      const history = log.get(id);
+      return held.get(id) ?? (history ? (audiencesIn(history).at(-1)?.held ?? null) : null);
+    },
+    add: (revision: Revision, as: HeldRecord) => {
+      const after = addToHistory(historyOf(revision.id), revision);
+      histories.set(revision.id, after);
+      if (after.head === revision) held.set(revision.id, as);
+    },
+  };
+};
+
 /** Holds the revisions of a file to the policy; `log` is what the device holds. Their order does not matter. */
 export const planFile = (
   revisions: readonly Revision[],
@@ -63,20 +87,8 @@ export const planFile = (
   maker: Caller | null,
   log: Log,
 ): FilePlan => {
-  const histories = new Map<RecordId, History>();
-  const held = new Map<RecordId, HeldRecord | null>();
-  /** As what the file shows a record that is not here otherwise: whom its erasure concerns. */
-  const shown = new Map<RecordId, HeldRecord>();
-  const historyOf = (id: RecordId) => histories.get(id) ?? log.get(id);
-  const heldOf = (id: RecordId | null): HeldRecord | null => {
-    if (id === null) return null;
-    const before = held.get(id);
-    if (before !== undefined) return before;
-    const history = log.get(id);
-    const now = history ? (audiencesIn(history).at(-1)?.held ?? null) : null;
-    held.set(id, now);
-    return now;
-  };
+  /** What the device holds with what is taken, and what it would hold with all of the file: whom an erasure concerns. */
+  const [believed, whole] = [growing(log), growing(log)];
   const taken: Revision[] = [];
   const asked = new Map<Sha256, Revision>();
   let known = 0;
@@ -84,24 +96,19 @@ export const planFile = (
   for (const revision of [...revisions].sort(compareRevisions)) {
     const { id, hash } = revision;
     const about = recordShownIn(revision);
-    const before = historyOf(id);
-    const after = addToHistory(before, revision);
-    const isGone = about !== null && historyOf(about)?.head.erased === true;
-    if (after === before || asked.has(hash) || isGone) {
+    // Nothing more comes of a record that was taken back, nor of a photo of it.
+    const isGone = [id, about].some((one) => one !== null && believed.headOf(one)?.erased === true);
+    if (isGone || asked.has(hash) || !believed.lacks(revision)) {
       known++;
       continue;
     }
-    const now = heldOf(id);
-    const next = heldAs(revision, now ?? shown.get(id) ?? null);
+    const next = heldAs(revision, whole.heldOf(id));
+    whole.add(revision, next);
     if (!mayRead(taker, next)) away++;
-    else if (maker && mayWrite(maker, revision, now, heldOf(about))) {
+    else if (maker && mayWrite(maker, revision, believed.heldOf(id), believed.heldOf(about))) {
       taken.push(revision);
-      histories.set(id, after);
-      if (after.head === revision) held.set(id, next);
-    } else {
-      asked.set(hash, revision);
-      shown.set(id, next);
-    }
+      believed.add(revision, next);
+    } else asked.set(hash, revision);
   }
   return { taken, asked: [...asked.values()], known, away };
 };
