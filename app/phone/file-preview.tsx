@@ -18,12 +18,22 @@ const kindsInWords = (kind: string): readonly [string, string] =>
 const nameInWords = (kind: string, name: string | null): string =>
   name === null ? '' : kind === 'pair' || kind === 'tester' ? name : fileWords().quoted(name);
 
-const changeInWords = ({ kind, effect, label, nameBefore }: FileChange): string => {
+/** A distance that is changed is said as it was and as it would be. */
+const distanceInWords = ({ label, before }: FileChange): string => {
+  const said = [before?.distanceM ?? null, label.distanceM].flatMap((metres) =>
+    metres === null ? [] : [formatDistance(metres as Metres)],
+  );
+  return [...new Set(said)].join(' → ');
+};
+
+const changeInWords = (change: FileChange): string => {
+  const { kind, effect, label, before } = change;
   const words = fileWords();
   const [one] = kindsInWords(kind);
   const name = nameInWords(kind, label.name);
-  if (effect === 'renames') return words.renames(one, nameInWords(kind, nameBefore), name);
-  const { at, pairs, tester, distanceM } = label;
+  if (effect === 'renames')
+    return words.renames(one, nameInWords(kind, before?.name ?? null), name);
+  const { at, pairs, tester } = label;
   return words.effects[effect](
     words.record({
       kind: one,
@@ -31,27 +41,42 @@ const changeInWords = ({ kind, effect, label, nameBefore }: FileChange): string 
       at: at === null ? '' : formatDate(at),
       pairs,
       tester: tester ?? '',
-      distance: distanceM === null ? '' : formatDistance(distanceM as Metres),
+      distance: distanceInWords(change),
     }),
   );
 };
 
-/** Photos are told by their number: one says nothing of itself. */
-const isPhotoAdded = ({ kind, effect }: FileChange): boolean =>
-  kind === 'attachment' && effect === 'adds';
-
-const linesOf = (changes: readonly FileChange[]): readonly string[] => {
-  const photos = changes.filter(isPhotoAdded).length;
-  return [
-    ...changes.filter((change) => !isPhotoAdded(change)).map(changeInWords),
-    ...(photos > 0
-      ? [fileWords().addsMany(photos, kindsInWords('attachment')[photos === 1 ? 0 : 1])]
-      : []),
-  ];
-};
-
+/** So many new records of one kind are named one by one; more are counted. */
+const NAMED = 3;
 /** A person looks through so many lines; the others open below them. */
 const SHOWN = 8;
+
+/** The lines that tell some changes, and those that open below them. */
+const linesOf = (
+  changes: readonly FileChange[],
+): { readonly shown: readonly string[]; readonly more: readonly string[] } => {
+  const added = new Map<string, FileChange[]>();
+  for (const change of changes) {
+    if (change.effect !== 'adds') continue;
+    const ofKind = added.get(change.kind);
+    if (ofKind) ofKind.push(change);
+    else added.set(change.kind, [change]);
+  }
+  // A photo says nothing of itself.
+  const isCounted = (kind: string) =>
+    kind === 'attachment' || (added.get(kind)?.length ?? 0) > NAMED;
+  const named = changes.filter(({ effect, kind }) => effect !== 'adds' || !isCounted(kind));
+  const counted = [...added].filter(([kind]) => isCounted(kind));
+  const counts = counted.map(([kind, { length }]) =>
+    fileWords().addsMany(length, kindsInWords(kind)[length === 1 ? 0 : 1]),
+  );
+  const shown = [...named.map(changeInWords), ...counts];
+  const single = counted.flatMap(([kind, ones]) => (kind === 'attachment' ? [] : ones));
+  return {
+    shown: shown.slice(0, SHOWN),
+    more: [...shown.slice(SHOWN), ...single.map(changeInWords)],
+  };
+};
 
 const List = ({ lines }: { lines: readonly string[] }) => (
   <ul class="plain-list">
@@ -62,15 +87,14 @@ const List = ({ lines }: { lines: readonly string[] }) => (
 );
 
 const Changes = ({ changes }: { changes: readonly FileChange[] }) => {
-  const lines = linesOf(changes);
-  const rest = lines.slice(SHOWN);
+  const { shown, more } = linesOf(changes);
   return (
     <>
-      <List lines={lines.slice(0, SHOWN)} />
-      {rest.length > 0 && (
+      <List lines={shown} />
+      {more.length > 0 && (
         <details>
-          <summary class="button button-quiet">{fileWords().more(rest.length)}</summary>
-          <List lines={rest} />
+          <summary class="button button-quiet">{fileWords().more(more.length)}</summary>
+          <List lines={more} />
         </details>
       )}
     </>

@@ -65,7 +65,7 @@ export const settingUp = (
 const textOf = (value: unknown): string | null => (typeof value === 'string' ? value : null);
 
 /** Tells who a member is, by what a log knows of them. */
-const peopleOf = (log: Log, self: RecordId): ((member: RecordId) => Person) => {
+const peopleOf = (log: Log, self: RecordId | null): ((member: RecordId) => Person) => {
   const leads = leadsIn(log);
   return (member) => {
     const isTester = isTesterIn(log, member);
@@ -103,7 +103,9 @@ export const sortFile = (
       : ({ member: by ?? member, role: 'lead' } as const)
     : makerAt(taker, header.group ? by : undefined, log);
   // A device that was nobody's knows people only from the file.
-  const personOf = peopleOf(isNew ? addRevisions(emptyLog, revisions) : log, member);
+  const personOf = isNew
+    ? peopleOf(addRevisions(emptyLog, revisions), null)
+    : peopleOf(log, member);
   return {
     maker: by ? personOf(by) : null,
     plan: planFile(revisions, taker, maker, log),

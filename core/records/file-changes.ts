@@ -6,6 +6,7 @@ import type { Body, Revision } from './revision.ts';
 /**
  * - `adds`, `changes`, `renames`, `erases`, `brings-back`: the record as it is seen;
  * - `erases-for-good`: for ever, whatever else comes of it;
+ * - `adds-erased`: one that is not here, and comes erased;
  * - `earlier`: a state that a later one, already here, has replaced.
  */
 export const fileEffects = [
@@ -15,6 +16,7 @@ export const fileEffects = [
   'changes',
   'brings-back',
   'adds',
+  'adds-erased',
   'earlier',
 ] as const;
 export type FileEffect = (typeof fileEffects)[number];
@@ -36,8 +38,8 @@ export interface FileChange {
   readonly kind: string;
   readonly effect: FileEffect;
   readonly label: RecordLabel;
-  /** Of a record that is renamed: what it is called now. */
-  readonly nameBefore: string | null;
+  /** Of a record that is renamed or changed: what tells it now. */
+  readonly before: RecordLabel | null;
 }
 
 /** A longer name is cut: bodies of newer versions may hold any text. */
@@ -78,7 +80,7 @@ const labelOf = (body: Body | null, codeOf: (id: unknown) => string | null): Rec
 const effectOf = (before: History | undefined, after: History): FileEffect => {
   if (after.head.erased) return 'erases-for-good';
   if (after.head === before?.head) return 'earlier';
-  if (after.head.body === null) return 'erases';
+  if (after.head.body === null) return before ? 'erases' : 'adds-erased';
   if (!before) return 'adds';
   if (before.head.body === null) return 'brings-back';
   const [was, is] = [nameIn(before.head.body), nameIn(after.head.body)];
@@ -118,7 +120,7 @@ export const changesByFile = (
         kind: history.head.kind,
         effect,
         label: labelOf(history.head.body ?? was ?? lastBody(history), codeOf),
-        nameBefore: effect === 'renames' && was ? nameIn(was) : null,
+        before: effect === 'renames' || effect === 'changes' ? labelOf(was, codeOf) : null,
       };
     })
     .sort((a, b) => fileEffects.indexOf(a.effect) - fileEffects.indexOf(b.effect));

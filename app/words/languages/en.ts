@@ -746,7 +746,7 @@ export const file = {
     count === 1
       ? '1 entry is not meant for you and stays out.'
       : `${count} entries are not meant for you and stay out.`,
-  more: (count: number) => `${count} more`,
+  more: (count: number) => `See ${count} more`,
   /** What stands for a record in a sentence, such as “run of 3 May, pair 637, 10 km”. */
   record: ({ kind, name, at, pairs, tester, distance }: NamedRecord) =>
     [
@@ -764,6 +764,7 @@ export const file = {
     erases: (record: string) => `Erases ${record}`,
     'erases-for-good': (record: string) => `Erases ${record} for good`,
     'brings-back': (record: string) => `Brings back ${record}`,
+    'adds-erased': (record: string) => `Adds ${record}, already erased`,
     earlier: (record: string) => `Adds an earlier version of ${record}`,
   },
   renames: (kind: string, from: string, to: string) => `Renames ${kind} ${from} to ${to}`,

@@ -596,7 +596,7 @@ export const file: FileWords = {
   agreeErase: (who, entries) => `执行以${who}名义作出的 ${entries} 条删除`,
   later: '现在不读入的内容不会丢失：以后再打开此文件即可读入。',
   away: (count) => `有 ${count} 条不是给你的，不会读入。`,
-  more: (count) => `另有 ${count} 条`,
+  more: (count) => `查看另外 ${count} 条`,
   record: ({ kind, name, at, pairs, tester, distance }) => {
     const shoes = pairs.length > 0 && `样鞋 ${pairs.join('、')}`;
     const details = [at, shoes, tester, distance].filter(Boolean).join('，');
@@ -609,6 +609,7 @@ export const file: FileWords = {
     erases: (record) => `删除${record}`,
     'erases-for-good': (record) => `永久删除${record}`,
     'brings-back': (record) => `恢复${record}`,
+    'adds-erased': (record) => `新增${record}，已删除`,
     earlier: (record) => `补入旧版本：${record}`,
   },
   renames: (kind, from, to) => `将${kind} ${from} 改名为 ${to}`,

@@ -128,8 +128,8 @@ const untouched = { project: 'Wren', pair: '637' };
 
 const lines = (part: { changes: FilePreview['taken']['changes'] }) =>
   part.changes.map(
-    ({ effect, kind, nameBefore, label }) =>
-      `${effect} ${kind} ${[nameBefore, label.name, ...label.pairs, label.tester].filter(Boolean).join(' ')}`,
+    ({ effect, kind, before, label }) =>
+      `${effect} ${kind} ${[effect === 'renames' && before?.name, label.name, ...label.pairs, label.tester].filter(Boolean).join(' ')}`,
   );
 
 describe('a tester’s file that speaks as the lead', () => {
