@@ -28,7 +28,10 @@ const SettingsScreen = lazy(
 );
 const Damage = lazy(async () => (await withTerms(import('./phone/damage.tsx'))).Damage);
 const RankScreen = lazy(async () => (await import('./phone/rank-screen.tsx')).RankScreen);
-const OpenFile = lazy(async () => (await import('./phone/open-file.tsx')).OpenFile);
+const OpenFile = lazy(async () => {
+  await need('file');
+  return (await import('./phone/open-file.tsx')).OpenFile;
+});
 const Desk = lazy(async () => {
   await need('glossary', 'desk');
   return (await import('./desk/desk.tsx')).Desk;
@@ -57,6 +60,8 @@ const ForSpecialists = () => (
   <Router>
     <Route path="/report/:id" component={ReportScreen} />
     <Route path="/settings" component={SettingsScreen} />
+    <Route path="/file" component={OpenFile} />
+    <Route path="/shared" component={OpenFile} />
     <Route default component={Reader} />
   </Router>
 );

@@ -13,7 +13,7 @@ interface ModuleGraph {
 const LATER = new RegExp(
   [
     'core/foot/(suspects|outline|geometry|.*-drawing)',
-    'core/records/(bundle|bundle-file|view|json-schema)',
+    'core/records/(bundle|bundle-file|policy|file-plan|file-changes|view|json-schema)',
     'core/mileage/pair-mileage',
     'core/statistics/(?!group-by|index)',
     'node_modules/fflate/.*',

@@ -27,6 +27,8 @@ export interface HubDeps {
   readonly backupDays?: number;
   /** The caller's address, for the limit on guesses. */
   readonly addressOf?: (c: Context) => string;
+  /** The origin at which browsers know the hub; absent: by the address that was asked for. */
+  readonly originOf?: (c: Context) => string | null;
   readonly metrics?: Metrics;
   readonly log?: (line: LogLine) => void;
 }

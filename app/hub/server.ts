@@ -25,7 +25,8 @@ OPTIONS
   --host ADDRESS        address to listen on (127.0.0.1)
   --port N              (8080)
   --lan                 https on every address of this machine, so that phones here can install the app
-  --behind-proxy        a reverse proxy stands before the hub: the caller is the last of X-Forwarded-For
+  --behind-proxy        a reverse proxy stands before the hub: it says who asks (X-Forwarded-For), and at
+                        which origin (X-Forwarded-Proto, X-Forwarded-Host or Host)
   --group NAME          name of the group that a first start makes (Wear test)
   --demo FILE           begin with this bundle
   --new-lead-code       as lead-code, at the start

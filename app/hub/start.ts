@@ -11,6 +11,7 @@ import { loadBundle } from './demo.ts';
 import { forwardedFor } from './forwarded-for.ts';
 import { listen, type Listening, type SlowClients } from './listen.ts';
 import { createMetrics, type Metrics } from './metrics.ts';
+import { originOf } from './own-page.ts';
 import { scheduleBackups } from './scheduled-backups.ts';
 import { inlineHashes, staticFiles } from './static-files.ts';
 import { addInvite, firstGroup, makeFirstGroup, newInviteCode } from './store/members.ts';
@@ -35,7 +36,7 @@ export interface HubOptions {
   readonly tiles?: Tiles;
   /** https for the phones of the local network, on all of its addresses. */
   readonly lan?: boolean;
-  /** A reverse proxy stands before the hub and says in `X-Forwarded-For` who asks. */
+  /** A reverse proxy stands before the hub and says in `X-Forwarded-…` who asks, and at which origin. */
   readonly behindProxy?: boolean;
   /** Port on this machine at which a Prometheus server reads; 0 takes any. */
   readonly metricsPort?: number;
@@ -116,6 +117,7 @@ export const startHub = async (options: HubOptions): Promise<RunningHub> => {
       files: staticFiles(options.dist),
       inline: inlineHashes(options.dist),
     }),
+    originOf: (c) => originOf(c, options.behindProxy ?? false),
     ...(options.tiles && { tiles: options.tiles }),
     ...(options.backups && { backupDays: options.backups.days }),
     ...(metrics && { metrics }),

@@ -5,8 +5,9 @@ import { Button, Field, Notice, Page } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
 import { session, store, useRecords } from '../parts/state.ts';
 import { takeSharedFiles } from '../parts/shared-files.ts';
-import { t } from '../words/index.ts';
+import { fileWords, t } from '../words/index.ts';
 import { byTurn } from './card-order.ts';
+import { Preview } from './file-preview.tsx';
 import { heldPairs } from './own-mileage.ts';
 import { holdSharedTrack, isTrackFile } from './track/shared-track.ts';
 import type { FilePreview, FileProblem } from '../store/index.ts';
@@ -16,14 +17,21 @@ const WaitsInFile = lazy(async () => (await import('./waits-in-file.tsx')).Waits
 interface Opened {
   readonly bytes: Uint8Array;
   readonly preview: FilePreview | null;
-  readonly problem: FileProblem['why'] | null;
+  readonly problem: FileProblem | null;
 }
 
 const openBytes = async (bytes: Uint8Array): Promise<Opened> => {
   const preview = await store.previewFile(bytes);
   return preview.ok
     ? { bytes, preview: preview.value, problem: null }
-    : { bytes, preview: null, problem: preview.why };
+    : { bytes, preview: null, problem: preview };
+};
+
+const problemInWords = (problem: FileProblem): string => {
+  const words = fileWords();
+  return problem.why === 'other-group' && problem.groupName !== null && session.value
+    ? words.otherGroup(problem.groupName, session.value.groupName)
+    : words.wrong[problem.why];
 };
 
 /** A track belongs to a run in a pair: straight on where only one is held, else the person says which. */
@@ -63,8 +71,9 @@ const TrackToPair = ({ track }: { track: File }) => {
 };
 
 export const OpenFile = () => {
-  const words = t();
+  const words = fileWords();
   const { route } = useLocation();
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const [opened, setOpened] = useState<Opened | null>(null);
   const [track, setTrack] = useState<File | null>(null);
 
@@ -77,20 +86,31 @@ export const OpenFile = () => {
   const choose = async (file: File | undefined) => {
     if (!file) return;
     if (await isTrackFile(file)) setTrack(file);
-    else setOpened(await openBytes(new Uint8Array(await file.arrayBuffer())));
+    else {
+      setChosen(new Set());
+      setOpened(await openBytes(new Uint8Array(await file.arrayBuffer())));
+    }
   };
+  const toggle = (key: string) =>
+    setChosen(
+      (before) => new Set([...before, key].filter((one) => one !== key || !before.has(key))),
+    );
   const take = async () => {
     if (!opened) return;
-    const taken = await store.importFile(opened.bytes);
-    if (!taken.ok) return setOpened({ ...opened, preview: null, problem: taken.why });
-    showToast({ text: words.file.taken(taken.value.fresh) });
+    const taken = await store.importFile(opened.bytes, [...chosen]);
+    if (!taken.ok) return setOpened({ ...opened, preview: null, problem: taken });
+    showToast({ text: words.taken(taken.value.fresh) });
     route(session.value?.role === 'lead' ? '/desk' : '/', true);
   };
-  const fresh = opened?.preview?.authors.reduce((sum, author) => sum + author.fresh, 0) ?? 0;
-  const known = opened?.preview?.authors.reduce((sum, author) => sum + author.known, 0) ?? 0;
+  const preview = opened?.preview;
+  const takes =
+    preview &&
+    (preview.taken.entries > 0 ||
+      preview.setsUp?.role === 'tester' ||
+      preview.asked.some(({ key }) => chosen.has(key)));
   return (
-    <Page title={words.file.title} back={{ href: '/', label: words.back }}>
-      <Field label={words.file.choose}>
+    <Page title={words.title} back={{ href: '/', label: t().back }}>
+      <Field label={words.choose}>
         {(ids) => (
           <input
             class="input"
@@ -103,20 +123,18 @@ export const OpenFile = () => {
       {track && <TrackToPair track={track} />}
       {opened?.problem && (
         <Notice tone="danger" live>
-          {words.file.wrong[opened.problem]}
+          {problemInWords(opened.problem)}
         </Notice>
       )}
-      {opened?.preview && (
+      {preview && (
         <section class="sheet" aria-live="polite">
-          <h2>{opened.preview.header.groupName ?? ''}</h2>
-          <p>{words.file.contains(fresh, known)}</p>
-          {session.value?.role === 'lead' && <WaitsInFile fresh={opened.preview.fresh} />}
-          {opened.preview.problems.length > 0 && (
-            <p>{words.file.problems(opened.preview.problems.length)}</p>
+          <Preview preview={preview} chosen={chosen} onToggle={toggle} />
+          {session.value?.role === 'lead' && <WaitsInFile fresh={preview.fresh} />}
+          {takes && (
+            <Button kind="main" onClick={() => void take()}>
+              {words.take}
+            </Button>
           )}
-          <Button kind="main" onClick={() => void take()}>
-            {words.file.take}
-          </Button>
         </section>
       )}
     </Page>

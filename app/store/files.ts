@@ -1,7 +1,10 @@
 /** How does a log leave this device as a file, and how is one taken in? */
 import {
-  audienceOf,
-  isKind,
+  addRevisions,
+  attachmentsOf,
+  audiencesIn,
+  emptyLog,
+  mayRead,
   packBundle,
   readBundle,
   sha256OfBytes,
@@ -18,17 +21,33 @@ import type { AttachmentStore } from './attachments.ts';
 import { sessionChange } from './changes.ts';
 import type { StoreContext } from './context.ts';
 import { takeRevisions } from './device-side.ts';
+import {
+  askedParts,
+  partOf,
+  settingUp,
+  sortFile,
+  type FilePart,
+  type AskedPart,
+  type Person,
+} from './file-parts.ts';
 import { done, type Outcome } from './outcome.ts';
+import type { Writing } from './revisions.ts';
 import type { Session } from './session.ts';
 
 export interface FilePreview {
   readonly header: BundleHeader;
-  /** Revisions in the file by author: how many are new here, how many known. */
-  readonly authors: readonly {
-    readonly author: RecordId;
-    readonly fresh: number;
-    readonly known: number;
-  }[];
+  /** Who made the file, as it says; null where it does not. */
+  readonly maker: Person | null;
+  /** Whose device this one becomes by the file; null: it stays whose it is. */
+  readonly setsUp: Session | null;
+  /** What is taken in without a choice. */
+  readonly taken: FilePart;
+  /** What is taken in only where its key is chosen. */
+  readonly asked: readonly AskedPart[];
+  /** Entries that are here already. */
+  readonly known: number;
+  /** Entries that are not for the member of this device. */
+  readonly away: number;
   readonly attachments: number;
   /** The revisions of the file that are new here. */
   readonly fresh: readonly Revision[];
@@ -39,6 +58,8 @@ export interface FilePreview {
 export interface FileImport {
   readonly fresh: number;
   readonly known: number;
+  /** Entries that nobody chose: the same file brings them again. */
+  readonly left: number;
   readonly problems: readonly BundleProblem[];
   /** Set where the file set up this device. */
   readonly session: Session | null;
@@ -61,20 +82,14 @@ export interface FileStore {
   exportFile(
     what: 'mine' | 'about-me' | 'all' | { readonly tester: RecordId },
   ): Promise<{ name: string; bytes: Uint8Array }>;
+  /** What taking the file in would change; nothing is taken yet. */
   previewFile(file: Uint8Array): Promise<Outcome<FilePreview, FileProblem>>;
-  importFile(file: Uint8Array): Promise<Outcome<FileImport, FileProblem>>;
+  /** @param chosen keys of the parts that the person wants taken in too, as {@link previewFile} names them */
+  importFile(
+    file: Uint8Array,
+    chosen?: readonly string[],
+  ): Promise<Outcome<FileImport, FileProblem>>;
 }
-
-/** Whether a tester may receive a record, by its body. */
-const mayReceive = (tester: RecordId, { kind, id, body, author }: Revision): boolean => {
-  if (author === tester) return true;
-  if (!isKind(kind)) return false;
-  const audience = audienceOf[kind];
-  return (
-    audience === 'everyone' ||
-    (audience === 'named-tester' && (id === tester || body?.['tester'] === tester))
-  );
-};
 
 /** @param fetched the bytes of an attachment of this member, from here or from the hub */
 export const fileStore = (
@@ -100,7 +115,7 @@ export const fileStore = (
    * The attachments that are here and whole: a damaged one would spoil the file. With `everything` also those
    * that only the hub has by now.
    */
-  const attachmentsOf = async (revisions: readonly Revision[], everything: boolean) => {
+  const bytesOf = async (revisions: readonly Revision[], everything: boolean) => {
     const found = new Map<Sha256, Uint8Array>();
     for (const { kind, body } of revisions) {
       if (kind !== 'attachment' || typeof body?.['sha256'] !== 'string') continue;
@@ -122,16 +137,46 @@ export const fileStore = (
     return { ok: false as const, why } as const;
   };
 
-  const misfit = (session: Session | null, header: BundleHeader): FileProblem | null => {
-    if (!session) return header.for && header.group ? null : { why: 'for-nobody' };
-    return header.group && header.group !== session.group
-      ? { why: 'other-group', groupName: header.groupName ?? null }
-      : null;
+  /** A file as this device sees it, or why it is not for it. */
+  const look = async (file: Uint8Array) => {
+    const opened = open(file);
+    if (!opened.ok) return opened;
+    const { header } = opened;
+    const session = await sessionOf();
+    const revisions = opened.revisions.map(({ revision }) => revision);
+    const setsUp = session ? null : settingUp(header, revisions);
+    const member = session ?? setsUp;
+    if (!member) return { ok: false as const, why: 'for-nobody' } as const;
+    if (header.group && header.group !== member.group)
+      return {
+        ok: false as const,
+        why: 'other-group',
+        groupName: header.groupName ?? null,
+      } as const;
+    const log = addRevisions(emptyLog, await allRevisions());
+    const sorted = sortFile(header, revisions, member, setsUp !== null, log);
+    return { ...opened, session, setsUp, revisions, log, sorted };
   };
 
-  const freshOf = async (revisions: readonly Revision[]) => {
-    const known = new Set((await allRevisions()).map(({ hash }) => hash));
-    return revisions.filter(({ hash }) => !known.has(hash));
+  /** Keeps the bytes that a record here shows, and sends on those that this device carries to the hub. */
+  const keepShown = async (
+    tx: Writing,
+    attachments: ReadonlyMap<Sha256, Uint8Array>,
+    mediaTypeOf: (sha256: Sha256) => string,
+    mayCarry: (revision: Revision) => boolean,
+  ): Promise<void> => {
+    if (attachments.size === 0) return;
+    for (const head of await tx.objectStore('heads').getAll()) {
+      if (head.body === null) continue;
+      const names = head.kind === 'attachment';
+      const shown = names ? [head.body['sha256'] as Sha256] : attachmentsOf(head.body);
+      for (const sha256 of shown) {
+        const bytes = attachments.get(sha256)?.slice().buffer;
+        if (!bytes) continue;
+        await tx.objectStore('attachments').put({ sha256, mediaType: mediaTypeOf(sha256), bytes });
+        if (names && mayCarry(head)) await tx.objectStore('attachmentOutbox').put({ sha256 });
+      }
+    }
   };
 
   return {
@@ -147,7 +192,7 @@ export const fileStore = (
             ? all.filter(isOwn)
             : what === 'about-me'
               ? all.filter((revision) => isOwn(revision) || revision.id === session.member)
-              : all.filter((revision) => mayReceive(what.tester, revision));
+              : forTester(what.tester, all);
       const madeAt = new Date(now()).toISOString();
       const origin = {
         madeAt,
@@ -158,76 +203,51 @@ export const fileStore = (
       };
       const name = `pairlog-${madeAt.slice(0, 10)}${typeof what === 'object' ? '-hand-out' : ''}.pairlog`;
       const text = writeBundle(origin, revisions);
-      return { name, bytes: packBundle(text, await attachmentsOf(revisions, what === 'about-me')) };
+      return { name, bytes: packBundle(text, await bytesOf(revisions, what === 'about-me')) };
     },
 
     async previewFile(file) {
-      const opened = open(file);
-      if (!opened.ok) return opened;
-      const { header, problems, attachments } = opened;
-      const wrong = misfit(await sessionOf(), header);
-      if (wrong) return { ok: false, ...wrong };
-      const revisions = opened.revisions.map(({ revision }) => revision);
-      const freshHere = await freshOf(revisions);
-      const fresh = new Set(freshHere.map(({ hash }) => hash));
-      const authors = new Map<RecordId, { fresh: number; known: number }>();
-      for (const { author, hash } of revisions) {
-        const counts = authors.get(author) ?? { fresh: 0, known: 0 };
-        if (fresh.has(hash)) counts.fresh++;
-        else counts.known++;
-        authors.set(author, counts);
-      }
+      const seen = await look(file);
+      if (!seen.ok) return seen;
+      const { header, problems, attachments, setsUp, revisions, log, sorted } = seen;
       return done({
         header,
         problems,
+        setsUp,
+        maker: sorted.maker,
+        taken: partOf(sorted.plan.taken, revisions, log),
+        asked: askedParts(sorted, revisions, log),
+        known: sorted.plan.known,
+        away: sorted.plan.away,
         attachments: attachments.size,
-        fresh: freshHere,
-        authors: [...authors].map(([author, counts]) => ({ author, ...counts })),
+        fresh: [...sorted.plan.taken, ...sorted.plan.asked],
       });
     },
 
-    async importFile(file) {
-      const opened = open(file);
-      if (!opened.ok) return opened;
-      const { header, problems, attachments } = opened;
-      const before = await sessionOf();
-      const wrong = misfit(before, header);
-      if (wrong) return { ok: false, ...wrong };
-      const session: Session | null = before
-        ? null
-        : {
-            member: header.for as RecordId,
-            role: 'tester',
-            group: header.group as RecordId,
-            groupName: header.groupName ?? '',
-            hub: null,
-          };
-      for (const [sha256, bytes] of attachments)
-        await withDatabase((db) =>
-          db.put('attachments', {
-            sha256,
-            mediaType: mediaTypeIn(opened.revisions, sha256),
-            bytes: bytes.slice().buffer,
-          }),
-        );
-      const revisions = opened.revisions.map(({ revision }) => revision);
-      const fresh = await freshOf(revisions);
-      const carries = before?.role === 'lead';
-      const touched = await takeRevisions(context, revisions, async (tx) => {
+    async importFile(file, chosen = []) {
+      const seen = await look(file);
+      if (!seen.ok) return seen;
+      const { problems, attachments, setsUp, revisions, sorted } = seen;
+      const { taken, asked, known } = sorted.plan;
+      const isChosen = (revision: Revision) => chosen.includes(sorted.keyOf(revision));
+      const more = asked.filter(isChosen);
+      // Who leads from a backup says so first: until then the device stays nobody's.
+      const session = setsUp?.role === 'lead' && more.length === 0 ? null : setsUp;
+      const before = seen.session;
+      // A lead carries the file's revisions on to the hub, a member their own, and the photos that these show.
+      const carries = before?.role === 'lead' ? 'all' : before?.hub ? before.member : null;
+      const mayCarry = ({ author }: Revision) => carries === 'all' || carries === author;
+      const touched = await takeRevisions(context, [...taken, ...more], async (tx, fresh) => {
         if (session) await tx.objectStore('meta').put(session, 'session');
-        // A lead carries the file's revisions on to the hub, and the photos that they still show.
-        if (!carries) return;
-        for (const revision of fresh) await tx.objectStore('outbox').put(revision);
-        for (const { body } of await tx.objectStore('heads').index('kind').getAll('attachment')) {
-          const sha256 = body?.['sha256'] as Sha256 | undefined;
-          if (sha256 && attachments.has(sha256))
-            await tx.objectStore('attachmentOutbox').put({ sha256 });
-        }
+        for (const revision of fresh)
+          if (mayCarry(revision)) await tx.objectStore('outbox').put(revision);
+        await keepShown(tx, attachments, (sha256) => mediaTypeIn(revisions, sha256), mayCarry);
       });
       changes.tell(session ? sessionChange(session, touched) : { kinds: touched });
       return done({
-        fresh: fresh.length,
-        known: revisions.length - fresh.length,
+        fresh: taken.length + more.length,
+        known,
+        left: asked.length - more.length,
         problems,
         session,
       });
@@ -235,11 +255,18 @@ export const fileStore = (
   };
 };
 
-const mediaTypeIn = (
-  revisions: readonly { readonly revision: Revision }[],
-  sha256: Sha256,
-): string => {
-  const found = revisions.find(({ revision: { body } }) => body?.['sha256'] === sha256);
-  const mediaType = found?.revision.body?.['mediaType'];
+/** What the hub would send to a tester. */
+const forTester = (tester: RecordId, revisions: readonly Revision[]): readonly Revision[] => {
+  const reader = { member: tester, role: 'tester' as const };
+  return [...addRevisions(emptyLog, revisions).values()].flatMap((history) =>
+    audiencesIn(history)
+      .filter(({ held }) => mayRead(reader, held))
+      .map(({ revision }) => revision),
+  );
+};
+
+const mediaTypeIn = (revisions: readonly Revision[], sha256: Sha256): string => {
+  const found = revisions.find(({ body }) => body?.['sha256'] === sha256);
+  const mediaType = found?.body?.['mediaType'];
   return typeof mediaType === 'string' ? mediaType : 'application/octet-stream';
 };

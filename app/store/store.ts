@@ -71,7 +71,7 @@ export const openStore = (options: StoreOptions = {}): Store => {
     ...attachments,
     exportFile: async (what) => (await files()).exportFile(what),
     previewFile: async (file) => (await files()).previewFile(file),
-    importFile: async (file) => (await files()).importFile(file),
+    importFile: async (file, chosen) => (await files()).importFile(file, chosen),
     ...member,
     subscribe: changes.subscribe,
     unsent: () =>

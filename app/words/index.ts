@@ -4,11 +4,12 @@
  * wait for the desk's words. Numbers and dates follow the platform's Intl.
  */
 import { signal } from '@preact/signals';
-import type { DeskWords, Glossary, LanguageName, PhoneWords } from './types.ts';
+import type { DeskWords, FileWords, Glossary, LanguageName, PhoneWords } from './types.ts';
 
 interface Parts {
   readonly phone: PhoneWords;
   readonly glossary: Glossary;
+  readonly file: FileWords;
   readonly desk: DeskWords;
 }
 
@@ -36,6 +37,9 @@ const loaders: {
   ),
   glossary: byLanguage(
     import.meta.glob<Glossary>('./languages/*.ts', { query: '?glossary', import: 'glossary' }),
+  ),
+  file: byLanguage(
+    import.meta.glob<FileWords>('./languages/*.ts', { query: '?file', import: 'file' }),
   ),
   desk: byLanguage(
     import.meta.glob<DeskWords>('./languages/*.ts', { query: '?desk', import: 'desk' }),
@@ -70,9 +74,9 @@ export const speak = async (language: Language): Promise<void> => {
 /** The words of any language, for a document that is not written in the page's own. */
 export const wordsOf = async (
   language: Language,
-): Promise<Parts & { readonly about: LanguageName }> => ({
+): Promise<Omit<Parts, 'file'> & { readonly about: LanguageName }> => ({
   about: nameOf(language),
-  ...((await load(language, new Set(['phone', 'glossary', 'desk']))) as Parts),
+  ...((await load(language, new Set(['phone', 'glossary', 'desk']))) as Omit<Parts, 'file'>),
 });
 
 /** Fetches what the language will need, before it is known that it is the one. */
@@ -101,6 +105,8 @@ const spoken = <P extends keyof Parts>(part: P): Parts[P] => {
 export const t = (): PhoneWords => spoken('phone');
 /** The terms of the trade. */
 export const terms = (): Glossary => spoken('glossary');
+/** What is said of a file that is opened. */
+export const fileWords = (): FileWords => spoken('file');
 /** The desk's words. */
 export const d = (): DeskWords => spoken('desk');
 

@@ -32,7 +32,7 @@ import type {
 } from '../../core/records/index.ts';
 import type { Dose } from '../../core/review/index.ts';
 import type { FormName, HoldWord, WearFit, WearKind } from '../../core/wear/index.ts';
-import type { desk, fault, phone } from './languages/en.ts';
+import type { desk, fault, file, phone } from './languages/en.ts';
 
 export interface LanguageName {
   /** In the language itself. */
@@ -90,7 +90,18 @@ export interface Glossary {
 
 export type PhoneWords = typeof phone;
 export type FaultWords = typeof fault;
+export type FileWords = typeof file;
 export type DeskWords = typeof desk;
+
+/** A record as a sentence names it; every part is in the reader's language, and empty where it is not known. */
+export interface NamedRecord {
+  readonly kind: string;
+  readonly name: string;
+  readonly at: string;
+  readonly pairs: readonly string[];
+  readonly tester: string;
+  readonly distance: string;
+}
 
 export interface TerminalWords {
   /** The ids that --language and --trade take, such as `en|zh`. */
@@ -157,6 +168,7 @@ export interface LanguageFile {
   readonly glossary: Glossary;
   readonly fault: FaultWords;
   readonly phone: PhoneWords;
+  readonly file: FileWords;
   readonly desk: DeskWords;
   readonly terminal: TerminalWords;
 }

@@ -11,6 +11,7 @@ import { createHub } from '../../app/hub/app.ts';
 import { checkHub } from '../../app/hub/store/check.ts';
 import { openDatabase, type HubDatabase } from '../../app/hub/store/database.ts';
 import { addInvite, firstGroup, makeGroup, newInviteCode } from '../../app/hub/store/members.ts';
+import { OWN_PAGE } from '../app/hub/as-browser.ts';
 import {
   newRecordId,
   sealRevision,
@@ -152,6 +153,7 @@ const filledHub = async (url: string, rows: number): Promise<Filled> => {
     await addInvite(db, GROUP, code, role, member, 1_790_000_000_000);
     await app.request('/v1/join', {
       method: 'POST',
+      headers: OWN_PAGE,
       body: JSON.stringify({ code, token, device: letter.repeat(16), deviceName: '' }),
     });
     return (path: string, body?: unknown) =>

@@ -10,6 +10,7 @@ import { createHub } from '../../app/hub/app.ts';
 import { addInvite, makeGroup } from '../../app/hub/store/members.ts';
 import { openDatabase } from '../../app/hub/store/database.ts';
 import { newRecordId } from '../../core/records/index.ts';
+import { OWN_PAGE } from '../app/hub/as-browser.ts';
 import { largeGroup } from './large-group.ts';
 import type { BenchRow } from './row.ts';
 
@@ -38,7 +39,7 @@ const open = async (file: string) => {
       body,
       headers: {
         authorization: `Bearer ${TOKEN}`,
-        'content-type': 'application/json',
+        ...OWN_PAGE,
         // As every request over a socket says.
         'content-length': String(Buffer.byteLength(body)),
       },

@@ -15,6 +15,7 @@ import { listen } from '../../app/hub/listen.ts';
 import { openDatabase } from '../../app/hub/store/database.ts';
 import { addInvite, makeGroup, newInviteCode } from '../../app/hub/store/members.ts';
 import { newRecordId } from '../../core/records/index.ts';
+import { OWN_PAGE } from '../app/hub/as-browser.ts';
 import { launchOptions } from '../browser/programs.ts';
 import { seeded } from '../seeded.ts';
 import { largeGroup } from './large-group.ts';
@@ -89,7 +90,7 @@ export const syncRow: BenchRow = {
     const ask = (path: string, body: unknown) =>
       app.request(`${url}/v1/${path}`, {
         method: 'POST',
-        headers: { authorization: `Bearer ${'t'.repeat(43)}` },
+        headers: { ...OWN_PAGE, authorization: `Bearer ${'t'.repeat(43)}` },
         body: JSON.stringify(body),
       });
     await ask('join', { code: await code(), token: 't'.repeat(43), device: 'a'.repeat(16) });

@@ -158,6 +158,7 @@ test('what was saved without a network is sent once there is one, with the app c
   const token = 'b'.repeat(43);
   await request.post(`${hub.url}/v1/join`, {
     data: { code: hub.codes.lead, token, device: 'b'.repeat(16) },
+    headers: { origin: hub.url },
   });
   const arrived = async () => {
     const answer = await request.get(`${hub.url}/v1/pull`, {

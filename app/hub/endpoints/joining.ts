@@ -10,10 +10,15 @@ import {
 } from '../../../core/records/index.ts';
 import { bodyOf, fail, noteDone, tooMany, type Env, type HubDeps } from '../answers.ts';
 import { createGuesses } from '../guesses.ts';
+import { ownPage } from '../own-page.ts';
 import { joinByInvite, renewToken, type Joined } from '../store/members.ts';
 import { keepReturn, returnBySecret } from '../store/returning.ts';
 
-const RETURN_COOKIE = 'pairlog-return';
+/**
+ * Over https the name begins with `__Host-`: browsers then let no other host set it (RFC 6265bis), so that a
+ * sibling subdomain cannot make a device come back as somebody else. Such a cookie has the path `/`.
+ */
+const RETURN_COOKIE = { https: '__Host-pairlog-return', http: 'pairlog-return' };
 /** Browsers keep no cookie for longer than 400 days. */
 const RETURN_COOKIE_S = 400 * 86_400;
 
@@ -24,17 +29,22 @@ export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
   const addressOf = (c: Context) => deps.addressOf?.(c) ?? 'unknown';
   const newSecret = () => Buffer.from(random(32)).toString('base64url');
 
+  const isHttps = (c: Context) =>
+    new URL(c.req.url).protocol === 'https:' || c.req.header('x-forwarded-proto') === 'https';
   const setReturnCookie = (c: Context, secret: string) => {
-    const secure =
-      new URL(c.req.url).protocol === 'https:' || c.req.header('x-forwarded-proto') === 'https';
-    setCookie(c, RETURN_COOKIE, secret, {
+    const secure = isHttps(c);
+    setCookie(c, secure ? RETURN_COOKIE.https : RETURN_COOKIE.http, secret, {
       httpOnly: true,
       sameSite: 'Strict',
-      path: '/v1/return',
+      path: secure ? '/' : '/v1/return',
       maxAge: RETURN_COOKIE_S,
       secure,
     });
   };
+  /** Over https only what this host has set itself. */
+  const returnCookie = (c: Context): string =>
+    getCookie(c, isHttps(c) ? RETURN_COOKIE.https : RETURN_COOKIE.http) ?? '';
+  const ownPagesOnly = ownPage(deps);
 
   const welcome = async (
     c: Context,
@@ -49,7 +59,7 @@ export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
     });
   };
 
-  api.post('/join', async (c) => {
+  api.post('/join', ownPagesOnly, async (c) => {
     const forgive = guesses.takeCode(addressOf(c), now());
     if (!forgive) return tooMany(c, 600);
     const body = await bodyOf(c, joinRequest);
@@ -75,7 +85,7 @@ export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
   });
 
   // For a device whose browser cleared its storage, and with it the token.
-  api.post('/return', async (c) => {
+  api.post('/return', ownPagesOnly, async (c) => {
     const forgive = guesses.takeSecret(addressOf(c), now());
     if (!forgive) return tooMany(c, 600);
     const body = await bodyOf(c, returnRequest);
@@ -88,7 +98,7 @@ export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
     const back = await returnBySecret(
       db,
       {
-        secret: getCookie(c, RETURN_COOKIE) ?? '',
+        secret: returnCookie(c),
         nextSecret,
         token,
         device,

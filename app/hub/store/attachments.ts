@@ -1,8 +1,14 @@
 /** Photos, tracks and reports, named by the SHA-256 of their bytes, received in chunks that may stop and go on. */
 import { createHash } from 'node:crypto';
 import type { Transaction } from 'kysely';
-import { MAX_ATTACHMENT_BYTES, type RecordId, type Sha256 } from '../../../core/records/index.ts';
-import { EVERYONE, SPECIALISTS, type Caller } from '../policy.ts';
+import {
+  EVERYONE,
+  MAX_ATTACHMENT_BYTES,
+  SPECIALISTS,
+  type Caller,
+  type RecordId,
+  type Sha256,
+} from '../../../core/records/index.ts';
 import type { HubDatabase } from './database.ts';
 import { dialectOf } from './dialect.ts';
 import { NO_QUOTA, useQuota, type Quota } from './quota.ts';

@@ -1,28 +1,26 @@
 /** How does a group's feed grow, and what of it does a member receive? */
 import { sql, type Transaction } from 'kysely';
 import {
+  audienceOfRevision,
+  EVERYONE,
   FIRST_CHAIN,
   isKind,
+  mayWrite,
   nextChain,
   parseRevisionJson,
-  RECORD_ID_PATTERN,
+  recordShownIn,
   SCHEMA_VERSION,
   SHA256_PATTERN,
+  SPECIALISTS,
+  type Caller,
   type Cursor,
+  type HeldRecord,
   type PushAnswer,
   type Refusal,
   type Revision,
   type Scope,
 } from '../../../core/records/index.ts';
 import { wrongField } from '../bodies.ts';
-import {
-  audienceOfRevision,
-  EVERYONE,
-  mayWrite,
-  SPECIALISTS,
-  type Caller,
-  type HeldRecord,
-} from '../policy.ts';
 import { dropAttachment } from './attachments.ts';
 import type { HubDatabase } from './database.ts';
 import { dialectOf } from './dialect.ts';
@@ -163,7 +161,7 @@ export const pushRevisions = async (
   const ids = new Set<string>();
   for (const one of read) {
     if ('verdict' in one) continue;
-    const about = aboutOf(one.revision);
+    const about = recordShownIn(one.revision);
     ids.add(one.revision.id);
     if (about !== null) ids.add(about);
   }
@@ -209,7 +207,7 @@ const judge = (held: Group, caller: Caller, revision: Revision): Verdict => {
   const seq = held.known.get(revision.hash);
   if (seq !== undefined) return { verdict: 'known', seq };
   const head = held.heads.get(revision.id) ?? null;
-  const named = aboutOf(revision);
+  const named = recordShownIn(revision);
   const about = named === null ? null : (held.heads.get(named) ?? null);
   if (!mayWrite(caller, revision, head, about)) return refused('not-allowed');
   if (head?.erased && !revision.erased) return refused('erased');
@@ -223,10 +221,6 @@ type RevisionRow = Tables['revisions'];
 /** What a body of a newer version names, where it still names it as this one does: the column is an index. */
 const textOf = (value: unknown, pattern: RegExp): string | null =>
   typeof value === 'string' && pattern.test(value) ? value : null;
-
-/** The record that an attachment belongs to; null for other kinds. */
-const aboutOf = ({ kind, body }: Revision): string | null =>
-  kind === 'attachment' && body !== null ? textOf(body['record'], RECORD_ID_PATTERN) : null;
 
 const rowOf = (
   group: string,
@@ -248,7 +242,7 @@ const rowOf = (
     hash,
     erased: erased ? 1 : 0,
     attachment: named ? textOf(body['sha256'], SHA256_PATTERN) : null,
-    about: aboutOf(revision),
+    about: recordShownIn(revision),
     json,
     chain,
   };

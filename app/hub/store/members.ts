@@ -1,12 +1,12 @@
 /** Who belongs to a group, with which devices, and who is invited? Codes and tokens are kept as hashes only. */
 import {
   sha256OfText,
+  type Caller,
   type DeviceId,
   type RecordId,
   type Role,
 } from '../../../core/records/index.ts';
 import { sql, type Transaction } from 'kysely';
-import type { Caller } from '../policy.ts';
 import { isFull, type HubDatabase } from './database.ts';
 import { dialectOf } from './dialect.ts';
 import type { Tables } from './schema.ts';

@@ -1,6 +1,6 @@
 /** How much may one member send in a day? Counted in the transaction that writes, so that none slips by. */
 import { sql, type Transaction } from 'kysely';
-import type { Caller } from '../policy.ts';
+import type { Caller } from '../../../core/records/index.ts';
 import type { Tables } from './schema.ts';
 
 export interface Quota {

@@ -2,6 +2,7 @@
 import type {
   DeskWords,
   FaultWords,
+  FileWords,
   Glossary,
   LanguageName,
   PhoneWords,
@@ -604,25 +605,6 @@ export const phone: PhoneWords = {
     file: '打开文件',
   },
 
-  file: {
-    title: '打开文件',
-    choose: '选择文件',
-    contains: (fresh, known) => `新增 ${fresh} 条，已有 ${known} 条`,
-    take: '读入',
-    taken: (fresh) => `已读入 ${fresh} 条`,
-    problems: (count) => `文件中有 ${count} 行损坏；其余可读入。`,
-    wrong: {
-      damaged: '文件已损坏。请重新索取。',
-      'too-large': '文件过大。',
-      'no-log': '该压缩包内没有 Pairlog 日志。',
-      'attachment-differs': '文件中的照片或轨迹在途中被改动。请重新索取。',
-      'not-a-bundle': '这不是 Pairlog 文件。',
-      'newer-bundle': '文件来自更新的应用。请先更新本应用。',
-      'for-nobody': '该文件未说明用于谁的手机。请向负责人索取发鞋文件。',
-      'other-group': '该文件属于另一个小组。',
-    },
-  },
-
   update: { ready: '新版本已就绪。', now: '立即使用' },
   evicted: '浏览器清除了本机数据。请用新代码重新加入：服务器上的内容会取回。',
   evictedWait: '浏览器清除了此手机的数据，正在从服务器取回……',
@@ -630,6 +612,93 @@ export const phone: PhoneWords = {
     '浏览器曾清除此手机的数据。服务器已有的记录已取回，未发送的无法取回。请将 Pairlog 放到主屏幕以防再次发生。',
   notFound: '这里什么也没有。',
   toToday: '回到今天',
+};
+
+export const file: FileWords = {
+  title: '打开文件',
+  choose: '选择文件',
+  contains: (fresh, known) => `新增 ${fresh} 条，已有 ${known} 条`,
+  nothingNew: '文件中的内容本机都已有。',
+  take: '读入',
+  taken: (fresh) => `已读入 ${fresh} 条`,
+  problems: (count) => `文件中有 ${count} 行损坏；其余可读入。`,
+  attachments: (count) => `照片、轨迹或报告 ${count} 个`,
+  madeBy: (who, when) => `据文件所写：由${who}于 ${when} 导出。`,
+  madeByNobody: (when) => `文件没有写明由谁导出。日期：${when}。`,
+  people: {
+    self: '你本人',
+    tester: (code, name) => (name === '' ? ` ${code} ` : ` ${code}（${name}）`),
+    lead: '小组负责人',
+    unknown: '本机不认识的人',
+  },
+  setsUp: {
+    tester: (code, group) => `将本机设为“${group}”中${code}的手机。`,
+    lead: (group) => `“${group}”的负责人备份。`,
+  },
+  backupHint: '只有你自己导出的备份才读入。文件本身不能证明内容是谁写的。',
+  backup: '这是我自己的备份：由我在本机负责这个小组。',
+  takes: '将读入',
+  erases: '将删除',
+  asks: '须经你同意',
+  asksHint: {
+    tester: (who) => `以下内容${who}无权填写。文件经手的人都可能改动它：确认属实才勾选。`,
+    nobody: '本机无法判断以下内容是谁放进文件的。信得过来源才勾选。',
+  },
+  agree: (who, entries) => `读入以${who}名义写的 ${entries} 条`,
+  agreeErase: (who, entries) => `执行以${who}名义作出的 ${entries} 条删除`,
+  later: '现在不读入的内容不会丢失：以后再打开此文件即可读入。',
+  away: (count) => `有 ${count} 条不是给你的，不会读入。`,
+  more: (count) => `查看另外 ${count} 条`,
+  record: ({ kind, name, at, pairs, tester, distance }) => {
+    const shoes = pairs.length > 0 && `样鞋 ${pairs.join('、')}`;
+    const details = [at, shoes, tester, distance].filter(Boolean).join('，');
+    return `${[kind, name].filter(Boolean).join(' ')}${details === '' ? '' : `（${details}）`}`;
+  },
+  quoted: (name) => `“${name}”`,
+  effects: {
+    adds: (record) => `新增${record}`,
+    changes: (record) => `修改${record}`,
+    erases: (record) => `删除${record}`,
+    'erases-for-good': (record) => `永久删除${record}`,
+    'brings-back': (record) => `恢复${record}`,
+    'adds-erased': (record) => `新增${record}，已删除`,
+    earlier: (record) => `补入旧版本：${record}`,
+  },
+  renames: (kind, from, to) => `将${kind} ${from} 改名为 ${to}`,
+  addsMany: (count, kinds) => `新增${kinds} ${count} 条`,
+  kinds: {
+    project: ['项目', '项目'],
+    round: ['轮次', '轮次'],
+    pair: ['样鞋', '样鞋'],
+    tester: ['试穿员', '试穿员'],
+    'hand-out': ['发鞋记录', '发鞋记录'],
+    run: ['跑步记录', '跑步记录'],
+    ranking: ['排序', '排序'],
+    'damage-report': ['损坏报告', '损坏报告'],
+    'bench-check': ['测量记录', '测量记录'],
+    'gauge-study': ['量具分析', '量具分析'],
+    'hand-out-plan': ['发鞋方案', '发鞋方案'],
+    finding: ['问题项', '问题项'],
+    report: ['报告', '报告'],
+    'stop-use': ['停用通知', '停用通知'],
+    acknowledgement: ['收到确认', '收到确认'],
+    reply: ['答复', '答复'],
+    decision: ['裁定', '裁定'],
+    attachment: ['照片、轨迹或文件', '照片、轨迹或文件'],
+  },
+  unknownKind: ['新版应用的记录', '新版应用的记录'],
+  wrong: {
+    damaged: '文件已损坏。请重新索取。',
+    'too-large': '文件过大。',
+    'no-log': '该压缩包内没有 Pairlog 日志。',
+    'attachment-differs': '文件中的照片或轨迹在途中被改动。请重新索取。',
+    'not-a-bundle': '这不是 Pairlog 文件。',
+    'newer-bundle': '文件来自更新的应用。请先更新本应用。',
+    'for-nobody': '该文件未说明用于谁的手机。请向负责人索取发鞋文件。',
+    'other-group': '该文件属于另一个小组。',
+  },
+  otherGroup: (theirs, own) =>
+    `此文件属于“${theirs}”小组，本机属于“${own}”小组。没有读入任何内容。`,
 };
 
 export const desk: DeskWords = {

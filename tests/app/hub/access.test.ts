@@ -2,10 +2,11 @@
 import 'fake-indexeddb/auto';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { createHub } from '../../../app/hub/app.ts';
-import { audienceOfRevision, mayWrite } from '../../../app/hub/policy.ts';
 import { pushRevisions } from '../../../app/hub/store/feed.ts';
 import { addInvite, makeGroup, newInviteCode } from '../../../app/hub/store/members.ts';
 import {
+  audienceOfRevision,
+  mayWrite,
   sealRevision,
   sha256OfBytes,
   type RecordId,
@@ -14,6 +15,7 @@ import {
   type Sha256,
 } from '../../../core/records/index.ts';
 import { idOf, stampAt } from '../../core/records/make.ts';
+import { OWN_PAGE } from './as-browser.ts';
 import { testHub, type TestHub } from './hub-for-tests.ts';
 
 const random = (bytes: number) => crypto.getRandomValues(new Uint8Array(bytes));
@@ -38,7 +40,7 @@ const call = (path: string, token: string | undefined, init: RequestInit = {}) =
   app.request(`http://hub.test/v1/${path}`, {
     ...init,
     headers: {
-      'content-type': 'application/json',
+      ...OWN_PAGE,
       ...(token !== undefined && { authorization: `Bearer ${token}` }),
       ...init.headers,
     },

@@ -18,6 +18,7 @@ import type { BodyOf, RecordId, Role, Sha256 } from '../../../core/records/index
 import { metres } from '../../../core/units/index.ts';
 import { idOf } from '../../core/records/make.ts';
 import { seeded } from '../../seeded.ts';
+import { asBrowser } from './as-browser.ts';
 import { badNetwork } from './bad-network.ts';
 
 const SEEDS = Number(process.env['PAIRLOG_SEEDS'] ?? 3);
@@ -53,7 +54,10 @@ describe('a network that drops, doubles, delays, cuts and answers itself', () =>
       const joined = async (role: Role, member: RecordId | null): Promise<Store> => {
         const code = newInviteCode(randomBytes);
         await addInvite(db, group, code, role, member, Date.now());
-        const store = openStore({ name: `bad-network-${seed}-${++devices}` });
+        const store = openStore({
+          name: `bad-network-${seed}-${++devices}`,
+          fetch: asBrowser(fetch),
+        });
         // The same code again, as a person taps again: a join whose answer was lost is the same join.
         for (let tries = 0; tries < 40; tries++)
           if ((await store.join(network.url, code, 'device')).ok) return store;

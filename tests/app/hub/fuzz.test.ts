@@ -19,6 +19,7 @@ import { openDatabase } from '../../../app/hub/store/database.ts';
 import { hashOfRevision, refusals, type RecordId, type Role } from '../../../core/records/index.ts';
 import { idOf } from '../../core/records/make.ts';
 import { seeded } from '../../seeded.ts';
+import { OWN_PAGE } from './as-browser.ts';
 import { joinAs, type Member } from './member-for-tests.ts';
 import { postgresPrograms, startPostgres, type TestPostgres } from './postgres.ts';
 
@@ -237,6 +238,15 @@ const makeAsked = (random: Random, { members, victim }: People): Asked => {
     headers: {
       ...(random() < 0.95 && { authorization }),
       'content-type': pick(random, ['application/json', 'text/plain', 'multipart/form-data', '']),
+      'sec-fetch-site': pick(random, [
+        ...Array<string>(4).fill('same-origin'),
+        'same-site',
+        '',
+        'x',
+      ]),
+      ...(random() < 0.1 && {
+        origin: pick(random, ['null', '', 'http://[', `http://${'x'.repeat(5000)}`, 'localhost']),
+      }),
       ...(random() < 0.05 && { 'content-encoding': 'gzip' }),
       ...(random() < 0.05 && {
         'accept-encoding': pick(random, ['gzip', '*;q=0', 'x'.repeat(500)]),
@@ -469,6 +479,7 @@ describe.each([
       expect(await pulled?.json()).toMatchObject({ revisions: [nul] });
       const named = await fetch(`${url}/v1/join`, {
         method: 'POST',
+        headers: OWN_PAGE,
         body: JSON.stringify({
           code,
           token: lead.token,

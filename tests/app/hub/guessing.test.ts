@@ -13,6 +13,7 @@ import {
 } from '../../../app/hub/store/members.ts';
 import { openDatabase } from '../../../app/hub/store/database.ts';
 import { idOf } from '../../core/records/make.ts';
+import { OWN_PAGE } from './as-browser.ts';
 
 const HOUR_MS = 3_600_000;
 const group = idOf(900);
@@ -39,7 +40,7 @@ const door = async (openInvites = 0) => {
       address = from;
       const answer = await app.request(`/v1/${path}`, {
         method: 'POST',
-        headers: { cookie: `pairlog-return=${randomBytes(8).toString('hex')}` },
+        headers: { ...OWN_PAGE, cookie: `pairlog-return=${randomBytes(8).toString('hex')}` },
         body: JSON.stringify({
           code,
           token: randomBytes(32).toString('base64url'),

@@ -8,6 +8,7 @@ import {
 } from '../../../app/hub/store/database.ts';
 import { openStore, type Store, type StoreOptions } from '../../../app/store/index.ts';
 import { newRecordId, type RecordId, type Role } from '../../../core/records/index.ts';
+import { asBrowser } from './as-browser.ts';
 
 export interface TestHub {
   readonly db: HubDatabase;
@@ -31,8 +32,8 @@ export const testHub = async (place: DatabasePlace = { file: ':memory:' }): Prom
   const group = newRecordId(clock.ms, random(16));
   await makeGroup(db, group, 'Test group', clock.ms);
   const app = createHub({ db, now: () => clock.ms, random });
-  const fetchHub = ((input: RequestInfo | URL, init?: RequestInit) =>
-    app.request(input instanceof Request ? input : String(input), init)) as typeof fetch;
+  const fetchHub = asBrowser(((input: RequestInfo | URL, init?: RequestInit) =>
+    app.request(input instanceof Request ? input : String(input), init)) as typeof fetch);
   const invite = async (role: Role, member?: RecordId) => {
     const code = newInviteCode(random);
     await addInvite(db, group, code, role, member ?? null, clock.ms);

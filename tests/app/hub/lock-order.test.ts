@@ -14,6 +14,7 @@ import {
   type Sha256,
 } from '../../../core/records/index.ts';
 import { idOf, stampAt } from '../../core/records/make.ts';
+import { OWN_PAGE } from './as-browser.ts';
 import { postgresPrograms, startPostgres, type TestPostgres } from './postgres.ts';
 
 const ROUNDS = 30;
@@ -46,6 +47,7 @@ it.skipIf(programs === null)(
       (apps[asked++ % 2] as (typeof apps)[0]).request(`http://hub.test/v1/${path}`, {
         ...init,
         headers: {
+          ...OWN_PAGE,
           ...init.headers,
           ...(token !== undefined && { authorization: `Bearer ${token}` }),
         },

@@ -11,6 +11,7 @@ import {
   type Sha256,
   type Stamp,
 } from '../../../core/records/index.ts';
+import { OWN_PAGE } from './as-browser.ts';
 
 export interface Member {
   readonly id: RecordId;
@@ -46,7 +47,7 @@ export const joinAs = async (url: string, code: string): Promise<Member> => {
   const json = { 'content-type': 'application/json' };
   const joined = await asked(url, 'join', {
     method: 'POST',
-    headers: json,
+    headers: OWN_PAGE,
     body: JSON.stringify({ code, token, device, deviceName: 'test' }),
   });
   if (!joined?.ok) throw new Error(`could not join: ${joined?.status} ${await joined?.text()}`);

@@ -19,6 +19,7 @@ import { pullRevisions } from '../../../app/hub/store/feed.ts';
 import { deviceOfToken } from '../../../app/hub/store/members.ts';
 import { sha256OfBytes } from '../../../core/records/index.ts';
 import { idOf } from '../../core/records/make.ts';
+import { OWN_PAGE } from './as-browser.ts';
 import { testHub } from './hub-for-tests.ts';
 
 let folder = '';
@@ -135,6 +136,7 @@ describe('who watches the hub', () => {
     const code = invites[0]?.code as string;
     const joined = await fetch(`${url}/v1/join`, {
       method: 'POST',
+      headers: OWN_PAGE,
       body: JSON.stringify({ code, token, device: 'a'.repeat(16) }),
     });
     const pulled = await fetch(`${url}/v1/pull?since=0.${'a'.repeat(16)}`, {
@@ -166,6 +168,7 @@ describe('slow clients and large bodies', () => {
     const code = await testing.invite('lead');
     await app.request('http://hub.test/v1/join', {
       method: 'POST',
+      headers: OWN_PAGE,
       body: JSON.stringify({ code, token, device: 'c'.repeat(16) }),
     });
     const send = (bytes: Uint8Array) =>
@@ -229,6 +232,7 @@ describe('a lead who lost access', () => {
     expect(ok).toBe(true);
     const answer = await fetch(`${url}/v1/join`, {
       method: 'POST',
+      headers: OWN_PAGE,
       body: JSON.stringify({
         code: said.split('\n')[0],
         token: 'l'.repeat(43),

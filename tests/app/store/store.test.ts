@@ -189,7 +189,10 @@ describe('files', () => {
     value(await phone.save('run', { ...runBody(phone), tester: tester }));
     const late = (await phone.exportFile('mine')).bytes;
     expect(value(await lead.previewFile(late))).toMatchObject({
-      authors: [{ author: tester, fresh: 2, known: 0 }],
+      maker: { member: tester, is: 'tester', code: 'T01' },
+      taken: { entries: 2, changes: [{ effect: 'adds', kind: 'run' }, { effect: 'adds' }] },
+      asked: [],
+      known: 0,
       problems: [],
     });
     expect(value(await lead.importFile(late))).toMatchObject({ fresh: 2, known: 0 });
