@@ -41,7 +41,7 @@ const firstPageChunk = (id: string, graph: ModuleGraph): string | null => {
 
 /** What the log screen always needs; the editor of complaints comes when something bothered. */
 const LOG =
-  /app\/phone\/log\/(?!complaint-editor)|core\/complaints\/caution|parts\/(reveal|controls\/scale)|app\/phone\/track\/(shared-track|send-track)|core\/track\/painting/;
+  /app\/phone\/log\/(?!complaint-editor)|parts\/(reveal|controls\/scale)|app\/phone\/track\/(shared-track|send-track)|core\/track\/painting/;
 const logChunk = (id: string): string | null => (LOG.test(id) ? 'log' : null);
 
 export default defineConfig({

@@ -1,7 +1,8 @@
 /** Brings the next question into view, so that a thumb need not look for it. */
 import { useEffect, useRef } from 'preact/hooks';
 
-const isStill = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
+/** Whether the person asked for no motion. */
+export const isStill = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
 
 /** A ref whose element scrolls into view whenever `when` becomes another truthy value. */
 export const useReveal = <E extends HTMLElement>(when: unknown) => {

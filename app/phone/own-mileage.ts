@@ -16,6 +16,8 @@ export interface HeldPair {
   readonly distanceM: Metres;
   readonly runs: number;
   readonly lastRunMs: number | null;
+  /** This tester's runs in it, each once, whether or not they count. */
+  readonly told: readonly RecordOf<'run'>[];
 }
 
 /** The pairs in this tester's hands now. */
@@ -26,11 +28,12 @@ export const heldPairs = (
   runs: readonly RecordOf<'run'>[],
   nowMs: number,
 ): readonly HeldPair[] => {
-  const { counted } = checkRuns(runs.map(loggedRun), {
+  const { counted, repeated } = checkRuns(runs.map(loggedRun), {
     pairs: new Set(pairs.map(({ revision }) => revision.id)),
     handOuts: handOuts.map(handOutSpan),
     nowMs,
   });
+  const again = new Set(repeated.map(({ id }) => id));
   return handOuts
     .filter(({ body }) => body.tester === tester)
     .filter((handOut) => isWithin(handOutSpan(handOut), nowMs))
@@ -38,7 +41,11 @@ export const heldPairs = (
       const pair = pairs.find(({ revision }) => revision.id === handOut.body.pair);
       if (!pair) return [];
       const own = counted.filter((run) => run.pair === handOut.body.pair && run.tester === tester);
-      return [{ pair, handOut, ...sumOf(own) }];
+      const told = runs.filter(
+        ({ body, revision }) =>
+          body.pair === handOut.body.pair && body.tester === tester && !again.has(revision.id),
+      );
+      return [{ pair, handOut, ...sumOf(own), told }];
     });
 };
 

@@ -1,7 +1,13 @@
 /** What does the log say about one project? Puts the rooms' answers together. */
 import { answerToPain, callsForCaution, painStands } from '../complaints/index.ts';
 import { handOutSpan, type RunOddity } from '../mileage/index.ts';
-import { damageStands, standingReplies, type RecordId, type Reply } from '../records/index.ts';
+import {
+  damageStands,
+  standingReplies,
+  type RecordId,
+  type RecordOf,
+  type Reply,
+} from '../records/index.ts';
 import { benchSeries } from './bench.ts';
 import { byCode } from './by-code.ts';
 import { sizeOf } from './evidence-size.ts';
@@ -77,7 +83,7 @@ const answerIn = (reply: Reply | undefined): LeadAnswer | null =>
 /** Of every run, whether or not it counts: pain is no figure. One that came a second time is told once. */
 const painsOf = (
   { id, records, oddities }: ProjectLog,
-  replies: ReturnType<typeof standingReplies>,
+  replies: ReadonlyMap<RecordId, RecordOf<'reply'>>,
 ): Review['pains'] => {
   const again = new Set(oddities.flatMap(({ why, run }) => (why === 'logged-twice' ? [run] : [])));
   return ownRecords(records.run, id)

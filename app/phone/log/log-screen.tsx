@@ -1,5 +1,5 @@
 /** Log a run, or change one: on one screen, top to bottom, each answer kept as it is given. */
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { lazy, useLocation } from 'preact-iso';
 import * as z from 'zod/mini';
 import type { RecordId, RecordOf, Run, Surface } from '../../../core/records/index.ts';
@@ -12,6 +12,7 @@ import { settings } from '../../parts/settings.ts';
 import { session, store, useStored } from '../../parts/state.ts';
 import { t, terms } from '../../words/index.ts';
 import { standingStop } from '../own-mileage.ts';
+import { cautionIn, withCaution } from './pain-answers.ts';
 import { ComfortPart } from './comfort-part.tsx';
 import { DayPart } from './day-part.tsx';
 import { draftKey } from './draft-key.ts';
@@ -20,6 +21,7 @@ import { keepSentTrack } from '../track/send-track.ts';
 import { takeSharedTrack } from '../track/shared-track.ts';
 import { MorePart } from './more-part.tsx';
 import { PainPart } from './pain-part.tsx';
+import { focusOnCaution, SaveBar } from './save-bar.tsx';
 import { dayOf, onItsDay, withTime } from './run-day.ts';
 import { doubtsOf, type RunDoubt } from './run-doubts.ts';
 import {
@@ -89,35 +91,6 @@ const readContext = async (
   };
 };
 
-/** Asks in the place of the save button; it has the focus, so that it is read out and a key answers it. */
-const Doubt = (props: {
-  readonly questions: readonly string[];
-  readonly onSure: () => void;
-  readonly onChange: () => void;
-}) => {
-  const words = t();
-  const id = useId();
-  const group = useRef<HTMLDivElement>(null);
-  useEffect(() => group.current?.focus(), []);
-  return (
-    <div class="stack" role="group" aria-labelledby={id} tabIndex={-1} ref={group}>
-      <div id={id}>
-        {props.questions.map((question) => (
-          <p key={question}>
-            <strong>{question}</strong>
-          </p>
-        ))}
-      </div>
-      <div class="row row-even">
-        <Button onClick={props.onChange}>{words.log.doubtChange}</Button>
-        <Button kind="main" onClick={props.onSure}>
-          {words.log.doubtSure}
-        </Button>
-      </div>
-    </div>
-  );
-};
-
 const Form = ({ context }: { context: Context }) => {
   const words = t();
   const { route } = useLocation();
@@ -135,6 +108,8 @@ const Form = ({ context }: { context: Context }) => {
   // The first thing to type: where the browser allows it, its keypad is there without a tap.
   const distance = useRef<HTMLInputElement>(null);
   const day = useRef<HTMLDivElement>(null);
+  const pain = useRef<HTMLElement>(null);
+  const caution = cautionIn(form);
   useEffect(() => {
     if (form.distance === '' && !before) distance.current?.focus({ preventScroll: true });
     // Once, when the screen opens.
@@ -152,7 +127,7 @@ const Form = ({ context }: { context: Context }) => {
     setTouched(true);
     setDoubts(new Map());
     const touchedMs = Date.now();
-    setForm((form) => ({ ...onItsDay(form, touchedMs), ...part, touchedMs }));
+    setForm((form) => withCaution({ ...onItsDay(form, touchedMs), ...part, touchedMs }));
   };
   // A form may stay open overnight as well as be opened anew.
   useEffect(() => {
@@ -175,6 +150,7 @@ const Form = ({ context }: { context: Context }) => {
   const save = async (isSure = false) => {
     const tester = before?.body.tester ?? session.value?.member;
     if (!tester || saving) return;
+    if (caution === 'unread') return focusOnCaution();
     const sentTrack = form.track?.send ? await keepSentTrack(form.track) : null;
     const nowMs = Date.now();
     const dated = onItsDay(form, nowMs);
@@ -346,7 +322,7 @@ const Form = ({ context }: { context: Context }) => {
       <hr class="stitch" />
       <FeetPart form={form} unit={unit} errors={errors} onChange={change} />
       <hr class="stitch" />
-      <PainPart form={form} onChange={change} />
+      <PainPart form={form} place={pain} onChange={change} />
       <hr class="stitch" />
       <MorePart form={form} errors={errors} onChange={change} />
       {started && (
@@ -359,23 +335,19 @@ const Form = ({ context }: { context: Context }) => {
           {trouble}
         </Notice>
       )}
-      <div class="foot-bar">
-        {doubts.size === 0 ? (
-          <Button kind="main" big submit disabled={saving}>
-            {words.save}
-          </Button>
-        ) : (
-          <Doubt
-            questions={[...doubts.values()]}
-            onSure={() => void save(true)}
-            onChange={() => {
-              setDoubts(new Map());
-              if (doubts.has('distance-or-pace')) distance.current?.focus();
-              else day.current?.querySelector('select')?.focus();
-            }}
-          />
-        )}
-      </div>
+      <SaveBar
+        caution={caution}
+        asked={pain}
+        questions={[...doubts.values()]}
+        saving={saving}
+        onRead={() => change({ cautionRead: true })}
+        onSure={() => void save(true)}
+        onChange={() => {
+          setDoubts(new Map());
+          if (doubts.has('distance-or-pace')) distance.current?.focus();
+          else day.current?.querySelector('select')?.focus();
+        }}
+      />
     </form>
   );
 };
