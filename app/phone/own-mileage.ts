@@ -1,9 +1,9 @@
 /** How far did this phone's tester run in each pair? From the runs on this phone, counted once each. */
 import {
-  checkRuns,
   handOutSpan,
   isWithin,
   loggedRun,
+  withoutRepeats,
   type LoggedRun,
 } from '../../core/mileage/index.ts';
 import { isStanding, type RecordId, type RecordOf } from '../../core/records/index.ts';
@@ -28,12 +28,7 @@ export const heldPairs = (
   runs: readonly RecordOf<'run'>[],
   nowMs: number,
 ): readonly HeldPair[] => {
-  const { counted, repeated } = checkRuns(runs.map(loggedRun), {
-    pairs: new Set(pairs.map(({ revision }) => revision.id)),
-    handOuts: handOuts.map(handOutSpan),
-    nowMs,
-  });
-  const again = new Set(repeated.map(({ id }) => id));
+  const { counted, repeats } = withoutRepeats(runs.map(loggedRun));
   return handOuts
     .filter(({ body }) => body.tester === tester)
     .filter((handOut) => isWithin(handOutSpan(handOut), nowMs))
@@ -43,7 +38,7 @@ export const heldPairs = (
       const own = counted.filter((run) => run.pair === handOut.body.pair && run.tester === tester);
       const told = runs.filter(
         ({ body, revision }) =>
-          body.pair === handOut.body.pair && body.tester === tester && !again.has(revision.id),
+          body.pair === handOut.body.pair && body.tester === tester && !repeats.has(revision.id),
       );
       return [{ pair, handOut, ...sumOf(own), told }];
     });

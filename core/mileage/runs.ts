@@ -103,8 +103,8 @@ const overlaps = (
   return found;
 };
 
-/** Splits runs into those that count and those that came again. The first by start, then id, counts. */
-const withoutRepeats = (runs: readonly LoggedRun[]) => {
+/** Of each run that came again, which one it repeats: the first by start, then id. @param runs in that order */
+const repeatsIn = (runs: readonly LoggedRun[]): ReadonlyMap<RecordId, RecordId> => {
   const repeated = new Map<RecordId, RecordId>();
   for (const group of groupBy(runs, (run) => `${run.pair} ${run.tester}`).values()) {
     const kept: LoggedRun[] = [];
@@ -128,6 +128,17 @@ const withoutRepeats = (runs: readonly LoggedRun[]) => {
   return repeated;
 };
 
+/** Splits runs into those that count and those that came again, both by start, then id. */
+export const withoutRepeats = (runs: readonly LoggedRun[]) => {
+  const sorted = [...runs].sort(byStart);
+  const repeats = repeatsIn(sorted);
+  return {
+    counted: sorted.filter((run) => !repeats.has(run.id)),
+    repeated: sorted.filter((run) => repeats.has(run.id)),
+    repeats,
+  };
+};
+
 export interface RunsContext {
   readonly pairs: ReadonlySet<RecordId>;
   readonly handOuts: readonly HandOutSpan[];
@@ -137,10 +148,7 @@ export interface RunsContext {
 
 /** Sorts out all runs of a project. The order in which they come never changes the answer. */
 export const checkRuns = (runs: readonly LoggedRun[], context: RunsContext): CheckedRuns => {
-  const sorted = [...runs].sort(byStart);
-  const repeats = withoutRepeats(sorted);
-  const counted = sorted.filter((run) => !repeats.has(run.id));
-  const repeated = sorted.filter((run) => repeats.has(run.id));
+  const { counted, repeated, repeats } = withoutRepeats(runs);
   const oddities: RunOddity[] = repeated.map((run) => ({
     why: 'logged-twice',
     run: run.id,
