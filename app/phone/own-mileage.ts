@@ -17,7 +17,7 @@ export interface HeldPair {
   readonly runs: number;
   readonly lastRunMs: number | null;
   /** This tester's runs in it, each once, whether or not they count. */
-  readonly told: readonly RecordOf<'run'>[];
+  readonly ownRuns: readonly RecordOf<'run'>[];
 }
 
 /** The pairs in this tester's hands now. */
@@ -36,11 +36,11 @@ export const heldPairs = (
       const pair = pairs.find(({ revision }) => revision.id === handOut.body.pair);
       if (!pair) return [];
       const own = counted.filter((run) => run.pair === handOut.body.pair && run.tester === tester);
-      const told = runs.filter(
+      const ownRuns = runs.filter(
         ({ body, revision }) =>
           body.pair === handOut.body.pair && body.tester === tester && !repeats.has(revision.id),
       );
-      return [{ pair, handOut, ...sumOf(own), told }];
+      return [{ pair, handOut, ...sumOf(own), ownRuns }];
     });
 };
 

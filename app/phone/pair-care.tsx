@@ -8,7 +8,8 @@ import { toInstant } from '../parts/instant.ts';
 import { PhotoRow } from '../parts/photos/photo-view.tsx';
 import { store } from '../parts/state.ts';
 import { careWords, t, terms } from '../words/index.ts';
-import type { PairCautions } from './pair-cautions.ts';
+import { shownCautions, type ShownCautions } from './pair-cautions.ts';
+import type { PairCautions } from './pair-off.ts';
 
 type Reply = RecordOf<'reply'>['body'];
 
@@ -40,7 +41,9 @@ const setOver = async (
   return true;
 };
 
-const Pain = ({ pains, replies }: PairCautions) => {
+type Shown = ShownCautions & Pick<PairCautions, 'replies'>;
+
+const Pain = ({ pains, replies }: Shown) => {
   const words = careWords();
   const sayOver = async () => {
     const runs = pains.map(({ revision }) => revision.id);
@@ -74,7 +77,7 @@ const Pain = ({ pains, replies }: PairCautions) => {
   );
 };
 
-const Damage = ({ damages, replies }: PairCautions) => {
+const Damage = ({ damages, replies }: Shown) => {
   const words = careWords().damage;
   return (
     <Notice tone="danger">
@@ -105,14 +108,17 @@ const Damage = ({ damages, replies }: PairCautions) => {
   );
 };
 
-export const PairCare = ({ cautions }: { readonly cautions: PairCautions }) => (
-  <>
-    {cautions.damages.length > 0 && <Damage {...cautions} />}
-    {cautions.pains.length > 0 && <Pain {...cautions} />}
-    {cautions.goOn && (
-      <Notice>
-        <LeadSays reply={cautions.goOn.body} />
-      </Notice>
-    )}
-  </>
-);
+export const PairCare = ({ told }: { readonly told: PairCautions }) => {
+  const shown = { ...shownCautions(told), replies: told.replies };
+  return (
+    <>
+      {shown.damages.length > 0 && <Damage {...shown} />}
+      {shown.pains.length > 0 && <Pain {...shown} />}
+      {shown.goOn && (
+        <Notice>
+          <LeadSays reply={shown.goOn.body} />
+        </Notice>
+      )}
+    </>
+  );
+};

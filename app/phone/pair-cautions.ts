@@ -1,52 +1,29 @@
-/** What keeps a tester out of a pair in hand, and what did a lead answer? From the records on this phone. */
-// By their files: the rest of that room is no part of the first page.
-import { painStands } from '../../core/complaints/pain-stands.ts';
-import { damageStands, type RecordId, type RecordOf } from '../../core/records/index.ts';
-import type { HeldPair } from './own-mileage.ts';
+/** What is said on the card of a pair of pain and damage: what stands, latest first, and the lead's last "go on". */
+import type { RecordOf } from '../../core/records/index.ts';
+import { damageThatStands, painsThatStand, type PairCautions } from './pair-off.ts';
 
-export interface PairCautions {
-  /** Whether the pair must not be worn for now. */
-  readonly isOff: boolean;
-  /** Runs whose pain stands, the latest first. */
+export interface ShownCautions {
   readonly pains: readonly RecordOf<'run'>[];
-  /** Reports of damage that stand, the latest first. */
   readonly damages: readonly RecordOf<'damage-report'>[];
-  /** The reply that stands about each of them. */
-  readonly replies: ReadonlyMap<RecordId, RecordOf<'reply'>>;
-  /** The latest "go on" about the pair, where it may be worn and no run was begun in it since. */
+  /** Where the pair may be worn: the latest "go on" about it, until a run was begun since. */
   readonly goOn: RecordOf<'reply'> | null;
 }
 
 const latestFirst = <T>(list: readonly T[], at: (one: T) => string): T[] =>
   [...list].sort((a, b) => Date.parse(at(b)) - Date.parse(at(a)));
 
-/** @param replies the one that stands about each record */
-export const cautionsOf = (
-  { pair, told }: Pick<HeldPair, 'pair' | 'told'>,
-  reports: readonly RecordOf<'damage-report'>[],
-  replies: PairCautions['replies'],
-): PairCautions => {
-  const own = reports.filter(({ body }) => body.pair === pair.revision.id);
-  const replyTo = ({ revision }: RecordOf<'run' | 'damage-report'>) =>
-    replies.get(revision.id)?.body;
-  const pains = latestFirst(
-    told.filter((run) => painStands(run.body.pain, replyTo(run))),
-    ({ body }) => body.startedAt,
-  );
-  const damages = latestFirst(
-    own.filter((report) => damageStands(replyTo(report))),
-    ({ body }) => body.at,
-  );
-  const lastRunMs = Math.max(...told.map(({ body }) => Date.parse(body.startedAt)));
-  const goOn = [...told, ...own]
+export const shownCautions = (told: PairCautions): ShownCautions => {
+  const { runs, reports, replies } = told;
+  const pains = latestFirst(painsThatStand(told), ({ body }) => body.startedAt);
+  const damages = latestFirst(damageThatStands(told), ({ body }) => body.at);
+  const lastRunMs = Math.max(...runs.map(({ body }) => Date.parse(body.startedAt)));
+  const goOns = [...runs, ...reports]
     .flatMap(({ revision }) => replies.get(revision.id) ?? [])
     .filter(({ body }) => body.advice === 'go-on' && !(Date.parse(body.at) < lastRunMs));
   const isOff = pains.length + damages.length > 0;
   return {
-    isOff,
     pains,
     damages,
-    replies,
-    goOn: isOff ? null : (latestFirst(goOn, ({ body }) => body.at)[0] ?? null),
+    goOn: isOff ? null : (latestFirst(goOns, ({ body }) => body.at)[0] ?? null),
   };
 };

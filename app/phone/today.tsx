@@ -13,7 +13,7 @@ import { session, store, unsent, useRecords, useStored } from '../parts/state.ts
 import { need, t } from '../words/index.ts';
 import { inCardOrder } from './card-order.ts';
 import { heldPairs, standingStop, type HeldPair } from './own-mileage.ts';
-import { cautionsOf, type PairCautions } from './pair-cautions.ts';
+import { isAnswered, isOff, type PairCautions } from './pair-off.ts';
 import { rankingDue } from './ranking-due.ts';
 import type { PairCare } from './pair-care.tsx';
 import { StopNotices } from './stop-notices.tsx';
@@ -34,7 +34,7 @@ const readBegun = async (): Promise<ReadonlySet<RecordId>> => {
 };
 
 /** Few pairs need it, so it comes when one does. Until then, and where it cannot be fetched, the heading says it. */
-const CautionsPart = (props: { cautions: PairCautions; code: string }) => {
+const CautionsPart = ({ told, code, off }: Pick<CardPair, 'told' | 'off'> & { code: string }) => {
   const [part, setPart] = useState<{ readonly PairCare: typeof PairCare } | null>(null);
   useEffect(() => {
     Promise.all([import('./pair-care.tsx'), need('glossary', 'care')]).then(
@@ -42,17 +42,19 @@ const CautionsPart = (props: { cautions: PairCautions; code: string }) => {
       () => undefined,
     );
   }, []);
-  if (part) return <part.PairCare cautions={props.cautions} />;
-  if (!props.cautions.isOff) return null;
+  if (part) return <part.PairCare told={told} />;
+  if (!off) return null;
   return (
     <Notice tone="danger">
-      <h3>{t().stop.title(props.code)}</h3>
+      <h3>{t().stop.title(code)}</h3>
     </Notice>
   );
 };
 
 interface CardPair extends HeldPair {
-  readonly cautions: PairCautions;
+  readonly told: PairCautions;
+  /** Pain or damage keeps it from being worn. */
+  readonly off: boolean;
   /** A run in it is half filled in. */
   readonly begun: boolean;
 }
@@ -60,17 +62,13 @@ interface CardPair extends HeldPair {
 /** The way to log a run in a pair; large where it is the only one. In a pair that must not be worn it is no main action. */
 const LogLink = ({ held, only }: { held: CardPair; only: boolean }) => {
   const words = t().today;
-  const { pair, cautions, begun } = held;
+  const { pair, off, begun } = held;
   const { code } = pair.body;
   return (
-    <LinkButton
-      kind={cautions.isOff ? 'plain' : 'main'}
-      big={only}
-      href={`/log/${pair.revision.id}`}
-    >
+    <LinkButton kind={off ? 'plain' : 'main'} big={only} href={`/log/${pair.revision.id}`}>
       {begun
         ? words.goOnIn(code)
-        : cautions.isOff
+        : off
           ? words.logEarlierIn(code)
           : only
             ? words.logRun
@@ -81,18 +79,18 @@ const LogLink = ({ held, only }: { held: CardPair; only: boolean }) => {
 
 const PairCard = ({ held, only }: { held: CardPair; only: boolean }) => {
   const words = t().today;
-  const { cautions, begun } = held;
+  const { told, off, begun } = held;
   const { pair, distanceM, runs } = held;
   const { code, sizeMm } = pair.body;
   const id = pair.revision.id;
   return (
-    <section class={cautions.isOff ? 'sheet sheet-off' : 'sheet'} aria-label={code}>
+    <section class={off ? 'sheet sheet-off' : 'sheet'} aria-label={code}>
       <div class="row row-apart">
         <h2>{code}</h2>
         <span class="soft">{words.size(formatSize(sizeMm))}</span>
       </div>
       <hr class="stitch" />
-      {(cautions.isOff || cautions.goOn) && <CautionsPart cautions={cautions} code={code} />}
+      {(off || isAnswered(told)) && <CautionsPart told={told} off={off} code={code} />}
       {begun && <p>{words.draft}</p>}
       {!only && <LogLink held={held} only={false} />}
       <p class="row">
@@ -123,11 +121,15 @@ export const Today = () => {
   const standing = replies && standingReplies(replies);
   const own =
     pairs && handOuts && runs && reports && standing && begun && member
-      ? heldPairs(member, pairs, handOuts, runs, nowMs).map((one): CardPair => ({
-          ...one,
-          cautions: cautionsOf(one, reports, standing),
-          begun: begun.has(one.pair.revision.id),
-        }))
+      ? heldPairs(member, pairs, handOuts, runs, nowMs).map((one): CardPair => {
+          const id = one.pair.revision.id;
+          const told: PairCautions = {
+            runs: one.ownRuns,
+            reports: reports.filter(({ body }) => body.pair === id),
+            replies: standing,
+          };
+          return { ...one, told, off: isOff(told), begun: begun.has(id) };
+        })
       : null;
   const held =
     own && stops && begun
@@ -136,8 +138,7 @@ export const Today = () => {
           stopped: new Set(
             own
               .filter(
-                ({ cautions, pair }) =>
-                  cautions.isOff || standingStop(stops, pair.revision.id, nowMs) !== null,
+                ({ off, pair }) => off || standingStop(stops, pair.revision.id, nowMs) !== null,
               )
               .map(({ pair }) => pair.revision.id),
           ),
@@ -145,7 +146,7 @@ export const Today = () => {
       : null;
   const first = held?.[0];
   const question = held && rankings && !later ? rankingDue(held, rankings, nowMs) : null;
-  const wearable = held?.filter(({ cautions }) => !cautions.isOff) ?? [];
+  const wearable = held?.filter(({ off }) => !off) ?? [];
   const due = wearable.length > 0 ? Math.min(...wearable.map((one) => daysSince(one, nowMs))) : 0;
   const { revisions = 0, refused = [], damaged = [] } = unsent.value ?? {};
   const waiting = revisions + refused.length + damaged.length;
