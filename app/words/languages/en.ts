@@ -888,6 +888,22 @@ export const desk = {
       `${tester}: pain ${score} of 10 in pair ${pair} on ${date}. Ask how they are; no more runs in this test until a clinician says so.`,
     damage: (tester: string, pair: string, what: string, date: string) =>
       `${tester}: pair ${pair} came apart (${what}) on ${date}.`,
+    answer: {
+      give: (tester: string) => `Answer ${tester}`,
+      change: (tester: string) => `Change the answer to ${tester}`,
+      advice: 'May they run in this pair?',
+      advices: { 'go-on': 'Go on in this pair', 'stay-out': 'Stay out of this pair' } as Readonly<
+        Record<Advice, string>
+      >,
+      words: 'A few words to the tester',
+      missing: 'Choose whether they may run in this pair.',
+      given: (advice: string, when: string) => `Answered on ${when}: ${advice}.`,
+      quoted: (words: string) => `“${words}”`,
+      over: (tester: string, when: string) => `${tester} said on ${when} that it is over.`,
+      pain: (tester: string, score: number, pair: string, date: string) =>
+        `${tester}: pain ${score} of 10 in pair ${pair} on ${date}.`,
+      settled: (count: number) => `Settled: ${count} ${count === 1 ? 'report' : 'reports'}`,
+    },
     oddity: {
       'logged-twice': 'logged twice; counted once',
       'tester-overlap': 'overlaps with another run of the same tester',

@@ -734,6 +734,19 @@ export const desk: DeskWords = {
     pain: (tester, score, pair, date) =>
       `${tester}:${date} 穿 ${pair} 疼痛 ${score}/10。请关心对方；在医生同意之前不要再跑本试穿。`,
     damage: (tester, pair, what, date) => `${tester}:${date} ${pair} 损坏（${what}）。`,
+    answer: {
+      give: (tester) => `答复 ${tester}`,
+      change: (tester) => `更改给 ${tester} 的答复`,
+      advice: '可以穿这双鞋跑吗？',
+      advices: { 'go-on': '可以继续穿着跑', 'stay-out': '先别穿这双鞋' },
+      words: '给试穿员的话',
+      missing: '请选择可否穿这双鞋跑。',
+      given: (advice, when) => `${when} 已答复：${advice}。`,
+      quoted: (words) => `“${words}”`,
+      over: (tester, when) => `${tester} 于 ${when} 表示已经不疼了。`,
+      pain: (tester, score, pair, date) => `${tester}：${date} 穿 ${pair} 疼痛 ${score}/10。`,
+      settled: (count) => `已处理：${count} 条`,
+    },
     oddity: {
       'logged-twice': '重复记录，只计一次',
       'tester-overlap': '与同一试穿员的另一次跑步时间重叠',
