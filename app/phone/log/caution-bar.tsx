@@ -8,13 +8,17 @@ import { Button } from '../../parts/controls/controls.tsx';
 import { isStill } from '../../parts/reveal.ts';
 import { careWords } from '../../words/index.ts';
 
+/** Between the last answer and the bar. */
+const GAP_PX = 12;
+
 export const CautionWords = () => {
   const words = careWords().caution;
   return (
     <>
       <h3>{words.title}</h3>
       <p>{words.body}</p>
-      <p class="small">{`${words.disclaimer} ${words.lead}`}</p>
+      <p class="small">{words.disclaimer}</p>
+      <p class="small">{words.lead}</p>
     </>
   );
 };
@@ -29,7 +33,7 @@ export const CautionBar = (props: {
   useEffect(() => {
     const questions = asked.current;
     if (!bar.current || !questions) return;
-    questions.style.scrollMarginBlockEnd = `${bar.current.offsetHeight}px`;
+    questions.style.scrollMarginBlockEnd = `${bar.current.offsetHeight + GAP_PX}px`;
     questions.scrollIntoView({ block: 'end', behavior: isStill() ? 'auto' : 'smooth' });
   }, [asked]);
   return (
@@ -37,7 +41,7 @@ export const CautionBar = (props: {
       <div class="stack" role="alert">
         <CautionWords />
       </div>
-      <Button kind="main" big onClick={props.onRead}>
+      <Button big onClick={props.onRead}>
         {careWords().caution.read}
       </Button>
     </div>

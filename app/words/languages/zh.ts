@@ -251,7 +251,7 @@ export const care: CareWords = {
     corrected: '报告已更正',
     missing: '请说明哪里坏了。',
     keep: '请勿再穿这双鞋',
-    reported: (what, shoe, when) => `${when} 报告：${shoe === null ? '' : `${shoe}脚，`}${what}。`,
+    reported: (what, shoe, when) => `${when} 报告：${shoe === null ? '' : `${shoe}，`}${what}。`,
     open: '查看或更正报告',
     takeBack: '收回报告',
     takeBackAsk: '报告及其照片将在所有去过的地方永久消失。确定收回？',

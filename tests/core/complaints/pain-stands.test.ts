@@ -19,7 +19,7 @@ const day = (day: number) => `2026-05-${String(day).padStart(2, '0')}T12:00:00Z`
 const pain = (more: Record<string, unknown> = {}) =>
   ({ score: 5, isNew: true, ...more }) as NonNullable<Run['pain']>;
 const reply = (advice: Advice | undefined, at: string): Reply =>
-  ({ project: idOf(1), tester: TESTER, about: RUN, at, advice }) as Reply;
+  ({ project: idOf(1), tester: TESTER, about: RUN, at, advice });
 
 describe('the pain of a run', () => {
   it('stands from the run on, where it calls for the caution', () => {
@@ -35,7 +35,7 @@ describe('the pain of a run', () => {
   });
 
   it('takes an unanswered “is it new” as yes', () => {
-    expect(painStands({ score: 3 } as NonNullable<Run['pain']>, undefined)).toBe(true);
+    expect(painStands({ score: 3 }, undefined)).toBe(true);
   });
 
   it('stands until a lead says go on; stay out keeps it standing', () => {
