@@ -1,6 +1,16 @@
 /** A pair that comes apart: it is said on its card until a lead says otherwise or the report is taken back. */
 import { expect, test, type Page } from '@playwright/test';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
+import {
+  answer,
+  card,
+  expectOff,
+  expectOn,
+  joinAsTester,
+  openLead,
+  syncLead,
+  syncTester,
+} from './two-people.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
@@ -8,17 +18,7 @@ test.beforeEach(async () => {
 });
 test.afterEach(() => hub.stop());
 
-const join = async (page: Page, code: string | null) => {
-  await page.goto(`${hub.url}/join#${code}`);
-  await page.getByRole('button', { name: 'Join' }).click();
-};
-
-const joinAsTester = async (page: Page) => {
-  await join(page, hub.codes.tester);
-  await page.locator('.figure').waitFor();
-};
-
-const card = (page: Page) => page.getByRole('region', { name: '637' });
+const SAID = 'Do not wear this pair';
 
 const report = async (page: Page) => {
   await page.getByRole('link', { name: 'Report damage' }).click();
@@ -26,20 +26,6 @@ const report = async (page: Page) => {
   await page.getByRole('group', { name: 'Which shoe?' }).getByText('left').click();
   await page.getByLabel('In your words').fill('Torn at the toe box.');
   await page.getByRole('button', { name: 'Save' }).click();
-};
-
-const expectOff = async (page: Page) => {
-  await expect(card(page).getByText('Do not wear this pair')).toBeVisible();
-  await expect(page.getByRole('link', { name: 'Log a run', exact: true })).toHaveCount(0);
-  await expect(page.locator('.button-main')).toHaveCount(0);
-  await expect(page.getByRole('link', { name: 'Log an earlier run in 637' })).toBeVisible();
-};
-
-const expectOn = async (page: Page) => {
-  await expect(page.getByRole('link', { name: 'Log a run', exact: true })).toHaveClass(
-    /button-main/,
-  );
-  await expect(page.getByText('Do not wear this pair')).toHaveCount(0);
 };
 
 for (const [width, height] of [
@@ -50,7 +36,7 @@ for (const [width, height] of [
     page,
   }) => {
     await page.setViewportSize({ width, height });
-    await joinAsTester(page);
+    await joinAsTester(page, hub);
     await page.getByRole('link', { name: 'Report damage' }).click();
     const save = page.getByRole('button', { name: 'Save' });
     await expect(save).toBeInViewport({ ratio: 1 });
@@ -66,15 +52,15 @@ for (const [width, height] of [
 test('damage stays on the card without a network; its report is seen, corrected and taken back', async ({
   page,
 }) => {
-  await joinAsTester(page);
+  await joinAsTester(page, hub);
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   await hub.pause();
   await report(page);
-  await expectOff(page);
+  await expectOff(page, SAID);
   await expect(card(page).getByText(/^Reported .*: upper torn, left shoe\.$/)).toBeVisible();
   await expect(card(page).getByText('Torn at the toe box.')).toBeVisible();
   await page.reload();
-  await expectOff(page);
+  await expectOff(page, SAID);
 
   await page.getByRole('link', { name: 'See or correct the report' }).click();
   await expect(page.getByRole('radio', { name: 'upper torn' })).toBeChecked();
@@ -85,7 +71,7 @@ test('damage stays on the card without a network; its report is seen, corrected 
   await page.getByRole('button', { name: 'Save' }).click();
   await expect(card(page).getByText(/^Reported .*: eyelet torn out, left shoe\.$/)).toBeVisible();
   await expect(card(page).getByText('Torn at the toe box.')).toHaveCount(0);
-  await expectOff(page);
+  await expectOff(page, SAID);
 
   await page.getByRole('link', { name: 'See or correct the report' }).click();
   page.once('dialog', (dialog) => void dialog.dismiss());
@@ -93,39 +79,28 @@ test('damage stays on the card without a network; its report is seen, corrected 
   await expect(page.getByRole('button', { name: 'Take the report back' })).toBeVisible();
   page.once('dialog', (dialog) => void dialog.accept());
   await page.getByRole('button', { name: 'Take the report back' }).click();
-  await expectOn(page);
+  await expectOn(page, SAID);
 });
 
 test('a lead says that the pair may be worn again', async ({ page, browser }) => {
-  await joinAsTester(page);
+  await joinAsTester(page, hub);
   await report(page);
-  await expectOff(page);
-  await page.goto(`${hub.url}/unsent`);
-  await page.getByRole('button', { name: 'Send now' }).click();
-  await expect(page.getByText('Everything is with your group.')).toBeVisible();
+  await expectOff(page, SAID);
+  await syncTester(page, hub);
 
-  const context = await browser.newContext({ locale: 'en-GB' });
-  const lead = await context.newPage();
-  await join(lead, hub.codes.lead);
-  await lead.getByRole('link', { name: /Demo trainer/ }).click();
+  const lead = await openLead(browser, hub);
   await lead
     .getByRole('link', { name: /damage/ })
     .first()
     .click();
   await lead.getByRole('button', { name: 'Answer T01' }).click();
-  await lead.getByText('Go on in this pair', { exact: true }).click();
-  await lead.getByLabel(/A few words/).fill('Mended and glued.');
-  await lead.getByRole('button', { name: 'Save' }).click();
+  await answer(lead, 'Go on in this pair', 'Mended and glued.');
   await lead.getByText('Settled: ').click();
   await expect(lead.getByText(/^Answered on .*: Go on in this pair\./)).toBeVisible();
-  await lead.goto(`${hub.url}/desk/group`);
-  await lead.getByRole('button', { name: 'Sync now' }).click();
-  await expect(lead.getByText('Up to date.')).toBeVisible();
-  await context.close();
+  await syncLead(lead, hub);
+  await lead.context().close();
 
-  await page.getByRole('button', { name: 'Send now' }).click();
-  await expect(page.getByText('Up to date.')).toBeVisible();
-  await page.goto(hub.url);
-  await expectOn(page);
+  await syncTester(page, hub);
+  await expectOn(page, SAID);
   await expect(card(page).getByText('“Mended and glued.”')).toBeVisible();
 });

@@ -3,8 +3,18 @@
  * a run in that pair is no main action until the lead has answered or the tester says that it is over.
  */
 import { readFile } from 'node:fs/promises';
-import { expect, test, type Browser, type Locator, type Page } from '@playwright/test';
+import { expect, test, type Locator, type Page } from '@playwright/test';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
+import {
+  answer,
+  card,
+  expectOff,
+  expectOn,
+  joinAsTester,
+  openLead,
+  syncLead,
+  syncTester,
+} from './two-people.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
@@ -30,16 +40,6 @@ const words = {
     distance: /^距离/,
   },
 } as const;
-
-const join = async (page: Page, code: string | null) => {
-  await page.goto(`${hub.url}/join#${code}`);
-  await page.getByRole('button', { name: 'Join' }).click();
-};
-
-const joinAsTester = async (page: Page) => {
-  await join(page, hub.codes.tester);
-  await page.locator('.figure').waitFor();
-};
 
 const speak = async (page: Page, language: string) => {
   await page.goto(`${hub.url}/settings`);
@@ -115,7 +115,7 @@ for (const [width, height] of [
       const say = words[language];
       await page.setViewportSize({ width, height });
       await page.emulateMedia({ reducedMotion: 'reduce' });
-      await joinAsTester(page);
+      await joinAsTester(page, hub);
       await speak(page, say.language);
       await page.goto(hub.url);
       await openLog(page);
@@ -152,7 +152,7 @@ for (const language of ['en', 'zh'] as const)
     const say = words[language];
     await page.setViewportSize({ width: 320, height: 640 });
     await page.emulateMedia({ reducedMotion: 'reduce' });
-    await joinAsTester(page);
+    await joinAsTester(page, hub);
     await speak(page, say.language);
     await page.goto(hub.url);
     await page.addStyleTag({ content: ':root { font-size: 200% }' });
@@ -177,7 +177,7 @@ for (const language of ['en', 'zh'] as const)
 test('nothing is saved until the caution was read, by whatever way; what was typed outlives a reload', async ({
   page,
 }) => {
-  await joinAsTester(page);
+  await joinAsTester(page, hub);
   await openLog(page, '7.7');
   await tellPain(page, '5');
   const read = page.getByRole('button', { name: 'I have read this' });
@@ -203,12 +203,12 @@ test('nothing is saved until the caution was read, by whatever way; what was typ
   await expect(page.getByRole('button', { name: 'Save' })).toHaveCount(0);
 });
 
+const TITLE = words.en.title;
+
 const save = async (page: Page) => {
   await page.getByRole('button', { name: 'Save' }).click();
   await page.getByText('Saved on this phone').waitFor();
 };
-
-const card = (page: Page) => page.getByRole('region', { name: '637' });
 
 const logPain = async (page: Page) => {
   await openLog(page);
@@ -217,40 +217,25 @@ const logPain = async (page: Page) => {
   await save(page);
 };
 
-/** The card keeps the caution, and a run in the pair is no main action. */
-const expectOff = async (page: Page) => {
-  await expect(card(page).getByText('Stop this test for now')).toBeVisible();
-  await expect(card(page).getByText('stop running in this test and see a doctor')).toBeVisible();
-  await expect(page.getByRole('link', { name: 'Log a run', exact: true })).toHaveCount(0);
-  await expect(page.locator('.button-main')).toHaveCount(0);
-  await expect(page.getByRole('link', { name: 'Log an earlier run in 637' })).toBeVisible();
-};
-
-const expectOn = async (page: Page) => {
-  await expect(page.getByRole('link', { name: 'Log a run', exact: true })).toHaveClass(
-    /button-main/,
-  );
-  await expect(page.getByText('Stop this test for now')).toHaveCount(0);
-};
-
 test('the card keeps the caution without a network, until the tester says that it is over', async ({
   page,
 }) => {
-  await joinAsTester(page);
+  await joinAsTester(page, hub);
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   await hub.pause();
   await logPain(page);
-  await expectOff(page);
+  await expectOff(page, TITLE);
+  await expect(card(page).getByText('stop running in this test and see a doctor')).toBeVisible();
   await expect(card(page).getByText('Pain 5 of 10')).toBeVisible();
   await expect(card(page).getByText('Your lead has not answered yet.')).toBeVisible();
   await page.reload();
-  await expectOff(page);
+  await expectOff(page, TITLE);
   await page.getByRole('button', { name: 'It is over' }).click();
-  await expectOn(page);
+  await expectOn(page, TITLE);
   await page.getByRole('button', { name: 'Undo' }).click();
-  await expectOff(page);
+  await expectOff(page, TITLE);
   await page.getByRole('button', { name: 'It is over' }).click();
-  await expectOn(page);
+  await expectOn(page, TITLE);
   // A run that is corrected to worse pain is asked about anew.
   await page.goto(`${hub.url}/runs`);
   await page.getByRole('listitem').first().getByRole('link', { name: 'Change' }).click();
@@ -258,47 +243,18 @@ test('the card keeps the caution without a network, until the tester says that i
   await page.getByText('swelling', { exact: true }).click();
   await save(page);
   await page.goto(hub.url);
-  await expectOff(page);
+  await expectOff(page, TITLE);
 });
-
-const openLead = async (browser: Browser) => {
-  const context = await browser.newContext({ locale: 'en-GB' });
-  const lead = await context.newPage();
-  await join(lead, hub.codes.lead);
-  await lead.getByRole('link', { name: /Demo trainer/ }).waitFor();
-  return lead;
-};
-
-const syncLead = async (lead: Page) => {
-  await lead.goto(`${hub.url}/desk/group`);
-  await lead.getByRole('button', { name: 'Sync now' }).click();
-  await expect(lead.getByText('Up to date.')).toBeVisible();
-  await lead.goto(`${hub.url}/desk`);
-  await lead.getByRole('link', { name: /Demo trainer/ }).click();
-};
-
-const send = async (page: Page) => {
-  await page.goto(`${hub.url}/unsent`);
-  await page.getByRole('button', { name: 'Send now' }).click();
-  await expect(page.getByText('Everything is with your group.')).toBeVisible();
-  await page.goto(hub.url);
-};
-
-const answer = async (lead: Page, advice: string, said: string) => {
-  await lead.getByText(advice, { exact: true }).click();
-  await lead.getByLabel(/A few words/).fill(said);
-  await lead.getByRole('button', { name: 'Save' }).click();
-};
 
 test('the lead answers at the desk, the tester reads it on the card, and the step is done', async ({
   page,
   browser,
 }) => {
-  await joinAsTester(page);
+  await joinAsTester(page, hub);
   await logPain(page);
-  await send(page);
-  const lead = await openLead(browser);
-  await syncLead(lead);
+  await syncTester(page, hub);
+  const lead = await openLead(browser, hub);
+  await syncLead(lead, hub);
   await lead.getByRole('link', { name: 'Ask about one report of pain' }).click();
   await lead.getByRole('button', { name: 'Answer T01' }).click();
   await lead.getByRole('button', { name: 'Save' }).click();
@@ -308,20 +264,20 @@ test('the lead answers at the desk, the tester reads it on the card, and the ste
   await lead.getByRole('link', { name: 'Overview', exact: true }).click();
   await lead.locator('.next-steps').waitFor();
   await expect(lead.getByRole('link', { name: /report of pain/ })).toHaveCount(0);
-  await syncLead(lead);
-  await send(page);
+  await syncLead(lead, hub);
+  await syncTester(page, hub);
   await expect(card(page).getByText(/^Your lead, .*: stay out of this pair\.$/)).toBeVisible();
   await expect(card(page).getByText('“See the physio first.”')).toBeVisible();
-  await expectOff(page);
+  await expectOff(page, TITLE);
 
   await lead.getByRole('link', { name: 'Pairs', exact: true }).click();
   await lead.getByRole('button', { name: 'Change the answer to T01' }).click();
   await answer(lead, 'Go on in this pair', 'Short and easy.');
   await lead.getByText('Settled: ').click();
   await expect(lead.getByText(/^Answered on .*: Go on in this pair\./)).toBeVisible();
-  await syncLead(lead);
-  await send(page);
-  await expectOn(page);
+  await syncLead(lead, hub);
+  await syncTester(page, hub);
+  await expectOn(page, TITLE);
   await expect(card(page).getByText(/you can run in this pair again/)).toBeVisible();
   await expect(card(page).getByText('“Short and easy.”')).toBeVisible();
   await lead.context().close();
@@ -343,13 +299,13 @@ const takeIn = async (page: Page, buffer: Buffer) => {
 };
 
 test('pain and its answer go by file as well', async ({ page, browser }) => {
-  await joinAsTester(page);
+  await joinAsTester(page, hub);
   await logPain(page);
   await page.goto(`${hub.url}/unsent`);
   const told = await savedFile(page, () =>
     page.getByRole('button', { name: 'Send as a file' }).click(),
   );
-  const lead = await openLead(browser);
+  const lead = await openLead(browser, hub);
   await takeIn(lead, told);
   await lead.goto(`${hub.url}/desk`);
   await lead.getByRole('link', { name: /Demo trainer/ }).click();
@@ -367,7 +323,7 @@ test('pain and its answer go by file as well', async ({ page, browser }) => {
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   await takeIn(page, answered);
   await page.goto(hub.url);
-  await expectOn(page);
+  await expectOn(page, TITLE);
   await expect(card(page).getByText('“Good that you asked.”')).toBeVisible();
   await lead.context().close();
 });

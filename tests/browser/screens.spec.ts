@@ -5,6 +5,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { writeGpx } from '../../core/track/index.ts';
 import { fixAt, START_MS, trackOf } from '../core/track/tracks.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { joinAsTester, openLead } from './two-people.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
@@ -184,10 +185,10 @@ test('the tester’s screens', async ({ page }) => {
 
 test('what a tester sees of a pair that must not be worn, and how its lead answers', async ({
   page,
+  browser,
 }) => {
   test.setTimeout(240_000);
-  await page.goto(`${hub.url}/join#${hub.codes.tester}`);
-  await page.getByRole('button', { name: 'Join' }).click();
+  await joinAsTester(page, hub);
   await page.getByRole('link', { name: 'Log a run' }).click();
   await page.getByLabel('Distance, km').fill('6');
   await page.locator('.choices-ten').last().getByText('5', { exact: true }).click();
@@ -206,13 +207,7 @@ test('what a tester sees of a pair that must not be worn, and how its lead answe
   await page.locator('.button-main').click();
   await expect(page.locator('[role=status]').first()).toHaveText(/^(Up to date\.|已是最新。)$/);
 
-  const context = await page.context().browser()?.newContext({ locale: 'en-GB' });
-  const lead = await context?.newPage();
-  if (!context || !lead) throw new Error('no second browser context');
-  await lead.goto(`${hub.url}/join#${hub.codes.lead}`);
-  await lead.getByRole('button', { name: 'Join' }).click();
-  await lead.getByRole('link', { name: /Demo trainer/ }).click();
-  await lead.locator('.next-steps').waitFor();
+  const lead = await openLead(browser, hub);
   await walk(
     lead,
     [new URL(lead.url()).pathname.replace(/\/overview$/, '') + '/pairs'],
@@ -221,7 +216,7 @@ test('what a tester sees of a pair that must not be worn, and how its lead answe
       await at.locator('main .notice-danger form').waitFor();
     },
   );
-  await context.close();
+  await lead.context().close();
 });
 
 test('the lead’s screens', async ({ page }) => {
