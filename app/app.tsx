@@ -7,9 +7,9 @@ import { session } from './parts/state.ts';
 import { need, t } from './words/index.ts';
 import { Today } from './phone/today.tsx';
 
-/** A screen of its own file that also reads the glossary. */
+/** A screen of its own file that also reads the glossary, and the words of pain and damage. */
 const withTerms = <T,>(screen: Promise<T>): Promise<T> =>
-  Promise.all([screen, need('glossary')]).then(([loaded]) => loaded);
+  Promise.all([screen, need('glossary', 'care')]).then(([loaded]) => loaded);
 
 const LogScreen = lazy(
   async () => (await withTerms(import('./phone/log/log-screen.tsx'))).LogScreen,
@@ -76,7 +76,7 @@ const ForTheOthers = () => (
     <Route path="/runs/:run/history" component={RunHistory} />
     <Route path="/unsent" component={UnsentScreen} />
     <Route path="/settings" component={SettingsScreen} />
-    <Route path="/damage/:pair" component={Damage} />
+    <Route path="/damage/:pair/:report?" component={Damage} />
     <Route path="/rank/:project" component={RankScreen} />
     <Route path="/file" component={OpenFile} />
     <Route path="/shared" component={OpenFile} />

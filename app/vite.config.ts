@@ -42,7 +42,7 @@ const firstPageChunk = (id: string, graph: ModuleGraph): string | null => {
 
 /** What the log screen always needs; the editor of complaints comes when something bothered. */
 const LOG =
-  /app\/phone\/log\/(?!complaint-editor)|core\/complaints\/caution|parts\/(reveal|late|controls\/scale)|app\/phone\/track\/(shared-track|send-track)|core\/track\/painting/;
+  /app\/phone\/log\/(?!complaint-editor)|parts\/(reveal|late|controls\/scale)|app\/phone\/track\/(shared-track|send-track)|core\/track\/painting/;
 const logChunk = (id: string): string | null => (LOG.test(id) ? 'log' : null);
 
 /** What it takes to speak with the hub: it comes when the first screen stands. */

@@ -1,9 +1,9 @@
 /** What a lead must ask about: pain first, then samples that came apart, then odd runs and unread records. */
 import { Notice } from '../parts/controls/controls.tsx';
-import { PhotoRow } from '../parts/photos/photo-view.tsx';
 import { formatDate, formatDistance } from '../parts/format.ts';
-import { d, terms } from '../words/index.ts';
+import { d } from '../words/index.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
+import { DamageItem, PainItem, Settled } from './pain-answers.tsx';
 import { Some } from './some.tsx';
 
 export const ToAsk = ({ records, review }: TabProps) => {
@@ -15,33 +15,19 @@ export const ToAsk = ({ records, review }: TabProps) => {
     return count > 0 ? [words.leftOut[why](count)] : [];
   });
   const waiting = review.waiting.length;
-  const count =
-    review.pains.length + review.damages.length + review.oddities.length + leftOut.length + waiting;
+  const pains = review.pains.filter(({ stands }) => stands);
+  const damages = review.damages.filter(({ stands }) => stands);
+  const count = pains.length + damages.length + review.oddities.length + leftOut.length + waiting;
   if (count === 0) return null;
-  const urgent = review.pains.length + review.damages.length > 0;
   return (
-    <Notice tone={urgent ? 'danger' : 'plain'}>
+    <Notice tone={pains.length + damages.length > 0 ? 'danger' : 'plain'}>
       <h2>{words.title}</h2>
       <ul>
-        {review.pains.map(({ run, tester, pair, score, at }) => (
-          <li key={run}>
-            <strong>
-              {words.pain(names.tester(tester), score, names.pair(pair), formatDate(at))}
-            </strong>
-          </li>
+        {pains.map((one) => (
+          <PainItem key={one.run} records={records} review={review} of={one} />
         ))}
-        {review.damages.map(({ id, tester, pair, what, at, photos }) => (
-          <li key={id}>
-            <strong>
-              {words.damage(
-                names.tester(tester),
-                names.pair(pair),
-                terms().damages[what],
-                formatDate(at),
-              )}
-            </strong>
-            <PhotoRow photos={photos} label={`${names.pair(pair)}, ${terms().damages[what]}`} />
-          </li>
+        {damages.map((one) => (
+          <DamageItem key={one.id} records={records} review={review} of={one} />
         ))}
         {waiting > 0 && (
           <li>
@@ -66,6 +52,7 @@ export const ToAsk = ({ records, review }: TabProps) => {
           </li>
         ))}
       </ul>
+      <Settled records={records} review={review} />
       {review.oddities.some(({ why }) => why === 'not-handed-out') && (
         <p class="soft small">{words.notedLate}</p>
       )}

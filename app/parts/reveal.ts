@@ -1,7 +1,8 @@
 /** Brings the next question into view, so that a thumb need not look for it. */
 import { useEffect, useRef } from 'preact/hooks';
 
-const isStill = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
+/** Whether the person asked for no motion. */
+export const isStill = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
 
 const reveal = (element: Element): void =>
   element.scrollIntoView({ block: 'start', behavior: isStill() ? 'auto' : 'smooth' });

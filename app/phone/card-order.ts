@@ -8,7 +8,7 @@ import type { HeldPair } from './own-mileage.ts';
 export interface PairsByState {
   /** A run in them is half filled in. */
   readonly begun: ReadonlySet<RecordId>;
-  /** Under a stop-use notice. */
+  /** Not to be worn: under a stop-use notice, or pain or damage stands. */
   readonly stopped: ReadonlySet<RecordId>;
 }
 
@@ -16,10 +16,10 @@ export interface PairsByState {
 export const byTurn = (a: HeldPair, b: HeldPair): number =>
   (a.lastRunMs ?? 0) - (b.lastRunMs ?? 0) || (a.pair.body.code < b.pair.body.code ? -1 : 1);
 
-export const inCardOrder = (
-  held: readonly HeldPair[],
+export const inCardOrder = <P extends HeldPair>(
+  held: readonly P[],
   { begun, stopped }: PairsByState,
-): readonly HeldPair[] => {
+): readonly P[] => {
   const place = ({ pair: { revision } }: HeldPair): number =>
     begun.has(revision.id) ? 0 : stopped.has(revision.id) ? 2 : 1;
   return [...held].sort((a, b) => place(a) - place(b) || byTurn(a, b));

@@ -1,9 +1,9 @@
 /** How far did this phone's tester run in each pair? From the runs on this phone, counted once each. */
 import {
-  countedOnce,
   handOutSpan,
   isWithin,
   loggedRun,
+  withoutRepeats,
   type LoggedRun,
 } from '../../core/mileage/index.ts';
 import { isStanding, type RecordId, type RecordOf } from '../../core/records/index.ts';
@@ -16,6 +16,8 @@ export interface HeldPair {
   readonly distanceM: Metres;
   readonly runs: number;
   readonly lastRunMs: number | null;
+  /** This tester's runs in it, each once, whether or not they count. */
+  readonly ownRuns: readonly RecordOf<'run'>[];
 }
 
 /** The pairs in this tester's hands now. */
@@ -26,7 +28,7 @@ export const heldPairs = (
   runs: readonly RecordOf<'run'>[],
   nowMs: number,
 ): readonly HeldPair[] => {
-  const counted = countedOnce(runs.map(loggedRun));
+  const { counted, repeats } = withoutRepeats(runs.map(loggedRun));
   return handOuts
     .filter(({ body }) => body.tester === tester)
     .filter((handOut) => isWithin(handOutSpan(handOut), nowMs))
@@ -34,7 +36,11 @@ export const heldPairs = (
       const pair = pairs.find(({ revision }) => revision.id === handOut.body.pair);
       if (!pair) return [];
       const own = counted.filter((run) => run.pair === handOut.body.pair && run.tester === tester);
-      return [{ pair, handOut, ...sumOf(own) }];
+      const ownRuns = runs.filter(
+        ({ body, revision }) =>
+          body.pair === handOut.body.pair && body.tester === tester && !repeats.has(revision.id),
+      );
+      return [{ pair, handOut, ...sumOf(own), ownRuns }];
     });
 };
 

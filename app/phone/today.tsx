@@ -1,18 +1,21 @@
 /**
  * What the tester sees first. From top to bottom: what must be known before a shoe goes on; a question that comes
  * once a fortnight and can wait; the pairs, each with its way to log a run before anything else of it; what is only
- * on this phone; the runs so far. With one pair in hand its button is large and under the thumb.
+ * on this phone; the runs so far. With one pair in hand its button is large and under the thumb. A pair that must not
+ * be worn for now says so on its card; a run in it is then no main action.
  */
-import { useState } from 'preact/hooks';
-import type { RecordId } from '../../core/records/index.ts';
+import { useEffect, useState } from 'preact/hooks';
+import { standingReplies, type RecordId } from '../../core/records/index.ts';
 import { Button, LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
 import { distanceFigure, formatDistance, formatSize } from '../parts/format.ts';
 import { settings } from '../parts/settings.ts';
 import { session, store, unsent, useRecords, useStored } from '../parts/state.ts';
-import { t } from '../words/index.ts';
+import { need, t } from '../words/index.ts';
 import { inCardOrder } from './card-order.ts';
 import { heldPairs, standingStop, type HeldPair } from './own-mileage.ts';
+import { isAnswered, isOff, type PairCautions } from './pair-off.ts';
 import { rankingDue } from './ranking-due.ts';
+import type { PairCare } from './pair-care.tsx';
 import { StopNotices } from './stop-notices.tsx';
 import { draftKey } from './log/draft-key.ts';
 
@@ -30,25 +33,66 @@ const readBegun = async (): Promise<ReadonlySet<RecordId>> => {
   return new Set(ids.filter((_, at) => drafts[at] !== null && drafts[at] !== undefined));
 };
 
-const PairCard = (props: { held: HeldPair; only: boolean; begun: boolean }) => {
+/** Few pairs need it, so it comes when one does. Until then, and where it cannot be fetched, the heading says it. */
+const CautionsPart = ({ told, code, off }: Pick<CardPair, 'told' | 'off'> & { code: string }) => {
+  const [part, setPart] = useState<{ readonly PairCare: typeof PairCare } | null>(null);
+  useEffect(() => {
+    Promise.all([import('./pair-care.tsx'), need('glossary', 'care')]).then(
+      ([loaded]) => setPart(loaded),
+      () => undefined,
+    );
+  }, []);
+  if (part) return <part.PairCare told={told} />;
+  if (!off) return null;
+  return (
+    <Notice tone="danger">
+      <h3>{t().stop.title(code)}</h3>
+    </Notice>
+  );
+};
+
+interface CardPair extends HeldPair {
+  readonly told: PairCautions;
+  /** Pain or damage keeps it from being worn. */
+  readonly off: boolean;
+  /** A run in it is half filled in. */
+  readonly begun: boolean;
+}
+
+/** The way to log a run in a pair; large where it is the only one. In a pair that must not be worn it is no main action. */
+const LogLink = ({ held, only }: { held: CardPair; only: boolean }) => {
   const words = t().today;
-  const { held, only, begun } = props;
+  const { pair, off, begun } = held;
+  const { code } = pair.body;
+  return (
+    <LinkButton kind={off ? 'plain' : 'main'} big={only} href={`/log/${pair.revision.id}`}>
+      {begun
+        ? words.goOnIn(code)
+        : off
+          ? words.logEarlierIn(code)
+          : only
+            ? words.logRun
+            : words.logRunIn(code)}
+    </LinkButton>
+  );
+};
+
+const PairCard = ({ held, only }: { held: CardPair; only: boolean }) => {
+  const words = t().today;
+  const { told, off, begun } = held;
   const { pair, distanceM, runs } = held;
   const { code, sizeMm } = pair.body;
   const id = pair.revision.id;
   return (
-    <section class="sheet" aria-label={code}>
+    <section class={off ? 'sheet sheet-off' : 'sheet'} aria-label={code}>
       <div class="row row-apart">
         <h2>{code}</h2>
         <span class="soft">{words.size(formatSize(sizeMm))}</span>
       </div>
       <hr class="stitch" />
+      {(off || isAnswered(told)) && <CautionsPart told={told} off={off} code={code} />}
       {begun && <p>{words.draft}</p>}
-      {!only && (
-        <LinkButton kind="main" href={`/log/${id}`}>
-          {begun ? words.goOnIn(code) : words.logRunIn(code)}
-        </LinkButton>
-      )}
+      {!only && <LogLink held={held} only={false} />}
       <p class="row">
         <span class="figure">{distanceFigure(distanceM)}</span>
         <span>{settings.value.distance}</span>
@@ -68,24 +112,42 @@ export const Today = () => {
   const runs = useRecords('run');
   const rankings = useRecords('ranking');
   const stops = useRecords('stop-use');
+  const replies = useRecords('reply');
+  const reports = useRecords('damage-report');
   const begun = useStored(readBegun, ['pair']);
   const [later, setLater] = useState(false);
   const member = session.value?.member;
   const nowMs = Date.now();
+  const standing = replies && standingReplies(replies);
+  const own =
+    pairs && handOuts && runs && reports && standing && begun && member
+      ? heldPairs(member, pairs, handOuts, runs, nowMs).map((one): CardPair => {
+          const id = one.pair.revision.id;
+          const told: PairCautions = {
+            runs: one.ownRuns,
+            reports: reports.filter(({ body }) => body.pair === id),
+            replies: standing,
+          };
+          return { ...one, told, off: isOff(told), begun: begun.has(id) };
+        })
+      : null;
   const held =
-    pairs && handOuts && runs && stops && begun && member
-      ? inCardOrder(heldPairs(member, pairs, handOuts, runs, nowMs), {
+    own && stops && begun
+      ? inCardOrder(own, {
           begun,
           stopped: new Set(
-            pairs
-              .map(({ revision }) => revision.id)
-              .filter((id) => standingStop(stops, id, nowMs) !== null),
+            own
+              .filter(
+                ({ off, pair }) => off || standingStop(stops, pair.revision.id, nowMs) !== null,
+              )
+              .map(({ pair }) => pair.revision.id),
           ),
         })
       : null;
   const first = held?.[0];
   const question = held && rankings && !later ? rankingDue(held, rankings, nowMs) : null;
-  const due = held && held.length > 0 ? Math.min(...held.map((one) => daysSince(one, nowMs))) : 0;
+  const wearable = held?.filter(({ off }) => !off) ?? [];
+  const due = wearable.length > 0 ? Math.min(...wearable.map((one) => daysSince(one, nowMs))) : 0;
   const { revisions = 0, refused = [], damaged = [] } = unsent.value ?? {};
   const waiting = revisions + refused.length + damaged.length;
   return (
@@ -107,7 +169,7 @@ export const Today = () => {
         </Notice>
       )}
       {session.value?.role === 'lead' && <LinkButton href="/desk">{words.today.desk}</LinkButton>}
-      {held && due > DUE_AFTER_DAYS && <Notice>{words.today.due(due)}</Notice>}
+      {due > DUE_AFTER_DAYS && <Notice>{words.today.due(due)}</Notice>}
       {question && (
         <Notice>
           <p>{words.rank.ask}</p>
@@ -127,12 +189,7 @@ export const Today = () => {
         <>
           <h2 class="hidden-words">{words.today.myPairs}</h2>
           {held.map((one) => (
-            <PairCard
-              key={one.handOut.revision.id}
-              held={one}
-              only={held.length === 1}
-              begun={begun?.has(one.pair.revision.id) ?? false}
-            />
+            <PairCard key={one.handOut.revision.id} held={one} only={held.length === 1} />
           ))}
         </>
       )}
@@ -146,11 +203,7 @@ export const Today = () => {
       </nav>
       {first && held.length === 1 && (
         <div class="foot-bar">
-          <LinkButton kind="main" big href={`/log/${first.pair.revision.id}`}>
-            {begun?.has(first.pair.revision.id)
-              ? words.today.goOnIn(first.pair.body.code)
-              : words.today.logRun}
-          </LinkButton>
+          <LogLink held={first} only />
         </div>
       )}
     </Page>

@@ -4,12 +4,20 @@
  * wait for the desk's words. Numbers and dates follow the platform's Intl.
  */
 import { signal } from '@preact/signals';
-import type { DeskWords, FileWords, Glossary, LanguageName, PhoneWords } from './types.ts';
+import type {
+  CareWords,
+  DeskWords,
+  FileWords,
+  Glossary,
+  LanguageName,
+  PhoneWords,
+} from './types.ts';
 
 interface Parts {
   readonly phone: PhoneWords;
   readonly glossary: Glossary;
   readonly file: FileWords;
+  readonly care: CareWords;
   readonly desk: DeskWords;
 }
 
@@ -40,6 +48,9 @@ const loaders: {
   ),
   file: byLanguage(
     import.meta.glob<FileWords>('./languages/*.ts', { query: '?file', import: 'file' }),
+  ),
+  care: byLanguage(
+    import.meta.glob<CareWords>('./languages/*.ts', { query: '?care', import: 'care' }),
   ),
   desk: byLanguage(
     import.meta.glob<DeskWords>('./languages/*.ts', { query: '?desk', import: 'desk' }),
@@ -74,9 +85,12 @@ export const speak = async (language: Language): Promise<void> => {
 /** The words of any language, for a document that is not written in the page's own. */
 export const wordsOf = async (
   language: Language,
-): Promise<Omit<Parts, 'file'> & { readonly about: LanguageName }> => ({
+): Promise<Omit<Parts, 'care' | 'file'> & { readonly about: LanguageName }> => ({
   about: nameOf(language),
-  ...((await load(language, new Set(['phone', 'glossary', 'desk']))) as Omit<Parts, 'file'>),
+  ...((await load(language, new Set(['phone', 'glossary', 'desk']))) as Omit<
+    Parts,
+    'care' | 'file'
+  >),
 });
 
 /** Fetches what the language will need, before it is known that it is the one. */
@@ -107,6 +121,8 @@ export const t = (): PhoneWords => spoken('phone');
 export const terms = (): Glossary => spoken('glossary');
 /** What is said of a file that is opened. */
 export const fileWords = (): FileWords => spoken('file');
+/** What a tester must know before a shoe goes on. */
+export const careWords = (): CareWords => spoken('care');
 /** The desk's words. */
 export const d = (): DeskWords => spoken('desk');
 

@@ -32,7 +32,7 @@ import type {
 } from '../../core/records/index.ts';
 import type { Dose } from '../../core/review/index.ts';
 import type { FormName, HoldWord, WearFit, WearKind } from '../../core/wear/index.ts';
-import type { desk, fault, file, phone } from './languages/en.ts';
+import type { care, desk, fault, file, phone } from './languages/en.ts';
 
 export interface LanguageName {
   /** In the language itself. */
@@ -91,6 +91,7 @@ export interface Glossary {
 export type PhoneWords = typeof phone;
 export type FaultWords = typeof fault;
 export type FileWords = typeof file;
+export type CareWords = typeof care;
 export type DeskWords = typeof desk;
 
 /** A record as a sentence names it; every part is in the reader's language, and empty where it is not known. */
@@ -169,6 +170,7 @@ export interface LanguageFile {
   readonly fault: FaultWords;
   readonly phone: PhoneWords;
   readonly file: FileWords;
+  readonly care: CareWords;
   readonly desk: DeskWords;
   readonly terminal: TerminalWords;
 }

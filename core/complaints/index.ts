@@ -1,6 +1,7 @@
 export * from './feet-answer.ts';
 export * from './counts.ts';
 export * from './caution.ts';
+export * from './pain-stands.ts';
 export * from './evidence.ts';
 export * from './pain.ts';
 export * from './silence.ts';

@@ -107,11 +107,11 @@ const repeatsIn = (runs: readonly LoggedRun[], isKept: (run: LoggedRun) => boole
   return repeated;
 };
 
-/** One tester's runs as that tester's phone sums them, each once, by start, then id. It knows no lead's decision. */
-export const countedOnce = (runs: readonly LoggedRun[]): readonly LoggedRun[] => {
+/** Runs that count and those that came again, as one phone sums them: it knows no lead's decision. */
+export const withoutRepeats = (runs: readonly LoggedRun[]) => {
   const sorted = [...runs].sort(byStart);
   const repeats = repeatsIn(sorted, () => false);
-  return sorted.filter((run) => !repeats.has(run.id));
+  return { counted: sorted.filter((run) => !repeats.has(run.id)), repeats };
 };
 
 export interface RunsContext {

@@ -19,7 +19,7 @@ import {
   testerSchema,
 } from './bodies/wearing.ts';
 import { isKind, SCHEMA_VERSION, type Kind } from './kinds.ts';
-import type { Body, Revision } from './revision.ts';
+import type { Revision } from './revision.ts';
 
 export const bodySchemas = {
   project: projectSchema,
@@ -129,7 +129,7 @@ export const readRecord = (revision: Revision): ReadRecord => {
  * The body with known fields changed and every field that this version does not know left as it was.
  * A field set to undefined is removed.
  */
-export const editBody = <K extends Kind>(body: BodyOf<K>, changes: Partial<BodyOf<K>>): Body =>
+export const editBody = <K extends Kind>(body: BodyOf<K>, changes: Partial<BodyOf<K>>): BodyOf<K> =>
   Object.fromEntries(
     Object.entries({ ...body, ...changes }).filter(([, value]) => value !== undefined),
-  );
+  ) as BodyOf<K>;

@@ -4,6 +4,7 @@
  * The days and counts below are judgement, no source.
  */
 import type { CellName } from '../complaints/index.ts';
+import { isWithin } from '../mileage/index.ts';
 import type { RecordId } from '../records/index.ts';
 import type { HoldWord } from '../wear/index.ts';
 import type { Metres } from '../units/index.ts';
@@ -13,7 +14,7 @@ import type { Review, RoundReview } from './review-types.ts';
 import { silentOf, type Silent } from './silence.ts';
 import type { Verdict } from './verdict.ts';
 
-/** Pain, damage and odd runs of so many days stand among the steps: a run may be odd and right, for ever. */
+/** Odd runs of so many days stand among the steps: a run may be odd and right, for ever. So do pain and damage of pairs that came back. */
 const RECENT_DAYS = 14;
 /** Asked runs of the carrying round before its finding is asked about. */
 const RUNS_FOR_OUTCOME = 8;
@@ -21,6 +22,7 @@ const DAY_MS = 86_400_000;
 
 /** What to do; `count` says how many things it is about. */
 export type NextStep =
+  /** Pain that calls for the caution, that is not over, and that no lead has answered. */
   | {
       readonly step: 'ask-about-pain';
       readonly testers: readonly RecordId[];
@@ -138,6 +140,8 @@ const roundState = (log: ProjectLog, review: Review, round: RoundReview, word: H
   };
 };
 
+type Asked = Pick<Review['pains'][number], 'at' | 'pair' | 'tester' | 'stands' | 'answer'>;
+
 const uniqueOf = <T>(list: readonly T[]): T[] => [...new Set(list)];
 
 /**
@@ -161,9 +165,17 @@ export const overviewOf = (
   const fellSilent = silent.filter(({ tester }) => !unheard.includes(tester));
   const asked = new Map(review.rounds.map(({ id, complaints }) => [id, complaints.asked.runs]));
 
-  const pains = review.pains.filter(({ at }) => isRecent(at));
+  const held = new Set(
+    log.spans
+      .filter((span) => isWithin(span, nowMs))
+      .map(({ pair, tester }) => `${pair} ${tester}`),
+  );
+  // Whoever still has the pair waits for an answer, however long ago it was.
+  const awaitsAnswer = ({ at, pair, tester, stands, answer }: Asked): boolean =>
+    stands && answer === null && (isRecent(at) || held.has(`${pair} ${tester}`));
+  const pains = review.pains.filter(awaitsAnswer);
   const damages = review.damages.filter(
-    ({ at, pair }) => isRecent(at) && !review.pairs.find(({ id }) => id === pair)?.stopUse,
+    (one) => awaitsAnswer(one) && !review.pairs.find(({ id }) => id === one.pair)?.stopUse,
   );
   const odd = review.oddities.filter(({ startedAt }) => isRecent(startedAt));
   const read = new Set(records.acknowledgement.map(({ body }) => `${body.stopUse} ${body.tester}`));

@@ -50,6 +50,8 @@ export interface ProjectLog {
   readonly pairs: readonly LoggedPair[];
   readonly counted: readonly LoggedRun[];
   readonly oddities: readonly RunOddity[];
+  /** All that was logged, whether or not it counts: pain is told of every run. */
+  readonly everyRun: readonly RecordOf<'run'>[];
   /** What waits for the lead, and what the lead decided. */
   readonly standing: Standing;
   readonly spans: readonly HandOutSpan[];
@@ -165,6 +167,7 @@ export const openProject = (
     }),
     counted,
     oddities,
+    everyRun: logged,
     standing: { waiting, decided },
     spans,
     heardMs: lastHeard(logged.map(loggedRun), nowMs),

@@ -8,6 +8,7 @@ import type {
 } from '../complaints/index.ts';
 import type { BySurface, PairLoad, RunOddity } from '../mileage/index.ts';
 import type {
+  Advice,
   Brief,
   Change,
   DamageReport,
@@ -143,6 +144,13 @@ export interface SideDifference extends Pick<Dimension, 'measure' | 'site' | 'un
   readonly round: RecordId;
 }
 
+/** What a lead answered a tester about one record, last. */
+export interface LeadAnswer {
+  readonly advice: Advice;
+  readonly at: string;
+  readonly words: string | null;
+}
+
 export interface Review {
   readonly project: { readonly id: RecordId; readonly name: string; readonly brief: Brief };
   /** When the question was asked, milliseconds since 1970. */
@@ -170,6 +178,10 @@ export interface Review {
     readonly words: string | null;
     /** SHA-256 of each photo. */
     readonly photos: readonly string[];
+    /** Null: no lead has answered it. */
+    readonly answer: LeadAnswer | null;
+    /** Whether it still keeps the pair from being worn. */
+    readonly stands: boolean;
   })[];
   /** Runs whose pain calls for the caution notice: for the lead to ask about, latest first. */
   readonly pains: readonly {
@@ -179,6 +191,12 @@ export interface Review {
     readonly at: string;
     readonly score: number;
     readonly signs: readonly string[];
+    /** When the tester said that it is over. */
+    readonly over: string | null;
+    /** Null: no lead has answered it. */
+    readonly answer: LeadAnswer | null;
+    /** Whether it still keeps the tester out of the pair. */
+    readonly stands: boolean;
   }[];
   /** What waits for the lead's decision: `counts` says whether it is in the figures meanwhile. */
   readonly waiting: readonly WaitingItem[];

@@ -1,14 +1,20 @@
 /** What does the log say about one project? Puts the rooms' answers together. */
-import { isCautionDue } from '../complaints/index.ts';
-import { handOutSpan, type LoggedRun, type RunOddity } from '../mileage/index.ts';
-import type { RecordId } from '../records/index.ts';
+import { answerToPain, callsForCaution, painStands } from '../complaints/index.ts';
+import { handOutSpan, type RunOddity } from '../mileage/index.ts';
+import {
+  damageStands,
+  standingReplies,
+  type RecordId,
+  type RecordOf,
+  type Reply,
+} from '../records/index.ts';
 import { benchSeries } from './bench.ts';
 import { byCode } from './by-code.ts';
 import { sizeOf } from './evidence-size.ts';
 import { reviewPair } from './pair-review.ts';
 import { preferencesOf } from './preferences.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
-import type { Review } from './review-types.ts';
+import type { LeadAnswer, Review } from './review-types.ts';
 import { comfortAnswers, reviewRound } from './round-review.ts';
 import { silentOf } from './silence.ts';
 import { reviewTesters } from './tester-review.ts';
@@ -20,6 +26,7 @@ export const reviewProject = (log: ProjectLog): Review => {
   const testers = new Map(records.tester.map(({ body, revision }) => [revision.id, body]));
   const stops = ownRecords(records['stop-use'], id);
   const silent = new Map(silentOf(log).map(({ tester, days }) => [tester, days]));
+  const replies = standingReplies(records.reply);
   const comfort = rounds.map(({ revision }) =>
     comfortAnswers(pairs.filter(({ round }) => round === revision.id)),
   );
@@ -63,22 +70,36 @@ export const reviewProject = (log: ProjectLog): Review => {
       at: body.at,
       words: body.words ?? null,
       photos: body.photos ?? [],
+      answer: answerIn(replies.get(revision.id)?.body),
+      stands: damageStands(replies.get(revision.id)?.body),
     })),
-    pains: painsOf(counted),
+    pains: painsOf(log, replies),
     ...log.standing,
     oddities: odditiesOf(log),
     leftOut: records.leftOut,
   };
 };
 
-const painsOf = (runs: readonly LoggedRun[]): Review['pains'] =>
-  runs
-    .flatMap(({ id, tester, pair, run: { pain, startedAt } }) =>
-      pain && isCautionDue(pain.score, pain.isNew ?? null, pain.signs ?? [])
-        ? [{ run: id, tester, pair, at: startedAt, score: pain.score, signs: pain.signs ?? [] }]
-        : [],
-    )
-    .reverse();
+const answerIn = (reply: Reply | undefined): LeadAnswer | null =>
+  reply?.advice ? { advice: reply.advice, at: reply.at, words: reply.words ?? null } : null;
+
+/** Of every run, whether or not it counts: pain is no figure. One that came a second time is told once. */
+const painsOf = (
+  { everyRun, oddities }: ProjectLog,
+  replies: ReadonlyMap<RecordId, RecordOf<'reply'>>,
+): Review['pains'] => {
+  const again = new Set(oddities.flatMap(({ why, run }) => (why === 'logged-twice' ? [run] : [])));
+  return everyRun
+    .flatMap(({ body: { pain, tester, pair, startedAt }, revision: { id: run } }) => {
+      if (!callsForCaution(pain) || again.has(run)) return [];
+      const reply = replies.get(run)?.body;
+      const { score, signs = [], over = null } = pain;
+      const answer = answerIn(answerToPain(pain, reply));
+      const stands = painStands(pain, reply);
+      return [{ run, tester, pair, at: startedAt, score, signs, over, answer, stands }];
+    })
+    .sort((a, b) => Date.parse(b.at) - Date.parse(a.at) || (a.run < b.run ? 1 : -1));
+};
 
 /** What to ask first: what a figure hangs on goes before what may well be so. */
 const askOrder: readonly RunOddity['why'][] = [

@@ -5,6 +5,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { writeGpx } from '../../core/track/index.ts';
 import { fixAt, START_MS, trackOf } from '../core/track/tracks.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { joinAsTester, openLead } from './two-people.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
@@ -177,9 +178,45 @@ test('the tester’s screens', async ({ page }) => {
       await at.locator('.way-map').waitFor();
       await at.locator('.photo img').first().waitFor();
       await at.locator('form > details > summary').click();
-      await expect(at.locator('.notice-danger')).toBeVisible();
+      await expect(at.locator('.caution-bar')).toBeVisible();
     },
   );
+});
+
+test('what a tester sees of a pair that must not be worn, and how its lead answers', async ({
+  page,
+  browser,
+}) => {
+  test.setTimeout(240_000);
+  await joinAsTester(page, hub);
+  await page.getByRole('link', { name: 'Log a run' }).click();
+  await page.getByLabel('Distance, km').fill('6');
+  await page.locator('.choices-ten').last().getByText('5', { exact: true }).click();
+  await page.getByRole('button', { name: 'I have read this' }).click();
+  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('link', { name: 'Report damage' }).click();
+  await page.getByText('sole peels off').click();
+  await page.getByRole('button', { name: 'Save' }).click();
+  const open = page.getByRole('link', { name: 'See or correct the report' });
+  const report = (await open.getAttribute('href')) as string;
+  await walk(page, ['/', report], async (at, path) => {
+    if (path === '/') await expect(at.locator('.sheet-off .notice-danger')).toHaveCount(2);
+    else await at.locator('.button-danger').waitFor();
+  });
+  await page.goto(`${hub.url}/unsent`);
+  await page.locator('.button-main').click();
+  await expect(page.locator('[role=status]').first()).toHaveText(/^(Up to date\.|已是最新。)$/);
+
+  const lead = await openLead(browser, hub);
+  await walk(
+    lead,
+    [new URL(lead.url()).pathname.replace(/\/overview$/, '') + '/pairs'],
+    async (at) => {
+      await at.locator('main .notice-danger li button').first().click();
+      await at.locator('main .notice-danger form').waitFor();
+    },
+  );
+  await lead.context().close();
 });
 
 test('the lead’s screens', async ({ page }) => {

@@ -13,6 +13,7 @@ import { settings } from '../../parts/settings.ts';
 import { session, store, useStored } from '../../parts/state.ts';
 import { t, terms } from '../../words/index.ts';
 import { standingStop } from '../own-mileage.ts';
+import { cautionIn, withCaution } from './pain-answers.ts';
 import { ComfortPart } from './comfort-part.tsx';
 import { DayPart } from './day-part.tsx';
 import { draftKey } from './draft-key.ts';
@@ -23,7 +24,7 @@ import { MorePart } from './more-part.tsx';
 import { PainPart } from './pain-part.tsx';
 import { dayOf, onItsDay, typedStart, withTime } from './run-day.ts';
 import { askDoubts, readClockOff, type Asked } from './ask-doubts.ts';
-import { Doubt } from './doubt.tsx';
+import { focusOnCaution, SaveBar } from './save-bar.tsx';
 import { TimeHint } from './time-hint.tsx';
 import {
   emptyRunForm,
@@ -110,6 +111,8 @@ const Form = ({ context }: { context: Context }) => {
   // The first thing to type: where the browser allows it, its keypad is there without a tap.
   const distance = useRef<HTMLInputElement>(null);
   const day = useRef<HTMLDivElement>(null);
+  const pain = useRef<HTMLElement>(null);
+  const caution = cautionIn(form);
   useEffect(() => {
     if (form.distance === '' && !before) distance.current?.focus({ preventScroll: true });
     // Once, when the screen opens.
@@ -127,7 +130,7 @@ const Form = ({ context }: { context: Context }) => {
     setTouched(true);
     setDoubts([]);
     const touchedMs = Date.now();
-    setForm((form) => ({ ...onItsDay(form, touchedMs), ...part, touchedMs }));
+    setForm((form) => withCaution({ ...onItsDay(form, touchedMs), ...part, touchedMs }));
   };
   // A form may stay open overnight as well as be opened anew.
   useEffect(() => {
@@ -143,6 +146,7 @@ const Form = ({ context }: { context: Context }) => {
   const save = async (isSure = false) => {
     const tester = before?.body.tester ?? session.value?.member;
     if (!tester || saving) return;
+    if (caution === 'unread') return focusOnCaution();
     const sentTrack = form.track?.send ? await keepSentTrack(form.track) : null;
     const nowMs = Date.now();
     const dated = onItsDay(form, nowMs);
@@ -328,7 +332,7 @@ const Form = ({ context }: { context: Context }) => {
       <hr class="stitch" />
       <FeetPart form={form} unit={unit} errors={errors} onChange={change} />
       <hr class="stitch" />
-      <PainPart form={form} onChange={change} />
+      <PainPart form={form} place={pain} onChange={change} />
       <hr class="stitch" />
       <MorePart form={form} errors={errors} onChange={change} />
       {started && (
@@ -341,27 +345,23 @@ const Form = ({ context }: { context: Context }) => {
           {trouble}
         </Notice>
       )}
-      <div class="foot-bar">
-        {doubts.length === 0 ? (
-          <Button kind="main" big submit disabled={saving}>
-            {words.save}
-          </Button>
-        ) : (
-          <Doubt
-            questions={doubts.map(({ question }) => question)}
-            onSure={() => void save(true)}
-            onSame={!before && asks('logged-twice') ? () => void discard() : null}
-            onChange={() => {
-              setDoubts([]);
-              const clock = doubts.find(({ startMs }) => startMs !== undefined);
-              if (clock?.startMs !== undefined) change(typedStart(toLocalMinute(clock.startMs)));
-              if (asks('distance-or-pace') || (asks('logged-twice') && !clock))
-                distance.current?.focus();
-              else day.current?.querySelector('select')?.focus();
-            }}
-          />
-        )}
-      </div>
+      <SaveBar
+        caution={caution}
+        asked={pain}
+        questions={doubts.map(({ question }) => question)}
+        saving={saving}
+        onRead={() => change({ cautionRead: true })}
+        onSure={() => void save(true)}
+        onSame={!before && asks('logged-twice') ? () => void discard() : null}
+        onChange={() => {
+          setDoubts([]);
+          const clock = doubts.find(({ startMs }) => startMs !== undefined);
+          if (clock?.startMs !== undefined) change(typedStart(toLocalMinute(clock.startMs)));
+          if (asks('distance-or-pace') || (asks('logged-twice') && !clock))
+            distance.current?.focus();
+          else day.current?.querySelector('select')?.focus();
+        }}
+      />
     </form>
   );
 };

@@ -1,18 +1,21 @@
-/** The pain question of every run, and the notice that it may call for. */
-import { isCautionDue } from '../../../core/complaints/index.ts';
+/** The pain question of every run, and the caution that it may call for, once it was read. */
+import type { Ref } from 'preact';
 import { painSigns } from '../../../core/records/index.ts';
 import { Choice, Choices, Notice, Ten } from '../../parts/controls/controls.tsx';
 import { t, terms } from '../../words/index.ts';
+import { CautionWords } from './caution-bar.tsx';
+import { cautionIn } from './pain-answers.ts';
 import type { RunForm } from './run-form.ts';
 
 export const PainPart = (props: {
   readonly form: RunForm;
+  readonly place: Ref<HTMLElement>;
   readonly onChange: (part: Partial<RunForm>) => void;
 }) => {
   const words = t();
   const { form, onChange } = props;
   return (
-    <section class="stack" aria-label={words.log.pain}>
+    <section class="stack" aria-label={words.log.pain} ref={props.place}>
       <Ten
         label={words.log.pain}
         ends={words.log.painEnds}
@@ -42,11 +45,9 @@ export const PainPart = (props: {
               })
             }
           />
-          {isCautionDue(form.pain, form.painIsNew, form.painSigns) && (
-            <Notice tone="danger" live>
-              <h3>{words.caution.title}</h3>
-              <p>{words.caution.body}</p>
-              <p class="small">{`${words.caution.disclaimer} ${words.caution.lead}`}</p>
+          {cautionIn(form) === 'read' && (
+            <Notice tone="danger">
+              <CautionWords />
             </Notice>
           )}
         </>

@@ -32,8 +32,10 @@ import {
   type TemperatureUnit,
 } from '../../../core/units/index.ts';
 import { parseDecimal, parseDuration } from '../../../core/units/typed.ts';
+import { callsForCaution } from '../../../core/complaints/pain-stands.ts';
 import { sharesOf } from '../../../core/track/painting.ts';
 import { toInstant, toLocalMinute } from '../../parts/instant.ts';
+import { painOfForm } from './pain-answers.ts';
 
 // A draft of an older version has no photos: it must still open.
 const photosOfForm = z._default(z.array(z.string()), []);
@@ -91,6 +93,8 @@ export const runFormSchema = z.object({
   pain: z.nullable(z.number()),
   painIsNew: z.nullable(z.boolean()),
   painSigns: z.array(z.enum(painSigns)),
+  /** Whether the caution that these answers call for was read. */
+  cautionRead: z._default(z.boolean(), false),
   ground: z.nullable(z.enum(grounds)),
   temperature: z.string(),
   sock: z.nullable(z.enum(['none', 'thin', 'medium', 'thick'])),
@@ -144,6 +148,7 @@ export const emptyRunForm = (pair: RecordId | null, surface: Surface | null): Ru
   pain: null,
   painIsNew: null,
   painSigns: [],
+  cautionRead: false,
   ground: null,
   temperature: '',
   sock: null,
@@ -188,6 +193,8 @@ export const formOfRun = (run: Run, units: FormUnits): RunForm => ({
   pain: run.pain?.score ?? null,
   painIsNew: run.pain?.isNew ?? null,
   painSigns: run.pain?.signs ?? [],
+  // It was read when the run was saved, and stands on the card of the pair.
+  cautionRead: callsForCaution(run.pain),
   ground: run.ground ?? null,
   temperature:
     run.temperatureC === undefined
@@ -316,15 +323,7 @@ export const runOfForm = (typed: RunForm, context: RunContext): FormOutcome => {
         : complaints.length > 0
           ? { answer: 'complaints', complaints }
           : undefined,
-    pain:
-      form.pain === null
-        ? undefined
-        : {
-            ...before?.pain,
-            score: form.pain,
-            ...(form.painIsNew !== null && form.pain > 0 && { isNew: form.painIsNew }),
-            ...(form.painSigns.length > 0 && form.pain > 0 && { signs: form.painSigns }),
-          },
+    pain: painOfForm(form, before?.pain, context.nowMs),
     wornDespiteStop: context.stopped ? form.wornDespiteStop.trim() : before?.wornDespiteStop,
     words: form.words.trim() === '' ? undefined : form.words.trim(),
     photos: form.photos.length === 0 ? undefined : form.photos,

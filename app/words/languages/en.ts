@@ -1,7 +1,14 @@
 /** Everything that Pairlog says, in English. Every other language is one file with the same exports. */
 import type { GpxProblem } from '../../../core/track/index.ts';
 import type { RunOddity } from '../../../core/mileage/index.ts';
-import type { Foot, Kind, LeftOut, Refusal, UnpackProblem } from '../../../core/records/index.ts';
+import type {
+  Advice,
+  Foot,
+  Kind,
+  LeftOut,
+  Refusal,
+  UnpackProblem,
+} from '../../../core/records/index.ts';
 import type { Glossary, LanguageName, NamedRecord, TerminalWords } from '../types.ts';
 
 const runs = (count: number) => `${count} ${count === 1 ? 'run' : 'runs'}`;
@@ -364,6 +371,55 @@ export const fault = {
   sendHint: 'Without photos and tracks: they stay on this device.',
 };
 
+/** What a tester must know before a shoe goes on: pain, and damage. Not on the first page unless a pair needs it. */
+export const care = {
+  caution: {
+    title: 'Stop this test for now',
+    body: 'New pain of 3 or more, or pain with swelling, a limp, numbness, at night, or when you cannot put weight on the foot: stop running in this test and see a doctor or physiotherapist. If you cannot put weight on it, or it is badly swollen, today.',
+    disclaimer:
+      'This is no medical advice. What your clinician and your local rules say comes first.',
+    lead: 'Your lead is told.',
+    read: 'I have read this',
+  },
+
+  pain: {
+    of: (score: number, when: string) => `Pain ${score} of 10, run of ${when}`,
+    over: 'It is over',
+    overHint: 'Tap this only once the pain has gone. Your lead is told.',
+    overSaved: 'Noted: the pain is over.',
+    overTrouble: 'This could not be saved. Try again.',
+    run: (when: string) => `See or correct the run of ${when}`,
+  },
+
+  damage: {
+    title: 'The pair is coming apart',
+    titleChange: 'Your report',
+    now: 'Take the pair off now and do not run in it again.',
+    what: 'What broke?',
+    which: 'Which shoe?',
+    saved: 'Reported. Do not wear this pair.',
+    corrected: 'Report corrected',
+    missing: 'Say what broke.',
+    keep: 'Do not wear this pair',
+    reported: (what: string, shoe: string | null, when: string) =>
+      `Reported ${when}: ${what}${shoe === null ? '' : `, ${shoe} shoe`}.`,
+    open: 'See or correct the report',
+    takeBack: 'Take the report back',
+    takeBackAsk: 'The report and its photos are then gone everywhere, for good. Take it back?',
+    takenBack: 'Report taken back',
+    gone: 'This report is no longer on this phone.',
+  },
+
+  lead: {
+    none: 'Your lead has not answered yet.',
+    says: {
+      'go-on': (when: string) => `Your lead, ${when}: you can run in this pair again.`,
+      'stay-out': (when: string) => `Your lead, ${when}: stay out of this pair.`,
+    } as Readonly<Record<Advice, (when: string) => string>>,
+    words: (words: string) => `“${words}”`,
+  },
+};
+
 export const phone = {
   app: 'Pairlog',
   back: 'Back',
@@ -430,6 +486,7 @@ export const phone = {
     damage: 'Report damage',
     draft: 'A run is half filled in.',
     goOnIn: (code: string) => `Go on with the run in ${code}`,
+    logEarlierIn: (code: string) => `Log an earlier run in ${code}`,
     settings: 'Settings',
     desk: 'To the desk',
     due: (days: number) => `No run for ${days} days. If you ran, it can still be logged.`,
@@ -571,14 +628,6 @@ export const phone = {
     says: (foot: string, zone: string, kind: string) => `${kind}, ${foot} ${zone}`,
   },
 
-  caution: {
-    title: 'Stop this test for now',
-    body: 'New pain of 3 or more, or pain with swelling, a limp, numbness, at night, or when you cannot put weight on the foot: stop running in this test and see a doctor or physiotherapist. If you cannot put weight on it, or it is badly swollen, today.',
-    disclaimer:
-      'This is no medical advice. What your clinician and your local rules say comes first.',
-    lead: 'Your lead is told.',
-  },
-
   photo: {
     add: 'Photo',
     addOf: (what: string) => `Add a photo: ${what}`,
@@ -676,15 +725,6 @@ export const phone = {
     notAsked: 'feet not answered',
     complaints: (count: number) => (count === 1 ? '1 complaint' : `${count} complaints`),
     comfort: (score: number) => `comfort ${score}`,
-  },
-
-  damage: {
-    title: 'The pair is coming apart',
-    now: 'Take the pair off now and do not run in it again.',
-    what: 'What broke?',
-    which: 'Which shoe?',
-    saved: 'Reported. Do not wear this pair.',
-    missing: 'Say what broke.',
   },
 
   stop: {
@@ -1083,6 +1123,22 @@ export const desk = {
       `${tester}: pain ${score} of 10 in pair ${pair} on ${date}. Ask how they are; no more runs in this test until a clinician says so.`,
     damage: (tester: string, pair: string, what: string, date: string) =>
       `${tester}: pair ${pair} came apart (${what}) on ${date}.`,
+    answer: {
+      give: (tester: string) => `Answer ${tester}`,
+      change: (tester: string) => `Change the answer to ${tester}`,
+      advice: 'May they run in this pair?',
+      advices: { 'go-on': 'Go on in this pair', 'stay-out': 'Stay out of this pair' } as Readonly<
+        Record<Advice, string>
+      >,
+      words: 'A few words to the tester',
+      missing: 'Choose whether they may run in this pair.',
+      given: (advice: string, when: string) => `Answered on ${when}: ${advice}.`,
+      quoted: (words: string) => `“${words}”`,
+      over: (tester: string, when: string) => `${tester} said on ${when} that it is over.`,
+      pain: (tester: string, score: number, pair: string, date: string) =>
+        `${tester}: pain ${score} of 10 in pair ${pair} on ${date}.`,
+      settled: (count: number) => `Settled: ${count} ${count === 1 ? 'report' : 'reports'}`,
+    },
     oddity: {
       'logged-twice': 'logged twice; counted once',
       'tester-overlap': 'overlaps with another run of the same tester',

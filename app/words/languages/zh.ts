@@ -1,5 +1,6 @@
 /** Pairlog 的全部文字，简体中文。缺少任何一条都无法编译。 */
 import type {
+  CareWords,
   DeskWords,
   FaultWords,
   FileWords,
@@ -251,6 +252,53 @@ export const fault: FaultWords = {
   sendHint: '不含照片和轨迹，它们仍留在这台设备上。',
 };
 
+/** 穿鞋前必须知道的事：疼痛与损坏。 */
+export const care: CareWords = {
+  caution: {
+    title: '请暂停试穿',
+    body: '新出现的 3 分及以上疼痛，或伴有肿胀、跛行、麻木、夜间痛、不能负重的疼痛：请停止本试穿的跑步，并就诊或咨询物理治疗师。若不能负重或严重肿胀，请当天就诊。',
+    disclaimer: '本提示不是医疗建议。以你的医生和当地规定为准。',
+    lead: '负责人会得到通知。',
+    read: '我已阅读',
+  },
+
+  pain: {
+    of: (score, when) => `${when} 的跑步：疼痛 ${score} 分（满分 10）`,
+    over: '已经不疼了',
+    overHint: '确实不疼了再点。负责人会得到通知。',
+    overSaved: '已记下：不疼了。',
+    overTrouble: '未能保存，请再试一次。',
+    run: (when) => `查看或更正 ${when} 的跑步`,
+  },
+
+  damage: {
+    title: '样鞋损坏了',
+    titleChange: '你的报告',
+    now: '请立即脱下，不要再穿它跑步。',
+    what: '哪里坏了？',
+    which: '哪一只？',
+    saved: '已报告。请勿再穿这双鞋。',
+    corrected: '报告已更正',
+    missing: '请说明哪里坏了。',
+    keep: '请勿再穿这双鞋',
+    reported: (what, shoe, when) => `${when} 报告：${shoe === null ? '' : `${shoe}，`}${what}。`,
+    open: '查看或更正报告',
+    takeBack: '收回报告',
+    takeBackAsk: '报告及其照片将在所有去过的地方永久消失。确定收回？',
+    takenBack: '报告已收回',
+    gone: '本机已没有这份报告。',
+  },
+
+  lead: {
+    none: '负责人尚未答复。',
+    says: {
+      'go-on': (when) => `负责人 ${when} 答复：这双鞋可以继续穿着跑。`,
+      'stay-out': (when) => `负责人 ${when} 答复：先别穿这双鞋跑。`,
+    },
+    words: (words) => `“${words}”`,
+  },
+};
+
 export const phone: PhoneWords = {
   app: 'Pairlog',
   back: '返回',
@@ -313,6 +361,7 @@ export const phone: PhoneWords = {
     damage: '报告损坏',
     draft: '有一次跑步还没填完。',
     goOnIn: (code) => `继续记录 ${code} 的跑步`,
+    logEarlierIn: (code) => `补记 ${code} 之前的跑步`,
     settings: '设置',
     desk: '前往工作台',
     due: (days) => `已有 ${days} 天没有记录。如果跑过，现在仍可补记。`,
@@ -444,13 +493,6 @@ export const phone: PhoneWords = {
     says: (foot, zone, kind) => `${kind}，${foot}${zone}`,
   },
 
-  caution: {
-    title: '请暂停试穿',
-    body: '新出现的 3 分及以上疼痛，或伴有肿胀、跛行、麻木、夜间痛、不能负重的疼痛：请停止本试穿的跑步，并就诊或咨询物理治疗师。若不能负重或严重肿胀，请当天就诊。',
-    disclaimer: '本提示不是医疗建议。以你的医生和当地规定为准。',
-    lead: '负责人会得到通知。',
-  },
-
   photo: {
     add: '照片',
     addOf: (what) => `添加照片：${what}`,
@@ -540,15 +582,6 @@ export const phone: PhoneWords = {
     notAsked: '未回答脚感',
     complaints: (count) => `${count} 处不适`,
     comfort: (score) => `舒适度 ${score}`,
-  },
-
-  damage: {
-    title: '样鞋损坏了',
-    now: '请立即脱下，不要再穿它跑步。',
-    what: '哪里坏了？',
-    which: '哪一只？',
-    saved: '已报告。请勿再穿这双鞋。',
-    missing: '请说明哪里坏了。',
   },
 
   stop: {
@@ -905,6 +938,19 @@ export const desk: DeskWords = {
     pain: (tester, score, pair, date) =>
       `${tester}:${date} 穿 ${pair} 疼痛 ${score}/10。请关心对方；在医生同意之前不要再跑本试穿。`,
     damage: (tester, pair, what, date) => `${tester}:${date} ${pair} 损坏（${what}）。`,
+    answer: {
+      give: (tester) => `答复 ${tester}`,
+      change: (tester) => `更改给 ${tester} 的答复`,
+      advice: '可以穿这双鞋跑吗？',
+      advices: { 'go-on': '可以继续穿着跑', 'stay-out': '先别穿这双鞋' },
+      words: '给试穿员的话',
+      missing: '请选择可否穿这双鞋跑。',
+      given: (advice, when) => `${when} 已答复：${advice}。`,
+      quoted: (words) => `“${words}”`,
+      over: (tester, when) => `${tester} 于 ${when} 表示已经不疼了。`,
+      pain: (tester, score, pair, date) => `${tester}：${date} 穿 ${pair} 疼痛 ${score}/10。`,
+      settled: (count) => `已处理：${count} 条`,
+    },
     oddity: {
       'logged-twice': '重复记录，只计一次',
       'tester-overlap': '与同一试穿员的另一次跑步时间重叠',

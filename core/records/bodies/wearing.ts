@@ -121,6 +121,8 @@ export const runSchema = z.looseObject({
       where: z.optional(lineField),
       /** When the tester said that it is over; absent: it is not, or was not said. */
       over: z.optional(instantField),
+      /** When a correction told it anew; absent: with the run. What a lead answered before is no answer to it. */
+      toldAt: z.optional(instantField),
     }),
   ),
   /** What the track says, worked out on the phone before its ends were cut off. */

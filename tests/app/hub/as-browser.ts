@@ -7,9 +7,10 @@ export const OWN_PAGE = {
 } as const;
 
 /** What the store asks, with what a browser adds to it. */
-export const asBrowser = (network: typeof fetch): typeof fetch =>
-  ((input: RequestInfo | URL, init?: RequestInit) => {
+export const asBrowser =
+  (network: typeof fetch): typeof fetch =>
+  (input: RequestInfo | URL, init?: RequestInit) => {
     const headers = new Headers(init?.headers);
     headers.set('sec-fetch-site', OWN_PAGE['sec-fetch-site']);
     return network(input, { ...init, headers });
-  });
+  };

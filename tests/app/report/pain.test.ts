@@ -72,10 +72,7 @@ const written = (log: ReturnType<typeof logOf>) => {
       looks.map(({ verdict }) => verdict),
     ),
     terminal: ['en', 'zh'].map((id) => printReview(review, looks, feet, panel, languageFile(id))),
-    html: reportFile(
-      { report, languages, trade: null, photos: new Map() },
-      '',
-    ),
+    html: reportFile({ report, languages, trade: null, photos: new Map() }, ''),
     csv: tablesOf({ review, reports, findings: [], feet, panel }),
     json: JSON.parse(jsonOf({ review, reports, findings: [], feet, panel })) as {
       rounds: { pain: unknown }[];

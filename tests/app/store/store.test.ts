@@ -3,7 +3,7 @@ import 'fake-indexeddb/auto';
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { Change } from '../../../app/store/changes.ts';
 import { openStore, type Store } from '../../../app/store/index.ts';
-import type { BodyOf } from '../../../core/records/index.ts';
+import type { BodyOf, RecordId } from '../../../core/records/index.ts';
 import { metres } from '../../../core/units/index.ts';
 
 let count = 0;
@@ -178,6 +178,25 @@ describe('files', () => {
     value(await lead.save('tester', { code: 'T01', name: 'Ada' }, tester));
     value(await phone.importFile((await lead.exportFile({ tester })).bytes));
     expect(told.at(-1)).toEqual({ kinds: new Set(['tester']) });
+  });
+
+  it('take to a tester what the lead answered them, and to nobody else', async () => {
+    const { tester } = await handOut();
+    const phone = open();
+    value(await phone.importFile((await lead.exportFile({ tester })).bytes));
+    const run = value(await phone.save('run', { ...runBody(phone), tester })).revision.id;
+    value(await lead.importFile((await phone.exportFile('mine')).bytes));
+    const reply = { project: phone.newId(), about: run, at: '2026-05-02T08:00:00+02:00' };
+    const other = (await lead.list('tester')).find(({ body }) => body.code === 'T02');
+    for (const [to, words] of [
+      [tester, 'Stay out for now.'],
+      [other?.revision.id as RecordId, 'Not for you.'],
+    ] as const)
+      value(await lead.save('reply', { ...reply, tester: to, advice: 'stay-out', words }));
+    value(await phone.importFile((await lead.exportFile({ tester })).bytes));
+    expect((await phone.list('reply')).map(({ body }) => body.words)).toEqual([
+      'Stay out for now.',
+    ]);
   });
 
   it('bring the log to the lead in any order, any number of times', async () => {

@@ -124,6 +124,43 @@ describe('what to do next', () => {
     ]);
   });
 
+  const hurt = (days: number, over: Record<string, unknown> = {}) =>
+    run(1, 1, days, { pain: { score: 7, isNew: true, ...over } });
+  const torn = (days: number) =>
+    own(idOf(400), 'damage-report', { ...worn(1), at: daysAgo(days), what: 'sole-peeling' });
+  const answered = (about: RecordId, advice: string, days: number) =>
+    own(idOf(500), 'reply', { about, tester: idOf(201), at: daysAgo(days), advice });
+  const urgent = (...more: readonly Revision[]) =>
+    steps(overview(project(), round(FIRST, 1), tester(1), pair(1), ...more)).flatMap(
+      ([step, count]) => (/pain|damage/.test(String(step)) ? [[step, count]] : []),
+    );
+
+  it('asks about pain until a lead has answered or the tester said that it is over', () => {
+    const log = [handOut(1, 20), hurt(3)];
+    expect(urgent(...log)).toEqual([['ask-about-pain', 1]]);
+    expect(urgent(...log, answered(idOf(1001), 'stay-out', 2))).toEqual([]);
+    expect(urgent(...log, answered(idOf(1001), 'go-on', 2))).toEqual([]);
+    expect(urgent(handOut(1, 20), hurt(3, { over: daysAgo(1) }))).toEqual([]);
+    expect(
+      urgent(handOut(1, 20), hurt(3, { toldAt: daysAgo(1) }), answered(idOf(1001), 'go-on', 2)),
+    ).toEqual([['ask-about-pain', 1]]);
+  });
+
+  it('looks at damage until a lead has answered', () => {
+    expect(urgent(handOut(1, 20), torn(3))).toEqual([['look-at-damage', 1]]);
+    expect(urgent(handOut(1, 20), torn(3), answered(idOf(400), 'stay-out', 2))).toEqual([]);
+  });
+
+  it('forgets neither while the tester still has the pair, and both when it came back long ago', () => {
+    const both = [
+      ['ask-about-pain', 1],
+      ['look-at-damage', 1],
+    ];
+    expect(urgent(handOut(1, 60), hurt(40), torn(40))).toEqual(both);
+    expect(urgent(handOut(1, 60, 30), hurt(40), torn(40))).toEqual([]);
+    expect(urgent(handOut(1, 60, 3), hurt(9), torn(9))).toEqual(both);
+  });
+
   it('names who holds a withdrawn pair and has not read of it, until they have', () => {
     const log = [
       project(),

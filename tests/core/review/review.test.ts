@@ -137,6 +137,42 @@ describe('the review of a project', () => {
     expect(pains.map(({ score }) => score)).toEqual([1, 4]);
   });
 
+  it('says of each pain whether it stands, what was answered, and when it was over', () => {
+    const { pains, damages } = review(
+      run(1, 2, { pain: { score: 4 } }),
+      run(2, 3, { pain: { score: 5, over: '2026-05-20T08:00:00Z' } }),
+      run(3, 4, { pain: { score: 6 } }),
+      record(idOf(310), 'reply', {
+        project: PROJECT,
+        tester: TESTER,
+        about: idOf(103),
+        at: '2026-05-21T08:00:00Z',
+        advice: 'go-on',
+        words: 'Walk first.',
+      }),
+    );
+    expect(damages).toEqual([]);
+    expect(pains.map(({ score, stands, over }) => [score, stands, over])).toEqual([
+      [6, false, null],
+      [5, false, '2026-05-20T08:00:00Z'],
+      [4, true, null],
+    ]);
+    expect(pains[0]?.answer).toEqual({
+      advice: 'go-on',
+      at: '2026-05-21T08:00:00Z',
+      words: 'Walk first.',
+    });
+  });
+
+  it('lists pain of a run that came twice once, whether or not the run counts', () => {
+    const { pains } = review(
+      run(1, 2, { pain: { score: 4 } }),
+      run(2, 2, { pain: { score: 4 } }),
+      run(3, 5, { pain: { score: 4 }, distanceM: 900_000 }),
+    );
+    expect(pains.map(({ run: id }) => id)).toEqual([idOf(103), idOf(101)]);
+  });
+
   it('answers the same whatever the order of the records', () => {
     const records = [...base, run(1, 2), run(2, 4), check(1, '2026-05-05T12:00:00Z', 36)];
     const [a, b] = [records, [...records].reverse()].map((list) =>
