@@ -79,7 +79,7 @@ const openAll = async (page: Page): Promise<void> => {
   await page.getByRole('button', { name: 'More about comfort' }).click();
   await page.getByText('Something did').click();
   await page.locator('.foot-map').waitFor();
-  await page.locator('.complaint-sheet select').selectOption({ index: 3 });
+  await page.locator('.sheet select').first().selectOption({ index: 3 });
   await page
     .locator('fieldset.field:has(.choices-ten)')
     .last()
