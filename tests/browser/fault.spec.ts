@@ -32,6 +32,8 @@ const joinAs = async (page: Page, code: string | null): Promise<void> => {
   await page.getByRole('button', { name: 'Join' }).click();
   await page.waitForURL(({ pathname }) => pathname !== '/join');
   await page.locator('main h1').waitFor();
+  // A tester's pairs have come.
+  if (code === hub.codes.tester) await page.locator('.figure').waitFor();
 };
 
 /** Takes the files of `dist/assets` that match away from the hub, as an update does with those of the old version. */
