@@ -11,7 +11,7 @@ const KINDS = ['store', 'code', 'broken'] as const;
 
 /** A paper with a stitch line that breaks off. */
 const DRAWING =
-  '<svg width="150" height="118" viewBox="0 0 150 118" fill="none" stroke="currentColor" stroke-width="3" aria-hidden="true">' +
+  '<svg width="129" height="87" viewBox="10.5 20.5 129 87" fill="none" stroke="currentColor" stroke-width="3" aria-hidden="true">' +
   '<path d="M12 22H60L75 40L90 22H138V106H12Z"/><path d="M12 66H52M98 66H138" stroke-width="4" stroke-dasharray="9 6"/>' +
   '<path d="M60 70L70 56M76 76L86 62"/></svg>';
 
@@ -28,8 +28,8 @@ const sectionOf = ({ about, fault }: Pick<LanguageFile, 'about' | 'fault'>): str
     `<section role="main" lang="${about.locale}">${DRAWING}` +
     forKinds('h1', (kind) => fault.title[kind], ' tabindex="-1"') +
     `${forKinds('p', (kind) => fault.why[kind])}<p>${fault.kept}</p><ol>${steps.join('')}</ol>` +
-    `<button class="go">${fault.reload}</button>` +
-    `<button data-send hidden>${fault.send}</button><p data-send hidden>${fault.sendHint}</p></section>`
+    `<p data-send hidden>${fault.sendHint}</p><div><button class="go">${fault.reload}</button>` +
+    `<button data-send hidden>${fault.send}</button></div></section>`
   );
 };
 

@@ -53,7 +53,10 @@ const show = (kind: FaultKind, detail = ''): void => {
   for (const line of all('time'))
     line.textContent = [
       detail && `(${detail})`,
-      new Date().toLocaleString(line.closest<HTMLElement>('[lang]')?.lang),
+      new Date().toLocaleString(line.closest<HTMLElement>('[lang]')?.lang, {
+        dateStyle: 'medium',
+        timeStyle: 'short',
+      }),
     ]
       .filter(Boolean)
       .join(' ');

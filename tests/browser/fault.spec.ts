@@ -32,6 +32,8 @@ const joinAs = async (page: Page, code: string | null): Promise<void> => {
   await page.getByRole('button', { name: 'Join' }).click();
   await page.waitForURL(({ pathname }) => pathname !== '/join');
   await page.locator('main h1').waitFor();
+  // A tester's pairs have come.
+  if (code === hub.codes.tester) await page.locator('.figure').waitFor();
 };
 
 /** Takes the files of `dist/assets` that match away from the hub, as an update does with those of the old version. */
@@ -71,7 +73,7 @@ const title = (page: Page) => page.locator('#fault h1:visible');
 test('a browser that refuses its database is said so, in its language', async () => {
   for (const [locale, says, step, sign] of [
     ['en-GB', 'Pairlog cannot save on this device', /Leave private browsing/, /storage refused/],
-    ['zh-CN', 'Pairlog 无法在这台设备上保存', /退出无痕浏览/, /存储被拒绝/],
+    ['zh-CN', 'Pairlog 无法保存数据', /退出无痕浏览/, /存储被拒绝/],
   ] as const) {
     const folder = await mkdtemp(join(tmpdir(), 'pairlog-refused-'));
     await mkdir(join(folder, 'Default'));
@@ -172,7 +174,7 @@ test('a language that was chosen is the fault’s too', async ({ page }) => {
   // The file stays in the browser's cache for a year, until the browser needs the room.
   await (await page.context().newCDPSession(page)).send('Network.clearBrowserCache');
   await page.reload();
-  await expect(title(page)).toHaveText('Pairlog 有一部分没有载入');
+  await expect(title(page)).toHaveText('Pairlog 没有完整载入');
   await expect(page.getByRole('button', { name: '把我的记录作为文件发送' })).toBeVisible();
 });
 

@@ -1,5 +1,6 @@
 /** A finger as the browser sees it: touches by the DevTools protocol, which scroll the page like a real one's. */
 import type { CDPSession, Locator, Page } from '@playwright/test';
+import { stillness } from './stillness.ts';
 
 export interface Point {
   readonly x: number;
@@ -32,25 +33,7 @@ export class Finger {
     await this.#page.waitForTimeout(60);
     await touch('touchMove', [to]);
     await touch('touchEnd', []);
-    await this.stillness();
-  }
-
-  /** Waits until the page has stopped scrolling. */
-  async stillness(): Promise<void> {
-    await this.#page.evaluate(
-      () =>
-        new Promise<void>((done) => {
-          let last = Number.NaN;
-          let same = 0;
-          const look = () => {
-            same = scrollY === last ? same + 1 : 0;
-            last = scrollY;
-            if (same >= 2) done();
-            else requestAnimationFrame(look);
-          };
-          look();
-        }),
-    );
+    await stillness(this.#page);
   }
 
   /** A point of the element that is on top there; it is scrolled to the middle first. Null where there is none. */

@@ -9,6 +9,7 @@
  * each answer that must be thought of, by the paper's rules 0 to 4: none before what ends an entry.
  */
 import type { Locator, Page } from '@playwright/test';
+import { stillness } from './stillness.ts';
 
 const SECONDS = { K: 0.28, P: 1.1, M: 1.35 } as const;
 /** What an on-screen keypad covers while a text field has the focus, CSS px. Judgement, no source. */
@@ -63,7 +64,7 @@ export class Hand {
    * neither the keypad nor the bar at its foot covers; null where there is none.
    */
   async #pointInReach(target: Locator): Promise<{ x: number; y: number } | null> {
-    await this.#stillness();
+    await stillness(this.#page);
     return target.evaluate((element, keypad) => {
       const box = element.getBoundingClientRect();
       const typing = document.activeElement?.matches('input:not([type=radio],[type=checkbox])');
@@ -90,23 +91,5 @@ export class Hand {
     });
     this.swipes++;
     this.seconds += SECONDS.P + SECONDS.K;
-  }
-
-  /** Waits until the page has stopped scrolling by itself. */
-  async #stillness(): Promise<void> {
-    await this.#page.evaluate(
-      () =>
-        new Promise<void>((done) => {
-          let last = Number.NaN;
-          let same = 0;
-          const look = () => {
-            same = scrollY === last ? same + 1 : 0;
-            last = scrollY;
-            if (same >= 4) done();
-            else requestAnimationFrame(look);
-          };
-          look();
-        }),
-    );
   }
 }

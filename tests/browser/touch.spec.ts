@@ -5,6 +5,7 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { Finger, type Point } from './finger.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { stillness } from './stillness.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
@@ -79,7 +80,7 @@ const openAll = async (page: Page): Promise<void> => {
   await page.getByRole('button', { name: 'More about comfort' }).click();
   await page.getByText('Something did').click();
   await page.locator('.foot-map').waitFor();
-  await page.locator('.complaint-sheet select').selectOption({ index: 3 });
+  await page.locator('.sheet select').first().selectOption({ index: 3 });
   await page
     .locator('fieldset.field:has(.choices-ten)')
     .last()
@@ -101,7 +102,7 @@ const swipeOver = async (
   await expect(page.getByText('One moment …')).toHaveCount(0);
   await open();
   const finger = new Finger(page);
-  await finger.stillness();
+  await stillness(page);
   const before = { answers: await answers(page), kept: await kept(page) };
   expect(await swipeFromAll(page, finger), path).toBeGreaterThanOrEqual(fewest);
   expect(await answers(page), path).toBe(before.answers);
@@ -182,7 +183,7 @@ test('a comfort line takes a tap or a sideways drag; up and down scrolls the pag
       }),
     );
   const tapped = await start(0.7);
-  await finger.stillness();
+  await stillness(page);
   const still = await places();
   await page.touchscreen.tap(tapped.x, tapped.y);
   await expect.poll(said).toMatch(/^70, /);
@@ -275,7 +276,7 @@ const openMap = async (page: Page, log: string): Promise<void> => {
   await page.getByText('Nothing bothered me').click();
   await page.getByText('Something did').click();
   await page.locator('.foot-map').waitFor();
-  await new Finger(page).stillness();
+  await stillness(page);
 };
 
 test('the foot map opens whole above the save bar', async ({ page }) => {

@@ -127,14 +127,19 @@ export const Scale = (props: ScaleProps) => {
   };
   return (
     <div class="field">
-      <div class="row row-apart">
+      <div class="row row-apart scale-head">
         <span class="label" id={id}>
           {label}
         </span>
         <span class="row scale-answer">
           <span class="scale-value" aria-hidden="true">
-            {value ?? '–'}
+            {value}
           </span>
+          {value === null && (
+            <span class="scale-none" aria-hidden="true">
+              –
+            </span>
+          )}
           <button
             type="button"
             class="button button-quiet scale-clear"

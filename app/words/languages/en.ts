@@ -368,7 +368,7 @@ export const fault = {
   sign: { store: 'storage refused', code: 'part not fetched', broken: 'stopped' },
   reload: 'Reload',
   send: 'Send my log as a file',
-  sendHint: 'Without photos and tracks: they stay on this device.',
+  sendHint: 'The file of your log has no photos or tracks: they stay on this device.',
 };
 
 /** What a tester must know before a shoe goes on: pain, and damage. Not on the first page unless a pair needs it. */

@@ -233,8 +233,8 @@ export const glossary: Glossary = {
 /** 故障页：写在 index.html 里，所以要短，只知道是哪一类故障。 */
 export const fault: FaultWords = {
   title: {
-    store: 'Pairlog 无法在这台设备上保存',
-    code: 'Pairlog 有一部分没有载入',
+    store: 'Pairlog 无法保存数据',
+    code: 'Pairlog 没有完整载入',
     broken: 'Pairlog 停止了运行',
   },
   why: {
@@ -249,7 +249,7 @@ export const fault: FaultWords = {
   sign: { store: '存储被拒绝', code: '部分未载入', broken: '程序停止' },
   reload: '重新载入',
   send: '把我的记录作为文件发送',
-  sendHint: '不含照片和轨迹，它们仍留在这台设备上。',
+  sendHint: '文件不含照片和轨迹，它们仍留在这台设备上。',
 };
 
 /** 穿鞋前必须知道的事：疼痛与损坏。 */
