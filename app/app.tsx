@@ -6,9 +6,9 @@ import { session } from './parts/state.ts';
 import { need, t } from './words/index.ts';
 import { Today } from './phone/today.tsx';
 
-/** A screen of its own file that also reads the glossary. */
+/** A screen of its own file that also reads the glossary, and what is said of an entry. */
 const withTerms = <T,>(screen: Promise<T>): Promise<T> =>
-  Promise.all([screen, need('glossary')]).then(([loaded]) => loaded);
+  Promise.all([screen, need('glossary', 'entry')]).then(([loaded]) => loaded);
 
 const LogScreen = lazy(
   async () => (await withTerms(import('./phone/log/log-screen.tsx'))).LogScreen,
@@ -29,7 +29,7 @@ const Damage = lazy(async () => (await withTerms(import('./phone/damage.tsx'))).
 const RankScreen = lazy(async () => (await import('./phone/rank-screen.tsx')).RankScreen);
 const OpenFile = lazy(async () => (await import('./phone/open-file.tsx')).OpenFile);
 const Desk = lazy(async () => {
-  await need('glossary', 'desk');
+  await need('glossary', 'entry', 'desk');
   return (await import('./desk/desk.tsx')).Desk;
 });
 

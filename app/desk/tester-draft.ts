@@ -1,7 +1,6 @@
 /** A tester as they stand in their form: everything as typed, read back into a record, or which field is wrong. */
 import { readBody, type Tester } from '../../core/records/index.ts';
-import { kilograms, metres, millimetres } from '../../core/units/index.ts';
-import { parseDecimal, plainText } from '../../core/units/typed.ts';
+import { kilograms, metres, millimetres, parseDecimal, plainText } from '../../core/units/index.ts';
 import { parseCell, type LineCells, type ReadOne } from './lines.ts';
 
 /** As typed; feet are `left / right` or one figure for both. */

@@ -4,11 +4,12 @@
  * wait for the desk's words. Numbers and dates follow the platform's Intl.
  */
 import { signal } from '@preact/signals';
-import type { DeskWords, Glossary, LanguageName, PhoneWords } from './types.ts';
+import type { DeskWords, EntryWords, Glossary, LanguageName, PhoneWords } from './types.ts';
 
 interface Parts {
   readonly phone: PhoneWords;
   readonly glossary: Glossary;
+  readonly entry: EntryWords;
   readonly desk: DeskWords;
 }
 
@@ -36,6 +37,9 @@ const loaders: {
   ),
   glossary: byLanguage(
     import.meta.glob<Glossary>('./languages/*.ts', { query: '?glossary', import: 'glossary' }),
+  ),
+  entry: byLanguage(
+    import.meta.glob<EntryWords>('./languages/*.ts', { query: '?entry', import: 'entry' }),
   ),
   desk: byLanguage(
     import.meta.glob<DeskWords>('./languages/*.ts', { query: '?desk', import: 'desk' }),
@@ -70,9 +74,9 @@ export const speak = async (language: Language): Promise<void> => {
 /** The words of any language, for a document that is not written in the page's own. */
 export const wordsOf = async (
   language: Language,
-): Promise<Parts & { readonly about: LanguageName }> => ({
+): Promise<Omit<Parts, 'entry'> & { readonly about: LanguageName }> => ({
   about: nameOf(language),
-  ...((await load(language, new Set(['phone', 'glossary', 'desk']))) as Parts),
+  ...((await load(language, new Set(['phone', 'glossary', 'desk']))) as Omit<Parts, 'entry'>),
 });
 
 /** Fetches what the language will need, before it is known that it is the one. */
@@ -99,6 +103,8 @@ const spoken = <P extends keyof Parts>(part: P): Parts[P] => {
 export const t = (): PhoneWords => spoken('phone');
 /** The terms of the trade. */
 export const terms = (): Glossary => spoken('glossary');
+/** What is said of an entry while it is typed and before it is saved. */
+export const entryWords = (): EntryWords => spoken('entry');
 /** The desk's words. */
 export const d = (): DeskWords => spoken('desk');
 

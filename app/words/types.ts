@@ -32,7 +32,7 @@ import type {
 } from '../../core/records/index.ts';
 import type { Dose } from '../../core/review/index.ts';
 import type { FormName, HoldWord, WearFit, WearKind } from '../../core/wear/index.ts';
-import type { desk, phone } from './languages/en.ts';
+import type { desk, entry, phone } from './languages/en.ts';
 
 export interface LanguageName {
   /** In the language itself. */
@@ -89,6 +89,7 @@ export interface Glossary {
 }
 
 export type PhoneWords = typeof phone;
+export type EntryWords = typeof entry;
 export type DeskWords = typeof desk;
 
 export interface TerminalWords {
@@ -153,6 +154,7 @@ export interface LanguageFile {
   readonly about: LanguageName;
   readonly glossary: Glossary;
   readonly phone: PhoneWords;
+  readonly entry: EntryWords;
   readonly desk: DeskWords;
   readonly terminal: TerminalWords;
 }

@@ -13,8 +13,7 @@ import {
   type BodyOf,
   type RecordId,
 } from '../../../core/records/index.ts';
-import { celsius, toMetres } from '../../../core/units/index.ts';
-import { parseDecimal } from '../../../core/units/typed.ts';
+import { celsius, parseDecimal, toMetres } from '../../../core/units/index.ts';
 
 const required = ['pair', 'measured_at', 'measure', 'site', 'foot', 'value', 'unit'] as const;
 const optional = [

@@ -1,8 +1,7 @@
 /** A sample measured on the bench: readings by measure, site and foot, with their circumstances. */
 import { useState } from 'preact/hooks';
 import { measures, unitsOf, type Reading, type RecordId } from '../../../core/records/index.ts';
-import { celsius, metres, toMetres, type Metres } from '../../../core/units/index.ts';
-import { parseDecimal } from '../../../core/units/typed.ts';
+import { celsius, metres, parseDecimal, toMetres, type Metres } from '../../../core/units/index.ts';
 import { checkWarnings } from '../../../core/wear/index.ts';
 import { Button, Choice, Notice } from '../../parts/controls/controls.tsx';
 import { formatDistance } from '../../parts/format.ts';

@@ -10,7 +10,7 @@ import { showToast } from '../../parts/controls/toast.tsx';
 import { toLocalMinute } from '../../parts/instant.ts';
 import { settings } from '../../parts/settings.ts';
 import { session, store, useStored } from '../../parts/state.ts';
-import { t, terms } from '../../words/index.ts';
+import { entryWords, t, terms } from '../../words/index.ts';
 import { standingStop } from '../own-mileage.ts';
 import { ComfortPart } from './comfort-part.tsx';
 import { DayPart } from './day-part.tsx';
@@ -93,6 +93,7 @@ const readContext = async (
 
 const Form = ({ context }: { context: Context }) => {
   const words = t();
+  const said = entryWords();
   const { route } = useLocation();
   const [form, setForm] = useState(context.form);
   const [errors, setErrors] = useState<ReadonlySet<RunFormError>>(new Set());
@@ -257,7 +258,7 @@ const Form = ({ context }: { context: Context }) => {
         <div class="grow">
           <Field
             label={words.log.distance(unit)}
-            error={error('distance', words.log.wrongDistance('10.5'))}
+            error={error('distance', said.wrongDistance('10.5'))}
           >
             {(ids) => (
               <input
@@ -274,7 +275,7 @@ const Form = ({ context }: { context: Context }) => {
           </Field>
         </div>
         <div class="grow">
-          <Field label={words.log.time} error={error('time', words.log.wrongTime)}>
+          <Field label={words.log.time} error={error('time', said.wrongTime)}>
             {(ids) => (
               <input
                 class="input input-figure"
@@ -293,7 +294,7 @@ const Form = ({ context }: { context: Context }) => {
       <div class={isShort ? 'day-and-track' : 'stack'} ref={day}>
         <DayPart
           form={form}
-          error={error('ahead', words.log.aheadOfNow) ?? error('start', words.log.wrongWhen)}
+          error={error('ahead', said.aheadOfNow) ?? error('start', said.wrongWhen)}
           onChange={change}
         />
         {!before && (

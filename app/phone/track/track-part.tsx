@@ -2,8 +2,7 @@
 import { lazy } from 'preact-iso';
 import { useId, useState } from 'preact/hooks';
 import { isSameTrack, surfaces, type Sha256, type Surface } from '../../../core/records/index.ts';
-import { fromMetres, metres, seconds, toMetres } from '../../../core/units/index.ts';
-import { parseDecimal } from '../../../core/units/typed.ts';
+import { fromMetres, metres, parseDecimal, seconds, toMetres } from '../../../core/units/index.ts';
 import { Button, Choice, Notice } from '../../parts/controls/controls.tsx';
 import { formatDateTime, formatDistance, formatNumber, formatPace } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';

@@ -350,12 +350,6 @@ export const phone = {
     middle: (value: number) => `${value}, in the middle`,
   },
   loading: 'One moment …',
-  limit: {
-    left: (count: number) => `${count} ${count === 1 ? 'character' : 'characters'} left`,
-    reached: (most: number) => `The limit of ${most} characters is reached.`,
-    cut: (most: number, cut: number) =>
-      `The limit of ${most} characters is reached: the last ${cut} of what you pasted did not fit.`,
-  },
   left: 'left',
   right: 'right',
   both: 'both',
@@ -457,9 +451,6 @@ export const phone = {
     pair: 'Pair',
     distance: (unit: string) => `Distance, ${unit}`,
     time: 'Time',
-    timeHint: 'Digits are enough: 10500 is 1:05:00.',
-    understood: (h: string, m: string, s: string, pace: string, unit: string) =>
-      `${h && `${h} h `}${m} min ${s} s${pace && `, ${pace} per ${unit}`}`,
     day: 'Day of the run',
     today: 'Today',
     earlier: 'Today, earlier',
@@ -488,22 +479,6 @@ export const phone = {
     sock: 'Sock',
     words: 'In your words',
     saved: 'Saved on this phone',
-    wrongDistance: (example: string) => `How far was it? For example ${example}.`,
-    doubt: (distance: string, time: string | null) =>
-      `${distance}${time === null ? '' : ` in ${time}`}: is that right?`,
-    doubtDay: (pair: string, when: string) =>
-      `By the log, pair ${pair} was not with you then: ${when}. Is the day right?`,
-    doubtTwice: (distance: string, pair: string, when: string) =>
-      `You already logged ${distance} in ${pair}, started ${when}. Is this another run?`,
-    doubtClock: (phone: string, others: string) =>
-      `This phone says it began ${phone}, your group’s clock ${others}. Is the phone right?`,
-    doubtSame: 'It is the same run: drop this one',
-    doubtSure: 'Yes, save it',
-    doubtChange: 'Change it',
-    wrongTime: 'That is no time. For example 52:30, 10500 or 1 h 05 min.',
-    wrongTemperature: 'That is no temperature. For example 14.',
-    wrongWhen: 'When did it start? Date and time.',
-    aheadOfNow: 'This is in the future: when did it start?',
     full: 'This phone has no room left. Nothing is lost: your entry is kept as a draft. Free some space (photos, videos, unused apps), then save again.',
     lost: 'The browser did not write it. Your entry is kept as a draft: try again, or close the app and open it anew.',
     invalid: (field: string) => `Something is not valid: ${field}.`,
@@ -738,6 +713,35 @@ export const phone = {
     'The browser had cleared this phone. What the hub had is back; what was not sent is not. Put Pairlog on the home screen to prevent it.',
   notFound: 'There is nothing here.',
   toToday: 'To today',
+};
+
+/** What is said of an entry while it is typed and before it is saved. */
+export const entry = {
+  timeHint: 'Digits are enough: 10500 is 1:05:00.',
+  understood: (h: string, m: string, s: string, pace: string, unit: string) =>
+    `${h && `${h} h `}${m} min ${s} s${pace && `, ${pace} per ${unit}`}`,
+  wrongDistance: (example: string) => `How far was it? For example ${example}.`,
+  wrongTime: 'That is no time. For example 52:30, 10500 or 1 h 05 min.',
+  wrongTemperature: 'That is no temperature. For example 14.',
+  wrongWhen: 'When did it start? Date and time.',
+  aheadOfNow: 'This is in the future: when did it start?',
+  doubt: (distance: string, time: string | null) =>
+    `${distance}${time === null ? '' : ` in ${time}`}: is that right?`,
+  doubtDay: (pair: string, when: string) =>
+    `By the log, pair ${pair} was not with you then: ${when}. Is the day right?`,
+  doubtTwice: (distance: string, pair: string, when: string) =>
+    `You already logged ${distance} in ${pair}, started ${when}. Is this another run?`,
+  doubtClock: (phone: string, others: string) =>
+    `This phone says it began ${phone}, your group’s clock ${others}. Is the phone right?`,
+  doubtSame: 'It is the same run: drop this one',
+  doubtSure: 'Yes, save it',
+  doubtChange: 'Change it',
+  limit: {
+    left: (count: number) => `${count} ${count === 1 ? 'character' : 'characters'} left`,
+    reached: (most: string) => `The limit of ${most} characters is reached.`,
+    cut: (most: string, cut: string) =>
+      `The limit of ${most} characters is reached: the last ${cut} of what you pasted did not fit.`,
+  },
 };
 
 export const desk = {
