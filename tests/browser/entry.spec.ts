@@ -68,7 +68,7 @@ test('a run that is logged again is asked about, and can be dropped', async ({ p
     /^You already logged 7\.7 km in \S+, started .+ Is this another run\?$/,
   );
   await expect(question).toBeVisible();
-  await page.getByRole('button', { name: 'It is the same run: drop this one' }).click();
+  await page.getByRole('button', { name: 'Same run: drop this one' }).click();
   await expect(page.getByRole('link', { name: 'Log a run' })).toBeVisible();
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(page.getByLabel('Distance, km')).toHaveValue('7.7');

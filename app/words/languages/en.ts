@@ -733,7 +733,7 @@ export const entry = {
     `You already logged ${distance} in ${pair}, started ${when}. Is this another run?`,
   doubtClock: (phone: string, others: string) =>
     `This phone says it began ${phone}, your group’s clock ${others}. Is the phone right?`,
-  doubtSame: 'It is the same run: drop this one',
+  doubtSame: 'Same run: drop this one',
   doubtSure: 'Yes, save it',
   doubtChange: 'Change it',
   limit: {
