@@ -7,9 +7,9 @@ import { session } from './parts/state.ts';
 import { need, t } from './words/index.ts';
 import { Today } from './phone/today.tsx';
 
-/** A screen of its own file that also reads the glossary, and the words of pain and damage. */
+/** A screen of its own file that also reads the glossary, what is said of an entry, and of pain and damage. */
 const withTerms = <T,>(screen: Promise<T>): Promise<T> =>
-  Promise.all([screen, need('glossary', 'care')]).then(([loaded]) => loaded);
+  Promise.all([screen, need('glossary', 'entry', 'care')]).then(([loaded]) => loaded);
 
 const LogScreen = lazy(
   async () => (await withTerms(import('./phone/log/log-screen.tsx'))).LogScreen,
@@ -33,7 +33,7 @@ const OpenFile = lazy(async () => {
   return (await import('./phone/open-file.tsx')).OpenFile;
 });
 const Desk = lazy(async () => {
-  await need('glossary', 'desk');
+  await need('glossary', 'entry', 'desk');
   return (await import('./desk/desk.tsx')).Desk;
 });
 

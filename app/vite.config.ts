@@ -14,8 +14,9 @@ const LATER = new RegExp(
   [
     'core/foot/(suspects|outline|geometry|.*-drawing)',
     'core/records/(bundle|bundle-file|policy|file-plan|file-changes|view|json-schema)',
-    'core/mileage/pair-mileage',
+    'core/mileage/(pair-mileage|same-run)',
     'core/statistics/(?!group-by|index)',
+    'core/units/typed',
     'node_modules/fflate/.*',
     'node_modules/zod/v4/(locales/.*|core/(to-json-schema|json-schema.*))',
   ].join('|'),

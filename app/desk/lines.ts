@@ -1,5 +1,5 @@
 /** What do lines that were typed, or pasted from a table, say? One record a line; pure. */
-import { parseDecimal, plainText } from '../../core/units/typed.ts';
+import { parseDecimal, plainText } from '../../core/units/index.ts';
 
 /** What one line's cells are read as. */
 export type ReadOne<Body, Why> =

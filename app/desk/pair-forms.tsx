@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import { drawCodes } from '../../core/panel/index.ts';
 import type { Pair, RecordId } from '../../core/records/index.ts';
-import { parseDecimal } from '../../core/units/typed.ts';
+import { parseDecimal } from '../../core/units/index.ts';
 import { Button } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
 import { formatDistance, formatSize } from '../parts/format.ts';

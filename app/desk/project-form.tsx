@@ -16,8 +16,7 @@ import {
   type RecordOf,
   type Surface,
 } from '../../core/records/index.ts';
-import { fromMetres, millimetres, toMetres } from '../../core/units/index.ts';
-import { parseDecimal } from '../../core/units/typed.ts';
+import { fromMetres, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
 import { Button, Choice, Choices } from '../parts/controls/controls.tsx';
 import { d, t, terms } from '../words/index.ts';
 import { labelOf, saveFromForm, SelectField, SmallForm, TextField } from './form-parts.tsx';

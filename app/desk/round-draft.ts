@@ -14,8 +14,7 @@ import {
   type Range,
   type Round,
 } from '../../core/records/index.ts';
-import { millimetres } from '../../core/units/index.ts';
-import { parseDecimal, plainText } from '../../core/units/typed.ts';
+import { millimetres, parseDecimal, plainText } from '../../core/units/index.ts';
 
 /** `kept`: what it was before, with any field of a newer app. */
 export interface ChangeDraft {

@@ -7,6 +7,7 @@ import { signal } from '@preact/signals';
 import type {
   CareWords,
   DeskWords,
+  EntryWords,
   FileWords,
   Glossary,
   LanguageName,
@@ -18,6 +19,7 @@ interface Parts {
   readonly glossary: Glossary;
   readonly file: FileWords;
   readonly care: CareWords;
+  readonly entry: EntryWords;
   readonly desk: DeskWords;
 }
 
@@ -52,6 +54,9 @@ const loaders: {
   care: byLanguage(
     import.meta.glob<CareWords>('./languages/*.ts', { query: '?care', import: 'care' }),
   ),
+  entry: byLanguage(
+    import.meta.glob<EntryWords>('./languages/*.ts', { query: '?entry', import: 'entry' }),
+  ),
   desk: byLanguage(
     import.meta.glob<DeskWords>('./languages/*.ts', { query: '?desk', import: 'desk' }),
   ),
@@ -85,11 +90,11 @@ export const speak = async (language: Language): Promise<void> => {
 /** The words of any language, for a document that is not written in the page's own. */
 export const wordsOf = async (
   language: Language,
-): Promise<Omit<Parts, 'care' | 'file'> & { readonly about: LanguageName }> => ({
+): Promise<Omit<Parts, 'care' | 'entry' | 'file'> & { readonly about: LanguageName }> => ({
   about: nameOf(language),
   ...((await load(language, new Set(['phone', 'glossary', 'desk']))) as Omit<
     Parts,
-    'care' | 'file'
+    'care' | 'entry' | 'file'
   >),
 });
 
@@ -123,6 +128,8 @@ export const terms = (): Glossary => spoken('glossary');
 export const fileWords = (): FileWords => spoken('file');
 /** What a tester must know before a shoe goes on. */
 export const careWords = (): CareWords => spoken('care');
+/** What is said of an entry while it is typed and before it is saved. */
+export const entryWords = (): EntryWords => spoken('entry');
 /** The desk's words. */
 export const d = (): DeskWords => spoken('desk');
 

@@ -32,7 +32,7 @@ import type {
 } from '../../core/records/index.ts';
 import type { Dose } from '../../core/review/index.ts';
 import type { FormName, HoldWord, WearFit, WearKind } from '../../core/wear/index.ts';
-import type { care, desk, fault, file, phone } from './languages/en.ts';
+import type { care, desk, entry, fault, file, phone } from './languages/en.ts';
 
 export interface LanguageName {
   /** In the language itself. */
@@ -92,6 +92,7 @@ export type PhoneWords = typeof phone;
 export type FaultWords = typeof fault;
 export type FileWords = typeof file;
 export type CareWords = typeof care;
+export type EntryWords = typeof entry;
 export type DeskWords = typeof desk;
 
 /** A record as a sentence names it; every part is in the reader's language, and empty where it is not known. */
@@ -171,6 +172,7 @@ export interface LanguageFile {
   readonly phone: PhoneWords;
   readonly file: FileWords;
   readonly care: CareWords;
+  readonly entry: EntryWords;
   readonly desk: DeskWords;
   readonly terminal: TerminalWords;
 }

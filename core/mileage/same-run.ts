@@ -2,7 +2,6 @@
  * Is a run that is about to be saved one that was logged already?
  *
  * Wider than what `checkRuns` leaves out by itself: here a person is asked, and may say that it is another one.
- * Not among the exports of this folder's index: only the screen that logs a run needs it.
  */
 import { PLAUSIBLE_PACE_S_PER_KM } from './plausible.ts';
 import type { LoggedRun } from './logged-run.ts';

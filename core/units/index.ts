@@ -1,3 +1,4 @@
 export * from './quantity.ts';
 export * from './duration.ts';
+export * from './typed.ts';
 export * from './shoe-size.ts';

@@ -1,8 +1,4 @@
-/**
- * What did the person mean by the number or time they typed? Every field that takes a number reads it here.
- *
- * Not among the exports of this folder's index: a first page that only writes numbers need not fetch it.
- */
+/** What did the person mean by the number or time they typed? Every field that takes a number reads it here. */
 import { seconds, type Seconds } from './quantity.ts';
 
 /** Full-width forms of `!` to `~`, as Chinese and Japanese keyboards write them, and how far from the plain ones. */

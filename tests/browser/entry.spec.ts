@@ -68,7 +68,7 @@ test('a run that is logged again is asked about, and can be dropped', async ({ p
     /^You already logged 7\.7 km in \S+, started .+ Is this another run\?$/,
   );
   await expect(question).toBeVisible();
-  await page.getByRole('button', { name: 'It is the same run: drop this one' }).click();
+  await page.getByRole('button', { name: 'Same run: drop this one' }).click();
   await expect(page.getByRole('link', { name: 'Log a run' })).toBeVisible();
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(page.getByLabel('Distance, km')).toHaveValue('7.7');
@@ -126,13 +126,13 @@ test('a note that reaches its limit says so, and so does one that was cut', asyn
   });
   await expect(
     page.getByText(
-      'The limit of 4000 characters is reached: the last 15 of what you pasted did not fit.',
+      'The limit of 4,000 characters is reached: the last 15 of what you pasted did not fit.',
     ),
   ).toBeVisible();
   await note.press('Backspace');
   await expect(page.getByText('1 character left')).toBeVisible();
   await note.pressSequentially('cc');
-  await expect(page.getByText('The limit of 4000 characters is reached.')).toBeVisible();
+  await expect(page.getByText('The limit of 4,000 characters is reached.')).toBeVisible();
   expect(await note.inputValue()).toHaveLength(4000);
 });
 

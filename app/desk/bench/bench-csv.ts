@@ -17,8 +17,7 @@ import {
   type Range,
   type RecordId,
 } from '../../../core/records/index.ts';
-import { celsius, toMetres } from '../../../core/units/index.ts';
-import { parseDecimal } from '../../../core/units/typed.ts';
+import { celsius, parseDecimal, toMetres } from '../../../core/units/index.ts';
 
 const required = ['pair', 'measured_at', 'measure', 'site', 'foot', 'value', 'unit'] as const;
 const optional = [

@@ -5,7 +5,7 @@
 import Papa from 'papaparse';
 import * as z from 'zod/mini';
 import type { GaugeStudy } from '../../../core/records/index.ts';
-import { parseDecimal } from '../../../core/units/typed.ts';
+import { parseDecimal } from '../../../core/units/index.ts';
 
 const columns = ['part', 'operator', 'value'] as const;
 type Column = (typeof columns)[number];

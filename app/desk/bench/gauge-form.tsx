@@ -10,7 +10,7 @@ import {
   type Measure,
   type MeasureUnit,
 } from '../../../core/records/index.ts';
-import { parseDecimal } from '../../../core/units/typed.ts';
+import { parseDecimal } from '../../../core/units/index.ts';
 import { Button, Field, Notice } from '../../parts/controls/controls.tsx';
 import { toInstant } from '../../parts/instant.ts';
 import { sendFile } from '../../parts/send-file.ts';

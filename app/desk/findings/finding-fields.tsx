@@ -2,8 +2,7 @@
 import { partIds, type PartId } from '../../../core/foot/index.ts';
 import { ranges, type Finding, type RecordId } from '../../../core/records/index.ts';
 import type { RoundSummary } from '../../../core/review/index.ts';
-import { millimetres } from '../../../core/units/index.ts';
-import { parseDecimal } from '../../../core/units/typed.ts';
+import { millimetres, parseDecimal } from '../../../core/units/index.ts';
 import { d, terms } from '../../words/index.ts';
 import { SelectField, TextField } from '../form-parts.tsx';
 import { numberTrouble } from '../in-range.ts';

@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { ALLOWED_MM, type DrawnPlan, type PlanAnswer } from '../../../core/panel/index.ts';
 import { isIn, ranges, type HandOutPlan, type RecordId } from '../../../core/records/index.ts';
 import { byCode } from '../../../core/review/index.ts';
-import { parseDecimal } from '../../../core/units/typed.ts';
+import { parseDecimal } from '../../../core/units/index.ts';
 import { Button, Choices, Notice } from '../../parts/controls/controls.tsx';
 import { toInstant, toLocalMinute } from '../../parts/instant.ts';
 import { d } from '../../words/index.ts';

@@ -7,7 +7,7 @@ import {
   powerOfSeeing,
   SD_OF_DIFFERENCES,
 } from '../../../core/panel/index.ts';
-import { parseDecimal } from '../../../core/units/typed.ts';
+import { parseDecimal } from '../../../core/units/index.ts';
 import { formatNumber, formatPercent, formatSetPercent } from '../../parts/format.ts';
 import { d } from '../../words/index.ts';
 import { TextField, Unfold } from '../form-parts.tsx';

@@ -1,7 +1,8 @@
 /** Words up to a limit, which is told before it is reached: nothing is cut in silence. */
 import type { TargetedClipboardEvent } from 'preact';
 import { useState } from 'preact/hooks';
-import { t } from '../../words/index.ts';
+import { entryWords } from '../../words/index.ts';
+import { formatNumber } from '../format.ts';
 import { Field } from './controls.tsx';
 
 /** From so many characters before the limit on it is told how many are left. Judgement, no source. */
@@ -21,7 +22,7 @@ interface Limit {
 
 /** How near a text is to its limit. The browser cuts what is pasted beyond it: how much of it, is told. */
 export const useLimit = (value: string, most: number): Limit => {
-  const words = t().limit;
+  const words = entryWords().limit;
   // Told as long as the text is the one that the paste left.
   const [cut, setCut] = useState({ count: 0, text: '' });
   const left = most - value.length;
@@ -43,8 +44,8 @@ export const useLimit = (value: string, most: number): Limit => {
         : left > 0
           ? words.left(left)
           : cut.count > 0 && cut.text === value
-            ? words.cut(most, cut.count)
-            : words.reached(most),
+            ? words.cut(formatNumber(most, 0), formatNumber(cut.count, 0))
+            : words.reached(formatNumber(most, 0)),
   };
 };
 

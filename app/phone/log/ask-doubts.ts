@@ -4,7 +4,7 @@ import { formatDuration, fromMetres } from '../../../core/units/index.ts';
 import { formatDateTime, formatDistance, formatNumber } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
 import { store } from '../../parts/state.ts';
-import { t } from '../../words/index.ts';
+import { entryWords } from '../../words/index.ts';
 import { clockOff, doubtsOf, type DoubtContext, type RunDoubt } from './run-doubts.ts';
 import type { RunForm } from './run-form.ts';
 
@@ -27,7 +27,7 @@ const lastTold = ({ pair, project, handOuts }: About, me: RecordId): number =>
 
 /** A doubt as a question. */
 const inWords = async (doubt: RunDoubt, run: Run, code: string): Promise<string> => {
-  const words = t().log;
+  const words = entryWords();
   const { distance: unit } = settings.value;
   const { startedAt, distanceM, durationS } = run;
   switch (doubt.why) {

@@ -1,7 +1,7 @@
 /** The question in the place of the save button, where something of a run is odd. */
 import { useEffect, useId, useRef } from 'preact/hooks';
 import { Button } from '../../parts/controls/controls.tsx';
-import { t } from '../../words/index.ts';
+import { entryWords } from '../../words/index.ts';
 
 /** Asks in the place of the save button; it has the focus, so that it is read out and a key answers it. */
 export const Doubt = (props: {
@@ -11,7 +11,7 @@ export const Doubt = (props: {
   readonly onSame: (() => void) | null;
   readonly onChange: () => void;
 }) => {
-  const words = t();
+  const said = entryWords();
   const id = useId();
   const group = useRef<HTMLDivElement>(null);
   useEffect(() => group.current?.focus(), []);
@@ -24,11 +24,11 @@ export const Doubt = (props: {
           </p>
         ))}
       </div>
-      {props.onSame && <Button onClick={props.onSame}>{words.log.doubtSame}</Button>}
+      {props.onSame && <Button onClick={props.onSame}>{said.doubtSame}</Button>}
       <div class="row row-even">
-        <Button onClick={props.onChange}>{words.log.doubtChange}</Button>
+        <Button onClick={props.onChange}>{said.doubtChange}</Button>
         <Button kind="main" onClick={props.onSure}>
-          {words.log.doubtSure}
+          {said.doubtSure}
         </Button>
       </div>
     </div>

@@ -11,7 +11,7 @@ import { toLocalMinute } from '../../parts/instant.ts';
 import { latePart } from '../../parts/late.tsx';
 import { settings } from '../../parts/settings.ts';
 import { session, store, useStored } from '../../parts/state.ts';
-import { t, terms } from '../../words/index.ts';
+import { entryWords, t, terms } from '../../words/index.ts';
 import { standingStop } from '../own-mileage.ts';
 import { cautionIn, withCaution } from './pain-answers.ts';
 import { ComfortPart } from './comfort-part.tsx';
@@ -96,6 +96,7 @@ const readContext = async (
 
 const Form = ({ context }: { context: Context }) => {
   const words = t();
+  const said = entryWords();
   const { route } = useLocation();
   const [form, setForm] = useState(context.form);
   const [errors, setErrors] = useState<ReadonlySet<RunFormError>>(new Set());
@@ -263,7 +264,7 @@ const Form = ({ context }: { context: Context }) => {
         <div class="grow">
           <Field
             label={words.log.distance(unit)}
-            error={error('distance', words.log.wrongDistance('10.5'))}
+            error={error('distance', said.wrongDistance('10.5'))}
           >
             {(ids) => (
               <input
@@ -280,7 +281,7 @@ const Form = ({ context }: { context: Context }) => {
           </Field>
         </div>
         <div class="grow">
-          <Field label={words.log.time} error={error('time', words.log.wrongTime)}>
+          <Field label={words.log.time} error={error('time', said.wrongTime)}>
             {(ids) => (
               <input
                 class="input input-figure"
@@ -299,7 +300,7 @@ const Form = ({ context }: { context: Context }) => {
       <div class={isShort ? 'day-and-track' : 'stack'} ref={day}>
         <DayPart
           form={form}
-          error={error('ahead', words.log.aheadOfNow) ?? error('start', words.log.wrongWhen)}
+          error={error('ahead', said.aheadOfNow) ?? error('start', said.wrongWhen)}
           onChange={change}
         />
         {!before && (

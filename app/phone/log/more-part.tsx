@@ -5,7 +5,7 @@ import { Choice, Field } from '../../parts/controls/controls.tsx';
 import { LimitedField } from '../../parts/controls/limited-field.tsx';
 import { latePart } from '../../parts/late.tsx';
 import { settings } from '../../parts/settings.ts';
-import { t, terms } from '../../words/index.ts';
+import { entryWords, t, terms } from '../../words/index.ts';
 import type { RunForm, RunFormError } from './run-form.ts';
 
 // Comes when the part is unfolded.
@@ -21,6 +21,7 @@ export const MorePart = (props: {
   readonly onChange: (part: Partial<RunForm>) => void;
 }) => {
   const words = t();
+  const said = entryWords();
   const { form, errors, onChange } = props;
   const [open, setOpen] = useState(false);
   return (
@@ -35,7 +36,7 @@ export const MorePart = (props: {
         />
         <Field
           label={words.log.temperature(`°${settings.value.temperature}`)}
-          error={errors.has('temperature') ? words.log.wrongTemperature : null}
+          error={errors.has('temperature') ? said.wrongTemperature : null}
         >
           {(ids) => (
             <input

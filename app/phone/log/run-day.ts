@@ -1,5 +1,5 @@
 /** On which day was the run? What the log screen offers, and the start that each choice makes. Pure. */
-import { parseDuration } from '../../../core/units/typed.ts';
+import { parseDuration } from '../../../core/units/index.ts';
 import { toLocalMinute } from '../../parts/instant.ts';
 import type { RunForm } from './run-form.ts';
 

@@ -24,6 +24,8 @@ import {
   fromCelsius,
   fromMetres,
   metres,
+  parseDecimal,
+  parseDuration,
   seconds,
   toCelsius,
   toMetres,
@@ -31,7 +33,6 @@ import {
   type Seconds,
   type TemperatureUnit,
 } from '../../../core/units/index.ts';
-import { parseDecimal, parseDuration } from '../../../core/units/typed.ts';
 import { callsForCaution } from '../../../core/complaints/pain-stands.ts';
 import { sharesOf } from '../../../core/track/painting.ts';
 import { toInstant, toLocalMinute } from '../../parts/instant.ts';

@@ -3,12 +3,13 @@ import {
   formatDuration,
   metres,
   pace,
+  parseDecimal,
+  readDuration,
   seconds,
   toMetres,
   type DistanceUnit,
 } from '../../../core/units/index.ts';
-import { parseDecimal, readDuration } from '../../../core/units/typed.ts';
-import { t } from '../../words/index.ts';
+import { entryWords } from '../../words/index.ts';
 
 const two = (part: number): string => String(part).padStart(2, '0');
 
@@ -23,7 +24,7 @@ const understood = (time: string, distance: string, unit: DistanceUnit): string 
     seconds(3600 * h + 60 * m + s),
     unit,
   );
-  return t().log.understood(
+  return entryWords().understood(
     h === 0 ? '' : String(h),
     h === 0 ? String(m) : two(m),
     two(s),
@@ -42,7 +43,7 @@ export const TimeHint = (props: {
   return (
     <p class="either small">
       <span class={said === '' ? 'soft' : 'unseen'} aria-hidden={said !== ''}>
-        {t().log.timeHint}
+        {entryWords().timeHint}
       </span>
       <span role="status">{said}</span>
     </p>

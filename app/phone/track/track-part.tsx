@@ -1,8 +1,7 @@
 /** A track from a watch: what it says beside what was typed, the way to paint, and whether it is sent. */
 import { useId, useState } from 'preact/hooks';
 import { isSameTrack, surfaces, type Sha256, type Surface } from '../../../core/records/index.ts';
-import { fromMetres, metres, seconds, toMetres } from '../../../core/units/index.ts';
-import { parseDecimal } from '../../../core/units/typed.ts';
+import { fromMetres, metres, parseDecimal, seconds, toMetres } from '../../../core/units/index.ts';
 import { Button, Choice, Notice } from '../../parts/controls/controls.tsx';
 import { latePart } from '../../parts/late.tsx';
 import { formatDateTime, formatDistance, formatNumber, formatPace } from '../../parts/format.ts';

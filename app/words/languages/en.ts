@@ -438,12 +438,6 @@ export const phone = {
     middle: (value: number) => `${value}, in the middle`,
   },
   loading: 'One moment …',
-  limit: {
-    left: (count: number) => `${count} ${count === 1 ? 'character' : 'characters'} left`,
-    reached: (most: number) => `The limit of ${most} characters is reached.`,
-    cut: (most: number, cut: number) =>
-      `The limit of ${most} characters is reached: the last ${cut} of what you pasted did not fit.`,
-  },
   partNotFetched: 'A part of this screen did not arrive. What you typed is kept: reload.',
   left: 'left',
   right: 'right',
@@ -547,9 +541,6 @@ export const phone = {
     pair: 'Pair',
     distance: (unit: string) => `Distance, ${unit}`,
     time: 'Time',
-    timeHint: 'Digits are enough: 10500 is 1:05:00.',
-    understood: (h: string, m: string, s: string, pace: string, unit: string) =>
-      `${h && `${h} h `}${m} min ${s} s${pace && `, ${pace} per ${unit}`}`,
     day: 'Day of the run',
     today: 'Today',
     earlier: 'Today, earlier',
@@ -578,24 +569,6 @@ export const phone = {
     sock: 'Sock',
     words: 'In your words',
     saved: 'Saved on this phone',
-    wrongDistance: (example: string) => `How far was it? For example ${example}.`,
-    doubt: (distance: string, time: string | null) =>
-      `${distance}${time === null ? '' : ` in ${time}`}: is that right?`,
-    doubtDay: (pair: string, when: string) =>
-      `By the log, pair ${pair} was not with you then: ${when}. Is the day right?`,
-    doubtPair: (pair: string, when: string, others: string) =>
-      `By the log, pair ${pair} was not with you then: ${when}. You had ${others}. Is it the right pair?`,
-    doubtTwice: (distance: string, pair: string, when: string) =>
-      `You already logged ${distance} in ${pair}, started ${when}. Is this another run?`,
-    doubtClock: (phone: string, others: string) =>
-      `This phone says it began ${phone}, your group’s clock ${others}. Is the phone right?`,
-    doubtSame: 'It is the same run: drop this one',
-    doubtSure: 'Yes, save it',
-    doubtChange: 'Change it',
-    wrongTime: 'That is no time. For example 52:30, 10500 or 1 h 05 min.',
-    wrongTemperature: 'That is no temperature. For example 14.',
-    wrongWhen: 'When did it start? Date and time.',
-    aheadOfNow: 'This is in the future: when did it start?',
     full: 'This phone has no room left. Nothing is lost: your entry is kept as a draft. Free some space (photos, videos, unused apps), then save again.',
     lost: 'The browser did not write it. Your entry is kept as a draft: try again, or close the app and open it anew.',
     invalid: (field: string) => `Something is not valid: ${field}.`,
@@ -906,6 +879,37 @@ export const file = {
   >,
   otherGroup: (theirs: string, own: string) =>
     `The file belongs to the group “${theirs}”, this device to “${own}”. Nothing was taken in.`,
+};
+
+/** What is said of an entry while it is typed and before it is saved. */
+export const entry = {
+  timeHint: 'Digits are enough: 10500 is 1:05:00.',
+  understood: (h: string, m: string, s: string, pace: string, unit: string) =>
+    `${h && `${h} h `}${m} min ${s} s${pace && `, ${pace} per ${unit}`}`,
+  wrongDistance: (example: string) => `How far was it? For example ${example}.`,
+  wrongTime: 'That is no time. For example 52:30, 10500 or 1 h 05 min.',
+  wrongTemperature: 'That is no temperature. For example 14.',
+  wrongWhen: 'When did it start? Date and time.',
+  aheadOfNow: 'This is in the future: when did it start?',
+  doubt: (distance: string, time: string | null) =>
+    `${distance}${time === null ? '' : ` in ${time}`}: is that right?`,
+  doubtDay: (pair: string, when: string) =>
+    `By the log, pair ${pair} was not with you then: ${when}. Is the day right?`,
+  doubtPair: (pair: string, when: string, others: string) =>
+    `By the log, pair ${pair} was not with you then: ${when}. You had ${others}. Is it the right pair?`,
+  doubtTwice: (distance: string, pair: string, when: string) =>
+    `You already logged ${distance} in ${pair}, started ${when}. Is this another run?`,
+  doubtClock: (phone: string, others: string) =>
+    `This phone says it began ${phone}, your group’s clock ${others}. Is the phone right?`,
+  doubtSame: 'Same run: drop this one',
+  doubtSure: 'Yes, save it',
+  doubtChange: 'Change it',
+  limit: {
+    left: (count: number) => `${count} ${count === 1 ? 'character' : 'characters'} left`,
+    reached: (most: string) => `The limit of ${most} characters is reached.`,
+    cut: (most: string, cut: string) =>
+      `The limit of ${most} characters is reached: the last ${cut} of what you pasted did not fit.`,
+  },
 };
 
 export const desk = {

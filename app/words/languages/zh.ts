@@ -2,6 +2,7 @@
 import type {
   CareWords,
   DeskWords,
+  EntryWords,
   FaultWords,
   FileWords,
   Glossary,
@@ -317,11 +318,6 @@ export const phone: PhoneWords = {
     middle: (value) => `${value}，正中`,
   },
   loading: '请稍候……',
-  limit: {
-    left: (count) => `还可输入 ${count} 字`,
-    reached: (most) => `已到 ${most} 字的上限。`,
-    cut: (most, cut) => `已到 ${most} 字的上限：粘贴内容的最后 ${cut} 字未能放入。`,
-  },
   partNotFetched: '这个页面有一部分没有载入。已填的内容会保留，请重新载入。',
   left: '左',
   right: '右',
@@ -414,9 +410,6 @@ export const phone: PhoneWords = {
     pair: '样鞋',
     distance: (unit) => `距离，${unit}`,
     time: '用时',
-    timeHint: '只输数字即可：10500 表示 1:05:00。',
-    understood: (h, m, s, pace, unit) =>
-      `${h && `${h} 小时 `}${m} 分 ${s} 秒${pace && `，每${unit === 'km' ? '公里' : '英里'} ${pace}`}`,
     day: '跑步日期',
     today: '今天',
     earlier: '今天早些时候',
@@ -445,22 +438,6 @@ export const phone: PhoneWords = {
     sock: '袜子',
     words: '用你的话说',
     saved: '已保存在本机',
-    wrongDistance: (example) => `跑了多远？例如 ${example}。`,
-    doubt: (distance, time) => `${distance}${time === null ? '' : `，用时 ${time}`}：对吗？`,
-    doubtDay: (pair, when) => `按记录，${when} 时样鞋 ${pair} 不在你手中。日期对吗？`,
-    doubtPair: (pair, when, others) =>
-      `按日志，${when} 你手中没有 ${pair}，而是 ${others}。鞋选对了吗？`,
-    doubtTwice: (distance, pair, when) =>
-      `你已记录过 ${pair} 的一次跑步：${distance}，${when} 开始。这是另一次吗？`,
-    doubtClock: (phone, others) =>
-      `按本机时间，${phone} 开始；按小组的时间，是 ${others}。本机时间对吗？`,
-    doubtSame: '是同一次，不保存这条',
-    doubtSure: '对，保存',
-    doubtChange: '修改',
-    wrongTime: '看不懂这个用时。例如 52:30、10500 或 1 小时 05 分。',
-    wrongTemperature: '温度格式不对。例如 14。',
-    wrongWhen: '什么时候开始的？请填日期和时间。',
-    aheadOfNow: '这是将来的时间：什么时候开始的？',
     full: '本机空间已满。没有丢失：内容已存为草稿。请清理空间（照片、视频、不用的应用）后再保存。',
     lost: '浏览器未能写入。内容已存为草稿：请再试一次，或关闭应用后重新打开。',
     invalid: (field) => `内容无效：${field}。`,
@@ -732,6 +709,34 @@ export const file: FileWords = {
   },
   otherGroup: (theirs, own) =>
     `此文件属于“${theirs}”小组，本机属于“${own}”小组。没有读入任何内容。`,
+};
+
+/** 填写时和保存前的提示。 */
+export const entry: EntryWords = {
+  timeHint: '只输数字即可：10500 表示 1:05:00。',
+  understood: (h, m, s, pace, unit) =>
+    `${h && `${h} 小时 `}${m} 分 ${s} 秒${pace && `，每${unit === 'km' ? '公里' : '英里'} ${pace}`}`,
+  wrongDistance: (example) => `跑了多远？例如 ${example}。`,
+  wrongTime: '看不懂这个用时。例如 52:30、10500 或 1 小时 05 分。',
+  wrongTemperature: '温度格式不对。例如 14。',
+  wrongWhen: '什么时候开始的？请填日期和时间。',
+  aheadOfNow: '这是将来的时间：什么时候开始的？',
+  doubt: (distance, time) => `${distance}${time === null ? '' : `，用时 ${time}`}：对吗？`,
+  doubtDay: (pair, when) => `按记录，${when} 时样鞋 ${pair} 不在你手中。日期对吗？`,
+  doubtPair: (pair, when, others) =>
+    `按日志，${when} 你手中没有 ${pair}，而是 ${others}。鞋选对了吗？`,
+  doubtTwice: (distance, pair, when) =>
+    `你已记录过 ${pair} 的一次跑步：${distance}，${when} 开始。这是另一次吗？`,
+  doubtClock: (phone, others) =>
+    `按本机时间，${phone} 开始；按小组的时间，是 ${others}。本机时间对吗？`,
+  doubtSame: '是同一次，不保存这条',
+  doubtSure: '对，保存',
+  doubtChange: '修改',
+  limit: {
+    left: (count) => `还可输入 ${count} 字`,
+    reached: (most) => `已到 ${most} 字的上限。`,
+    cut: (most, cut) => `已到 ${most} 字的上限：粘贴内容的最后 ${cut} 字未能放入。`,
+  },
 };
 
 export const desk: DeskWords = {

@@ -1,8 +1,14 @@
 /** Numbers and times as people type them, on keypads with and without a colon, in English and Chinese. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatDuration, seconds } from '../../../core/units/index.ts';
-import { parseDecimal, parseDuration, plainText, readDuration } from '../../../core/units/typed.ts';
+import {
+  formatDuration,
+  parseDecimal,
+  parseDuration,
+  plainText,
+  readDuration,
+  seconds,
+} from '../../../core/units/index.ts';
 
 const fullWidth = (text: string): string =>
   text.replace(/[!-~]/g, (one) => String.fromCharCode(one.charCodeAt(0) + 0xfee0));
