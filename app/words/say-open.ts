@@ -1,6 +1,6 @@
 /** Why is an item of a verdict still open, and what rules it out, in sentences? */
 import type { SpreadCause, VerdictItem } from '../../core/review/index.ts';
-import { percentOf } from './figures.ts';
+import { chanceOf } from './figures.ts';
 import { cellTitle, type Speaker } from './say-complaint.ts';
 
 /** More complaints than this in one line nobody reads. */
@@ -39,7 +39,7 @@ export const growthLines = (
           runsThere,
           testersThere,
           pairsThere,
-          percentOf(silenceChance, speaker.number),
+          chanceOf(silenceChance, speaker.number),
         ),
   ];
 };
