@@ -17,6 +17,8 @@ import {
   type VerdictItem,
 } from '../../core/review/index.ts';
 
+import { painTable } from './pain-table.ts';
+
 type Cell = string | number | boolean | null | undefined;
 
 export interface Table {
@@ -118,52 +120,6 @@ const complaints = ({ rounds }: Review): Table => ({
       cell.eValue,
       cell.needed,
     ]),
-  ),
-});
-
-const pain = ({ rounds }: Review): Table => ({
-  name: 'pain',
-  columns: [
-    'round',
-    'evidence',
-    'testers_asked',
-    'testers_once',
-    'testers_twice',
-    'runs_asked',
-    'runs_any_pain',
-    'runs',
-    'runs_caution',
-    'most_of_10',
-    'run_share',
-    'run_share_lower_95',
-    'run_share_upper_95',
-    'allowed_rate',
-    'e_value',
-    'e_value_needed',
-  ],
-  rows: rounds.flatMap(({ name, pain: of }) =>
-    of
-      ? [
-          [
-            name,
-            of.word,
-            of.asked.testers,
-            of.testersOnce,
-            of.testersTwice,
-            of.asked.runs,
-            of.anyRuns,
-            of.runs,
-            of.cautionRuns,
-            of.most,
-            of.runShare.share,
-            of.runShare.lower,
-            of.runShare.upper,
-            of.allowedRate,
-            of.eValue,
-            of.needed,
-          ],
-        ]
-      : [],
   ),
 });
 
@@ -434,7 +390,7 @@ export const tablesOf = ({ review, reports, findings: list }: Written): readonly
     asked(review),
     pairs(review, round),
     complaints(review),
-    pain(review),
+    painTable(review),
     comfort(review),
     bench(review, round, pair),
     deviations(review, round, pair),

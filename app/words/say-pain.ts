@@ -1,7 +1,7 @@
 /** What did the testers answer to the question after pain, in sentences? The same at desk, report and terminal. */
 import { PAIN_FROM } from '../../core/complaints/index.ts';
 import { isProven, type PainSummary } from '../../core/review/index.ts';
-import { percentOf, setPercentOf } from './figures.ts';
+import { chanceOf, percentOf, setPercentOf } from './figures.ts';
 import { evidenceValue, type Speaker } from './say-complaint.ts';
 
 /** How many testers and answers, the share against what the brief allows, and for whom it is proven. */
@@ -17,7 +17,7 @@ export const painLines = (pain: PainSummary | null, speaker: Speaker): string[] 
     return [
       answered,
       pain.anyRuns === 0 ? words.none : words.onlyLight(pain.anyRuns, pain.most, PAIN_FROM),
-      words.silence(percent(runShare.upper), allowed, percent(pain.silenceChance)),
+      words.silence(percent(runShare.upper), allowed, chanceOf(pain.silenceChance, number)),
     ];
   return [
     answered,

@@ -1,13 +1,6 @@
 /** What do the bench checks say of wear, and what is the verdict, in sentences? The same on desk and terminal. */
 import type { Limit } from '../../core/records/index.ts';
-import type {
-  Dose,
-  SpreadCause,
-  Verdict,
-  VerdictItem,
-  WearLook,
-  WearPlace,
-} from '../../core/review/index.ts';
+import type { Dose, Verdict, VerdictItem, WearLook, WearPlace } from '../../core/review/index.ts';
 import { PER_METRE } from '../../core/review/index.ts';
 import type { Metres } from '../../core/units/index.ts';
 import {
@@ -20,10 +13,8 @@ import {
 import { chanceOf, percentOf, setPercentOf, signed } from './figures.ts';
 import { cellTitle, pOf, type Speaker } from './say-complaint.ts';
 import { painClause } from './say-pain.ts';
+import { growthLines, spreadLine } from './say-open.ts';
 import { placeName, siteName } from './say-place.ts';
-
-/** More complaints than this in one line nobody reads. */
-const MOST_NAMED = 6;
 
 const DECIMALS: Readonly<Record<WearKind, number>> = {
   'stack-height mm': 2,
@@ -273,44 +264,6 @@ export interface SaidItem {
   /** What would settle it. */
   readonly settle: readonly string[];
 }
-
-/** Why further checks would hardly settle it. */
-const spreadLine = (cause: SpreadCause, speaker: Speaker): string => {
-  const words = speaker.desk.verdict;
-  switch (cause.by) {
-    case 'pairs':
-      return words.pairsDiffer;
-    case 'pair':
-      return words.onePairDiffers(speaker.pair(cause.pair));
-    case 'reading':
-      return words.oneReadingDiffers(speaker.pair(cause.pair), speaker.distance(cause.distance));
-  }
-};
-
-/** Whether complaints grow: what is shown, what is not ruled out, and what silence at the brief's distance tells. */
-const growthLines = (
-  item: Omit<Extract<VerdictItem, { what: 'complaints' }>, 'word' | 'what'>,
-  speaker: Speaker,
-): string[] => {
-  const words = speaker.desk.verdict;
-  const { growing, open, tested, pairsThere, runsThere, testersThere, silenceChance } = item;
-  const named = (cells: typeof open) =>
-    speaker.desk.joined.apart(
-      [...cells].slice(0, MOST_NAMED).map((cell) => cellTitle(cell, speaker)),
-    );
-  return [
-    ...(growing.length > 0 ? [words.growing(named(growing))] : [words.noneGrows(tested)]),
-    ...(open.length > 0 ? [words.mayGrow(named(open), Math.max(0, open.length - MOST_NAMED))] : []),
-    runsThere === 0
-      ? words.nobodyThere
-      : words.askedThere(
-          runsThere,
-          testersThere,
-          pairsThere,
-          percentOf(silenceChance, speaker.number),
-        ),
-  ];
-};
 
 /** One item of a verdict, with its evidence. */
 export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker): SaidItem => {

@@ -48,6 +48,9 @@ const TREND_LEVEL = 0.05;
 /** Into so many stretches the distance is cut to see what the testers have in common. Judgement, no source. */
 const STRETCHES = 8;
 
+/** Fewer reports are no story, however they lie. Judgement, no source. */
+const LEAST_REPORTS = 3;
+
 /** Runs are never taken to hang together more than this. */
 const MOST_LAG = 0.9;
 
@@ -175,6 +178,7 @@ const testOf = (reporting: readonly Reporting[]) => {
       sum: at.reduce((total, place) => total + (ranked.ranks[place] as number), 0),
     })),
   );
+  const reported = telling.reduce((sum, { at }) => sum + at.length, 0);
   const lag = lagOf(telling);
   const wider = normalTwoSided(test.z / Math.sqrt((1 + lag) / (1 - lag)));
   const logWays = telling.reduce(
@@ -185,7 +189,7 @@ const testOf = (reporting: readonly Reporting[]) => {
     chanceLater: test.chanceAbove,
     method: test.method,
     p: lag > 0 ? Math.max(test.p, wider) : test.p,
-    leastP: Math.min(1, 2 * Math.exp(-logWays)),
+    leastP: reported < LEAST_REPORTS ? 1 : Math.min(1, 2 * Math.exp(-logWays)),
     testers: new Set(telling.map(({ wearing }) => wearing.tester)).size,
   };
 };

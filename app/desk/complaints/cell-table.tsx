@@ -1,6 +1,7 @@
 /** Every reported complaint of a round as a table: the same as the map, with intervals, in words. */
 import type { Interval } from '../../../core/statistics/index.ts';
 import { formatNumber, formatPercent } from '../../parts/format.ts';
+import { chanceOf } from '../../words/figures.ts';
 import { d, terms } from '../../words/index.ts';
 import { Some } from '../some.tsx';
 import type { RoundProps } from './round-props.ts';
@@ -79,7 +80,7 @@ export const CellTable = ({ round }: RoundProps) => {
                 terms().evidence[word].name,
                 asked.runs,
                 formatPercent(testersUpTo),
-                formatPercent(silenceChance),
+                chanceOf(silenceChance, formatNumber),
               )}
             </li>
           );

@@ -80,6 +80,19 @@ describe('the trend over kilometres', () => {
     expect(trendsOverDistance(both, [cell])).toEqual(trends.slice(0, 1));
   });
 
+  it('makes no trend of two reports, wherever they lie', () => {
+    const late = [1, 2].flatMap((tester) =>
+      Array.from({ length: 16 }, (_, at) =>
+        run(tester, 10 * at, { complaints: at === 15 ? [slip()] : [] }),
+      ),
+    );
+    // The two ends of 16 runs each: as rare as 2 in 256, and two runs all the same.
+    expect(trendsOverDistance(late, [cell])[0]).toMatchObject({
+      word: 'too-few-runs',
+      adjustedP: 1,
+    });
+  });
+
   it('does not count cells whose few reports could show no trend, and says so of them', () => {
     const once: CellName = { zone: 'U2', kind: 'rubbing' };
     const more = fading.map((one, at) => ({
