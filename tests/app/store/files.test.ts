@@ -143,7 +143,7 @@ describe('a tester’s file that speaks as the lead', () => {
       revisions: [
         ...file.revisions,
         forged(project_, { body: { ...project_.body, name: 'Wren is finished' } }),
-        forged(await headOf(pair), erasing),
+        forged(await headOf(pair), erasing, 1),
       ],
     });
   };
