@@ -287,6 +287,13 @@ describe('a tester’s phone', () => {
     expect(await phone.list('pair')).toEqual([]);
   });
 
+  it('hears that a hand-out was erased', async () => {
+    const [own] = await phone.list('hand-out');
+    value(await lead.erase(own?.revision.id as RecordId));
+    value(await phone.importFile((await lead.exportFile({ tester })).bytes));
+    expect(await phone.list('hand-out')).toEqual([]);
+  });
+
   it('asks where somebody made the file whom it does not know as a lead', async () => {
     const project_ = await headOf(project);
     const renamed = forged(project_, { body: { ...project_.body, name: 'Mine' } });
