@@ -105,6 +105,22 @@ describe('the hub on a local network', () => {
     const [answer] = (await once(asked, 'response')) as [{ statusCode: number; resume(): void }];
     answer.resume();
     expect(answer.statusCode).toBe(200);
+    // The hub's own origin is the https address that the phone asked for.
+    const joinFrom = async (origin: string) => {
+      const joining = request({
+        host: '127.0.0.1',
+        port: new URL(url).port,
+        path: '/v1/join',
+        method: 'POST',
+        ca: authority,
+        headers: { 'content-type': 'application/json', origin },
+      }).end('{}');
+      const [said] = (await once(joining, 'response')) as [{ statusCode: number; resume(): void }];
+      said.resume();
+      return said.statusCode;
+    };
+    expect(await joinFrom(`https://127.0.0.1:${new URL(url).port}`)).toBe(400);
+    expect(await joinFrom(`http://127.0.0.1:${new URL(url).port}`)).toBe(403);
     await hub?.close();
     // The authority stays the same, or every phone would have to be told again.
     const again = await start({ lan: true });

@@ -143,7 +143,7 @@ describe('a tester’s file that speaks as the lead', () => {
       revisions: [
         ...file.revisions,
         forged(project_, { body: { ...project_.body, name: 'Wren is finished' } }),
-        forged(await headOf(pair), erasing),
+        forged(await headOf(pair), erasing, 1),
       ],
     });
   };
@@ -285,6 +285,13 @@ describe('a tester’s phone', () => {
     expect(lines(value(await phone.previewFile(bytes)).taken)).toEqual(['erases pair 637']);
     value(await phone.importFile(bytes));
     expect(await phone.list('pair')).toEqual([]);
+  });
+
+  it('hears that a hand-out was erased', async () => {
+    const [own] = await phone.list('hand-out');
+    value(await lead.erase(own?.revision.id as RecordId));
+    value(await phone.importFile((await lead.exportFile({ tester })).bytes));
+    expect(await phone.list('hand-out')).toEqual([]);
   });
 
   it('asks where somebody made the file whom it does not know as a lead', async () => {
