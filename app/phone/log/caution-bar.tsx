@@ -24,7 +24,7 @@ export const CautionWords = () => {
 };
 
 export const CautionBar = (props: {
-  /** The questions that called for it: their last answers stay in view above the bar. */
+  /** The questions beside the pain: they stay in view above the bar, for an answer may take the caution away. */
   readonly asked: RefObject<HTMLElement | null>;
   readonly onRead: () => void;
 }) => {
@@ -33,8 +33,13 @@ export const CautionBar = (props: {
   useEffect(() => {
     const questions = asked.current;
     if (!bar.current || !questions) return;
-    questions.style.scrollMarginBlockEnd = `${bar.current.offsetHeight + GAP_PX}px`;
-    questions.scrollIntoView({ block: 'end', behavior: isStill() ? 'auto' : 'smooth' });
+    const covered = bar.current.offsetHeight + GAP_PX;
+    questions.style.scrollMarginBlockEnd = `${covered}px`;
+    questions.scrollIntoView({
+      // Where not all of them have room, the first one.
+      block: questions.offsetHeight + covered <= innerHeight ? 'end' : 'start',
+      behavior: isStill() ? 'auto' : 'smooth',
+    });
   }, [asked]);
   return (
     <div class="foot-bar caution-bar" ref={bar}>

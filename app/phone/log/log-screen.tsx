@@ -21,7 +21,7 @@ import { keepSentTrack } from '../track/send-track.ts';
 import { takeSharedTrack } from '../track/shared-track.ts';
 import { MorePart } from './more-part.tsx';
 import { PainPart } from './pain-part.tsx';
-import { focusOnCaution, SaveBar } from './save-bar.tsx';
+import { SaveBar } from './save-bar.tsx';
 import { dayOf, onItsDay, withTime } from './run-day.ts';
 import { doubtsOf, type RunDoubt } from './run-doubts.ts';
 import {
@@ -108,7 +108,7 @@ const Form = ({ context }: { context: Context }) => {
   // The first thing to type: where the browser allows it, its keypad is there without a tap.
   const distance = useRef<HTMLInputElement>(null);
   const day = useRef<HTMLDivElement>(null);
-  const pain = useRef<HTMLElement>(null);
+  const pain = useRef<HTMLDivElement>(null);
   const caution = cautionIn(form);
   useEffect(() => {
     if (form.distance === '' && !before) distance.current?.focus({ preventScroll: true });
@@ -149,8 +149,7 @@ const Form = ({ context }: { context: Context }) => {
         );
   const save = async (isSure = false) => {
     const tester = before?.body.tester ?? session.value?.member;
-    if (!tester || saving) return;
-    if (caution === 'unread') return focusOnCaution();
+    if (!tester || saving || caution === 'unread') return;
     const sentTrack = form.track?.send ? await keepSentTrack(form.track) : null;
     const nowMs = Date.now();
     const dated = onItsDay(form, nowMs);
