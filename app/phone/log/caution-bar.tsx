@@ -7,6 +7,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { Button } from '../../parts/controls/controls.tsx';
 import { isStill } from '../../parts/reveal.ts';
 import { careWords } from '../../words/index.ts';
+import './caution-bar.css';
 
 /** Between the last answer and the bar. */
 const GAP_PX = 12;
@@ -15,7 +16,7 @@ export const CautionWords = () => {
   const words = careWords().caution;
   return (
     <>
-      <h3>{words.title}</h3>
+      <h3 class="caution-title">{words.title}</h3>
       <p>{words.body}</p>
       <p class="small">{words.disclaimer}</p>
       <p class="small">{words.lead}</p>
