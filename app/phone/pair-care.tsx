@@ -10,6 +10,7 @@ import { store } from '../parts/state.ts';
 import { careWords, t, terms } from '../words/index.ts';
 import { shownCautions, type ShownCautions } from './pair-cautions.ts';
 import type { PairCautions } from './pair-off.ts';
+import './pair-care.css';
 
 type Reply = RecordOf<'reply'>['body'];
 

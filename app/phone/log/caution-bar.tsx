@@ -7,6 +7,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { Button } from '../../parts/controls/controls.tsx';
 import { isStill } from '../../parts/reveal.ts';
 import { careWords } from '../../words/index.ts';
+import './caution-bar.css';
 
 /** Between the last answer and the bar. */
 const GAP_PX = 12;
@@ -15,7 +16,7 @@ export const CautionWords = () => {
   const words = careWords().caution;
   return (
     <>
-      <h3>{words.title}</h3>
+      <h3 class="caution-title">{words.title}</h3>
       <p>{words.body}</p>
       <p class="small">{words.disclaimer}</p>
       <p class="small">{words.lead}</p>
@@ -24,7 +25,7 @@ export const CautionWords = () => {
 };
 
 export const CautionBar = (props: {
-  /** The questions that called for it: their last answers stay in view above the bar. */
+  /** The questions beside the pain: they stay in view above the bar, for an answer may take the caution away. */
   readonly asked: RefObject<HTMLElement | null>;
   readonly onRead: () => void;
 }) => {
@@ -33,8 +34,13 @@ export const CautionBar = (props: {
   useEffect(() => {
     const questions = asked.current;
     if (!bar.current || !questions) return;
-    questions.style.scrollMarginBlockEnd = `${bar.current.offsetHeight + GAP_PX}px`;
-    questions.scrollIntoView({ block: 'end', behavior: isStill() ? 'auto' : 'smooth' });
+    const covered = bar.current.offsetHeight + GAP_PX;
+    questions.style.scrollMarginBlockEnd = `${covered}px`;
+    questions.scrollIntoView({
+      // Where not all of them have room, the first one.
+      block: questions.offsetHeight + covered <= innerHeight ? 'end' : 'start',
+      behavior: isStill() ? 'auto' : 'smooth',
+    });
   }, [asked]);
   return (
     <div class="foot-bar caution-bar" ref={bar}>

@@ -24,7 +24,7 @@ import { MorePart } from './more-part.tsx';
 import { PainPart } from './pain-part.tsx';
 import { dayOf, onItsDay, typedStart, withTime } from './run-day.ts';
 import { askDoubts, readClockOff, type Asked } from './ask-doubts.ts';
-import { focusOnCaution, SaveBar } from './save-bar.tsx';
+import { SaveBar } from './save-bar.tsx';
 import { TimeHint } from './time-hint.tsx';
 import {
   emptyRunForm,
@@ -112,7 +112,7 @@ const Form = ({ context }: { context: Context }) => {
   // The first thing to type: where the browser allows it, its keypad is there without a tap.
   const distance = useRef<HTMLInputElement>(null);
   const day = useRef<HTMLDivElement>(null);
-  const pain = useRef<HTMLElement>(null);
+  const pain = useRef<HTMLDivElement>(null);
   const caution = cautionIn(form);
   useEffect(() => {
     if (form.distance === '' && !before) distance.current?.focus({ preventScroll: true });
@@ -146,8 +146,7 @@ const Form = ({ context }: { context: Context }) => {
 
   const save = async (isSure = false) => {
     const tester = before?.body.tester ?? session.value?.member;
-    if (!tester || saving) return;
-    if (caution === 'unread') return focusOnCaution();
+    if (!tester || saving || caution === 'unread') return;
     const sentTrack = form.track?.send ? await keepSentTrack(form.track) : null;
     const nowMs = Date.now();
     const dated = onItsDay(form, nowMs);

@@ -9,13 +9,14 @@ import type { RunForm } from './run-form.ts';
 
 export const PainPart = (props: {
   readonly form: RunForm;
-  readonly place: Ref<HTMLElement>;
+  /** Where the questions beside the pain stand. */
+  readonly place: Ref<HTMLDivElement>;
   readonly onChange: (part: Partial<RunForm>) => void;
 }) => {
   const words = t();
   const { form, onChange } = props;
   return (
-    <section class="stack" aria-label={words.log.pain} ref={props.place}>
+    <section class="stack" aria-label={words.log.pain}>
       <Ten
         label={words.log.pain}
         ends={words.log.painEnds}
@@ -23,7 +24,7 @@ export const PainPart = (props: {
         onChange={(pain) => onChange({ pain })}
       />
       {form.pain !== null && form.pain > 0 && (
-        <>
+        <div class="stack" ref={props.place}>
           <Choice
             label={words.log.painNew}
             options={[
@@ -50,7 +51,7 @@ export const PainPart = (props: {
               <CautionWords />
             </Notice>
           )}
-        </>
+        </div>
       )}
     </section>
   );

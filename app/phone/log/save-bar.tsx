@@ -7,13 +7,9 @@ import { CautionBar } from './caution-bar.tsx';
 import { Doubt } from './doubt.tsx';
 import type { cautionIn } from './pain-answers.ts';
 
-/** Where saving was asked for while the caution waits to be read. */
-export const focusOnCaution = (): void =>
-  document.querySelector<HTMLElement>('.caution-bar button')?.focus();
-
 export const SaveBar = (props: {
   readonly caution: ReturnType<typeof cautionIn>;
-  /** The questions that call for the caution. */
+  /** The questions beside the pain, whose answers call for the caution or not. */
   readonly asked: RefObject<HTMLElement | null>;
   /** What is odd about the run, in words. */
   readonly questions: readonly string[];
