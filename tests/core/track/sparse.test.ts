@@ -1,26 +1,15 @@
 /** Distance where fixes are sparse, noisy, or both: against the true length of the way, beside the plain geodesic sum. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import {
-  geodesicDistance,
-  measureTrack,
-  type Segment,
-  type TrackPoint,
-} from '../../../core/track/index.ts';
+import { measureTrack, type TrackPoint } from '../../../core/track/index.ts';
 import { seeded } from '../../seeded.ts';
 import { seenOn, SHAPES, type Seen } from './shapes.ts';
-import { trackOf } from './tracks.ts';
+import { plainSum, trackOf } from './tracks.ts';
 
 const SEEDS = [1, 2, 3, 4, 5, 6];
 const INTERVALS = [1, 2, 3, 5, 10];
 const names = Object.keys(SHAPES);
 const shapeOf = (name: string) => SHAPES[name] as (typeof SHAPES)[string];
-
-const plainSum = (fixes: Segment) =>
-  fixes.reduce(
-    (sum, fix, at) => sum + (at === 0 ? 0 : geodesicDistance(fixes[at - 1] as TrackPoint, fix)),
-    0,
-  );
 
 /** The plane of the tests is a little off the ellipsoid, so the true length is measured in tenths of metres. */
 const scales = new Map(

@@ -1,5 +1,10 @@
 /** Tracks for tests: straight, round and noisy ones made by arithmetic, with seeds. */
-import type { Segment, Track, TrackPoint } from '../../../core/track/index.ts';
+import {
+  geodesicDistance,
+  type Segment,
+  type Track,
+  type TrackPoint,
+} from '../../../core/track/index.ts';
 
 const EARTH_M_PER_DEGREE = 111_320;
 
@@ -33,3 +38,10 @@ export const errorsOf = (random: () => number, deviation: number): [number, numb
   const turn = 2 * Math.PI * random();
   return [size * Math.cos(turn), size * Math.sin(turn)];
 };
+
+/** The sum of the geodesics between the fixes, metres: what a distance is without any thought. */
+export const plainSum = (fixes: Segment): number =>
+  fixes.reduce(
+    (sum, fix, at) => sum + (at === 0 ? 0 : geodesicDistance(fixes[at - 1] as TrackPoint, fix)),
+    0,
+  );
