@@ -45,6 +45,22 @@ const fileOf = async (page: Page): Promise<Buffer> => {
   return file;
 };
 
+const addPair = async (lead: Page, code: string) => {
+  await lead.getByRole('button', { name: 'Add a pair' }).click();
+  await lead.getByLabel('Code on the tongue label').fill(code);
+  await lead.getByRole('button', { name: 'Save' }).click();
+  await expect(lead.getByText(code)).toBeVisible();
+};
+
+const handOutTo = async (lead: Page, pair: string, tester: string) => {
+  await lead.getByRole('link', { name: 'Pairs', exact: true }).click();
+  await lead.getByRole('button', { name: 'Hand out', exact: true }).click();
+  await lead.getByLabel('Pair', { exact: true }).selectOption({ label: `${pair}, R1, EU 42` });
+  await lead.getByLabel('Hand out to').selectOption({ label: tester });
+  await lead.getByRole('button', { name: 'Save' }).click();
+  await expect(lead.getByText(`${pair} → ${tester}`)).toBeVisible();
+};
+
 test('a group works by files alone, from the first hand-out to the lead’s figures', async ({
   browser,
 }) => {
@@ -69,19 +85,12 @@ test('a group works by files alone, from the first hand-out to the lead’s figu
     await lead.getByRole('button', { name: 'Add a round' }).click();
     await lead.getByLabel('Name', { exact: true }).fill('R1');
     await lead.getByRole('button', { name: 'Save' }).click();
-    await lead.getByRole('button', { name: 'Add a pair' }).click();
-    await lead.getByLabel('Code on the tongue label').fill('417');
-    await lead.getByRole('button', { name: 'Save' }).click();
+    await addPair(lead, '417');
     await lead.getByRole('link', { name: 'Testers' }).click();
     await lead.getByRole('button', { name: 'Add a tester' }).click();
     await lead.getByLabel('Code', { exact: true }).fill('T01');
     await lead.getByRole('button', { name: 'Save' }).click();
-    await lead.getByRole('link', { name: 'Pairs' }).click();
-    await lead.getByRole('button', { name: 'Hand out', exact: true }).click();
-    await lead.getByLabel('Pair', { exact: true }).selectOption({ label: '417, R1, EU 42' });
-    await lead.getByLabel('Hand out to').selectOption({ label: 'T01' });
-    await lead.getByRole('button', { name: 'Save' }).click();
-    await expect(lead.getByText('417 → T01')).toBeVisible();
+    await handOutTo(lead, '417', 'T01');
     await lead.getByRole('link', { name: 'Testers' }).click();
   });
   const handOut = await savedFile(lead, 'Hand-out file T01');
@@ -119,15 +128,8 @@ test('a group works by files alone, from the first hand-out to the lead’s figu
 
   await test.step('a second hand-out file brings what is new and no more', async () => {
     await lead.getByRole('link', { name: 'Rounds', exact: true }).click();
-    await lead.getByRole('button', { name: 'Add a pair' }).click();
-    await lead.getByLabel('Code on the tongue label').fill('832');
-    await lead.getByRole('button', { name: 'Save' }).click();
-    await lead.getByRole('link', { name: 'Pairs', exact: true }).click();
-    await lead.getByRole('button', { name: 'Hand out', exact: true }).click();
-    await lead.getByLabel('Pair', { exact: true }).selectOption({ label: '832, R1, EU 42' });
-    await lead.getByLabel('Hand out to').selectOption({ label: 'T01' });
-    await lead.getByRole('button', { name: 'Save' }).click();
-    await expect(lead.getByText('832 → T01')).toBeVisible();
+    await addPair(lead, '832');
+    await handOutTo(lead, '832', 'T01');
     await lead.getByRole('link', { name: 'Testers' }).click();
     const second = await savedFile(lead, 'Hand-out file T01');
     for (const file of [second, second, handOut]) {
