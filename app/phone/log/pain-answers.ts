@@ -1,18 +1,25 @@
 /** What do the pain answers of the form say, and must the caution be read before they are saved? Pure. */
 import { isCautionDue } from '../../../core/complaints/caution.ts';
-import type { Run } from '../../../core/records/index.ts';
+import type { PainSign, Run } from '../../../core/records/index.ts';
 import { toInstant } from '../../parts/instant.ts';
-import type { RunForm } from './run-form.ts';
 
-const isDue = ({ pain, painIsNew, painSigns }: RunForm): boolean =>
+/** What the form knows of pain. */
+interface PainForm {
+  readonly pain: number | null;
+  readonly painIsNew: boolean | null;
+  readonly painSigns: PainSign[];
+  readonly cautionRead: boolean;
+}
+
+const isDue = ({ pain, painIsNew, painSigns }: Omit<PainForm, 'cautionRead'>): boolean =>
   isCautionDue(pain, painIsNew, painSigns);
 
 /** Whether the caution is not due, or due and not read yet, or read. */
-export const cautionIn = (form: RunForm): 'none' | 'unread' | 'read' =>
+export const cautionIn = (form: PainForm): 'none' | 'unread' | 'read' =>
   !isDue(form) ? 'none' : form.cautionRead ? 'read' : 'unread';
 
 /** Answers that no longer call for the caution forget that it was read: where it applies anew, it is read anew. */
-export const withCaution = (form: RunForm): RunForm =>
+export const withCaution = <Form extends PainForm>(form: Form): Form =>
   form.cautionRead && !isDue(form) ? { ...form, cautionRead: false } : form;
 
 const answersIn = (pain: Run['pain']): string =>
@@ -22,7 +29,11 @@ const answersIn = (pain: Run['pain']): string =>
  * The pain of the run. Told anew in a correction it is over no longer, and a lead's answer from before is no answer
  * to it; fields that the form does not show stay.
  */
-export const painOfForm = (form: RunForm, before: Run['pain'], nowMs: number): Run['pain'] => {
+export const painOfForm = (
+  form: Omit<PainForm, 'cautionRead'>,
+  before: Run['pain'],
+  nowMs: number,
+): Run['pain'] => {
   if (form.pain === null) return undefined;
   const { isNew: _, signs: __, ...kept } = before ?? {};
   const pain = {
