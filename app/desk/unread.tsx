@@ -4,7 +4,6 @@ import {
   isIn,
   rangeAt,
   readBody,
-  type Body,
   type Kind,
   type LeftOut,
 } from '../../core/records/index.ts';
@@ -72,7 +71,7 @@ const Correction = ({ one, close }: { readonly one: LeftOut; readonly close: () 
     const head = (await store.history(one.id))?.head;
     if (!head?.body) return d().trouble;
     const kind = one.kind as Kind;
-    const read = readBody(kind, withNumbers(head.body, numbers) as Body);
+    const read = readBody(kind, withNumbers(head.body, numbers));
     // Somebody else may have changed it meanwhile.
     if (!read.ok) return d().trouble;
     const saved = await saveFromForm(kind, read.body, one.id);

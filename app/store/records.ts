@@ -1,7 +1,6 @@
 /** How are records read, saved, erased and brought back on this device? */
 import {
   attachmentsOf,
-  calledOf,
   readBody,
   readRecord,
   saveDraft,
@@ -10,7 +9,6 @@ import {
   type BodyOf,
   type History,
   type Kind,
-  type LeftOut,
   type RecordId,
   type RecordOf,
   type Revision,
@@ -33,8 +31,6 @@ export interface RecordStore {
   /** Current raw revisions of all records, readable or not. */
   heads(): Promise<readonly Revision[]>;
   history(id: RecordId): Promise<History | null>;
-  /** Records that this version keeps and passes on but cannot read. */
-  leftOut(): Promise<readonly LeftOut[]>;
   deletedRecords<K extends Kind>(kind: K): Promise<readonly DeletedRecord<K>[]>;
   /**
    * Saves a new record, or an edit of `id`, with the photos that it shows, all or nothing. "Saved" may be
@@ -206,16 +202,6 @@ export const recordStore = (context: StoreContext): RecordStore => {
     },
     heads: () => withDatabase((db) => db.getAll('heads')),
     history,
-    async leftOut() {
-      const heads = await withDatabase((db) => db.getAll('heads'));
-      return heads.flatMap((head): LeftOut[] => {
-        const read = readRecord(head);
-        if (read.ok || read.why === 'gone') return [];
-        const problems = read.why === 'unreadable' ? { problems: read.problems } : {};
-        const { id, kind } = head;
-        return [{ id, kind, called: calledOf(head), why: read.why, ...problems }];
-      });
-    },
     async deletedRecords<K extends Kind>(kind: K) {
       const heads = (await headsOf(kind)).filter((head) => head.deleted && !head.erased);
       const found: DeletedRecord<K>[] = [];

@@ -14,7 +14,7 @@ import {
 } from './revision.ts';
 import { instantField } from './bodies/common.ts';
 import { wholeIn } from './bodies/number-in.ts';
-import { ranges } from './bodies/ranges.ts';
+import * as ranges from './bodies/field-ranges.ts';
 
 export const BUNDLE_FORMAT = 'pairlog-bundle';
 export const BUNDLE_VERSION = 1;

@@ -1,6 +1,6 @@
 /** Which numbers do the bodies of records hold, and within which ends? Read off the schemas themselves. */
 import type * as z from 'zod/mini';
-import type { Range } from './bodies/ranges.ts';
+import type { Range } from './bodies/field-ranges.ts';
 import { bodySchemas } from './body.ts';
 import { isKind } from './kinds.ts';
 

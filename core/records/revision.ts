@@ -6,8 +6,8 @@
  * travel on untouched.
  */
 import * as z from 'zod/mini';
-import { wholeIn } from './bodies/number-in.ts';
-import { isIn, ranges } from './bodies/ranges.ts';
+import { isIn, wholeIn } from './bodies/number-in.ts';
+import * as ranges from './bodies/field-ranges.ts';
 import type { Kind } from './kinds.ts';
 import { canonicalJson, sha256OfJson, sha256OfText, withKeysInOrder } from './hash.ts';
 import { RECORD_ID_PATTERN, SHA256_PATTERN, type RecordId, type Sha256 } from './id.ts';

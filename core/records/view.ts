@@ -23,7 +23,7 @@ export type Records = { readonly [K in Kind]: readonly RecordOf<K>[] } & {
 const callingFields = ['code', 'title', 'name', 'startedAt', 'at', 'from'] as const;
 
 /** What a record that cannot be read is called; a text of any length, from anybody, is cut. */
-export const calledOf = ({ kind, body }: Revision): string | null => {
+const calledOf = ({ kind, body }: Revision): string | null => {
   const found = callingFields
     .filter((field) => kind !== 'tester' || field === 'code')
     .map((field) => body?.[field])

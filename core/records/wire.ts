@@ -4,7 +4,7 @@
  */
 import * as z from 'zod/mini';
 import { wholeIn } from './bodies/number-in.ts';
-import { ranges } from './bodies/ranges.ts';
+import * as ranges from './bodies/field-ranges.ts';
 import { recordIdSchema, sha256Schema, stampSchema } from './revision.ts';
 import { DEVICE_PATTERN } from './stamp.ts';
 

@@ -10,7 +10,9 @@ import {
 import {
   feet,
   grounds,
+  isIn,
   painSigns,
+  ranges,
   recordIdSchema,
   surfaces,
   type Complaint,
@@ -260,7 +262,7 @@ export const runOfForm = (typed: RunForm, context: RunContext): FormOutcome => {
   const distance = parseDecimal(form.distance);
   const distanceM =
     distance === null || distance <= 0 ? null : Math.round(toMetres(distance, units.distance));
-  if (distanceM === null || distanceM > 1_000_000) errors.add('distance');
+  if (distanceM === null || !isIn(distanceM, ranges.distanceM)) errors.add('distance');
   const durationS = form.time.trim() === '' ? null : parseDuration(form.time);
   if (form.time.trim() !== '' && !isDuration(durationS)) errors.add('time');
   const startMs =
@@ -273,7 +275,7 @@ export const runOfForm = (typed: RunForm, context: RunContext): FormOutcome => {
   else if (form.start !== '' && !keepsStart && startMs > latestMs(context)) errors.add('ahead');
   const degrees = form.temperature.trim() === '' ? null : parseDecimal(form.temperature);
   const temperatureC = degrees === null ? null : toCelsius(degrees, units.temperature);
-  const wrongDegrees = temperatureC === null || temperatureC < -60 || temperatureC > 80;
+  const wrongDegrees = temperatureC === null || !isIn(temperatureC, ranges.temperatureC);
   if (form.temperature.trim() !== '' && wrongDegrees) errors.add('temperature');
   if (context.stopped && form.wornDespiteStop.trim() === '') errors.add('worn');
   if (form.pair === null) errors.add('pair');

@@ -3,7 +3,8 @@ import * as z from 'zod/mini';
 import { recordIdSchema } from '../revision.ts';
 import { measures, measureUnits } from './measures.ts';
 import { numberIn, wholeIn } from './number-in.ts';
-import { ranges, type Range } from './ranges.ts';
+import * as ranges from './field-ranges.ts';
+import type { Range } from './field-ranges.ts';
 
 export * from './measures.ts';
 export * from './number-in.ts';

@@ -20,7 +20,7 @@ import {
   wordsField,
 } from './common.ts';
 import { limitSchema } from './project.ts';
-import { ranges } from './ranges.ts';
+import * as ranges from './field-ranges.ts';
 
 /** A language by its tag, such as `en` or `zh`. */
 export const languageField = z

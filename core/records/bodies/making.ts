@@ -19,7 +19,7 @@ import {
   wordsField,
 } from './common.ts';
 import { evidenceSchema, languageField } from './evidence.ts';
-import { ranges } from './ranges.ts';
+import * as ranges from './field-ranges.ts';
 
 const readingSchema = z.looseObject({
   measure: measureField,

@@ -12,7 +12,7 @@ import {
   wholeIn,
   siteField,
 } from './common.ts';
-import { ranges } from './ranges.ts';
+import * as ranges from './field-ranges.ts';
 
 /** The same parts measured by the same operators again and again: how far the gauge can be trusted. */
 export const gaugeStudySchema = z.looseObject({

@@ -24,7 +24,7 @@ import {
   surfaceField,
   wordsField,
 } from './common.ts';
-import { ranges } from './ranges.ts';
+import * as ranges from './field-ranges.ts';
 
 /** A limit of the brief: beyond it a pair has failed. */
 export const limitSchema = z.looseObject({

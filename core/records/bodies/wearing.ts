@@ -19,7 +19,8 @@ import {
   wordsField,
 } from './common.ts';
 import { comfortSchema } from './project.ts';
-import { ranges, type Range } from './ranges.ts';
+import * as ranges from './field-ranges.ts';
+import type { Range } from './field-ranges.ts';
 
 const bothFeet = (range: Range) =>
   z.looseObject({ left: millimetresIn(range), right: millimetresIn(range) });
