@@ -29,7 +29,7 @@ const SettingsScreen = lazy(
 const Damage = lazy(async () => (await withTerms(import('./phone/damage.tsx'))).Damage);
 const RankScreen = lazy(async () => (await import('./phone/rank-screen.tsx')).RankScreen);
 const OpenFile = lazy(async () => {
-  await need('file');
+  await need('file', 'entry');
   return (await import('./phone/open-file.tsx')).OpenFile;
 });
 const Desk = lazy(async () => {

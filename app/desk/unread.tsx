@@ -1,12 +1,6 @@
 /** Records that cannot be read because a number in them cannot be: which, what is wrong, and the way to put it right. */
 import { useState } from 'preact/hooks';
-import {
-  isIn,
-  rangeAt,
-  readBody,
-  type Kind,
-  type LeftOut,
-} from '../../core/records/index.ts';
+import { isIn, rangeAt, readBody, type Kind, type LeftOut } from '../../core/records/index.ts';
 import { parseDecimal } from '../../core/units/typed.ts';
 import { Notice } from '../parts/controls/controls.tsx';
 import { formatNumber } from '../parts/format.ts';

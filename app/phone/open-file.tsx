@@ -5,7 +5,7 @@ import { Button, Field, Notice, Page } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
 import { session, store, useRecords } from '../parts/state.ts';
 import { takeSharedFiles } from '../parts/shared-files.ts';
-import { fileWords, t } from '../words/index.ts';
+import { entryWords, fileWords, t } from '../words/index.ts';
 import { byTurn } from './card-order.ts';
 import { Preview } from './file-preview.tsx';
 import { heldPairs } from './own-mileage.ts';
@@ -60,7 +60,7 @@ const TrackToPair = ({ track }: { track: File }) => {
   if (held.length === 0) return <p>{words.today.noPairs}</p>;
   return (
     <section class="stack" aria-live="polite">
-      <h2>{words.track.choosePair}</h2>
+      <h2>{entryWords().track.choosePair}</h2>
       {held.map(({ pair }) => (
         <Button key={pair.revision.id} big onClick={() => go(pair.revision.id)}>
           {pair.body.code}

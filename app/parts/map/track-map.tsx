@@ -21,7 +21,7 @@ import { Choice } from '../controls/controls.tsx';
 import { formatDistance } from '../format.ts';
 import { TILES_SETTING } from '../../store/index.ts';
 import { useStored } from '../state.ts';
-import { t, terms } from '../../words/index.ts';
+import { entryWords, terms } from '../../words/index.ts';
 
 export interface TrackMapProps {
   readonly track: Track;
@@ -60,7 +60,7 @@ const pointAt = (points: readonly MeasuredPoint[], alongM: number): MeasuredPoin
   points.find((point) => point.alongM >= alongM) ?? points.at(-1);
 
 export const TrackMap = (props: TrackMapProps) => {
-  const words = t().track;
+  const words = entryWords().track;
   const holder = useRef<HTMLDivElement>(null);
   const map = useRef<{ map: L.Map; layer: L.LayerGroup } | null>(null);
   const [first, setFirst] = useState<number | null>(null);

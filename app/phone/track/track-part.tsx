@@ -7,7 +7,7 @@ import { latePart } from '../../parts/late.tsx';
 import { formatDateTime, formatDistance, formatNumber, formatPace } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
 import { store, useRecords, useStored } from '../../parts/state.ts';
-import { t, terms } from '../../words/index.ts';
+import { entryWords, t, terms } from '../../words/index.ts';
 import { withTrackStart } from '../log/run-day.ts';
 import type { RunForm, TrackForm } from '../log/run-form.ts';
 
@@ -23,7 +23,7 @@ export const TrackPart = (props: {
   readonly shared: File | null;
   readonly onChange: (part: Partial<RunForm>) => void;
 }) => {
-  const words = t().track;
+  const words = entryWords().track;
   const id = useId();
   const { form, onChange } = props;
   const [trouble, setTrouble] = useState<string | null>(null);
@@ -107,7 +107,7 @@ const Taken = (props: {
   readonly unit: 'km' | 'mi';
   readonly onChange: (part: Partial<RunForm>) => void;
 }) => {
-  const words = t().track;
+  const words = entryWords().track;
   const { form, track, unit, onChange } = props;
   const runs = useRecords('run');
   const [open, setOpen] = useState(false);
@@ -220,7 +220,7 @@ const Painting = (props: {
   readonly track: TrackForm;
   readonly onChange: (part: Partial<TrackForm>) => void;
 }) => {
-  const words = t().track;
+  const words = entryWords().track;
   const { track, onChange } = props;
   const { distance: unit } = settings.value;
   const [from, setFrom] = useState('');
