@@ -50,6 +50,8 @@ const changeInWords = (change: FileChange): string => {
 const NAMED = 3;
 /** A person looks through so many lines; the others open below them. */
 const SHOWN = 8;
+/** A page with more lines than this is slow to open; the gravest come first. */
+const MOST_LISTED = 1000;
 
 /** The lines that tell some changes, and those that open below them. */
 const linesOf = (
@@ -94,7 +96,8 @@ const Changes = ({ changes }: { changes: readonly FileChange[] }) => {
       {more.length > 0 && (
         <details>
           <summary class="button button-quiet">{fileWords().more(more.length)}</summary>
-          <List lines={more} />
+          <List lines={more.slice(0, MOST_LISTED)} />
+          {more.length > MOST_LISTED && <p>{fileWords().notListed(more.length - MOST_LISTED)}</p>}
         </details>
       )}
     </>

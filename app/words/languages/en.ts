@@ -747,6 +747,7 @@ export const file = {
       ? '1 entry is not meant for you and stays out.'
       : `${count} entries are not meant for you and stay out.`,
   more: (count: number) => `See ${count} more`,
+  notListed: (count: number) => `${count} more are not listed here.`,
   /** What stands for a record in a sentence, such as “run of 3 May, pair 637, 10 km”. */
   record: ({ kind, name, at, pairs, tester, distance }: NamedRecord) =>
     [

@@ -597,6 +597,7 @@ export const file: FileWords = {
   later: '现在不读入的内容不会丢失：以后再打开此文件即可读入。',
   away: (count) => `有 ${count} 条不是给你的，不会读入。`,
   more: (count) => `查看另外 ${count} 条`,
+  notListed: (count) => `还有 ${count} 条未在此列出。`,
   record: ({ kind, name, at, pairs, tester, distance }) => {
     const shoes = pairs.length > 0 && `样鞋 ${pairs.join('、')}`;
     const details = [at, shoes, tester, distance].filter(Boolean).join('，');
