@@ -1,6 +1,6 @@
 /** Serves the built app: from memory, compressed once, with the headers that keep it safe and fresh. */
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { promisify } from 'node:util';
 import { brotliCompress, gzipSync } from 'node:zlib';
@@ -59,7 +59,9 @@ const readFiles = (folder: string): ReadonlyMap<string, StaticFile> => {
 export const inlineHashes = (
   folder: string,
 ): { readonly scripts: readonly string[]; readonly styles: readonly string[] } => {
-  const page = readFileSync(join(folder, 'index.html'), 'utf8');
+  const path = join(folder, 'index.html');
+  // Without a built app only the endpoints are served.
+  const page = existsSync(path) ? readFileSync(path, 'utf8') : '';
   const hashesOf = (element: 'script' | 'style') =>
     [...page.matchAll(new RegExp(`<${element}>(.*?)</${element}>`, 'gs'))].map(
       ([, content = '']) => `'sha256-${createHash('sha256').update(content).digest('base64')}'`,

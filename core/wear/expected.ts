@@ -134,7 +134,10 @@ const isPositive = ({ value }: { readonly value: number }): boolean => value > 0
 const stepsOf = (byTime: readonly KnownReading[]): number[] =>
   byTime
     .slice(1)
-    .map(({ value }, at) => Math.abs(Math.log(value / (byTime[at] as KnownReading).value)));
+    // Not the logarithm of the ratio, which may be beyond what a number can hold.
+    .map(({ value }, at) =>
+      Math.abs(Math.log(value) - Math.log((byTime[at] as KnownReading).value)),
+    );
 
 /** What is known of one place of a round: its readings by pair, and the sizes of their steps, ascending. */
 interface KnownPlace {

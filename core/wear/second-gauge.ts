@@ -28,6 +28,8 @@ const PRIOR = 4;
 const TAIL = 0.0025;
 /** A smaller offset changes no verdict. Judgement, no source. */
 const LEAST_SHARE = 0.015;
+/** Farther apart two gauges never are: a reading is wrong, and asked about by itself. Judgement, no source. */
+const MOST_OFFSET = Math.log(10);
 
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
@@ -47,7 +49,13 @@ const stepsOf = (readings: readonly KnownReading[]): Step[] =>
         const before = sorted[at] as KnownReading;
         return one.gauge === undefined || before.gauge === undefined
           ? []
-          : [{ by: Math.log(one.value / before.value), from: before.gauge, to: one.gauge }];
+          : [
+              {
+                by: Math.log(one.value) - Math.log(before.value),
+                from: before.gauge,
+                to: one.gauge,
+              },
+            ];
       });
     },
   );
@@ -84,6 +92,7 @@ export const gaugesApart = (readings: readonly KnownReading[]): readonly GaugeAp
         (squares / df) * (1 / offsets.length + 1 / Math.max(1, within.length)),
       );
       const share = Math.expm1(offset);
+      if (Math.abs(offset) > MOST_OFFSET) return [];
       if (Math.abs(share) < LEAST_SHARE || Math.abs(offset) < tQuantile(1 - TAIL, df) * error)
         return [];
       const { measure, unit } = one;

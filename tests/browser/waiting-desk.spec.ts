@@ -8,7 +8,6 @@ import {
   unpackBundle,
   writeBundle,
   type Revision,
-  type Stamp,
 } from '../../core/records/index.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 
@@ -42,7 +41,7 @@ const fileWithOddRun = (): Buffer => {
       sv: 1,
       body: { ...run.body, distanceM: 412_000, durationS: 170_000 },
     },
-    run.stamp as Stamp,
+    run.stamp,
     null,
   );
   return Buffer.from(writeBundle({ madeAt: '2026-11-20T00:00:00Z' }, [odd]));

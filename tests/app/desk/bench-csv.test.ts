@@ -126,7 +126,7 @@ describe('a table of bench checks', () => {
     const { checks } = read(...lines);
     expect(checks[0]).toMatchObject({ temperatureC: 23, readings: [{}, {}] });
     const again = readBenchTable(lines.join('\n'), PROJECT, pairs, new Set(checks.map(checkKey)));
-    expect(again).toEqual({ checks: [], known: 1, troubles: [] });
+    expect(again).toEqual({ checks: [], lines: new Map(), known: 1, troubles: [] });
   });
 
   it('reads what a Chinese spreadsheet writes', () => {
@@ -138,6 +138,7 @@ describe('a table of bench checks', () => {
   it('reads an empty table as nothing', () => {
     expect(readBenchTable(emptyBenchTable(), PROJECT, pairs)).toEqual({
       checks: [],
+      lines: new Map(),
       known: 0,
       troubles: [],
     });
