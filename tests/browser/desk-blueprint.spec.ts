@@ -72,7 +72,9 @@ test('a round gets its usual dimensions, its last and its layers, and keeps them
   await page.getByLabel('Nominal, g').fill('250');
   await page.getByLabel('Name of the last').fill('L09');
   await page.getByRole('button', { name: 'Save', exact: true }).click();
-  await expect(page.getByText('Last: A number is missing or wrong.')).toBeVisible();
+  await expect(
+    page.getByText('Last, Measured at size, mm of foot length: This is missing.'),
+  ).toBeVisible();
   await page.getByLabel('Measured at size, mm of foot length').fill('270');
   await page.getByLabel('Length of the last, mm').fill('280');
   await page.getByLabel('U1 toe tip').fill('3');

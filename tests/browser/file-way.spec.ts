@@ -19,14 +19,17 @@ const savedFile = async (page: Page, button: string): Promise<Buffer> => {
 };
 
 /** Opens a file from the screen that offers it; nothing is loaded anew. */
-const takeIn = async (page: Page, file: Buffer, contains: string) => {
+const takeIn = async (page: Page, file: Buffer, contains: string, home = '/desk') => {
   await page.getByLabel('Choose a file').setInputFiles({
     name: 'sent.pairlog',
     mimeType: 'application/octet-stream',
     buffer: file,
   });
-  await expect(page.getByText(contains)).toBeVisible();
-  await page.getByRole('button', { name: 'Take it in' }).click();
+  await expect(page.getByText(contains).first()).toBeVisible();
+  const take = page.getByRole('button', { name: 'Take it in' });
+  // Of a file that is here already there is nothing to take.
+  if ((await take.count()) > 0) await take.click();
+  else await page.goto(hub.url + home);
 };
 
 const logRun = async (page: Page, km: string, time: string) => {
@@ -112,8 +115,8 @@ test('a group works by files alone, from the first hand-out to the lead’s figu
   await test.step('the lead takes the late file first, then the early one, then both again', async () => {
     for (const [file, contains] of [
       [late, '2 new entries, 0 already here'],
-      [early, '0 new entries, 1 already here'],
-      [late, '0 new entries, 2 already here'],
+      [early, 'Everything in this file is already here.'],
+      [late, 'Everything in this file is already here.'],
     ] as const) {
       await lead.goto(`${hub.url}/desk/group`);
       await lead.getByRole('link', { name: 'Open a file' }).click();
@@ -134,7 +137,7 @@ test('a group works by files alone, from the first hand-out to the lead’s figu
     const second = await savedFile(lead, 'Hand-out file T01');
     for (const file of [second, second, handOut]) {
       await phone.goto(`${hub.url}/file`);
-      await takeIn(phone, file, 'already here');
+      await takeIn(phone, file, 'already here', '/');
       await expect(phone.getByRole('heading', { name: '832' })).toBeVisible();
     }
     await expect(phone.getByRole('heading', { name: '417' })).toBeVisible();

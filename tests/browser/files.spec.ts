@@ -41,7 +41,8 @@ test('a tester’s phone shows what its lead’s file erases, and leaves out wha
   await expect(page.getByRole('alert')).toContainText('“Another group”');
   await expect(page.getByRole('button', { name: 'Take it in' })).toHaveCount(0);
 
-  await openFile(page, leadsFile());
+  const file = leadsFile();
+  await openFile(page, file);
   await expect(page.getByText('The file says: made by a lead of your group')).toBeVisible();
   await expect(page.getByText('Erases pair 146 for good')).toBeVisible();
   await expect(page.getByText('1 entry is not meant for you and stays out.')).toBeVisible();
@@ -49,7 +50,7 @@ test('a tester’s phone shows what its lead’s file erases, and leaves out wha
   await look(page);
   await page.getByRole('button', { name: 'Take it in' }).click();
   await expect(page.getByText('2 new entries taken in')).toBeVisible();
-  await openFile(page, leadsFile());
+  await openFile(page, file);
   await expect(page.getByText('Everything in this file is already here.')).toBeVisible();
 });
 

@@ -147,7 +147,7 @@ test('the tester’s screens', async ({ page }) => {
     async (at, path) => {
       if (path === rank) {
         for (const _ of [1, 2]) await at.locator('main .stack .button-big').first().click();
-        await expect(at.locator('ol li')).toHaveCount(2);
+        await expect(at.locator('main ol li')).toHaveCount(2);
       }
       if (path !== log) return;
       // The fullest state of the form: another day, map, complaint, pain with its notice, everything unfolded.
