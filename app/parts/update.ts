@@ -35,6 +35,8 @@ export const keepAppFresh = (): void => {
     document.addEventListener('visibilitychange', look);
     window.addEventListener('pageshow', look);
   };
-  if (document.readyState === 'complete') void begin();
-  else window.addEventListener('load', () => void begin(), { once: true });
+  // The app works without: the next start tries again. Nothing of it is a fault of what is on the screen.
+  const tryIt = () => void begin().catch((error: unknown) => console.error(error));
+  if (document.readyState === 'complete') tryIt();
+  else window.addEventListener('load', tryIt, { once: true });
 };

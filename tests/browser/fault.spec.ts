@@ -133,6 +133,7 @@ test('a screen whose file is gone after an update says so; the own log goes out 
   await page.getByText('Nothing bothered me').click();
   await page.getByRole('button', { name: 'Save' }).click();
   await expect(page.getByText('Saved on this phone')).toBeVisible();
+  await page.waitForLoadState('networkidle');
   const giveBack = await takeAway(/^settings-screen-.*\.js$/);
   await page.getByRole('link', { name: 'Settings' }).click();
   await expect(title(page)).toHaveText('A part of Pairlog did not arrive');
@@ -155,6 +156,8 @@ test('a screen whose file is gone after an update says so; the own log goes out 
 
 test('a part of the log screen that is not there leaves the run to be saved', async ({ page }) => {
   await joinAs(page, hub.codes.tester);
+  await page.getByRole('link', { name: 'Log a run' }).waitFor();
+  await page.waitForLoadState('networkidle');
   await takeAway(/^(track-part|complaint-editor)-.*\.js$/);
   await page.getByRole('link', { name: 'Log a run' }).click();
   await page.getByLabel('Distance, km').fill('6.54');

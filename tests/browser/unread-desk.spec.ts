@@ -46,7 +46,13 @@ test('a record that cannot be read is named and corrected', async ({ page }) => 
     mimeType: 'application/octet-stream',
     buffer: wrongFile(),
   });
+  // Nothing tells this device who made the file: the lead has to agree.
+  await page
+    .getByRole('checkbox', { name: /^Take in/ })
+    .first()
+    .check();
   await page.getByRole('button', { name: 'Take it in' }).click();
+  await expect(page.getByText(/taken in/)).toBeVisible();
   await page.goto(`${hub.url}/desk`);
   await expect(page.getByRole('heading', { name: 'One record cannot be read' })).toBeVisible();
   await expect(page.getByText('Foot length, left: Must be from 100 to 400 mm.')).toBeVisible();

@@ -65,7 +65,13 @@ test('a run that cannot be right is told before it is taken in, waits, is set as
     .getByLabel('Choose a file')
     .setInputFiles({ name: 'odd.pairlog', mimeType: 'text/plain', buffer: fileWithOddRun() });
   await expect(page.getByText('Waits for your decision once it is taken in: 1 run.')).toBeVisible();
+  // Nothing tells this device who made the file: the lead has to agree.
+  await page
+    .getByRole('checkbox', { name: /^Take in/ })
+    .first()
+    .check();
   await page.getByRole('button', { name: 'Take it in' }).click();
+  await expect(page.getByText(/taken in/)).toBeVisible();
 
   expect(await pairs()).toBe(before);
   await page.getByRole('link', { name: 'Decide about one run or reading: does it count?' }).click();
@@ -109,7 +115,7 @@ test('a reading whose point slipped is asked about, in the form and in a table',
   await page
     .getByLabel('Measure and site')
     .selectOption({ label: 'Stack height, centre of the heel' });
-  await expect(page.getByRole('img', { name: 'Pair 637: 34.90 mm at 400.0 km' })).toBeAttached();
+  await expect(page.getByRole('img', { name: 'Pair 637: 34.9 mm at 400.0 km' })).toBeAttached();
 
   await page.getByRole('button', { name: 'Read checks from a table (CSV)' }).click();
   await page.getByLabel('Choose the table').setInputFiles({
