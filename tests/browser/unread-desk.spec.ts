@@ -52,7 +52,7 @@ test('a record that cannot be read is named and corrected', async ({ page }) => 
     .first()
     .check();
   await page.getByRole('button', { name: 'Take it in' }).click();
-  await expect(page.getByText(/taken in/)).toBeVisible();
+  await expect(page.getByText(/new entr(y|ies) taken in/)).toBeVisible();
   await page.goto(`${hub.url}/desk`);
   await expect(page.getByRole('heading', { name: 'One record cannot be read' })).toBeVisible();
   await expect(page.getByText('Foot length, left: Must be from 100 to 400 mm.')).toBeVisible();

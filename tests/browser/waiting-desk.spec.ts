@@ -71,7 +71,7 @@ test('a run that cannot be right is told before it is taken in, waits, is set as
     .first()
     .check();
   await page.getByRole('button', { name: 'Take it in' }).click();
-  await expect(page.getByText(/taken in/)).toBeVisible();
+  await expect(page.getByText(/new entr(y|ies) taken in/)).toBeVisible();
 
   expect(await pairs()).toBe(before);
   await page.getByRole('link', { name: 'Decide about one run or reading: does it count?' }).click();
@@ -131,6 +131,7 @@ test('a reading whose point slipped is asked about, in the form and in a table',
   });
   await expect(page.getByText(/^Line 2: You typed 3\.47 mm/)).toContainText('Is it 34.7 mm?');
   await page.getByRole('button', { name: 'Take them in' }).click();
+  await expect(page.getByRole('button', { name: 'Take them in' })).toHaveCount(0);
 
   // What was taken in without a tick waits, and is corrected from the list.
   await page.goto(`${hub.url}${project}/waiting`);
