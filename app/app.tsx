@@ -29,7 +29,7 @@ const Damage = lazy(async () => (await withTerms(import('./phone/damage.tsx'))).
 const RankScreen = lazy(async () => (await import('./phone/rank-screen.tsx')).RankScreen);
 const OpenFile = lazy(async () => (await import('./phone/open-file.tsx')).OpenFile);
 const Desk = lazy(async () => {
-  await need('glossary', 'desk');
+  await need('glossary', 'desk', 'places');
   return (await import('./desk/desk.tsx')).Desk;
 });
 

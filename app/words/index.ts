@@ -4,16 +4,21 @@
  * wait for the desk's words. Numbers and dates follow the platform's Intl.
  */
 import { signal } from '@preact/signals';
-import type { DeskWords, Glossary, LanguageName, PhoneWords } from './types.ts';
+import type { DeskWords, Glossary, LanguageName, PhoneWords, PlaceWords } from './types.ts';
 
 interface Parts {
   readonly phone: PhoneWords;
   readonly glossary: Glossary;
   readonly desk: DeskWords;
+  readonly places: PlaceWords;
 }
 
 /** A file's name without its folder and ending, such as `en`. */
 export type Language = string;
+
+/** Of files that lie in a folder for each language. */
+const byFolder = <T>(files: Readonly<Record<string, T>>): ReadonlyMap<Language, T> =>
+  new Map(Object.entries(files).map(([path, file]) => [path.split('/').at(-2) as string, file]));
 
 const byLanguage = <T>(files: Readonly<Record<string, T>>): ReadonlyMap<Language, T> =>
   new Map(
@@ -40,6 +45,7 @@ const loaders: {
   desk: byLanguage(
     import.meta.glob<DeskWords>('./languages/*.ts', { query: '?desk', import: 'desk' }),
   ),
+  places: byFolder(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'places' })),
 };
 
 export const languages: readonly Language[] = [...names.keys()];
@@ -72,7 +78,7 @@ export const wordsOf = async (
   language: Language,
 ): Promise<Parts & { readonly about: LanguageName }> => ({
   about: nameOf(language),
-  ...((await load(language, new Set(['phone', 'glossary', 'desk']))) as Parts),
+  ...((await load(language, new Set(['phone', 'glossary', 'desk', 'places']))) as Parts),
 });
 
 /** Fetches what the language will need, before it is known that it is the one. */
@@ -101,6 +107,8 @@ export const t = (): PhoneWords => spoken('phone');
 export const terms = (): Glossary => spoken('glossary');
 /** The desk's words. */
 export const d = (): DeskWords => spoken('desk');
+/** The words of the desk's places, by place. */
+export const p = (): PlaceWords => spoken('places');
 
 export const locale = (): string => nameOf(current.value?.language ?? 'en').locale;
 

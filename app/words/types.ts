@@ -33,6 +33,7 @@ import type {
 import type { Dose } from '../../core/review/index.ts';
 import type { FormName, HoldWord, WearFit, WearKind } from '../../core/wear/index.ts';
 import type { desk, phone } from './languages/en.ts';
+import type { places } from './places/en/index.ts';
 
 export interface LanguageName {
   /** In the language itself. */
@@ -90,6 +91,8 @@ export interface Glossary {
 
 export type PhoneWords = typeof phone;
 export type DeskWords = typeof desk;
+/** The words of the desk's places, by place. */
+export type PlaceWords = typeof places;
 
 export interface TerminalWords {
   /** The ids that --language and --trade take, such as `en|zh`. */

@@ -1,0 +1,26 @@
+/** A project's log, reviewed once; what costs more is worked out when it is first asked for, and kept. */
+import {
+  reviewProject,
+  verdictOf,
+  type ProjectLog,
+  type Review,
+  type Verdict,
+} from '../../../core/review/index.ts';
+
+export interface Opened {
+  readonly log: ProjectLog;
+  readonly review: Review;
+  /** One for each round, in their order. */
+  readonly verdicts: () => readonly Verdict[];
+}
+
+/** Reviews an opened log. */
+export const openedOf = (log: ProjectLog): Opened => {
+  const review = reviewProject(log);
+  let verdicts: readonly Verdict[] | null = null;
+  return {
+    log,
+    review,
+    verdicts: () => (verdicts ??= review.rounds.map((round) => verdictOf(log, round))),
+  };
+};
