@@ -37,3 +37,6 @@ export const surenessOf = (word: EvidenceWord, testers: number): Sureness =>
       : word === 'early-sign' && testers >= 2
         ? 'likely'
         : 'too-early';
+
+/** What a headline claims at most. A property test holds it against the stamp of the same place. */
+export type Claim = Stamp | Sureness | 'nothing';
