@@ -1,1 +1,3 @@
 export * from './stamp.ts';
+export * from './sheet.ts';
+export * from './shoes.ts';

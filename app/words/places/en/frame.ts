@@ -36,4 +36,10 @@ export const frame = {
   },
   doNotRun: 'do not run',
   outOfTolerance: 'out of tolerance',
+  /** Within a sentence. */
+  felt: (kind: string, zone: string) =>
+    `${kind.charAt(0).toLowerCase()}${kind.slice(1)} at the ${zone}`,
+  /** As a title or in a list. */
+  feltTitle: (kind: string, zone: string) =>
+    `${zone.charAt(0).toUpperCase()}${zone.slice(1)}, ${kind.charAt(0).toLowerCase()}${kind.slice(1)}`,
 };

@@ -37,4 +37,6 @@ export const frame: PlaceWords['frame'] = {
   },
   doNotRun: '停穿',
   outOfTolerance: '超差',
+  felt: (kind, zone) => `${zone}${kind}`,
+  feltTitle: (kind, zone) => `${zone}：${kind}`,
 };
