@@ -32,3 +32,4 @@ export {
   type CalendarRow,
   type CalendarRun,
 } from './calendar.ts';
+export { lookAtRun, type RunLook } from './run-look.ts';
