@@ -38,6 +38,15 @@ export type Route =
 const isPlace = (name: string | undefined): name is Place =>
   name !== undefined && ((tabs as readonly string[]).includes(name) || name in furtherPlaces);
 
+/** Addresses that leads have in their messages from before the places had these names. */
+const formerPlaces: Readonly<Record<string, readonly [Place, ...string[]]>> = {
+  overview: ['sheet'],
+  complaints: ['shoe'],
+  comfort: ['shoe', 'comfort'],
+  bench: ['wear'],
+  findings: ['changes'],
+};
+
 /** The tab that a place belongs to. */
 export const tabOf = (place: Place): Tab =>
   place in furtherPlaces ? furtherPlaces[place as Further] : (place as Tab);
@@ -48,9 +57,10 @@ export const routeOf = (path: string): Route => {
   if (first === undefined || first === '') return { at: 'shoes' };
   if (first === 'new' || first === 'group') return { at: first };
   const project = first as RecordId;
-  return isPlace(place)
-    ? { at: 'project', project, place, rest: rest.filter((part) => part !== '') }
-    : { at: 'project', project, place: 'sheet', rest: [] };
+  if (isPlace(place))
+    return { at: 'project', project, place, rest: rest.filter((part) => part !== '') };
+  const [now, ...within] = formerPlaces[place ?? ''] ?? (['sheet'] as const);
+  return { at: 'project', project, place: now, rest: within };
 };
 
 /** The address of a place of a project, and of what lies in it. */
