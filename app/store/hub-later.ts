@@ -3,7 +3,7 @@
  * they are first asked for. Where they cannot be, that is a network that is not there.
  */
 import type { StoreContext } from './context.ts';
-import { cursorIn } from './cursor.ts';
+import { clockOffsetIn, cursorIn } from './cursor.ts';
 import type { Membership } from './membership.ts';
 import type { Session } from './session.ts';
 import type { Syncing } from './sync.ts';
@@ -42,10 +42,7 @@ export const hubLater = (context: StoreContext): Membership & Syncing => {
     device: async () => (await parts()).device(),
     sync: async (options) => (await partsOrNull())?.sync(options) ?? { what: 'offline' },
     // Read without the parts: a clock is asked about offline too.
-    clockOffset: () =>
-      context.withDatabase(
-        async (db) => ((await db.get('meta', 'clockOffset')) as number | undefined) ?? 0,
-      ),
+    clockOffset: () => clockOffsetIn(context),
     startSyncing() {
       let timer: ReturnType<typeof setTimeout> | undefined;
       let stop: (() => void) | undefined;

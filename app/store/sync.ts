@@ -1,7 +1,7 @@
 /** When does this device sync, and what came of it? */
 import type { SyncStatus } from './changes.ts';
 import type { StoreContext } from './context.ts';
-import { cursorIn } from './cursor.ts';
+import { clockOffsetIn, cursorIn } from './cursor.ts';
 import { deviceSide } from './device-side.ts';
 import type { HubClient } from './hub-client.ts';
 import { kinds, type Role } from '../../core/records/index.ts';
@@ -161,10 +161,7 @@ export const syncing = (
 
   return {
     sync,
-    clockOffset: () =>
-      context.withDatabase(
-        async (db) => ((await db.get('meta', 'clockOffset')) as number | undefined) ?? 0,
-      ),
+    clockOffset: () => clockOffsetIn(context),
     startSyncing() {
       let timer: ReturnType<typeof setTimeout> | undefined;
       let retryMs = FIRST_RETRY_MS;

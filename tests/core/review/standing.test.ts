@@ -492,6 +492,13 @@ describe('what waits or was set aside', () => {
     );
   });
 
+  it('is told all the same where it tells of pain', () => {
+    const hurts = run(2, { durationS: 600, pain: { score: 5, isNew: true } });
+    const review = reviewProject(open(...base, hurts));
+    expect(review.waiting).toMatchObject([{ subject: { record: hurts.id } }]);
+    expect(review.pains).toMatchObject([{ run: hurts.id, score: 5, stands: true }]);
+  });
+
   it('is listed once a lead takes a file in, and not what waited before', () => {
     const odd = run(2, { durationS: 600 });
     expect(newlyWaiting([...base], [odd], NOW)).toMatchObject([{ subject: { record: odd.id } }]);
