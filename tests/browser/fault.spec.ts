@@ -9,6 +9,7 @@ import { fileURLToPath } from 'node:url';
 import AxeBuilder from '@axe-core/playwright';
 import { chromium, devices, expect, test, type Page } from '@playwright/test';
 import { readBundle, unpackBundle } from '../../core/records/index.ts';
+import { chooseLanguage } from './device.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 import { launchOptions } from './programs.ts';
 
@@ -171,8 +172,7 @@ test('a part of the log screen that is not there leaves the run to be saved', as
 test('a language that was chosen is the fault’s too', async ({ page }) => {
   await joinAs(page, hub.codes.tester);
   await page.goto(`${hub.url}/settings`);
-  await page.getByText('简体中文', { exact: true }).click();
-  await expect(page.getByRole('radio', { name: '简体中文' })).toBeChecked();
+  await chooseLanguage(page, '简体中文');
   await takeAway(/^first-page.*\.js$/);
   // The file stays in the browser's cache for a year, until the browser needs the room.
   await (await page.context().newCDPSession(page)).send('Network.clearBrowserCache');

@@ -4,6 +4,7 @@
  */
 import { readFile } from 'node:fs/promises';
 import { expect, test, type Locator, type Page } from '@playwright/test';
+import { chooseLanguage, recordsHeld } from './device.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 import {
   answer,
@@ -41,10 +42,9 @@ const words = {
   },
 } as const;
 
-const speak = async (page: Page, language: string) => {
+const speak = async (page: Page, language: 'English' | '简体中文') => {
   await page.goto(`${hub.url}/settings`);
-  await page.getByText(language, { exact: true }).click();
-  await expect(page.getByRole('radio', { name: language })).toBeChecked();
+  await chooseLanguage(page, language);
 };
 
 /** A run with this pain, as far as the answers; nothing is saved. */
@@ -86,22 +86,9 @@ const hidden = (targets: readonly Locator[]): Promise<string[]> =>
   ).then((all) => all.filter(Boolean));
 
 /** The run records that this phone holds, by their pain score. */
-const savedPains = (page: Page): Promise<number[]> =>
-  page.evaluate(
-    () =>
-      new Promise<number[]>((done) => {
-        const opening = indexedDB.open('pairlog');
-        opening.onsuccess = () => {
-          const asking = opening.result.transaction('heads').objectStore('heads').getAll();
-          asking.onsuccess = () => {
-            opening.result.close();
-            const heads = asking.result as { kind: string; body: { pain?: { score: number } } }[];
-            done(
-              heads.flatMap(({ kind, body }) => (kind === 'run' ? (body?.pain?.score ?? []) : [])),
-            );
-          };
-        };
-      }),
+const savedPains = async (page: Page): Promise<number[]> =>
+  (await recordsHeld<{ pain?: { score: number } } | null>(page, 'run')).flatMap(
+    (body) => body?.pain?.score ?? [],
   );
 
 for (const [width, height] of [

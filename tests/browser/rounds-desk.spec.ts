@@ -7,6 +7,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test, type Page } from '@playwright/test';
+import { photosHeld } from './device.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 import { programs } from './programs.ts';
 
@@ -102,9 +103,6 @@ test('a change goes from the blueprint to its outcome, and the sheet to who can 
   const page = await context.newPage();
   const troubles: string[] = [];
   page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()));
-  const file = page.waitForResponse(
-    (answer) => answer.url().includes('/v1/attachment/') && answer.status() === 200,
-  );
   await page.goto(`${hub.url}/join#${code}`);
   await page.getByRole('button', { name: '加入' }).click();
   await expect(page.getByRole('heading', { name: '帮面版型 · 帮面' })).toBeVisible();
@@ -121,7 +119,7 @@ test('a change goes from the blueprint to its outcome, and the sheet to who can 
   // Nothing else is theirs, whatever the address.
   await page.goto(`${hub.url}/desk`);
   await expect(page.getByRole('heading', { name: '报告' })).toBeVisible();
-  await (await file).finished();
+  await expect.poll(() => photosHeld(page)).toBeGreaterThan(0);
   await page.evaluate(() => navigator.serviceWorker.ready);
 
   await hub.pause();

@@ -4,6 +4,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { writeGpx } from '../../core/track/index.ts';
 import { fixAt, START_MS, trackOf } from '../core/track/tracks.ts';
+import { chooseLanguage } from './device.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 import { joinAsTester, openLead } from './two-people.ts';
 
@@ -76,10 +77,9 @@ const walk = async (
   paths: readonly string[],
   open: (page: Page, path: string) => Promise<void>,
 ) => {
-  for (const language of ['English', '简体中文']) {
+  for (const language of ['English', '简体中文'] as const) {
     await page.goto(`${hub.url}/settings`);
-    await page.getByText(language, { exact: true }).click();
-    await expect(page.getByRole('radio', { name: language })).toBeChecked();
+    await chooseLanguage(page, language);
     for (const path of paths) {
       await page.goto(hub.url + path);
       await page.locator('main h1').waitFor();
