@@ -37,6 +37,10 @@ export const chooseLanguage = async (page: Page, name: keyof typeof LANGUAGES): 
   await expect(page.getByRole('radio', { name })).toBeChecked();
   // The screen speaks it before it is written; a page that is left at once would lose it.
   await expect
-    .poll(async () => (await read<{ language?: string }>(page, 'settings', 'settings'))?.language)
+    .poll(
+      async () =>
+        (await read<{ language?: string } | undefined>(page, 'settings', 'settings'))?.language ??
+        'en',
+    )
     .toBe(LANGUAGES[name]);
 };
