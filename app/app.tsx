@@ -33,7 +33,7 @@ const OpenFile = lazy(async () => {
   return (await import('./phone/open-file.tsx')).OpenFile;
 });
 const Desk = lazy(async () => {
-  await need('glossary', 'entry', 'desk');
+  await need('glossary', 'entry', 'desk', 'places');
   return (await import('./desk/desk.tsx')).Desk;
 });
 

@@ -101,6 +101,11 @@ export interface TabProps {
   readonly review: ReviewSummary;
 }
 
+/** What every place of a project gets; `rest` is what follows the place in the address. */
+export interface PlaceProps extends TabProps {
+  readonly rest: readonly string[];
+}
+
 /** Codes of pairs and testers and names of rounds, by id; a pair out of tolerance is marked wherever it is named. */
 export const namesIn = (review: ReviewSummary, records: DeskRecords) => {
   const out = new Set([

@@ -12,6 +12,7 @@ import type {
   Glossary,
   LanguageName,
   PhoneWords,
+  PlaceWords,
 } from './types.ts';
 
 interface Parts {
@@ -21,10 +22,15 @@ interface Parts {
   readonly care: CareWords;
   readonly entry: EntryWords;
   readonly desk: DeskWords;
+  readonly places: PlaceWords;
 }
 
 /** A file's name without its folder and ending, such as `en`. */
 export type Language = string;
+
+/** Of files that lie in a folder for each language. */
+const byFolder = <T>(files: Readonly<Record<string, T>>): ReadonlyMap<Language, T> =>
+  new Map(Object.entries(files).map(([path, file]) => [path.split('/').at(-2) as string, file]));
 
 const byLanguage = <T>(files: Readonly<Record<string, T>>): ReadonlyMap<Language, T> =>
   new Map(
@@ -60,6 +66,7 @@ const loaders: {
   desk: byLanguage(
     import.meta.glob<DeskWords>('./languages/*.ts', { query: '?desk', import: 'desk' }),
   ),
+  places: byFolder(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'places' })),
 };
 
 export const languages: readonly Language[] = [...names.keys()];
@@ -92,7 +99,7 @@ export const wordsOf = async (
   language: Language,
 ): Promise<Omit<Parts, 'care' | 'entry' | 'file'> & { readonly about: LanguageName }> => ({
   about: nameOf(language),
-  ...((await load(language, new Set(['phone', 'glossary', 'desk']))) as Omit<
+  ...((await load(language, new Set(['phone', 'glossary', 'desk', 'places']))) as Omit<
     Parts,
     'care' | 'entry' | 'file'
   >),
@@ -132,6 +139,8 @@ export const careWords = (): CareWords => spoken('care');
 export const entryWords = (): EntryWords => spoken('entry');
 /** The desk's words. */
 export const d = (): DeskWords => spoken('desk');
+/** The words of the desk's places, by place. */
+export const p = (): PlaceWords => spoken('places');
 
 export const locale = (): string => nameOf(current.value?.language ?? 'en').locale;
 

@@ -33,6 +33,7 @@ import type {
 import type { Dose } from '../../core/review/index.ts';
 import type { FormName, HoldWord, WearFit, WearKind } from '../../core/wear/index.ts';
 import type { care, desk, entry, fault, file, phone } from './languages/en.ts';
+import type { places } from './places/en/index.ts';
 
 export interface LanguageName {
   /** In the language itself. */
@@ -94,6 +95,8 @@ export type FileWords = typeof file;
 export type CareWords = typeof care;
 export type EntryWords = typeof entry;
 export type DeskWords = typeof desk;
+/** The words of the desk's places, by place. */
+export type PlaceWords = typeof places;
 
 /** A record as a sentence names it; every part is in the reader's language, and empty where it is not known. */
 export interface NamedRecord {

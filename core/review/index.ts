@@ -28,3 +28,13 @@ export { feetAnswers } from './round-review.ts';
 export { byCode } from './by-code.ts';
 export type { Preference } from './preferences.ts';
 export * from './panel-check.ts';
+export { calloutsOf, latestAsked, type Callout, type Reported, type Side } from './callouts.ts';
+export {
+  calendarOf,
+  MOST_ROWS,
+  type Calendar,
+  type CalendarFold,
+  type CalendarRow,
+  type CalendarRun,
+} from './calendar.ts';
+export { lookAtRun, type RunLook } from './run-look.ts';

@@ -8,8 +8,7 @@ const read = <T>(page: Page, store: string, key: string | null): Promise<T> =>
         const opening = indexedDB.open('pairlog');
         opening.onsuccess = () => {
           const records = opening.result.transaction(name).objectStore(name);
-          const asking: IDBRequest<unknown> =
-            wanted === null ? records.getAll() : records.get(wanted);
+          const asking: IDBRequest = wanted === null ? records.getAll() : records.get(wanted);
           asking.onsuccess = () => {
             opening.result.close();
             done(asking.result as T);

@@ -59,6 +59,13 @@ module.exports = {
       },
     },
     {
+      name: 'headlines-above-the-review',
+      severity: 'error',
+      comment: 'a headline is made of what the review says, never the other way round',
+      from: { path: '^core/', pathNot: '^core/headlines/' },
+      to: { path: '^core/headlines/' },
+    },
+    {
       name: 'phone-and-desk-apart',
       severity: 'error',
       from: { path: '^app/(phone|desk|reader)/' },

@@ -24,7 +24,6 @@ import {
   lookAtFeet,
   lookAtLayers,
   findingsOf,
-  influences,
   lookAtWear,
   lookCloser,
   openProject,
@@ -33,9 +32,7 @@ import {
   recurring,
   reportRound,
   reportRounds,
-  reviewProject,
   summarise,
-  verdictOf,
   wearPlaces,
   withoutPairsOutOfTolerance,
   type CloserLook,
@@ -48,7 +45,6 @@ import {
   type PanelCheck,
   type ProjectLog,
   type ProposedOutcome,
-  type Review,
   type ReviewSummary,
   type RoundComparison,
   type RoundInfluence,
@@ -59,6 +55,8 @@ import {
   type WearPlaceSize,
 } from '../../../core/review/index.ts';
 import { csvOf, jsonOf, tablesOf } from '../../report/tables.ts';
+import { openedOf, type Opened } from './opened.ts';
+import { placeAnswers, type PlaceAnswers } from './place-answers.ts';
 
 /** Every readable record but the runs, which are many and asked for in other ways. */
 export interface DeskRecords extends Omit<Records, 'run' | 'leftOut'> {
@@ -86,7 +84,7 @@ export interface Wanted {
 }
 
 /** What is answered of one project, of the log as it was read last. */
-export interface DeskAnswers {
+export interface DeskAnswers extends PlaceAnswers {
   /** Null where the project is not in the records. */
   review(project: RecordId): ReviewSummary | null;
   /** What was on the pairs of a round that went farthest, thinned to what a chart can show. */
@@ -164,14 +162,6 @@ const thinned = <T>(list: readonly T[], most: number): readonly T[] =>
         (_, at) => list[Math.round((at * (list.length - 1)) / (most - 1))] as T,
       );
 
-interface Opened {
-  readonly log: ProjectLog;
-  readonly review: Review;
-  /** Worked out when first asked for. */
-  verdicts?: readonly Verdict[];
-  influences?: readonly RoundInfluence[];
-}
-
 /** The answers from what `find` opens; it gives null where the project is not in the log. */
 const answersFrom = (find: (project: RecordId) => Opened | null): DeskAnswers => {
   const get = (project: RecordId) => {
@@ -182,13 +172,8 @@ const answersFrom = (find: (project: RecordId) => Opened | null): DeskAnswers =>
   const runsOf = (project: RecordId, round: RecordId) =>
     get(project).log.pairs.flatMap((pair) => (pair.round === round ? pair.runs : []));
 
-  const verdictsOf = (project: RecordId) => {
-    const one = get(project);
-    one.verdicts ??= one.review.rounds.map((round) => verdictOf(one.log, round));
-    return one.verdicts;
-  };
-
   return {
+    ...placeAnswers(get),
     review(project) {
       const one = find(project);
       return one && summarise(one.review);
@@ -205,15 +190,11 @@ const answersFrom = (find: (project: RecordId) => Opened | null): DeskAnswers =>
     wearPlaces: (project) => wearPlaces(get(project).log),
     wear: (project, place, dose, pair) => lookAtWear(get(project).log, place, dose, pair),
     felt: (project, round) => feltCushioning(get(project).log, round),
-    verdicts: verdictsOf,
-    influences(project) {
-      const one = get(project);
-      one.influences ??= influences(one.log, one.review, verdictsOf(project));
-      return one.influences;
-    },
+    verdicts: (project) => get(project).verdicts(),
+    influences: (project) => get(project).influences(),
     overview(project) {
-      const { log, review } = get(project);
-      return overviewOf(log, review, verdictsOf(project));
+      const { log, review, verdicts } = get(project);
+      return overviewOf(log, review, verdicts());
     },
     compareRounds(project, earlier, later, hands) {
       const { log, review } = get(project);
@@ -308,7 +289,7 @@ export const deskWork = (
       const whole = open(project);
       if (!whole) return null;
       const log = part(whole);
-      const one = { log, review: reviewProject(log) };
+      const one = openedOf(log);
       known.set(project, one);
       return one;
     };

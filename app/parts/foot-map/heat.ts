@@ -5,7 +5,7 @@ import type { Foot } from '../../../core/records/index.ts';
 import { zoneKey, type HeatLevel, type ZoneHeat } from './foot-map.tsx';
 
 /** Steps that a reader can tell apart: none, up to a tenth, a quarter, a half, more. */
-const heatLevel = (share: number): Exclude<HeatLevel, 'unasked'> =>
+export const heatLevel = (share: number): Exclude<HeatLevel, 'unasked'> =>
   share === 0 ? 0 : share <= 0.1 ? 1 : share <= 0.25 ? 2 : share <= 0.5 ? 3 : 4;
 
 /** Up to so many testers a zone can hold "3/98"; beyond, the share is written and the number said above. */

@@ -1,0 +1,58 @@
+/** A drawing with its words: a title, the same as a list for a screen reader, and as a table that anybody can open. */
+import type { ComponentChildren } from 'preact';
+import { useId } from 'preact/hooks';
+import { p } from '../../words/index.ts';
+
+export interface PictureTable {
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly ComponentChildren[])[];
+}
+
+export const Picture = (props: {
+  readonly title?: ComponentChildren;
+  /** What the drawing shows, in one sentence; the table has the rest. */
+  readonly says: string;
+  readonly table?: PictureTable;
+  readonly children: ComponentChildren;
+}) => {
+  const id = useId();
+  const { title, says, table, children } = props;
+  return (
+    <figure class="picture" aria-label={says}>
+      {title !== undefined && (
+        <figcaption class="picture-title" id={id}>
+          {title}
+        </figcaption>
+      )}
+      {children}
+      {table && (
+        <details class="how-sure no-print">
+          <summary>{p().frame.asTable}</summary>
+          <div class="table-wrap" tabIndex={0} role="region" aria-label={says}>
+            <table class="place-table">
+              <thead>
+                <tr>
+                  {table.head.map((cell) => (
+                    <th scope="col" key={cell}>
+                      {cell}
+                    </th>
+                  ))}
+                </tr>
+              </thead>
+              <tbody>
+                {table.rows.map(([first, ...cells], row) => (
+                  <tr key={row}>
+                    <th scope="row">{first}</th>
+                    {cells.map((cell, at) => (
+                      <td key={at}>{cell}</td>
+                    ))}
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </div>
+        </details>
+      )}
+    </figure>
+  );
+};

@@ -1,0 +1,128 @@
+/** What to do next: a line a thing, each opening the record that it is about; what may hurt somebody first. */
+import type { RecordId } from '../../../core/records/index.ts';
+import type { NextStep } from '../../../core/review/index.ts';
+import { locale, p, terms } from '../../words/index.ts';
+import { namesIn, type TabProps } from '../desk-state.ts';
+import { linksOf, type Links, type Place } from '../frame/route.ts';
+
+/** Of more things only the first are named; their list has the rest. */
+const MOST_NAMED = 6;
+const MOST_IN_LINE = 3;
+
+/** Where each step is done when it is not about single records. */
+const placeOfStep: Readonly<Record<NextStep['step'], Place>> = {
+  'ask-about-pain': 'runs',
+  'look-at-damage': 'pairs',
+  'reach-about-stop-use': 'pairs',
+  'decide-what-counts': 'waiting',
+  'add-round': 'rounds',
+  'add-pairs': 'rounds',
+  'add-testers': 'testers',
+  'measure-on-arrival': 'wear',
+  'hand-out': 'pairs',
+  'set-up-phones': 'testers',
+  'ask-the-silent': 'testers',
+  'write-findings': 'shoe',
+  'assign-findings': 'changes',
+  'judge-findings': 'changes',
+  'set-limits': 'brief',
+  'settle-verdict': 'verdict',
+  'ask-about-odd-runs': 'runs',
+};
+
+const dangers: ReadonlySet<NextStep['step']> = new Set([
+  'ask-about-pain',
+  'look-at-damage',
+  'reach-about-stop-use',
+]);
+
+interface Subject {
+  readonly name: string;
+  readonly href: string;
+}
+
+/** What a step is about, each with the address of its record. */
+const subjectsOf = (step: NextStep, props: TabProps, links: Links): readonly Subject[] => {
+  const { review } = props;
+  const names = namesIn(review, props.records);
+  if (step.step === 'ask-about-pain')
+    return review.pains
+      .filter(({ tester }) => step.testers.includes(tester))
+      .map(({ run, tester }) => ({ name: names.tester(tester), href: links.run(run) }));
+  if (step.step === 'look-at-damage')
+    return review.damages
+      .filter(({ pair }) => step.pairs.includes(pair))
+      .map(({ id, pair }) => ({ name: names.code(pair), href: links.damage(id) }));
+  if (step.step === 'ask-about-odd-runs')
+    return [...new Map(review.oddities.map((one) => [one.run, one])).values()]
+      .filter(({ tester }) => step.testers.includes(tester))
+      .map(({ run, tester }) => ({ name: names.tester(tester), href: links.run(run) }));
+  if ('testers' in step)
+    return step.testers.map((id: RecordId) => ({ name: names.tester(id), href: links.tester(id) }));
+  if ('pairs' in step)
+    return step.pairs.map((id: RecordId) => ({ name: names.code(id), href: links.pair(id) }));
+  if ('cells' in step)
+    return step.cells.map(({ zone, kind }) => ({
+      name: p().frame.feltTitle(terms().kinds[kind].name, terms().zones[zone].name),
+      href: links.zone('left', zone),
+    }));
+  return [];
+};
+
+/** Whom or what a step names in its line: up to three by name, more by their number. */
+const whomOf = (step: NextStep, subjects: readonly Subject[]): string => {
+  const words = p().sheet;
+  const names = [...new Set(subjects.map(({ name }) => name))];
+  const isPairs = 'pairs' in step;
+  if (names.length > MOST_IN_LINE)
+    return isPairs ? words.pairs(names.length) : words.testers(names.length);
+  const list = new Intl.ListFormat(locale(), { type: 'conjunction' }).format(names);
+  return isPairs ? words.pairNamed(list) : list;
+};
+
+/** A step as a line: its words, where it leads, and what it is about. */
+export const stepLine = (step: NextStep, props: TabProps, links: Links) => {
+  const subjects = subjectsOf(step, props, links);
+  const [only] = subjects;
+  return {
+    subjects,
+    title: p().sheet.steps[step.step](whomOf(step, subjects), step.count),
+    href: subjects.length === 1 && only ? only.href : links.place(placeOfStep[step.step]),
+    danger: dangers.has(step.step),
+  };
+};
+
+export const Todo = (props: TabProps & { readonly next: readonly NextStep[] }) => {
+  const words = p().sheet;
+  const links = linksOf(props.review.project.id);
+  return (
+    <section class="paper todo" aria-label={words.next}>
+      <h2>{words.next}</h2>
+      {props.next.length === 0 ? (
+        <p>{words.nothingToDo}</p>
+      ) : (
+        <ol>
+          {props.next.map((step) => {
+            const { subjects, title, href, danger } = stepLine(step, props, links);
+            return (
+              <li key={step.step} class={danger ? 'todo-danger' : undefined}>
+                <a href={href}>{title}</a>
+                {subjects.length > 1 && (
+                  <span>
+                    {subjects.slice(0, MOST_NAMED).map(({ name, href: to }, at) => (
+                      <span key={`${name}${to}`}>
+                        {at > 0 && ', '}
+                        <a href={to}>{name}</a>
+                      </span>
+                    ))}
+                    {subjects.length > MOST_NAMED && ` ${words.more(subjects.length - MOST_NAMED)}`}
+                  </span>
+                )}
+              </li>
+            );
+          })}
+        </ol>
+      )}
+    </section>
+  );
+};

@@ -1,0 +1,64 @@
+/** All shoes: which of them needs the lead today? Those that do come first. */
+import type { RecordOf } from '../../../core/records/index.ts';
+import type { ReviewSummary } from '../../../core/review/index.ts';
+import { shoesHeadline, urgencyOf } from '../../../core/headlines/index.ts';
+import { LinkButton } from '../../parts/controls/controls.tsx';
+import { d, locale, p, t } from '../../words/index.ts';
+import { useWork } from '../desk-state.ts';
+import { PlaceHead } from '../frame/place.tsx';
+import type { DeskRecords } from '../worker/desk-work.ts';
+import type { ShoeCard as Card } from '../worker/sheet-answers.ts';
+import { ShoeCard } from './shoe-card.tsx';
+import './shoes.css';
+
+interface Shoe {
+  readonly project: RecordOf<'project'>;
+  readonly card: Card;
+  readonly review: ReviewSummary;
+}
+
+export const Shoes = ({ records }: { readonly records: DeskRecords }) => {
+  const words = p().shoes;
+  const shoes = useWork(
+    (desk) =>
+      Promise.all(
+        records.project.map(async (project): Promise<Shoe | null> => {
+          const { id } = project.revision;
+          const [card, review] = [await desk.shoeCard(id), await desk.review(id)];
+          return review && { project, card, review };
+        }),
+      ),
+    records,
+    [],
+  );
+  if (!shoes) return <p class="soft">{t().loading}</p>;
+  const sorted = shoes
+    .flatMap((one) => (one ? [one] : []))
+    .toSorted((a, b) => urgencyOf(a.card) - urgencyOf(b.card));
+  const names = (some: readonly string[]) => new Intl.ListFormat(locale()).format(some);
+  return (
+    <>
+      <PlaceHead
+        headline={words.headline(
+          shoesHeadline(sorted.map(({ card, project }) => ({ ...card, name: project.body.name }))),
+          names,
+        )}
+        sub={sorted.length > 0 ? words.sub(sorted.length) : d().noProjects}
+        actions={
+          <LinkButton href="/desk/new" kind={sorted.length === 0 ? 'main' : 'plain'}>
+            {words.add}
+          </LinkButton>
+        }
+      />
+      <ul class="shoe-cards">
+        {sorted.map((one) => (
+          <ShoeCard key={one.project.revision.id} {...one} records={records} />
+        ))}
+      </ul>
+      <p class="row">
+        <a href="/desk/group">{d().groupTitle}</a>
+        <a href="/settings">{t().settings.title}</a>
+      </p>
+    </>
+  );
+};

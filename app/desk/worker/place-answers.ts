@@ -1,0 +1,33 @@
+/**
+ * What each place of the desk asks of the log: one function a question, of the opened project and of what the
+ * place names. A place keeps its questions in a file of its own beside this one and adds them to the list here.
+ */
+import type { RecordId } from '../../../core/records/index.ts';
+import type { Opened } from './opened.ts';
+import { sheetQuestions } from './sheet-answers.ts';
+
+type Question = (opened: Opened, ...about: never[]) => unknown;
+
+/** By name; the worker answers each of them. */
+const questions = { ...sheetQuestions } satisfies Readonly<Record<string, Question>>;
+
+type Questions = typeof questions;
+
+/** The same questions as the screens ask them: by the project's id, then what the place names. */
+export type PlaceAnswers = {
+  readonly [Name in keyof Questions]: Questions[Name] extends (
+    opened: Opened,
+    ...about: infer About
+  ) => infer Answer
+    ? (project: RecordId, ...about: About) => Answer
+    : never;
+};
+
+/** @param get opens a project, or throws where it is not in the log */
+export const placeAnswers = (get: (project: RecordId) => Opened): PlaceAnswers =>
+  Object.fromEntries(
+    Object.entries<Question>(questions).map(([name, ask]) => [
+      name,
+      (project: RecordId, ...about: never[]) => ask(get(project), ...about),
+    ]),
+  ) as unknown as PlaceAnswers;

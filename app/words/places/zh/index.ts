@@ -1,0 +1,7 @@
+/** The desk's places, in Chinese; one file a place. */
+import type { PlaceWords } from '../../types.ts';
+import { frame } from './frame.ts';
+import { sheet } from './sheet.ts';
+import { shoes } from './shoes.ts';
+
+export const places: PlaceWords = { frame, sheet, shoes };
