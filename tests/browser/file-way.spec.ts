@@ -89,12 +89,12 @@ test('a group works by files alone, from the first hand-out to the lead’s figu
     await lead.getByLabel('Name', { exact: true }).fill('R1');
     await lead.getByRole('button', { name: 'Save' }).click();
     await addPair(lead, '417');
-    await lead.getByRole('link', { name: 'Testers' }).click();
+    await lead.getByRole('link', { name: 'Testers', exact: true }).click();
     await lead.getByRole('button', { name: 'Add a tester' }).click();
     await lead.getByLabel('Code', { exact: true }).fill('T01');
     await lead.getByRole('button', { name: 'Save' }).click();
     await handOutTo(lead, '417', 'T01');
-    await lead.getByRole('link', { name: 'Testers' }).click();
+    await lead.getByRole('link', { name: 'Testers', exact: true }).click();
   });
   const handOut = await savedFile(lead, 'Hand-out file T01');
 
@@ -133,7 +133,7 @@ test('a group works by files alone, from the first hand-out to the lead’s figu
     await lead.getByRole('link', { name: 'Rounds', exact: true }).click();
     await addPair(lead, '832');
     await handOutTo(lead, '832', 'T01');
-    await lead.getByRole('link', { name: 'Testers' }).click();
+    await lead.getByRole('link', { name: 'Testers', exact: true }).click();
     const second = await savedFile(lead, 'Hand-out file T01');
     for (const file of [second, second, handOut]) {
       await phone.goto(`${hub.url}/file`);
