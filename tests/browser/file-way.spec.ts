@@ -130,7 +130,7 @@ test('a group works by files alone, from the first hand-out to the lead’s figu
   });
 
   await test.step('a second hand-out file brings what is new and no more', async () => {
-    await lead.getByRole('link', { name: 'Rounds', exact: true }).click();
+    await lead.getByRole('link', { name: 'Rounds, blueprints and pairs' }).click();
     await addPair(lead, '832');
     await handOutTo(lead, '832', 'T01');
     await lead.getByRole('link', { name: 'Testers', exact: true }).click();

@@ -14,7 +14,7 @@ test('many pairs and testers go in at once, and nothing is lost where a line is 
   await page.goto(`${hub.url}/join#${hub.codes.lead}`);
   await page.getByRole('button', { name: 'Join' }).click();
   await page.getByRole('link', { name: /Demo trainer/ }).click();
-  await page.getByRole('link', { name: 'Rounds', exact: true }).click();
+  await page.getByRole('link', { name: 'Rounds, blueprints and pairs' }).click();
   const round = page.getByRole('region', { name: 'Round 3' });
   await expect(round.getByText(/^8 pairs: 360 \(EU 41.5\), /)).toBeVisible();
   await round.getByRole('button', { name: 'Add several pairs' }).click();
@@ -69,7 +69,7 @@ test('several pairs are handed out at once, and what cannot be stays in the list
   await page.getByRole('button', { name: 'Join' }).click();
   await page.getByRole('link', { name: /Demo trainer/ }).click();
   await expect(page.getByText('24 pairs, 12 testers in the group (12 have run), ')).toBeVisible();
-  await page.getByRole('link', { name: 'Rounds', exact: true }).click();
+  await page.getByRole('link', { name: 'Rounds, blueprints and pairs' }).click();
   const round = page.getByRole('region', { name: 'Round 3' });
   await round.getByRole('button', { name: 'Add several pairs' }).click();
   await round.getByLabel('Pairs, a line each').fill('BOX-1 42\nBOX-2 42');
