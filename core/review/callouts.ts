@@ -93,7 +93,8 @@ const ONE_SIDED = 0.9;
 /** Of each sort so many: a shoe with more than ten callouts is read by nobody. */
 const MOST = 5;
 
-const sideOf = ({ left, right }: Readonly<Record<Foot, number>>): Side => {
+/** The side that nearly all reports are on. */
+export const sideOf = ({ left, right }: Readonly<Record<Foot, number>>): Side => {
   const all = left + right;
   return all === 0
     ? 'both'

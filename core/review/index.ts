@@ -38,3 +38,7 @@ export {
   type CalendarRun,
 } from './calendar.ts';
 export { lookAtRun, type RunLook } from './run-look.ts';
+export { lookAtShoe, type RoundFelt, type ShoeComplaint, type ShoeLook } from './shoe-look.ts';
+export * from './zone-look.ts';
+export { lookAtComfort, type AttributeLook, type ComfortRound } from './comfort-look.ts';
+export { arrivalOf, type ArrivalDimension } from './arrival-look.ts';

@@ -22,6 +22,8 @@ export interface IntervalLineProps {
   readonly round?: number;
   /** What the line shows, in words. */
   readonly says: string;
+  /** How long it is beside its height of 20, where there is room for more. */
+  readonly width?: number;
 }
 
 const [WIDTH, HEIGHT, PAD] = [160, 20, 6];
@@ -45,14 +47,15 @@ export const RoundMark = (props: {
 
 export const IntervalLine = (props: IntervalLineProps) => {
   const { range, value, interval, limit, singles = [], tone = 'plain', right, round, says } = props;
+  const width = props.width ?? WIDTH;
   const [lo, hi] = range;
   const x = (one: number) =>
-    PAD + ((Math.min(hi, Math.max(lo, one)) - lo) / (hi - lo)) * (WIDTH - 2 * PAD);
+    PAD + ((Math.min(hi, Math.max(lo, one)) - lo) / (hi - lo)) * (width - 2 * PAD);
   const middle = HEIGHT / 2;
   return (
     <svg
       class={`interval-line interval-${tone}`}
-      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      viewBox={`0 0 ${width} ${HEIGHT}`}
       role="img"
       aria-label={says}
     >
@@ -65,7 +68,7 @@ export const IntervalLine = (props: IntervalLineProps) => {
           height={HEIGHT}
         />
       )}
-      <path class="interval-axis" d={`M${PAD},${middle}H${WIDTH - PAD}`} />
+      <path class="interval-axis" d={`M${PAD},${middle}H${width - PAD}`} />
       {interval && (
         <path class="interval-bar" d={`M${x(interval[0])},${middle}H${x(interval[1])}`} />
       )}

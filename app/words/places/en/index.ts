@@ -1,6 +1,7 @@
 /** The desk's places, in English; one file a place. */
 import { frame } from './frame.ts';
 import { sheet } from './sheet.ts';
+import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
 
-export const places = { frame, sheet, shoes };
+export const places = { frame, sheet, shoe, shoes };

@@ -2,6 +2,7 @@
 import type { PlaceWords } from '../../types.ts';
 import { frame } from './frame.ts';
 import { sheet } from './sheet.ts';
+import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
 
-export const places: PlaceWords = { frame, sheet, shoes };
+export const places: PlaceWords = { frame, sheet, shoe, shoes };

@@ -1,0 +1,221 @@
+/** Comfort: each attribute by round with its interval and every tester, its course over the kilometres, preferences. */
+import { type AttributeLook, type ComfortRound } from '../../../core/review/index.ts';
+import { IntervalLine, RoundMark } from '../../parts/charts/interval-line.tsx';
+import { formatNumber } from '../../parts/format.ts';
+import { signed } from '../../words/figures.ts';
+import { d, p, t, terms } from '../../words/index.ts';
+import { namesIn, useWork, type TabProps } from '../desk-state.ts';
+import { HowSure } from '../frame/how-sure.tsx';
+import { Picture } from '../frame/picture.tsx';
+import { PlaceHead } from '../frame/place.tsx';
+import { linksOf } from '../frame/route.ts';
+import { sayOf } from '../frame/say.ts';
+import { SureStamp } from '../frame/stamp.tsx';
+import { ComfortCourse } from './comfort-course.tsx';
+import { ComfortProof } from './comfort-proof.tsx';
+import { surenessOfClaim } from './complaints-part.tsx';
+import { ShoeParts } from './shoe-parts.tsx';
+
+const whole = (value: number): string => formatNumber(value, 0);
+const tenths = (value: number): string => signed(value, (size) => formatNumber(size, 1));
+
+/** Whether the latest round's scores change with the kilometres, shown where the interval leaves zero out. */
+const driftWords = ({ drift }: ComfortRound): string => {
+  const words = p().shoe.comfort.drift;
+  if (!drift) return '';
+  const { per100Km, interval } = drift;
+  if (interval.upper < 0) return words.fades(tenths(per100Km));
+  if (interval.lower > 0) return words.rises(formatNumber(per100Km, 1));
+  return words.steady;
+};
+
+const Attribute = (props: TabProps & { readonly look: AttributeLook }) => {
+  const { review, records, look } = props;
+  const words = p().shoe.comfort;
+  const names = namesIn(review, records);
+  const { attribute, rounds } = look;
+  const { name, low, high } = terms().attributes[attribute];
+  const placeOf = (round: ComfortRound): number =>
+    review.rounds.findIndex(({ id }) => id === round.round);
+  const last = rounds.at(-1);
+  return (
+    <li class="comfort">
+      <h2>{name}</h2>
+      <span class="comfort-low small soft">{low}</span>
+      <div class="comfort-lines">
+        {rounds.map((one) => (
+          <IntervalLine
+            key={one.round}
+            range={[0, 100]}
+            width={320}
+            value={one.wear?.mean ?? null}
+            interval={
+              one.wear?.interval ? [one.wear.interval.lower, one.wear.interval.upper] : null
+            }
+            singles={one.testers.map(({ mean }) => mean)}
+            round={placeOf(one)}
+            says={words.says(
+              name,
+              names.round(one.round),
+              whole(one.wear?.mean ?? 0),
+              one.wear?.n ?? 0,
+            )}
+          />
+        ))}
+      </div>
+      <span class="comfort-high small soft">{high}</span>
+      <div class="comfort-scores">
+        {rounds.map((one, at) => (
+          <span key={one.round}>
+            {at === rounds.length - 1 ? (
+              <b>{whole(one.wear?.mean ?? 0)}</b>
+            ) : (
+              whole(one.wear?.mean ?? 0)
+            )}
+          </span>
+        ))}
+      </div>
+      <ComfortCourse {...props} look={look} />
+      <span class="comfort-drift small">{last && driftWords(last)}</span>
+      <span class="comfort-change small">
+        {last?.change && (
+          <>
+            <b>{signed(last.change.difference, whole)}</b> {words.changes[last.change.word]}
+          </>
+        )}
+      </span>
+    </li>
+  );
+};
+
+const Key = ({ review, look }: TabProps & { readonly look: readonly AttributeLook[] }) => {
+  const words = p().shoe.comfort;
+  const scored = new Set(look.flatMap(({ rounds }) => rounds.map(({ round }) => round)));
+  const links = linksOf(review.project.id);
+  return (
+    <p class="comfort-key small">
+      {review.rounds.map(
+        ({ id, name }, at) =>
+          scored.has(id) && (
+            <span key={id}>
+              <svg class="key-mark" viewBox="0 0 16 16" aria-hidden="true">
+                <RoundMark round={at} x={8} y={8} />
+              </svg>{' '}
+              <a href={links.round(id)}>{name}</a>
+            </span>
+          ),
+      )}
+      <span class="soft">
+        <svg class="key-mark" viewBox="0 0 16 16" aria-hidden="true">
+          <circle class="interval-single" cx="8" cy="8" r="2.5" />
+        </svg>{' '}
+        {words.tester}
+      </span>
+    </p>
+  );
+};
+
+const Preferences = ({ review, records }: TabProps) => {
+  const words = p().shoe.comfort;
+  const names = namesIn(review, records);
+  return (
+    <section class="comfort-prefer">
+      <h2>{words.prefer}</h2>
+      {review.preferences.length === 0 ? (
+        <p class="soft">{d().comfort.noOrder}</p>
+      ) : (
+        <ul class="plain-list">
+          {review.preferences.map((one) => (
+            <li key={`${one.first} ${one.second}`}>
+              {words.preferLine(
+                names.round(one.first),
+                one.preferFirst,
+                names.round(one.second),
+                one.preferSecond,
+                one.equal,
+              )}
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+};
+
+/** Each tester's mean, by name and round: what the small dots are. */
+const tableOf = (props: TabProps, look: readonly AttributeLook[]) => {
+  const { review, records } = props;
+  const words = p().shoe.comfort;
+  const names = namesIn(review, records);
+  const links = linksOf(review.project.id);
+  return {
+    head: [words.attribute, ...review.rounds.map(({ name }) => name)],
+    rows: look.map(({ attribute, rounds }) => [
+      terms().attributes[attribute].name,
+      ...review.rounds.map(({ id }) => {
+        const own = rounds.find(({ round }) => round === id);
+        return own?.wear ? (
+          <>
+            {whole(own.wear.mean)}:{' '}
+            {own.testers.map(({ tester, mean }) => (
+              <span key={tester}>
+                <a href={links.tester(tester)}>{names.tester(tester)}</a> {whole(mean)}{' '}
+              </span>
+            ))}
+          </>
+        ) : (
+          ''
+        );
+      }),
+    ]),
+  };
+};
+
+export const ComfortPart = (props: TabProps) => {
+  const { review, records } = props;
+  const words = p().shoe.comfort;
+  const { id } = review.project;
+  const answer = useWork((desk) => desk.comfort(id), records, [id]);
+  if (!answer) return <p class="soft">{t().loading}</p>;
+  const { headline, look } = answer;
+  const sure = surenessOfClaim(headline);
+  const main = look.find(({ attribute }) => attribute === 'overall') ?? look[0];
+  const last = main?.rounds.at(-1);
+  const name = (attribute: string): string => terms().attributes[attribute as never]['name'];
+  return (
+    <>
+      <PlaceHead
+        headline={words.headline(headline, sayOf(props), name)}
+        {...(last?.wear && {
+          sub: words.sub(
+            review.rounds.find((one) => one.id === last.round)?.name ?? '',
+            last.wear.runs,
+            last.wear.n,
+          ),
+        })}
+        stamp={sure && <SureStamp word={sure} />}
+      />
+      <ShoeParts project={id} at="comfort" />
+      {look.length > 0 && (
+        <Picture says={words.pictureSays} table={tableOf(props, look)}>
+          <Key {...props} look={look} />
+          <ul class="comforts plain-list">
+            <li class="comfort comfort-head small soft" aria-hidden="true">
+              <span>{words.attribute}</span>
+              <span class="comfort-score-head">{words.score}</span>
+              <span class="comfort-course-head">{words.course}</span>
+              <span class="comfort-change">{words.change}</span>
+            </li>
+            {look.map((one) => (
+              <Attribute key={one.attribute} {...props} look={one} />
+            ))}
+          </ul>
+        </Picture>
+      )}
+      <Preferences {...props} />
+      <HowSure>
+        <ComfortProof {...props} />
+      </HowSure>
+    </>
+  );
+};
