@@ -1,6 +1,6 @@
 /** Arrival: every dimension of the samples against the blueprint, round by round, with the tolerance as a band. */
 import { useState } from 'preact/hooks';
-import { arrivalHeadline } from '../../../core/headlines/index.ts';
+import { arrivalHeadline, type ArrivalHeadline } from '../../../core/headlines/index.ts';
 import type { RecordId } from '../../../core/records/index.ts';
 import { isOut } from '../../../core/rounds/index.ts';
 import { arrivalOf, type ArrivalDimension } from '../../../core/review/index.ts';
@@ -9,7 +9,7 @@ import { useFollowSvgLink } from '../../parts/follow-svg-link.ts';
 import { formatNumber } from '../../parts/format.ts';
 import { signed } from '../../words/figures.ts';
 import { p, t, terms } from '../../words/index.ts';
-import { placeName } from '../../words/say-place.ts';
+import { placeName, siteName } from '../../words/say-place.ts';
 import { Deviations } from '../bench/deviations.tsx';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { HowSure } from '../frame/how-sure.tsx';
@@ -17,9 +17,8 @@ import { Picture } from '../frame/picture.tsx';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
-import { SureStamp } from '../frame/stamp.tsx';
+import { Mark, type Tone } from '../frame/stamp.tsx';
 import { speakerOf } from '../speaker.ts';
-import { surenessOfClaim } from './complaints-part.tsx';
 import { ShoeParts } from './shoe-parts.tsx';
 
 /** So many dimensions at first. */
@@ -69,6 +68,27 @@ const Line = (
   );
 };
 
+/** A measured length is named by its place alone, anything else by what was measured as well. */
+const dimensionName = (one: Pick<ArrivalDimension, 'measure' | 'site'>, props: TabProps): string =>
+  one.measure === 'dimension'
+    ? siteName(one.site, speakerOf(props))
+    : placeName(one, speakerOf(props));
+
+/** What the stamp beside the headline says; null where nothing is out or was measured. */
+const stampOf = (
+  headline: ArrivalHeadline,
+): { readonly tone: Tone; readonly said: string } | null => {
+  switch (headline.case) {
+    case 'one-out':
+    case 'out':
+      return { tone: 'fails', said: p().frame.outOfTolerance };
+    case 'undecided':
+      return { tone: 'open', said: p().shoe.arrival.undecidedMark };
+    default:
+      return null;
+  }
+};
+
 /** The worst reading of each pair that is out. */
 const worstOut = ({ points, out }: Round) =>
   out.flatMap((pair) => {
@@ -108,11 +128,12 @@ const Dimension = (props: TabProps & { readonly dimension: ArrivalDimension }) =
   const words = p().shoe.arrival;
   const names = namesIn(review, records);
   const unit = terms().units[dimension.unit];
+  const say = sayOf(props);
   const nominals = [...new Set(dimension.rounds.map(({ nominal }) => nominal))];
   return (
     <li class="arrival">
       <div class="arrival-what">
-        <b>{placeName(dimension, speakerOf(props))}</b>
+        <b>{say.upper(dimensionName(dimension, props))}</b>
         <span class="soft small">
           {words.nominal(`${nominals.map((one) => formatNumber(one, 2)).join(', ')} ${unit}`)}
         </span>
@@ -175,7 +196,7 @@ const tableOf = (props: TabProps, dimensions: readonly ArrivalDimension[]) => {
   return {
     head: [words.dimension, ...review.rounds.map(({ name }) => name)],
     rows: dimensions.map((one) => [
-      `${placeName(one, speakerOf(props))}, ${terms().units[one.unit]}`,
+      `${dimensionName(one, props)}, ${terms().units[one.unit]}`,
       ...review.rounds.map(({ id }) => cell(one.rounds.find(({ round }) => round === id))),
     ]),
   };
@@ -190,17 +211,15 @@ export const ArrivalPart = (props: TabProps) => {
   const order = review.rounds.map((round): RecordId => round.id);
   const dimensions = arrivalOf(review.deviations, order);
   const headline = arrivalHeadline(review.pairs, dimensions);
-  const sure = surenessOfClaim(headline);
+  const stamp = stampOf(headline);
   const measured = review.pairs.filter(({ outOfTolerance }) => outOfTolerance.judged > 0).length;
   const shown = all ? dimensions : dimensions.slice(0, FIRST);
   return (
     <>
       <PlaceHead
-        headline={words.headline(headline, sayOf(props), (one) =>
-          placeName(one as never, speakerOf(props)),
-        )}
+        headline={words.headline(headline, sayOf(props), (one) => dimensionName(one, props))}
         sub={words.sub(measured, review.pairs.length, dimensions.length)}
-        stamp={sure && <SureStamp word={sure} />}
+        stamp={stamp && <Mark tone={stamp.tone}>{stamp.said}</Mark>}
       />
       <ShoeParts project={id} at="arrival" />
       {dimensions.length > 0 && (

@@ -4,17 +4,21 @@ import { p, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 
 const [WIDTH, HEIGHT] = [84, 34];
-/** Scores below are rare; a line over all of 0 to 100 would show no course. */
-const FROM = 30;
+/** So many points at least from top to bottom: a smaller range would make much of little. */
+const LEAST_RANGE = 30;
 
 export const ComfortCourse = (props: TabProps & { readonly look: AttributeLook }) => {
   const { review, look } = props;
   const { attribute, rounds } = look;
   const stretches = rounds.flatMap(({ course }) => course);
   const end = Math.max(1, ...stretches.map(({ toM }) => toM));
-  const from = Math.min(FROM, ...stretches.map(({ mean }) => mean.mean));
+  const means = stretches.map(({ mean }) => mean.mean);
+  const [least, most] = [Math.min(...means), Math.max(...means)];
+  const room = Math.max(0, LEAST_RANGE - (most - least)) / 2;
+  const from = Math.max(0, least - room);
+  const to = Math.min(100, from + Math.max(LEAST_RANGE, most - least));
   const x = (atM: number) => (WIDTH * atM) / end;
-  const y = (score: number) => HEIGHT - (HEIGHT * (score - from)) / (100 - from);
+  const y = (score: number) => HEIGHT - (HEIGHT * (score - from)) / (to - from);
   return (
     <svg
       class="comfort-course"

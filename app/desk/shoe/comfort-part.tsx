@@ -1,4 +1,6 @@
 /** Comfort: each attribute by round with its interval and every tester, its course over the kilometres, preferences. */
+import type { ComfortAttributeId } from '../../../core/foot/index.ts';
+import type { ComfortHeadline } from '../../../core/headlines/index.ts';
 import { type AttributeLook, type ComfortRound } from '../../../core/review/index.ts';
 import { IntervalLine, RoundMark } from '../../parts/charts/interval-line.tsx';
 import { formatNumber } from '../../parts/format.ts';
@@ -10,14 +12,29 @@ import { Picture } from '../frame/picture.tsx';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
-import { SureStamp } from '../frame/stamp.tsx';
+import { Mark, type Tone } from '../frame/stamp.tsx';
 import { ComfortCourse } from './comfort-course.tsx';
 import { ComfortProof } from './comfort-proof.tsx';
-import { surenessOfClaim } from './complaints-part.tsx';
 import { ShoeParts } from './shoe-parts.tsx';
 
 const whole = (value: number): string => formatNumber(value, 0);
 const tenths = (value: number): string => signed(value, (size) => formatNumber(size, 1));
+
+/** The stamp of a headline that compares two rounds. */
+const stampOf: Readonly<
+  Partial<
+    Record<
+      ComfortHeadline['case'],
+      { readonly tone: Tone; readonly word: 'better' | 'worse' | 'no-relevant' | 'open' }
+    >
+  >
+> = {
+  better: { tone: 'holds', word: 'better' },
+  worse: { tone: 'fails', word: 'worse' },
+  'attribute-worse': { tone: 'fails', word: 'worse' },
+  same: { tone: 'plain', word: 'no-relevant' },
+  open: { tone: 'open', word: 'open' },
+};
 
 /** Whether the latest round's scores change with the kilometres, shown where the interval leaves zero out. */
 const driftWords = ({ drift }: ComfortRound): string => {
@@ -47,7 +64,7 @@ const Attribute = (props: TabProps & { readonly look: AttributeLook }) => {
           <IntervalLine
             key={one.round}
             range={[0, 100]}
-            width={320}
+            width={420}
             value={one.wear?.mean ?? null}
             interval={
               one.wear?.interval ? [one.wear.interval.lower, one.wear.interval.upper] : null
@@ -178,10 +195,10 @@ export const ComfortPart = (props: TabProps) => {
   const answer = useWork((desk) => desk.comfort(id), records, [id]);
   if (!answer) return <p class="soft">{t().loading}</p>;
   const { headline, look } = answer;
-  const sure = surenessOfClaim(headline);
+  const stamp = stampOf[headline.case];
   const main = look.find(({ attribute }) => attribute === 'overall') ?? look[0];
   const last = main?.rounds.at(-1);
-  const name = (attribute: string): string => terms().attributes[attribute as never]['name'];
+  const name = (attribute: ComfortAttributeId): string => terms().attributes[attribute].name;
   return (
     <>
       <PlaceHead
@@ -193,7 +210,7 @@ export const ComfortPart = (props: TabProps) => {
             last.wear.n,
           ),
         })}
-        stamp={sure && <SureStamp word={sure} />}
+        stamp={stamp && <Mark tone={stamp.tone}>{words.changes[stamp.word]}</Mark>}
       />
       <ShoeParts project={id} at="comfort" />
       {look.length > 0 && (

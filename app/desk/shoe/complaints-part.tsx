@@ -38,7 +38,7 @@ const subOf = (props: TabProps, headline: ShoeHeadline, look: ShoeLook): string 
   const before = clearBefore(look);
   return [
     words.sub(round.name, asked.runs, asked.testers),
-    ...(headline.case === 'watch' ? [words.nothingClear(round.name)] : []),
+    ...(headline.case === 'watch' ? [words.nothingClear] : []),
     ...('more' in headline && headline.case === 'recurs' && headline.more > 0
       ? [words.moreClear(headline.more)]
       : []),

@@ -18,6 +18,9 @@ const MOST_ROUNDS = 3;
 /** The lines end at a share that is rarely passed; one that is longer makes all lines longer. */
 const LEAST_END = 0.4;
 
+/** On fewer metres than this a pair is new. */
+const NEW_M = 1000;
+
 const countsOf = (felt: RoundFelt): string => {
   const words = p().shoe;
   return felt.askedRuns === 0
@@ -53,6 +56,7 @@ const Line = (
           <span class="felt-name small soft">{names.round(felt.round)}</span>
           <IntervalLine
             range={[0, end]}
+            width={110}
             value={felt.share}
             interval={felt.interval}
             limit={felt.allowedRate}
@@ -68,7 +72,9 @@ const Line = (
         {since && (
           <>
             <a href={links.run(since.run)}>{formatDate(since.atMs)}</a>{' '}
-            <span class="soft">{words.sinceKm(roundDistance(since.pairM))}</span>
+            <span class="soft">
+              {since.pairM < NEW_M ? words.sinceNew : words.sinceKm(roundDistance(since.pairM))}
+            </span>
           </>
         )}
       </div>

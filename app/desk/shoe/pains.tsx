@@ -1,4 +1,5 @@
 /** Pain after a run, before anything else: who, how much, when, and whether anybody has answered. */
+import type { PainSign } from '../../../core/records/index.ts';
 import { p, terms } from '../../words/index.ts';
 import { formatDate } from '../../parts/format.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
@@ -31,7 +32,7 @@ export const Pains = (props: TabProps) => {
               </a>
               {signs.length > 0 &&
                 words.painSign(
-                  signs.map((sign) => terms().painSigns[sign as never] as string).join(', '),
+                  signs.map((sign) => terms().painSigns[sign as PainSign]).join(words.zone.comma),
                 )}{' '}
               <a href={links.pair(pair)}>{p().sheet.pairNamed(names.pair(pair))}</a>
             </li>

@@ -114,7 +114,11 @@ const Zone = (
           { words: words.view[at.foot][view] },
           { words: zoneName },
         ]}
-        headline={words.zone.headline(headline, sayOf(props))}
+        headline={words.zone.headline(
+          headline,
+          sayOf(props),
+          kind === null ? '' : terms().kinds[kind].name,
+        )}
         sub={`${words.zone.sub(felt, look.allReports, look.tellers)} ${words.zone.feet(sum('left'), sum('right'))}`}
         stamp={sure && <SureStamp word={sure} />}
         actions={

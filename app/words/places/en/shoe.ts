@@ -6,6 +6,8 @@ import type {
   ShoeHeadline,
   ZoneHeadline,
 } from '../../../../core/headlines/index.ts';
+import type { ComfortAttributeId } from '../../../../core/foot/index.ts';
+import type { Measure } from '../../../../core/records/index.ts';
 import type { Say } from '../../say-names.ts';
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
@@ -54,7 +56,7 @@ export const shoe = {
     }
   },
   sub: (round: string, r: number, t: number) => `${round}: ${runs(r)} of ${testers(t)} asked.`,
-  nothingClear: (round: string) => `Nothing recurs in ${round} so far.`,
+  nothingClear: 'Nothing recurs in it so far.',
   moreClear: (n: number) => `${n} more ${n === 1 ? 'recurs' : 'recur'}.`,
   clearBefore: (list: string) => `Clear in earlier rounds: ${list}.`,
   inRound: (felt: string, round: string) => `${felt} (${round})`,
@@ -75,7 +77,7 @@ export const shoe = {
     `${place}: ${some} of ${testers(asked)}`,
   legend: 'Share of testers',
   levels: ['none', 'to 10 %', 'to 25 %', 'to 50 %', 'more'],
-  numbers: 'The number is how many testers felt it. Press a zone.',
+  numbers: 'Number: testers who felt it. Press a zone.',
   felt: 'Felt',
   anything: 'anything',
   times: 'Reported',
@@ -91,6 +93,7 @@ export const shoe = {
   nobody: 'nobody',
   intervalSays: (round: string, counts: string) => `${round}: ${counts}`,
   sinceKm: (distance: string) => `at ${distance}`,
+  sinceNew: 'on a new pair',
   all: (n: number) => `All ${n} complaints`,
   allRounds: (n: number) => `All ${n} rounds`,
   none: 'Nobody has named a zone that bothers.',
@@ -99,7 +102,7 @@ export const shoe = {
   byRound: 'Round by round',
   zoneTitle: (side: string, zone: string) => `${side}, ${zone}`,
   zone: {
-    headline: (h: ZoneHeadline, say: Say): string => {
+    headline: (h: ZoneHeadline, say: Say, kind: string): string => {
       switch (h.case) {
         case 'not-asked':
           return 'No answers about this zone yet.';
@@ -108,9 +111,7 @@ export const shoe = {
         case 'recurs':
           return `${say.upper(say.felt(h.felt))} recurs: ${of(h)}.`;
         case 'recurred':
-          return h.now.testers === 0
-            ? `${say.round(h.before.round)}: ${of(h.before)}. ${say.round(h.now.round)}: nobody.`
-            : `${say.round(h.before.round)}: ${of(h.before)}. ${say.round(h.now.round)}: ${h.now.testers} of ${h.now.askedTesters}.`;
+          return `${kind}: ${of(h.before)} in ${say.round(h.before.round)}, ${h.now.testers === 0 ? 'nobody' : h.now.testers} in ${say.round(h.now.round)}.`;
         case 'one-tester':
           return h.testers.length === 1
             ? `Only ${say.testers(h.testers)} keeps having ${say.felt(h.felt)}.`
@@ -178,7 +179,11 @@ export const shoe = {
     unknown: 'There is no such zone.',
   },
   comfort: {
-    headline: (h: ComfortHeadline, say: Say, attribute: (id: string) => string): string => {
+    headline: (
+      h: ComfortHeadline,
+      say: Say,
+      attribute: (id: ComfortAttributeId) => string,
+    ): string => {
       const n = (value: number) => say.number(value, 0);
       switch (h.case) {
         case 'not-scored':
@@ -202,7 +207,7 @@ export const shoe = {
     tester: 'a tester',
     score: 'Score',
     course: 'Along the kilometres',
-    change: 'Since the round before',
+    change: 'Since last round',
     attribute: 'Attribute',
     drift: {
       fades: (points: string) => `fades: ${points} in 100 km`,
@@ -231,7 +236,7 @@ export const shoe = {
     headline: (
       h: ArrivalHeadline,
       say: Say,
-      place: (one: { measure: string; site: string }) => string,
+      place: (one: { readonly measure: Measure; readonly site: string }) => string,
     ): string => {
       switch (h.case) {
         case 'not-measured':
@@ -260,6 +265,7 @@ export const shoe = {
     point: (pair: string, foot: string, by: string) => `pair ${pair}, ${foot}: ${by}`,
     nominal: (value: string) => `drawn: ${value}`,
     allIn: 'all in tolerance',
+    undecidedMark: 'undecided',
     undecided: (n: number) => `${n} too close to tell`,
     notMeasured: 'not measured',
     all: (n: number) => `All ${n} dimensions`,

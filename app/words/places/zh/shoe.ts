@@ -43,7 +43,7 @@ export const shoe: PlaceWords['shoe'] = {
     }
   },
   sub: (round, r, t) => `${round}：${t} 名试穿员回答了 ${r} 次跑步。`,
-  nothingClear: (round) => `${round}目前没有反复出现的问题。`,
+  nothingClear: '目前没有反复出现的问题。',
   moreClear: (n) => `另有 ${n} 项反复出现。`,
   clearBefore: (list) => `之前轮次已证实：${list}。`,
   inRound: (felt, round) => `${felt}（${round}）`,
@@ -63,7 +63,7 @@ export const shoe: PlaceWords['shoe'] = {
   zoneSays: (place, some, asked) => `${place}：${asked} 名试穿员中 ${some} 名`,
   legend: '试穿员占比',
   levels: ['无', '10 % 以内', '25 % 以内', '50 % 以内', '更多'],
-  numbers: '数字为有感觉的试穿员人数。点按区域查看。',
+  numbers: '数字为有感觉的人数，点按区域查看。',
   felt: '感觉',
   anything: '任何不适',
   times: '反映次数',
@@ -79,6 +79,7 @@ export const shoe: PlaceWords['shoe'] = {
   nobody: '无人反映',
   intervalSays: (round, counts) => `${round}：${counts}`,
   sinceKm: (distance) => `${distance} 时`,
+  sinceNew: '新鞋时',
   all: (n) => `全部 ${n} 项问题`,
   allRounds: (n) => `全部 ${n} 轮`,
   none: '没有人指出不适的部位。',
@@ -87,7 +88,7 @@ export const shoe: PlaceWords['shoe'] = {
   byRound: '逐轮查看',
   zoneTitle: (side, zone) => `${side}，${zone}`,
   zone: {
-    headline: (h, say) => {
+    headline: (h, say, kind) => {
       switch (h.case) {
         case 'not-asked':
           return '还没有人回答这个部位。';
@@ -96,9 +97,7 @@ export const shoe: PlaceWords['shoe'] = {
         case 'recurs':
           return `${say.felt(h.felt)}反复出现：${of(h)}。`;
         case 'recurred':
-          return h.now.testers === 0
-            ? `${say.round(h.before.round)}：${of(h.before)}；${say.round(h.now.round)}：无人反映。`
-            : `${say.round(h.before.round)}：${of(h.before)}；${say.round(h.now.round)}：${of(h.now)}。`;
+          return `${kind}：${say.round(h.before.round)}${of(h.before)}，${say.round(h.now.round)}${h.now.testers === 0 ? '无人反映' : of(h.now)}。`;
         case 'one-tester':
           return h.testers.length === 1
             ? `只有 ${say.testers(h.testers)} 反复出现${say.felt(h.felt)}。`
@@ -227,6 +226,7 @@ export const shoe: PlaceWords['shoe'] = {
     point: (pair, foot, by) => `样鞋 ${pair}，${foot}：${by}`,
     nominal: (value) => `图纸：${value}`,
     allIn: '全部在公差内',
+    undecidedMark: '未定',
     undecided: (n) => `${n} 个无法判定`,
     notMeasured: '未测量',
     all: (n) => `全部 ${n} 项尺寸`,
