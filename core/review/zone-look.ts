@@ -64,9 +64,10 @@ export interface ZoneReport {
   readonly note: string | null;
 }
 
-/** A pair that made half of the reports or more, beside the longer foot of whoever made most of them. */
+/** A pair that made half of its round's reports or more, beside the longer foot of whoever made most of them. */
 export interface PairShare {
   readonly pair: RecordId;
+  readonly round: RecordId;
   readonly runs: number;
   readonly of: number;
   readonly tester: RecordId;
@@ -158,7 +159,12 @@ const kindsOf = (answers: readonly Answered[]): ZoneLook['kinds'] => {
 const countBy = (list: readonly Answered[], of: (one: Answered) => RecordId) =>
   [...groupBy(list, of)].map(([id, own]) => [id, own.length] as const);
 
-const pairShareOf = (log: ProjectLog, told: readonly Answered[]): PairShare | null => {
+/** Of the round with most reports. */
+const pairShareOf = (log: ProjectLog, all: readonly Answered[]): PairShare | null => {
+  const told = [...groupBy(all, ({ pair }) => pair.round).values()].reduce<readonly Answered[]>(
+    (most, own) => (own.length > most.length ? own : most),
+    [],
+  );
   const byPair = countBy(told, ({ pair }) => pair.id);
   if (told.length < LEAST_OF_PAIR || byPair.length < 2) return null;
   const [id, runs] = byPair.reduce((most, one) => (one[1] > most[1] ? one : most));
@@ -171,6 +177,7 @@ const pairShareOf = (log: ProjectLog, told: readonly Answered[]): PairShare | nu
   const feet = log.records.tester.find(({ revision }) => revision.id === tester)?.body.footLengthMm;
   return {
     pair: id,
+    round: pair.round,
     runs,
     of: told.length,
     tester,

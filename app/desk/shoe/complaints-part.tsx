@@ -49,7 +49,7 @@ const subOf = (props: TabProps, headline: ShoeHeadline, look: ShoeLook): string 
           ),
         ]
       : []),
-  ].join(' ');
+  ].join(words.between);
 };
 
 export const ComplaintsPart = (props: TabProps) => {

@@ -29,24 +29,27 @@ const tellingRound = (cells: readonly RoundCell[]): RoundCell | undefined =>
   cells.findLast(({ cell }) => cell.word === 'recurs-for-one-tester') ??
   cells.at(-1);
 
-/** A pair that makes half of the reports, and whether it is too small for who wore it. */
+/** From so far on the foot and the size of the pair are told beside each other: a size in steps of 5 mm. */
+const OFF_MM = 5;
+
+/** A pair that makes half of a round's reports, and its size beside the foot of who wore it. */
 const PairRemark = (props: TabProps & { readonly look: ZoneLook }) => {
   const { review, records, look } = props;
   const { pairShare } = look;
   if (!pairShare) return null;
   const words = p().shoe.zone;
   const names = namesIn(review, records);
-  const { pair, runs, of, tester, sizeMm, footMm } = pairShare;
+  const { pair, round, runs, of, tester, sizeMm, footMm } = pairShare;
   const mm = (value: number) => `${formatNumber(value, 1)} mm`;
   return (
     <>
       {' '}
       <a href={linksOf(review.project.id).pair(pair)}>
-        {words.pairShare(names.code(pair), runs, of)}
+        {words.pairShare(names.code(pair), runs, of, names.round(round))}
       </a>
       {footMm !== null &&
-        footMm > sizeMm &&
-        ` ${words.tooSmall(names.code(pair), names.tester(tester), mm(sizeMm), mm(footMm))}`}
+        Math.abs(footMm - sizeMm) >= OFF_MM &&
+        ` ${words.sizeAndFoot(names.tester(tester), mm(sizeMm), mm(footMm))}`}
     </>
   );
 };
@@ -119,7 +122,10 @@ const Zone = (
           sayOf(props),
           kind === null ? '' : terms().kinds[kind].name,
         )}
-        sub={`${words.zone.sub(felt, look.allReports, look.tellers)} ${words.zone.feet(sum('left'), sum('right'))}`}
+        sub={[
+          words.zone.sub(felt, look.allReports, look.tellers),
+          words.zone.feet(sum('left'), sum('right')),
+        ].join(words.between)}
         stamp={sure && <SureStamp word={sure} />}
         actions={
           <Button kind="quiet" onClick={() => window.print()}>

@@ -1288,26 +1288,12 @@ export const desk = {
 
   complaints: {
     round: 'Round',
-    view: 'View',
-    mapTitle: (times: string, what: string, t: number, r: number) =>
-      `${what}, ${times}: testers of ${t} asked, ${runs(r)}`,
-    beside: 'Beside it',
-    noOther: 'no other round',
-    times: 'Reported',
-    once: 'at least once',
-    twiceOrMore: 'at least twice',
-    what: 'Complaint',
     any: 'Any complaint',
     legend: 'Share of the testers asked',
     levels: ['none', 'up to 10 %', 'up to 25 %', 'up to 50 %', 'more'],
     savePicture: (form: string) => `Save the map as ${form}`,
     print: 'Print',
-    proven: 'What recurs',
     nothingProven: 'Nothing is proven to recur in this round.',
-    signs: (count: number) =>
-      count === 1
-        ? '1 more was reported; see the table.'
-        : `${count} more were reported; see the table.`,
     all: 'All reported complaints',
     unreported: {
       complaint: (word: string, asked: number, upTo: string, chance: string) =>
@@ -1334,8 +1320,6 @@ export const desk = {
     runs: 'Runs',
     feet: 'left / right',
     severity: 'Severity, mean / most',
-    runsBehind: (zone: string) => `Runs behind: ${zone}`,
-    pick: 'Tap a zone for the runs behind it.',
     unasked: 'nobody asked',
     how: (complaint: string, pain: string) =>
       `A run counts as asked if the feet question was answered. Proof: the brief allows ${complaint} of the asked runs (pain: ${pain}); e-values against that rate, valid however often one looks (Ramdas 2023; Vovk & Wang 2021), for at least two testers (Benjamini & Heller 2008), of what one reading of all complaints calls proven at most 10 % is false on average, for each of the two claims (Wang & Ramdas 2022); findings frozen on different days are not held together by that. It leans on two things. Complaints must not linger: one that stays on in every third run or more is called too often, for single testers most of all. And the question must be answered after good runs too. The share at the moment of proof is too high: in simulations by a sixth to a third, the more the weaker the complaint. Intervals, 95 %: testers by Wilson; runs with the tester as the unit (Rao & Scott 1992).`,
@@ -1374,7 +1358,6 @@ export const desk = {
     carriedBy: 'Round that shall carry it',
     undecided: 'not decided',
     frozen: (date: string) => `Evidence as of ${date}, frozen`,
-    list: 'Findings of this round',
     states: {
       open: 'open',
       'asked-for': 'asked for',

@@ -1073,22 +1073,12 @@ export const desk: DeskWords = {
 
   complaints: {
     round: '轮次',
-    view: '视图',
-    mapTitle: (times, what, t, r) => `${what}，${times}：${t} 名被询问试穿员中的人数，${r} 次跑步`,
-    beside: '并排对比',
-    noOther: '无',
-    times: '反馈次数',
-    once: '至少一次',
-    twiceOrMore: '至少两次',
-    what: '不适',
     any: '任何不适',
     legend: '占被询问试穿员的比例',
     levels: ['无', '至 10 %', '至 25 %', '至 50 %', '更多'],
     savePicture: (form) => `将脚图存为 ${form}`,
     print: '打印',
-    proven: '反复出现的不适',
     nothingProven: '本轮没有被证实反复出现的不适。',
-    signs: (count) => `另有 ${count} 项反馈，见下表。`,
     all: '全部反馈',
     unreported: {
       complaint: (word, asked, upTo, chance) =>
@@ -1115,8 +1105,6 @@ export const desk: DeskWords = {
     runs: '跑步',
     feet: '左 / 右',
     severity: '程度，平均 / 最高',
-    runsBehind: (zone) => `相关跑步：${zone}`,
-    pick: '点一个区域查看相关跑步。',
     unasked: '未询问',
     how: (complaint, pain) =>
       `回答了脚感问题的跑步才算被询问。证实：任务书允许 ${complaint} 的被询问跑步出现（疼痛：${pain}）；以 e 值对照该比例，无论多频繁查看都有效（Ramdas 2023；Vovk & Wang 2021），至少两名试穿员（Benjamini & Heller 2008），一次读取全部不适时，每类结论中被称为证实者平均误报至多 10 %（Wang & Ramdas 2022）；不同日期存定的问题项不在此限内。这有两个前提：不适不会延续（若有三分之一以上的跑步只是延续上一次，就会误称过多，单个试穿员尤甚）；没有不适的跑步之后也要回答。刚被证实时的比例偏高：模拟中高六分之一到三分之一，不适越弱偏得越多。95 % 区间：试穿员用 Wilson；跑步以试穿员为单位（Rao & Scott 1992）。`,
@@ -1153,7 +1141,6 @@ export const desk: DeskWords = {
     carriedBy: '由哪一轮落实',
     undecided: '未定',
     frozen: (date) => `截至 ${date} 的证据，已冻结`,
-    list: '本轮问题项',
     states: { open: '待处理', 'asked-for': '已提出', 'carried-out': '已落实', closed: '已关闭' },
   },
 

@@ -30,6 +30,8 @@ const course = (counts: readonly HeadlineCount[], say: Say): string => {
 
 export const shoe = {
   parts: 'Of the shoe',
+  /** Between two sentences. */
+  between: ' ',
   part: { complaints: 'Complaints', comfort: 'Comfort', arrival: 'Arrival' },
   headline: (h: ShoeHeadline, say: Say): string => {
     switch (h.case) {
@@ -99,7 +101,6 @@ export const shoe = {
   none: 'Nobody has named a zone that bothers.',
   print: 'Print this page',
   saveMap: 'Save the maps',
-  byRound: 'Round by round',
   zoneTitle: (side: string, zone: string) => `${side}, ${zone}`,
   zone: {
     headline: (h: ZoneHeadline, say: Say, kind: string): string => {
@@ -152,10 +153,10 @@ export const shoe = {
       grows: 'It grows with the kilometres on the pair.',
       fades: 'It fades with the kilometres on the pair.',
     },
-    pairShare: (pair: string, some: number, all: number) =>
-      `Pair ${pair} makes ${some} of ${all} reports.`,
-    tooSmall: (pair: string, tester: string, size: string, foot: string) =>
-      `Pair ${pair} is made for a ${size} foot; the longer foot of ${tester} measures ${foot}.`,
+    pairShare: (pair: string, some: number, all: number, round: string) =>
+      `Pair ${pair} makes ${some} of ${all} reports in ${round}.`,
+    sizeAndFoot: (tester: string, size: string, foot: string) =>
+      `It is made for a foot of ${size}; the longer foot of ${tester} measures ${foot}.`,
     words: 'What they said, newest first',
     run: 'Run',
     tester: 'Tester',
@@ -225,8 +226,6 @@ export const shoe = {
     pictureSays:
       'Comfort by attribute and round, 0 to 100: means, intervals, one small dot a tester',
     courseSays: (attribute: string) => `${attribute} along the kilometres on the pair`,
-    line: (round: string, mean: string, lower: string, upper: string) =>
-      `${round}: ${mean} (${lower} to ${upper})`,
     prefer: 'Which pair they prefer',
     preferLine: (first: string, n: number, second: string, m: number, equal: number) =>
       `${testers(n)} for ${first}, ${testers(m)} for ${second}${equal > 0 ? `, ${equal} find them equal` : ''}`,
@@ -253,7 +252,6 @@ export const shoe = {
     },
     sub: (measured: number, all: number, dimensions: number) =>
       `${measured} of ${count(all, 'pair', 'pairs')} measured on arrival, ${count(dimensions, 'dimension', 'dimensions')}.`,
-    outPairs: 'Out of tolerance',
     says: (place: string, out: number, readings: number) =>
       `${place}: ${out} of ${count(readings, 'reading', 'readings')} out of tolerance`,
     pictureSays:

@@ -8,15 +8,16 @@ const course = (counts: readonly HeadlineCount[], say: Say): string => {
   const last = counts.at(-1);
   if (!last) return '';
   return counts.length === 1
-    ? `${say.round(last.round)} ${of(last)}`
-    : `先后 ${counts
+    ? `${say.round(last.round)} 中 ${of(last)}`
+    : `先前 ${counts
         .slice(0, -1)
         .map((one) => one.testers)
-        .join('、')} 人，现在${of(last)}`;
+        .join('、')} 人，现在 ${of(last)}`;
 };
 
 export const shoe: PlaceWords['shoe'] = {
   parts: '这款鞋',
+  between: '',
   part: { complaints: '不适', comfort: '舒适度', arrival: '来样尺寸' },
   headline: (h, say) => {
     switch (h.case) {
@@ -85,7 +86,6 @@ export const shoe: PlaceWords['shoe'] = {
   none: '没有人指出不适的部位。',
   print: '打印本页',
   saveMap: '保存图',
-  byRound: '逐轮查看',
   zoneTitle: (side, zone) => `${side}，${zone}`,
   zone: {
     headline: (h, say, kind) => {
@@ -97,7 +97,7 @@ export const shoe: PlaceWords['shoe'] = {
         case 'recurs':
           return `${say.felt(h.felt)}反复出现：${of(h)}。`;
         case 'recurred':
-          return `${kind}：${say.round(h.before.round)}${of(h.before)}，${say.round(h.now.round)}${h.now.testers === 0 ? '无人反映' : of(h.now)}。`;
+          return `${kind}：${say.round(h.before.round)} 中 ${of(h.before)}，${say.round(h.now.round)} 中${h.now.testers === 0 ? '无人反映' : ` ${of(h.now)}`}。`;
         case 'one-tester':
           return h.testers.length === 1
             ? `只有 ${say.testers(h.testers)} 反复出现${say.felt(h.felt)}。`
@@ -105,7 +105,7 @@ export const shoe: PlaceWords['shoe'] = {
         case 'mostly-one':
           return `此处 ${h.of} 次反映中有 ${h.runs} 次来自 ${say.tester(h.tester)}。`;
         case 'likely':
-          return `${say.felt(h.felt)}：${say.round(h.round)}${of(h)}。`;
+          return `${say.felt(h.felt)}：${say.round(h.round)} 中 ${of(h)}。`;
         case 'few':
           return `目前只有 ${h.reports} 次反映，为时尚早。`;
         case 'any':
@@ -128,9 +128,8 @@ export const shoe: PlaceWords['shoe'] = {
     allTesters: (n) => `全部 ${n} 名试穿员`,
     onset: (distance) => `约在一次跑步的 ${distance} 处开始。`,
     trend: { grows: '随样鞋里程加重。', fades: '随样鞋里程减轻。' },
-    pairShare: (pair, some, all) => `${all} 次反映中 ${some} 次来自样鞋 ${pair}。`,
-    tooSmall: (pair, tester, size, foot) =>
-      `样鞋 ${pair} 对应脚长 ${size}；${tester} 较长的脚为 ${foot}。`,
+    pairShare: (pair, some, all, round) => `${round} ${all} 次反映中 ${some} 次来自样鞋 ${pair}。`,
+    sizeAndFoot: (tester, size, foot) => `它对应脚长 ${size}；${tester} 较长的脚为 ${foot}。`,
     words: '他们怎么说，最新的在前',
     run: '跑步',
     tester: '试穿员',
@@ -193,7 +192,6 @@ export const shoe: PlaceWords['shoe'] = {
     says: (attribute, round, mean, t) => `${attribute}，${round}：${mean} 分，${t} 名试穿员`,
     pictureSays: '各项目、各轮次的舒适度（0 至 100）：均值、区间，每名试穿员一个小点',
     courseSays: (attribute) => `${attribute}随样鞋里程的变化`,
-    line: (round, mean, lower, upper) => `${round}：${mean}（${lower} 至 ${upper}）`,
     prefer: '更喜欢哪一双',
     preferLine: (first, n, second, m, equal) =>
       `${n} 人选${first}，${m} 人选${second}${equal > 0 ? `，${equal} 人认为一样` : ''}`,
@@ -216,7 +214,6 @@ export const shoe: PlaceWords['shoe'] = {
     },
     sub: (measured, all, dimensions) =>
       `${all} 双样鞋中 ${measured} 双在来样时测量，共 ${dimensions} 项尺寸。`,
-    outPairs: '超差',
     says: (place, out, readings) => `${place}：${readings} 个读数中 ${out} 个超差`,
     pictureSays: '各尺寸与图纸的偏差，每双样鞋一个点，色带为公差',
     dimension: '尺寸',
