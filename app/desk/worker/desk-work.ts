@@ -3,18 +3,16 @@
  * be answered beside the screen, in a worker. Answers are plain values; long lists come one at a time.
  */
 import { countZones, type ZoneCount } from '../../../core/complaints/index.ts';
-import type { ComplaintKind, ZoneCode } from '../../../core/foot/index.ts';
+import type { ComplaintKind } from '../../../core/foot/index.ts';
 import { drawPlan, type PlanAnswer, type PlanQuestion } from '../../../core/panel/index.ts';
 import type { LayersAndHeat } from '../../../core/rounds/index.ts';
 import {
   viewOfHeads,
-  type Complaint,
   type Foot,
   type LeftOut,
   type RecordId,
   type Records,
   type Revision,
-  type Run,
 } from '../../../core/records/index.ts';
 import {
   checkPanel,
@@ -25,17 +23,14 @@ import {
   lookAtLayers,
   findingsOf,
   lookAtWear,
-  lookCloser,
   openProject,
   overviewOf,
   proposeOutcome,
-  recurring,
   reportRound,
   reportRounds,
   summarise,
   wearPlaces,
   withoutPairsOutOfTolerance,
-  type CloserLook,
   type Dose,
   type FeetLook,
   type Felt,
@@ -67,21 +62,7 @@ export interface DeskRecords extends Omit<Records, 'run' | 'leftOut'> {
 /** More are not put right one by one. */
 const MOST_UNREAD = 50;
 
-/** A run with the complaints of it that were asked for. */
-export interface RunBehind extends Pick<Run, 'tester' | 'pair' | 'startedAt' | 'distanceM'> {
-  readonly id: RecordId;
-  readonly complaints: readonly Complaint[];
-}
-
 export type PairCourse = Pick<PairReview, 'id' | 'course'>;
-
-/** What of a round to look at; of any kind where that is null. */
-export interface Wanted {
-  readonly round: RecordId;
-  readonly foot: Foot;
-  readonly zone: ZoneCode;
-  readonly kind: ComplaintKind | null;
-}
 
 /** What is answered of one project, of the log as it was read last. */
 export interface DeskAnswers extends PlaceAnswers {
@@ -119,12 +100,6 @@ export interface DeskAnswers extends PlaceAnswers {
     round: RecordId,
     kind: ComplaintKind | null,
   ): Readonly<Record<Foot, readonly ZoneCount[]>>;
-  /** The latest runs that reported it, at most so many, and how many there are. */
-  runsBehind(
-    project: RecordId,
-    wanted: Wanted,
-    most: number,
-  ): { readonly runs: readonly RunBehind[]; readonly all: number };
   /** What stands in the report of a round; null where there is no such round. */
   report(project: RecordId, round: RecordId): RoundReport | null;
   /** The figures of the whole project as files: tables by their name, and JSON. */
@@ -132,8 +107,6 @@ export interface DeskAnswers extends PlaceAnswers {
     readonly tables: Readonly<Record<string, string>>;
     readonly json: string;
   };
-  /** When, where and with whom the recurring complaints of a round come. */
-  closerLooks(project: RecordId, round: RecordId): readonly CloserLook[];
   /** Layers of material against heat and wet; null where none were counted. */
   layers(project: RecordId, round: RecordId): LayersAndHeat | null;
   feet(project: RecordId): FeetLook;
@@ -213,29 +186,6 @@ const answersFrom = (find: (project: RecordId) => Opened | null): DeskAnswers =>
         right: [...countZones(answers, 'right').values()],
       };
     },
-    runsBehind(project, { round, foot, zone, kind }, most) {
-      const behind = runsOf(project, round).flatMap(({ id, startMs, run }) => {
-        if (run.feet?.answer !== 'complaints') return [];
-        const complaints = run.feet.complaints.filter(
-          (one) => one.foot === foot && one.zone === zone && (kind === null || one.kind === kind),
-        );
-        return complaints.length > 0 ? [{ id, startMs, run, complaints }] : [];
-      });
-      return {
-        all: behind.length,
-        runs: behind
-          .sort((a, b) => b.startMs - a.startMs)
-          .slice(0, most)
-          .map(({ id, complaints, run: { tester, pair, startedAt, distanceM } }) => ({
-            id,
-            tester,
-            pair,
-            startedAt,
-            distanceM,
-            complaints,
-          })),
-      };
-    },
     report(project, round) {
       const { log, review } = get(project);
       return reportRound(log, review, round);
@@ -253,11 +203,6 @@ const answersFrom = (find: (project: RecordId) => Opened | null): DeskAnswers =>
         tables: Object.fromEntries(tablesOf(written).map((table) => [table.name, csvOf(table)])),
         json: jsonOf(written),
       };
-    },
-    closerLooks(project, round) {
-      const { log, review } = get(project);
-      const reviewed = review.rounds.find(({ id }) => id === round);
-      return reviewed ? lookCloser(log, round, recurring(reviewed)) : [];
     },
     layers: (project, round) => lookAtLayers(get(project).log, round),
     feet: (project) => lookAtFeet(get(project).log),

@@ -86,8 +86,25 @@ const answersTo = async ({ heads, nowMs, project }: RandomLog) => {
     [`${name} figures`, () => desk.figures(project)] as const,
     [
       `${name} closer looks`,
-      () => rounds.map((round) => desk.closerLooks(project, round)),
+      () =>
+        desk
+          .shoe(project)
+          .look.complaints.flatMap((cell) =>
+            rounds.map((round) => desk.zoneProof(project, round, cell)),
+          ),
     ] as const,
+    [
+      `${name} zones`,
+      () =>
+        desk
+          .shoe(project)
+          .look.complaints.flatMap(({ zone, kind }) =>
+            [kind, null].map((of) =>
+              desk.zone(project, { foot: 'left', zone, kind: of, testers: 9, reports: 9 }),
+            ),
+          ),
+    ] as const,
+    [`${name} comfort`, () => desk.comfort(project)] as const,
     [`${name} layers`, () => rounds.map((round) => desk.layers(project, round))] as const,
     [`${name} courses`, () => rounds.map((round) => desk.courses(project, round, 4))] as const,
     [`${name} panel`, () => desk.panelCheck(project)] as const,

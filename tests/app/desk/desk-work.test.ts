@@ -68,23 +68,29 @@ describe('the desk’s worker', () => {
     expect(pressure.left).toEqual([]);
   });
 
-  it('gives the latest runs behind a zone, and says how many there are', async () => {
+  it('gives the latest reports of a zone, and says how many there are', async () => {
     const { work } = await opened();
-    const round = review.rounds[1]?.id as never;
-    const wanted = { round, foot: 'right', zone: 'U3', kind: null } as const;
-    const some = work.runsBehind(project, wanted, 5);
-    expect(some.all).toBe(50);
-    expect(some.runs).toHaveLength(5);
-    const times = some.runs.map(({ startedAt }) => Date.parse(startedAt));
+    const asked = { foot: 'right', zone: 'U3', kind: 'pressure', testers: 3, reports: 5 } as const;
+    const { look, headline } = work.zone(project, asked);
+    expect(headline.case).toBe('recurred');
+    expect(look.allReports).toBe(52);
+    expect(look.reports).toHaveLength(5);
+    const times = look.reports.map(({ atMs }) => atMs);
     expect(times).toEqual([...times].sort((a, b) => b - a));
-    expect(work.runsBehind(project, wanted, 99).runs).toHaveLength(50);
+    expect(look.rows).toHaveLength(3);
+    expect(look.allTesters).toBe(12);
+    expect(work.zone(project, { ...asked, reports: 99 }).look.reports).toHaveLength(52);
+    expect(structuredClone(look)).toEqual(look);
   });
 
   it('looks closer at what recurs', async () => {
     const { work } = await opened();
-    const looks = work.closerLooks(project, review.rounds[0]?.id as never);
-    expect(looks.map(({ cell }) => cell)).toEqual([{ zone: 'U10', kind: 'heel-slip' }]);
-    expect(looks[0]?.firstRepeat).toMatchObject({ testers: 8, repeated: 5 });
+    const look = work.zoneProof(project, review.rounds[0]?.id as never, {
+      zone: 'U10',
+      kind: 'heel-slip',
+    });
+    expect(look?.firstRepeat).toMatchObject({ testers: 8, repeated: 5 });
+    expect(work.zoneProof(project, project, { zone: 'U10', kind: 'heel-slip' })).toBeNull();
   });
 
   it('sets two rounds against each other, and none that is not in the project', async () => {

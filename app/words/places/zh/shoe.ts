@@ -8,7 +8,7 @@ const course = (counts: readonly HeadlineCount[], say: Say): string => {
   const last = counts.at(-1);
   if (!last) return '';
   return counts.length === 1
-    ? `${say.round(last.round)} 中 ${of(last)}`
+    ? `${say.round(last.round)}，${of(last)}`
     : `先前 ${counts
         .slice(0, -1)
         .map((one) => one.testers)
@@ -40,7 +40,7 @@ export const shoe: PlaceWords['shoe'] = {
       case 'single-reports':
         return `${say.round(h.round)}只有零星反映，为时尚早。`;
       case 'nothing':
-        return `${say.round(h.round)} ${h.runs} 次跑步没有不适。`;
+        return `${say.round(h.round)}的 ${h.runs} 次跑步没有不适。`;
     }
   },
   sub: (round, r, t) => `${round}：${t} 名试穿员回答了 ${r} 次跑步。`,
@@ -97,7 +97,7 @@ export const shoe: PlaceWords['shoe'] = {
         case 'recurs':
           return `${say.felt(h.felt)}反复出现：${of(h)}。`;
         case 'recurred':
-          return `${kind}：${say.round(h.before.round)} 中 ${of(h.before)}，${say.round(h.now.round)} 中${h.now.testers === 0 ? '无人反映' : ` ${of(h.now)}`}。`;
+          return `${kind}：${say.round(h.before.round)}，${of(h.before)}；${say.round(h.now.round)}，${h.now.testers === 0 ? '无人反映' : of(h.now)}。`;
         case 'one-tester':
           return h.testers.length === 1
             ? `只有 ${say.testers(h.testers)} 反复出现${say.felt(h.felt)}。`
@@ -105,7 +105,7 @@ export const shoe: PlaceWords['shoe'] = {
         case 'mostly-one':
           return `此处 ${h.of} 次反映中有 ${h.runs} 次来自 ${say.tester(h.tester)}。`;
         case 'likely':
-          return `${say.felt(h.felt)}：${say.round(h.round)} 中 ${of(h)}。`;
+          return `${say.felt(h.felt)}：${say.round(h.round)}，${of(h)}。`;
         case 'few':
           return `目前只有 ${h.reports} 次反映，为时尚早。`;
         case 'any':
