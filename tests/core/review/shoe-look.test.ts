@@ -34,7 +34,10 @@ const nothing = { feet: { answer: 'nothing' } };
 
 let next = 100;
 const runOn = (day: number, of: { pair: RecordId; tester: RecordId }, more: object = {}) =>
-  run(idOf(next++), of, new Date(Date.UTC(2026, 4, day, 8)).toISOString(), { ...more });
+  run(idOf(next++), of, new Date(Date.UTC(2026, 4, day, 8)).toISOString(), {
+    durationS: 3000,
+    ...more,
+  });
 
 const opened = (...records: readonly Revision[]) => {
   const log = openProject(
