@@ -3,15 +3,15 @@ import { expect, test, type Page } from '@playwright/test';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
-test.beforeAll(async () => {
+test.beforeEach(async () => {
   hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
 });
-test.afterAll(() => hub.stop());
+test.afterEach(() => hub.stop());
 
 const joinLead = async (page: Page): Promise<string> => {
   await page.goto(`${hub.url}/join#${hub.codes.lead}`);
   await page.getByRole('button', { name: 'Join' }).click();
-  await page.getByRole('link', { name: /Demo trainer/ }).click({ timeout: 30_000 });
+  await page.getByRole('link', { name: /Demo trainer/ }).click();
   await page.locator('.todo').waitFor();
   return new URL(page.url()).pathname;
 };
