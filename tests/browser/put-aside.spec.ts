@@ -54,6 +54,6 @@ test('a page left in the midst of a write keeps the database from nobody, and go
   await lead.comesTrue('window.isBack');
   await lead.shows('Up to date.');
   // What was saved meanwhile by the other page is known here too.
-  await lead.link('Back');
+  await lead.link('All shoes');
   await lead.shows('Second trainer');
 });
