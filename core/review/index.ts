@@ -38,3 +38,15 @@ export {
   type CalendarRun,
 } from './calendar.ts';
 export { lookAtRun, type RunLook } from './run-look.ts';
+export * from './wear-cards.ts';
+export * from './check-list.ts';
+export {
+  verdictGrid,
+  testersToShow,
+  type GridCell,
+  type GridPicture,
+  type GridRow,
+  type GridShare,
+  type Settle,
+  type VerdictGrid,
+} from './verdict-grid.ts';

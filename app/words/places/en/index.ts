@@ -2,5 +2,7 @@
 import { frame } from './frame.ts';
 import { sheet } from './sheet.ts';
 import { shoes } from './shoes.ts';
+import { verdict } from './verdict.ts';
+import { wear } from './wear.ts';
 
-export const places = { frame, sheet, shoes };
+export const places = { frame, sheet, shoes, verdict, wear };

@@ -3,5 +3,7 @@ import type { PlaceWords } from '../../types.ts';
 import { frame } from './frame.ts';
 import { sheet } from './sheet.ts';
 import { shoes } from './shoes.ts';
+import { verdict } from './verdict.ts';
+import { wear } from './wear.ts';
 
-export const places: PlaceWords = { frame, sheet, shoes };
+export const places: PlaceWords = { frame, sheet, shoes, verdict, wear };
