@@ -13,7 +13,7 @@ import { LEAST_PAIRS_THERE } from './growth.ts';
 import type { ProjectLog } from './project-log.ts';
 import type { Review, RoundReview } from './review-types.ts';
 import { lifetimesOf, type Verdict, type VerdictItem } from './verdict.ts';
-import type { WearCard, WearRound } from './wear-cards.ts';
+import { nextCheck, type WearCard, type WearRound } from './wear-cards.ts';
 
 /** One complaint's share of runs against what the brief allows. */
 export interface GridShare extends CellName {
@@ -186,18 +186,26 @@ const pictureOf = (
   }
 };
 
-const settleWear = (item: Extract<VerdictItem, { what: 'wear' }>): Settle | null => {
+/** Within so much of each other two checks are one visit to the bench. */
+const ONE_VISIT_M = 25_000;
+
+const settleWear = (
+  item: Extract<VerdictItem, { what: 'wear' }>,
+  wear: WearRound | undefined,
+): Settle | null => {
   if (item.word === 'does-not-hold') return { by: 'change', felt: [] };
-  const { spread, next } = item;
+  const { spread } = item;
   if (spread?.by === 'pair') return { by: 'look-at-pair', pair: spread.pair as RecordId };
   if (spread?.by === 'reading')
     return { by: 'look-at-reading', pair: spread.pair as RecordId, atM: spread.distance };
   if (spread?.by === 'pairs') return { by: 'pairs-differ' };
-  const [first] = next;
+  const first = wear && nextCheck(wear);
   if (!first) return null;
-  const pairs = next
-    .filter(({ distance }) => distance === first.distance)
-    .map(({ pair }) => pair as RecordId);
+  const beside = wear.next.filter(
+    ({ pair, distance }) =>
+      pair !== first.pair && Math.abs(distance - first.distance) <= ONE_VISIT_M,
+  );
+  const pairs = [first, ...beside].map(({ pair }) => pair as RecordId);
   return { by: 'measure', pairs: [...new Set(pairs)].slice(0, MOST_PAIRS), atM: first.distance };
 };
 
@@ -206,13 +214,18 @@ const lastedTo = (log: ProjectLog, round: RecordId, atM: Metres): number =>
   log.pairs.filter((pair) => pair.round === round && mileageAt(pair.curve, log.nowMs) >= atM)
     .length;
 
-const settleOf = (log: ProjectLog, round: RecordId, item: VerdictItem): Settle | null => {
+const settleOf = (
+  log: ProjectLog,
+  round: RecordId,
+  item: VerdictItem,
+  wear: WearRound | undefined,
+): Settle | null => {
   if (item.word === 'holds') return null;
   const { distanceM, allowedRate } = log.project.brief;
   const fails = item.word === 'does-not-hold';
   switch (item.what) {
     case 'wear':
-      return settleWear(item);
+      return settleWear(item, wear);
     case 'not-measured':
       return { by: 'measure-first' };
     case 'structure':
@@ -289,14 +302,19 @@ export const verdictGrid = (
     const card = cards.find(
       ({ limit, kind, site }) => limit === row.limit && kind === row.kind && site === row.site,
     );
+    const wearOf = (round: RecordId) => card?.rounds.find((one) => one.round === round);
     const cells = rounds.map((round, at): GridCell | null => {
       const item = verdicts[at]?.items.find(isOf);
-      if (!item) return null;
-      const wear = card?.rounds.find((one) => one.round === round.id);
-      return { round: round.id, item, picture: pictureOf(log, round, item, wear) };
+      return item
+        ? { round: round.id, item, picture: pictureOf(log, round, item, wearOf(round.id)) }
+        : null;
     });
     const last = cells.find((cell) => cell?.round === latest);
-    return { ...row, cells, settle: last ? settleOf(log, last.round, last.item) : null };
+    return {
+      ...row,
+      cells,
+      settle: last ? settleOf(log, last.round, last.item, wearOf(last.round)) : null,
+    };
   });
   return {
     rounds: verdicts.map(({ round, word }) => ({ id: round, word })),

@@ -6,6 +6,7 @@ import type { Limit, RecordId } from '../records/index.ts';
 import { metres, type Metres } from '../units/index.ts';
 import type { AnyWearSeries, RankedCheck, WearFit, WearKind } from '../wear/index.ts';
 import type { ProjectLog } from './project-log.ts';
+import { TELLING } from './spread-cause.ts';
 import { curveOf, pointsOf, type CurvePoint, type WearPoint } from './wear-look.ts';
 import { fitOf, isOf, nextOf, outlookOf, seriesOf, type LimitOutlook } from './wear-series.ts';
 
@@ -39,8 +40,8 @@ export interface WearCard {
   readonly rounds: readonly WearRound[];
 }
 
-/** Pairs whose next check is thought through, as the verdict does. */
-const PAIRS_OF_NEXT = 2;
+/** Pairs whose next checks are thought through: half-way to the brief's distance, and at it. */
+const PAIRS_OF_NEXT = 3;
 
 interface Fitted {
   readonly round: RecordId;
@@ -77,7 +78,7 @@ const roundOf = (
     pairs: fit.pairs.length,
     outlook,
     limitAt: limitValue(limit, curve),
-    next: limit && !decided ? nextOf(log, fit, series, PAIRS_OF_NEXT) : [],
+    next: limit && !decided ? nextOf(log, fit, series, PAIRS_OF_NEXT, 2 * PAIRS_OF_NEXT) : [],
   };
 };
 
@@ -113,6 +114,18 @@ export const wearCards = (log: ProjectLog): readonly WearCard[] => {
     .filter((place) => !limits.some((limit) => isOf(limit, place)))
     .map((place) => cardAt(null, place));
   return [...ofLimits, ...rest];
+};
+
+/**
+ * Which check comes next? Of the pair that tells most, the soonest that still tells something: it passes there on its
+ * way to the most telling one.
+ */
+export const nextCheck = ({ next }: Pick<WearRound, 'next'>): RankedCheck | null => {
+  const [best] = next;
+  if (!best) return null;
+  return next
+    .filter(({ pair, narrowing }) => pair === best.pair && narrowing >= TELLING)
+    .reduce((soonest, one) => (one.distance < soonest.distance ? one : soonest), best);
 };
 
 /** Where a new pair of the round most likely reaches the limit, if the checks can tell. */
