@@ -6,7 +6,10 @@ import { placeName } from '../../words/say-place.ts';
 
 export interface MeasuredLine {
   readonly name: string;
+  readonly unit: string;
+  /** Without the unit. */
   readonly values: readonly { readonly text: string; readonly standing: ReadingStanding }[];
+  readonly gauges: readonly string[];
 }
 
 /** A value with its unit. */
@@ -22,8 +25,10 @@ export const measuredLines = (
   [...groupBy(readings, ({ measure, site, unit }) => `${measure} ${site} ${unit}`).values()].map(
     (own) => ({
       name: own[0] ? placeName(own[0], speaker) : '',
+      unit: own[0] ? speaker.glossary.units[own[0].unit] : '',
+      gauges: [...new Set(own.flatMap(({ gauge }) => (gauge === undefined ? [] : [gauge])))],
       values: own
         .toSorted((a, b) => (a.foot < b.foot ? -1 : a.foot > b.foot ? 1 : 0))
-        .map((one) => ({ text: readingValue(one, speaker), standing: one.standing })),
+        .map((one) => ({ text: speaker.number(one.value, 2), standing: one.standing })),
     }),
   );

@@ -136,7 +136,7 @@ const ReadingLine = (
             </>
           )}
         </td>
-        <td class="right check-before">
+        <td class="check-before">
           {before ? (
             <a href={links.check(before.check)}>
               {`${readingValue({ ...reading, value: before.value }, speaker)}, ${say.distance(before.distanceM)}`}
@@ -148,6 +148,7 @@ const ReadingLine = (
         <td class="right">{aside ? '' : sinceNew(reading)}</td>
         <td class="check-course-cell">{!aside && <Course reading={reading} look={look} />}</td>
         <td
+          class="check-gauge"
           title={
             reading.uncertainty === null
               ? undefined
@@ -207,9 +208,7 @@ export const CheckReadings = (props: Props) => {
             <th scope="col" class="right">
               {words.value}
             </th>
-            <th scope="col" class="right">
-              {words.before}
-            </th>
+            <th scope="col">{words.before}</th>
             <th scope="col" class="right">
               {words.change}
             </th>

@@ -22,7 +22,7 @@ type Sort = (typeof sorts)[number];
 /** Rows before the rest folds. */
 const ROWS = 12;
 /** Lines of readings in a row. */
-const [FEW, MORE] = [2, 6];
+const [FEW, MORE] = [1, 6];
 
 interface Chosen {
   readonly pair: RecordId | 'all';
@@ -57,7 +57,7 @@ const Row = (props: TabProps & { readonly check: ListedCheck; readonly chosen: C
   const own = check.readings.filter((one) => isShown(one, chosen));
   const lines = measuredLines(own, speakerOf(props));
   const shown = lines.slice(0, chosen.measure === 'all' ? FEW : MORE);
-  const gauges = [...new Set(own.flatMap(({ gauge }) => (gauge === undefined ? [] : [gauge])))];
+  const gauges = [...new Set(shown.flatMap((line) => line.gauges))];
   return (
     <tr>
       <th scope="row">
@@ -68,7 +68,7 @@ const Row = (props: TabProps & { readonly check: ListedCheck; readonly chosen: C
       </td>
       <td class="right">{check.distanceM === 0 ? words.arrival : say.distance(check.distanceM)}</td>
       <td class="checks-readings">
-        {shown.map(({ name, values }) => (
+        {shown.map(({ name, unit, values }, line) => (
           <span key={name}>
             {name}{' '}
             {values.map(({ text, standing }, at) => (
@@ -82,14 +82,18 @@ const Row = (props: TabProps & { readonly check: ListedCheck; readonly chosen: C
                   text
                 )}
               </span>
-            ))}
+            ))}{' '}
+            {unit}
+            {line === shown.length - 1 && lines.length > shown.length && (
+              <>
+                {', '}
+                <a href={links.check(check.id)}>{words.more(lines.length - shown.length)}</a>
+              </>
+            )}
           </span>
         ))}
-        {lines.length > shown.length && (
-          <a href={links.check(check.id)}>{words.more(lines.length - shown.length)}</a>
-        )}
       </td>
-      <td>{gauges.join(', ')}</td>
+      <td class="checks-gauge">{gauges.join(', ')}</td>
       <td>{check.operator}</td>
     </tr>
   );

@@ -10,6 +10,7 @@ import { sayOf } from '../frame/say.ts';
 export const GaugesPage = (props: PlaceProps) => {
   const { review, records } = props;
   const words = p().wear;
+  const say = sayOf(props);
   return (
     <>
       <PlaceHead
@@ -17,7 +18,7 @@ export const GaugesPage = (props: PlaceProps) => {
           { words: p().frame.places.wear, href: linksOf(review.project.id).place('wear') },
           { words: words.gauges },
         ]}
-        headline={words.gaugesPlace.headline(gaugesHeadline(review.gauges), sayOf(props).list)}
+        headline={say.upper(words.gaugesPlace.headline(gaugesHeadline(review.gauges), say.list))}
         sub={words.gaugesPlace.sub}
       />
       <Gauges records={records} review={review} />

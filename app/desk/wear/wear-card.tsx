@@ -1,7 +1,7 @@
 /** A limit as a card: its picture, what each round says of it, and the check that would tell most. */
 import { stampOf, wearRoundSays } from '../../../core/headlines/index.ts';
 import type { RecordId } from '../../../core/records/index.ts';
-import type { WearCard as Card, WearRound } from '../../../core/review/index.ts';
+import { nextCheck, type WearCard as Card, type WearRound } from '../../../core/review/index.ts';
 import { RoundMark } from '../../parts/charts/interval-line.tsx';
 import { p } from '../../words/index.ts';
 import { valueOf } from '../../words/say-wear.ts';
@@ -12,7 +12,7 @@ import { sayOf } from '../frame/say.ts';
 import { Stamp } from '../frame/stamp.tsx';
 import { speakerOf } from '../speaker.ts';
 import { boundOf, titleOf } from './limit-words.ts';
-import { farthestRound, WearPicture } from './wear-picture.tsx';
+import { farthestRound, isReached, WearPicture } from './wear-picture.tsx';
 
 type CardProps = TabProps & { readonly card: Card };
 
@@ -25,7 +25,7 @@ const stampOfCard = (rounds: readonly WearRound[]) => {
 const NextCheck = (props: TabProps & { readonly one: WearRound | undefined }) => {
   const words = p().wear;
   const say = sayOf(props);
-  const [next] = props.one?.next ?? [];
+  const next = props.one && nextCheck(props.one);
   if (!next) return null;
   const pair = next.pair as RecordId;
   return (
@@ -108,7 +108,12 @@ export const WearCard = (props: CardProps) => {
               </li>
             ))}
           </ul>
-          {shaded && <p class="soft small">{words.shaded(say.round(shaded.round))}</p>}
+          {shaded && (
+            <p class="soft small">
+              {words.shaded(say.round(shaded.round))}
+              {rounds.some(isReached) && ` ${words.bar}`}
+            </p>
+          )}
         </Picture>
       )}
       <NextCheck records={props.records} review={review} one={rounds.at(-1)} />

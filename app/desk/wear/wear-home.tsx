@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { RecordId } from '../../../core/records/index.ts';
 import type { WearCard as Card } from '../../../core/review/index.ts';
+import { metres, type Metres } from '../../../core/units/index.ts';
 import { LinkButton } from '../../parts/controls/controls.tsx';
 import { p, t } from '../../words/index.ts';
 import { useWork, type PlaceProps } from '../desk-state.ts';
@@ -57,7 +58,7 @@ export const WearHome = (props: PlaceProps) => {
     cards
       .flatMap((card) => card.rounds)
       .filter((own) => own.round === one)
-      .reduce((most, { greatest }) => (greatest > most ? greatest : most), brief.distanceM * 0);
+      .reduce<Metres>((most, { greatest }) => (greatest > most ? greatest : most), metres(0));
   const list = (some: readonly Card[]) => (
     <div class="wear-cards">
       {some.map((card) => (
@@ -80,12 +81,11 @@ export const WearHome = (props: PlaceProps) => {
             {'round' in headline && headline.round !== measured.at(-1)?.id && (
               <>{words.thatIs(say.round(headline.round))} </>
             )}
-            {measured.map(({ id: one, name }, at) => (
-              <span key={one}>
-                {at > 0 && '; '}
-                {words.roundLine(name, words.measuredTo(say.distance(farthest(one) as never)))}
-              </span>
-            ))}
+            {measured.length > 0 &&
+              words.measured(
+                measured.map(({ id: one, name }) => words.to(name, say.distance(farthest(one)))),
+                say.list,
+              )}
             {brief.limits.length === 0 && (
               <>
                 {' '}

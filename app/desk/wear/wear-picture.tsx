@@ -37,6 +37,12 @@ const reachedIn = ({ outlook }: WearRound) => {
   return distance && distance.lower !== 'beyond-checks' ? distance : null;
 };
 
+/** Whether a round tells anything of where the limit is reached. */
+export const isReached = (one: WearRound): boolean => reachedIn(one) !== null;
+
+/** Room under the lowest value, so that a limit does not lie on the axis. */
+const UNDER = 0.06;
+
 const scales = ({ rounds, briefM }: PictureProps, width: number) => {
   const km = (at: Metres) => fromMetres(at, settings.value.distance);
   const most = Math.max(km(briefM), ...rounds.map(({ greatest }) => km(greatest)));
@@ -46,7 +52,8 @@ const scales = ({ rounds, briefM }: PictureProps, width: number) => {
     ...(limitAt === null ? [] : [limitAt]),
   ]);
   const xTicks = niceTicks(0, most, 4).filter((tick) => tick <= most * 1.05);
-  const yTicks = niceTicks(Math.min(...values), Math.max(...values), 4);
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  const yTicks = niceTicks(low > 0 ? Math.max(0, low - UNDER * (high - low)) : low, high, 4);
   const [least = 0, greatest = 1] = [yTicks[0], yTicks.at(-1)];
   const xAt = linear([0, most * 1.04], [MARGIN.left, width - MARGIN.right]);
   return {
@@ -87,24 +94,33 @@ const Reached = (
   const { rounds, markOf, x, end } = props;
   return (
     <>
-      {rounds
-        .filter((one) => reachedIn(one) !== null)
-        .map((one, at) => {
-          const distance = reachedIn(one);
-          if (!distance || distance.lower === 'beyond-checks') return null;
-          const y = HEIGHT - MARGIN.bottom + 3 + at * STRIP;
-          const until = distance.upper === 'beyond-checks' ? end : x(distance.upper);
-          return (
-            <g key={one.round} class={`wear-reached wear-round-${markOf(one) % 6}`}>
-              <path d={`M${x(distance.lower)},${y}H${until}`} />
-              {distance.median !== 'beyond-checks' && (
-                <RoundMark round={markOf(one)} x={x(distance.median)} y={y} size={4} />
-              )}
-            </g>
-          );
-        })}
+      {rounds.filter(isReached).map((one, at) => {
+        const distance = reachedIn(one);
+        if (!distance || distance.lower === 'beyond-checks') return null;
+        const y = HEIGHT - MARGIN.bottom + 3 + at * STRIP;
+        const until = distance.upper === 'beyond-checks' ? end : x(distance.upper);
+        return (
+          <g key={one.round} class={`wear-reached wear-round-${markOf(one) % 6}`}>
+            <path d={`M${x(distance.lower)},${y}H${until}`} />
+            {distance.median !== 'beyond-checks' && (
+              <RoundMark round={markOf(one)} x={x(distance.median)} y={y} size={4} />
+            )}
+          </g>
+        );
+      })}
     </>
   );
+};
+
+/** The limit as values: one of all rounds, or one of each where it is a share of its start. */
+const limitsOf = ({ rounds, markOf }: PictureProps) => {
+  const own = rounds.flatMap((one) =>
+    one.limitAt === null ? [] : [{ value: one.limitAt, mark: markOf(one) as number | null }],
+  );
+  const [first] = own;
+  return first && own.every(({ value }) => value === first.value)
+    ? [{ ...first, mark: null }]
+    : own;
 };
 
 export const WearPicture = (props: PictureProps) => {
@@ -114,9 +130,9 @@ export const WearPicture = (props: PictureProps) => {
   const shaded = farthestRound(rounds);
   const bottom = HEIGHT - MARGIN.bottom;
   const floor = (value: number) => Math.min(bottom, Math.max(MARGIN.top, y(value)));
-  const limits = [...new Set(rounds.flatMap(({ limitAt }) => (limitAt === null ? [] : [limitAt])))];
+  const limits = limitsOf(props);
   const brief = fromMetres(briefM, settings.value.distance);
-  const strips = rounds.filter((one) => reachedIn(one) !== null).length;
+  const strips = rounds.filter(isReached).length;
   const labels = bottom + 18 + Math.max(0, strips - 1) * STRIP;
   return (
     <div ref={box}>
@@ -153,15 +169,19 @@ export const WearPicture = (props: PictureProps) => {
         <text class="wear-brief-text" x={x(briefM)} y={labels} text-anchor="end">
           {`${formatNumber(brief, 0)} ${settings.value.distance}`}
         </text>
-        {limits.map((value) => (
+        {limits.map(({ value, mark }) => (
           <path
             key={value}
-            class="wear-limit"
+            class={mark === null ? 'wear-limit' : `wear-limit wear-round-${mark % 6}`}
             d={`M${MARGIN.left},${y(value)}H${width - MARGIN.right}`}
           />
         ))}
-        {limit !== null && limits[0] !== undefined && (
-          <text class="wear-limit-text" x={MARGIN.left + 6} y={y(Math.max(...limits)) - 5}>
+        {limit !== null && limits[0] && (
+          <text
+            class="wear-limit-text"
+            x={MARGIN.left + 6}
+            y={y(Math.max(...limits.map(({ value }) => value))) - 5}
+          >
             {limit}
           </text>
         )}

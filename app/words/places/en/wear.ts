@@ -53,6 +53,9 @@ export const wear = {
     }
   },
   roundLine: (round: string, says: string) => `${round}: ${says}`,
+  measured: (rounds: readonly string[], list: (names: readonly string[]) => string) =>
+    `Measured: ${list(rounds)}.`,
+  to: (round: string, distance: string) => `${round} to ${distance}`,
   measuredTo: (distance: string) => `measured to ${distance}`,
   atBound: {
     'at-least': (value: string) => `at least ${value}`,
@@ -63,7 +66,8 @@ export const wear = {
   cards: 'Limits of the brief',
   rest: (n: number) => count(n, 'more measure without a limit', 'more measures without a limit'),
   says: (title: string, lines: string) => `${title}. ${lines}`,
-  shaded: (round: string) => `shaded: 9 pairs in 10, ${round}; dotted: beyond the checks`,
+  shaded: (round: string) => `Shaded: 9 pairs in 10, ${round}. Dotted: beyond the checks.`,
+  bar: 'Bar below: where the limit is reached.',
   nextCheck: 'Next check:',
   nextAt: (distance: string) => `at about ${distance}`,
   narrow: {
@@ -127,7 +131,9 @@ export const wear = {
         case 'aside':
           return `Pair ${say.pair(h.pair)}: ${h.count} of ${readings(h.of)} ${h.count === 1 ? 'is' : 'are'} set aside.`;
         case 'plain':
-          return `Pair ${say.pair(h.pair)} at ${say.distance(h.distanceM)}: ${readings(h.of)}.`;
+          return h.distanceM === 0
+            ? `Pair ${say.pair(h.pair)}, new: ${readings(h.of)}.`
+            : `Pair ${say.pair(h.pair)} at ${say.distance(h.distanceM)}: ${readings(h.of)}.`;
       }
     },
     sub: (date: string, from: string) => `Measured on ${date}; distance ${from}.`,

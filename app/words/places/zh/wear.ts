@@ -39,6 +39,8 @@ export const wear: PlaceWords['wear'] = {
     }
   },
   roundLine: (round, says) => `${round}：${says}`,
+  measured: (rounds, list) => `已测：${list(rounds)}。`,
+  to: (round, distance) => `${round}到 ${distance}`,
   measuredTo: (distance) => `已测到 ${distance}`,
   atBound: { 'at-least': (value) => `至少 ${value}`, 'at-most': (value) => `至多 ${value}` },
   notMeasured: '这一项限值还没有测量。',
@@ -46,7 +48,8 @@ export const wear: PlaceWords['wear'] = {
   cards: '任务书的限值',
   rest: (n) => `另有 ${n} 项没有限值的指标`,
   says: (title, lines) => `${title}。${lines}`,
-  shaded: (round) => `阴影：${round}十双中九双的范围；点线：超出已测里程`,
+  shaded: (round) => `阴影：${round}十双中九双的范围。点线：超出已测里程。`,
+  bar: '下方横条：达到限值的里程。',
   nextCheck: '下一次测量：',
   nextAt: (distance) => `约 ${distance} 时`,
   narrow: { round: '轮次', place: '指标与部位', allRounds: '全部轮次', allPlaces: '全部限值' },
@@ -101,7 +104,9 @@ export const wear: PlaceWords['wear'] = {
         case 'aside':
           return `样鞋 ${say.pair(h.pair)}：${h.of} 个读数中有 ${h.count} 个已搁置。`;
         case 'plain':
-          return `样鞋 ${say.pair(h.pair)}，${say.distance(h.distanceM)}：${h.of} 个读数。`;
+          return h.distanceM === 0
+            ? `样鞋 ${say.pair(h.pair)}，新鞋：${h.of} 个读数。`
+            : `样鞋 ${say.pair(h.pair)}，${say.distance(h.distanceM)}：${h.of} 个读数。`;
       }
     },
     sub: (date, from) => `测量于 ${date}；里程${from}。`,
