@@ -205,8 +205,9 @@ const settleWear = (
     ({ pair, distance }) =>
       pair !== first.pair && Math.abs(distance - first.distance) <= ONE_VISIT_M,
   );
-  const pairs = [first, ...beside].map(({ pair }) => pair as RecordId);
-  return { by: 'measure', pairs: [...new Set(pairs)].slice(0, MOST_PAIRS), atM: first.distance };
+  const pairs = [...new Set([first, ...beside].map(({ pair }) => pair as RecordId))];
+  // In the order of their names, so that the same visit reads the same in every row.
+  return { by: 'measure', pairs: pairs.slice(0, MOST_PAIRS).sort(), atM: first.distance };
 };
 
 /** Pairs that have gone the distance, or broke before it. */

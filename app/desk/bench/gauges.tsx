@@ -3,7 +3,7 @@ import type { GaugeReview } from '../../../core/review/index.ts';
 import type { GaugeSpread } from '../../../core/statistics/index.ts';
 import { IntervalLine } from '../../parts/charts/interval-line.tsx';
 import { formatDate, formatNumber, formatPercent } from '../../parts/format.ts';
-import { d, terms } from '../../words/index.ts';
+import { d, p, terms } from '../../words/index.ts';
 import { gaugeLines } from '../../words/say-blueprint.ts';
 import type { TabProps } from '../desk-state.ts';
 import { Some } from '../some.tsx';
@@ -64,7 +64,16 @@ const Study = (props: TabProps & { readonly of: GaugeReview }) => {
       </div>
       <p>{first}</p>
       {share !== null && first && (
-        <IntervalLine range={[0, 0.5]} value={share} limit={POOR} right={[0, GOOD]} says={first} />
+        <p class="gauge-share">
+          <IntervalLine
+            range={[0, 0.5]}
+            value={share}
+            limit={POOR}
+            right={[0, GOOD]}
+            says={first}
+          />
+          <span class="soft small">{p().wear.gaugesPlace.line}</span>
+        </p>
       )}
       <HowSure>
         <ul>

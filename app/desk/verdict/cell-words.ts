@@ -8,6 +8,7 @@ import type {
   Settle,
   WearRound,
 } from '../../../core/review/index.ts';
+import { metres } from '../../../core/units/index.ts';
 import { formatSetPercent } from '../../parts/format.ts';
 import { p, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
@@ -69,8 +70,9 @@ export const cellLine = (cell: GridCell, props: TabProps): string => {
     case 'not-measured':
       return words.notMeasured;
     case 'structure': {
-      const farthest = picture?.draw === 'lives' ? picture.lives[0]?.atM : undefined;
-      return words.cameApart(item.failed, item.pairs, say.distance(farthest ?? (0 as never)));
+      const lives = picture?.draw === 'lives' ? picture.lives : [];
+      const at = lives.findLast(({ cameApart }) => cameApart) ?? lives[0];
+      return words.cameApart(item.failed, item.pairs, say.distance(at?.atM ?? metres(0)));
     }
     case 'allowed-rate': {
       const [first] = item.cells;

@@ -107,20 +107,43 @@ const sinceNew = (reading: ComparedReading): string => {
     : '';
 };
 
+/** What was measured there before, by how much it changed since new, and its course. */
+const Before = (props: Props & { readonly reading: ComparedReading }) => {
+  const { reading, look, review } = props;
+  const words = p().wear.check;
+  const before = standing(reading).at(-1);
+  const isAside = reading.standing.state === 'set-aside';
+  return (
+    <>
+      <td class="check-before">
+        {before ? (
+          <a href={linksOf(review.project.id).check(before.check)}>
+            {`${readingValue({ ...reading, value: before.value }, speakerOf(props))}, ${sayOf(props).distance(before.distanceM)}`}
+          </a>
+        ) : (
+          <span class="soft">{words.firstTime}</span>
+        )}
+      </td>
+      <td class="right">{isAside ? '' : sinceNew(reading)}</td>
+      <td class="check-course-cell">{!isAside && <Course reading={reading} look={look} />}</td>
+    </>
+  );
+};
+
 const ReadingLine = (
   props: Props & {
     readonly reading: ComparedReading;
+    /** Whether any reading of the check has an earlier one. */
+    readonly compares: boolean;
     readonly open: boolean;
     readonly onOpen: (open: boolean) => void;
   },
 ) => {
-  const { reading, look, review, open, onOpen } = props;
+  const { reading, look, review, compares, open, onOpen } = props;
   const words = p().wear.check;
   const speaker = speakerOf(props);
-  const say = sayOf(props);
   const links = linksOf(review.project.id);
   const name = placeInWords(reading, speaker);
-  const before = standing(reading).at(-1);
   const value = readingValue(reading, speaker);
   const aside = reading.standing.state === 'set-aside' ? reading.standing : null;
   return (
@@ -136,17 +159,7 @@ const ReadingLine = (
             </>
           )}
         </td>
-        <td class="check-before">
-          {before ? (
-            <a href={links.check(before.check)}>
-              {`${readingValue({ ...reading, value: before.value }, speaker)}, ${say.distance(before.distanceM)}`}
-            </a>
-          ) : (
-            <span class="soft">{words.firstTime}</span>
-          )}
-        </td>
-        <td class="right">{aside ? '' : sinceNew(reading)}</td>
-        <td class="check-course-cell">{!aside && <Course reading={reading} look={look} />}</td>
+        {compares && <Before {...props} />}
         <td
           class="check-gauge"
           title={
@@ -198,6 +211,7 @@ export const CheckReadings = (props: Props) => {
   const { look } = props;
   const words = p().wear.check;
   const [open, setOpen] = useState<number | null>(null);
+  const compares = look.readings.some(({ earlier }) => earlier.length > 0);
   const rows = look.readings.map((reading, at) => ({ reading, at }));
   return (
     <div class="table-wrap" tabIndex={0} role="region" aria-label={words.reading}>
@@ -208,11 +222,15 @@ export const CheckReadings = (props: Props) => {
             <th scope="col" class="right">
               {words.value}
             </th>
-            <th scope="col">{words.before}</th>
-            <th scope="col" class="right">
-              {words.change}
-            </th>
-            <th scope="col">{words.course}</th>
+            {compares && (
+              <>
+                <th scope="col">{words.before}</th>
+                <th scope="col" class="right">
+                  {words.change}
+                </th>
+                <th scope="col">{words.course}</th>
+              </>
+            )}
             <th scope="col">{words.gauge}</th>
             <td class="no-print" />
           </tr>
@@ -224,6 +242,7 @@ export const CheckReadings = (props: Props) => {
                 {...props}
                 key={at}
                 reading={reading}
+                compares={compares}
                 open={open === at}
                 onOpen={(now) => setOpen(now ? at : null)}
               />

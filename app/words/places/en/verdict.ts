@@ -55,10 +55,11 @@ export const verdict = {
   },
   notMeasured: 'not measured',
   noReading: 'not measured here',
-  cameApart: (failed: number, of: number, farthest: string) =>
+  /** `at`: the farthest pair where none came apart, else where the first did. */
+  cameApart: (failed: number, of: number, at: string) =>
     failed === 0
-      ? `0 of ${count(of, 'pair', 'pairs')} came apart; farthest ${farthest}`
-      : `${failed} of ${count(of, 'pair', 'pairs')} came apart`,
+      ? `0 of ${count(of, 'pair', 'pairs')} came apart; farthest ${at}`
+      : `${failed} of ${count(of, 'pair', 'pairs')} came apart, ${failed === 1 ? 'at' : 'first at'} ${at}`,
   recurs: (felt: string, runs: number, askedRuns: number, testers: number, askedTesters: number) =>
     `${felt}: ${runs} of ${askedRuns} runs, ${testers} of ${askedTesters} testers`,
   painRecurs: 'Pain recurs',
@@ -87,7 +88,7 @@ export const verdict = {
         ? `Too many came apart to show it`
         : `Run ${need} pairs to ${at} without damage; ${have} did`,
     'ask-testers': (need: number, have: number) =>
-      `${need} testers without a report; ${have} so far`,
+      `Takes ${need} testers without a report; ${have} so far`,
     'ask-at': (need: number, have: number, at: string) =>
       `Ask about ${count(need, 'pair', 'pairs')} at ${at}; ${have} so far`,
     'lift-or-keep': (ids: Parameters<Say['pair']>[0][], say: Say) =>

@@ -45,7 +45,7 @@ export const wear = {
       case 'reached':
         return `likely reached at about ${say.distance(one.atM)}`;
       case 'open':
-        return `about ${one.inTen} in 10 new pairs would last ${say.distance(one.briefM)}`;
+        return `about ${one.inTen} in 10 would last ${say.distance(one.briefM)}`;
       case 'too-early':
         return `measured to ${say.distance(one.farthestM)}, too early to tell`;
       case 'measured-once':
@@ -207,5 +207,6 @@ export const wear = {
       }
     },
     sub: 'A gauge study shows how far readings scatter by themselves.',
+    line: 'Share of the tolerance. Shaded: good; dashed: the most that is of use.',
   },
 };

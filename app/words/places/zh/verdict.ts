@@ -49,8 +49,8 @@ export const verdict: PlaceWords['verdict'] = {
   },
   notMeasured: '未测量',
   noReading: '本轮未测量',
-  cameApart: (failed, of, farthest) =>
-    failed === 0 ? `${of} 双中 0 双损坏；最远 ${farthest}` : `${of} 双中 ${failed} 双损坏`,
+  cameApart: (failed, of, at) =>
+    failed === 0 ? `${of} 双中 0 双损坏；最远 ${at}` : `${of} 双中 ${failed} 双损坏，最早在 ${at}`,
   recurs: (felt, runs, askedRuns, testers, askedTesters) =>
     `${felt}：${askedRuns} 次中 ${runs} 次，${askedTesters} 名试穿员中 ${testers} 名`,
   painRecurs: '疼痛反复出现',

@@ -31,7 +31,7 @@ export const wear: PlaceWords['wear'] = {
       case 'reached':
         return `很可能约 ${say.distance(one.atM)} 时到限值`;
       case 'open':
-        return `10 双新鞋中约 ${one.inTen} 双能撑到 ${say.distance(one.briefM)}`;
+        return `10 双中约 ${one.inTen} 双能撑到 ${say.distance(one.briefM)}`;
       case 'too-early':
         return `只测到 ${say.distance(one.farthestM)}，为时尚早`;
       case 'measured-once':
@@ -176,5 +176,6 @@ export const wear: PlaceWords['wear'] = {
       }
     },
     sub: '量具研究说明读数本身有多大分散。',
+    line: '占公差的份额。阴影：良好；虚线：可用的上限。',
   },
 };
