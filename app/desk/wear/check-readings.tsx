@@ -139,7 +139,7 @@ const ReadingLine = (
     readonly onOpen: (open: boolean) => void;
   },
 ) => {
-  const { reading, look, review, compares, open, onOpen } = props;
+  const { reading, review, compares, open, onOpen } = props;
   const words = p().wear.check;
   const speaker = speakerOf(props);
   const links = linksOf(review.project.id);

@@ -43,6 +43,7 @@ export const WearHome = (props: PlaceProps) => {
   const asked = askedFor(props.rest);
   const [round, setRound] = useState<Narrowed>(asked.round);
   const [place, setPlace] = useState(asked.place);
+  const [more, setMore] = useState(false);
   const state = useWork((desk) => desk.wearState(id), records, [id]);
   if (!state) return <p class="soft">{t().loading}</p>;
   const { headline, stamp, cards } = state;
@@ -129,9 +130,13 @@ export const WearHome = (props: PlaceProps) => {
       {list(limited)}
       {rest.length > 0 &&
         (place === 'all' && limited.length > 0 ? (
-          <details class="wear-rest">
+          <details
+            class="wear-rest"
+            open={more}
+            onToggle={(event) => setMore(event.currentTarget.open)}
+          >
             <summary>{words.rest(rest.length)}</summary>
-            {list(rest)}
+            {more && list(rest)}
           </details>
         ) : (
           list(rest)

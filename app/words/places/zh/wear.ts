@@ -166,9 +166,9 @@ export const wear: PlaceWords['wear'] = {
         case 'none':
           return '还没有做过量具研究。';
         case 'not-good-enough':
-          return `${list(h.gauges)}的精度不够。`;
+          return `${list(h.gauges)} 的精度不够。`;
         case 'conditional':
-          return `${list(h.gauges)}的精度勉强够用。`;
+          return `${list(h.gauges)} 的精度勉强够用。`;
         case 'good':
           return h.studies === 1 ? '量具的精度够用。' : `${h.studies} 项量具研究都表明精度够用。`;
         case 'too-little':
