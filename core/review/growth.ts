@@ -22,7 +22,7 @@ import { groupBy } from '../statistics/index.ts';
 /** From this share of the brief's distance on, a run counts as run at it. Judgement, no source. */
 const NEAR = 0.9;
 /** Pairs that must have carried the brief's distance. Judgement, no source. */
-const LEAST_PAIRS = 3;
+export const LEAST_PAIRS_THERE = 3;
 
 export interface Growth {
   /** Shown to grow. */
@@ -70,6 +70,6 @@ export const growthOf = (
     runsThere: there.length,
     testersThere: asked.length,
     silenceChance,
-    silenceTells: pairsThere >= LEAST_PAIRS && silenceChance <= SILENCE_LEVEL,
+    silenceTells: pairsThere >= LEAST_PAIRS_THERE && silenceChance <= SILENCE_LEVEL,
   };
 };

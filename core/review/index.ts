@@ -42,3 +42,15 @@ export { lookAtShoe, type RoundFelt, type ShoeComplaint, type ShoeLook } from '.
 export * from './zone-look.ts';
 export { lookAtComfort, type AttributeLook, type ComfortRound } from './comfort-look.ts';
 export { arrivalOf, type ArrivalDimension } from './arrival-look.ts';
+export * from './wear-cards.ts';
+export * from './check-list.ts';
+export {
+  verdictGrid,
+  testersToShow,
+  type GridCell,
+  type GridPicture,
+  type GridRow,
+  type GridShare,
+  type Settle,
+  type VerdictGrid,
+} from './verdict-grid.ts';

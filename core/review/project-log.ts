@@ -52,6 +52,8 @@ export interface ProjectLog {
   readonly oddities: readonly RunOddity[];
   /** All that was logged, whether or not it counts: pain is told of every run. */
   readonly everyRun: readonly RecordOf<'run'>[];
+  /** All that was measured, whether or not it counts. */
+  readonly everyCheck: readonly RecordOf<'bench-check'>[];
   /** What waits for the lead, and what the lead decided. */
   readonly standing: Standing;
   readonly spans: readonly HandOutSpan[];
@@ -109,9 +111,10 @@ export const openProject = (
   const pairs = ownRecords(all.pair, projectId);
   const spans = ownRecords(all['hand-out'], projectId).map(handOutSpan);
   const logged = ownRecords(all.run, projectId);
+  const everyCheck = ownRecords(all['bench-check'], projectId);
   const { runs, checks, waiting, decided } = standingOf({
     runs: logged,
-    checks: ownRecords(all['bench-check'], projectId),
+    checks: everyCheck,
     decisions: ownRecords(all.decision, projectId),
     pairs,
     rounds,
@@ -168,6 +171,7 @@ export const openProject = (
     counted,
     oddities,
     everyRun: logged,
+    everyCheck,
     standing: { waiting, decided },
     spans,
     heardMs: lastHeard(logged.map(loggedRun), nowMs),

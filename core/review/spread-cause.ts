@@ -9,7 +9,7 @@ import type { Metres } from '../units/index.ts';
 import type { AnyWearSeries, RankedCheck, WearFit, WearKind } from '../wear/index.ts';
 
 /** A check that narrows the interval by less would settle nothing. Judgement, no source. */
-const TELLING = 0.05;
+export const TELLING = 0.05;
 /** From this share of the variance on, nearly all is spread between pairs. Judgement, no source. */
 const NEARLY_ALL = 0.8;
 /** Less than this share of the spread left without it: it made the spread. Judgement, no source. */

@@ -48,7 +48,7 @@ export interface Verdict {
 const LEAST_TESTERS = 3;
 
 /** Each pair as a lifetime: at its first damage, or as far as it has come. */
-const lifetimesOf = (log: ProjectLog, pairs: readonly LoggedPair[]): Lifetime[] => {
+export const lifetimesOf = (log: ProjectLog, pairs: readonly LoggedPair[]): Lifetime[] => {
   const damages = ownRecords(log.records['damage-report'], log.id);
   return pairs.map(({ id, curve, runs }) => {
     const own = damages

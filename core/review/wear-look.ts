@@ -102,6 +102,22 @@ const possible = <E extends WearEstimate>(kind: WearKind, estimate: E): E =>
       }
     : estimate;
 
+/** The curve from new to the brief's distance, as far as the checks reach; null where nothing tells the start. */
+export const curveOf = (
+  fit: WearFit<WearKind>,
+  kind: WearKind,
+  briefM: Metres,
+  of: { readonly pair?: string } = {},
+): readonly CurvePoint[] | null => {
+  const end = Math.min(fit.reach, Math.max(briefM, fit.greatestDistance));
+  const curve = Array.from({ length: CURVE_POINTS }, (_, at) => {
+    const x = metres((end * at) / (CURVE_POINTS - 1));
+    const value = fit.valueAt(x, of);
+    return value && possible(kind, { x, ...value });
+  });
+  return curve.every((point) => point !== null) ? curve : null;
+};
+
 /** What of a project can be looked at, by round, kind and site. */
 export const wearPlaces = (log: ProjectLog): readonly WearPlaceSize[] =>
   log.rounds.flatMap(({ revision }) =>
@@ -130,12 +146,6 @@ export const lookAtWear = (
   const fit = fitOf(log, round, series);
   const { brief } = log.project;
   const of = pair === null ? {} : { pair };
-  const end = Math.min(fit.reach, Math.max(brief.distanceM, fit.greatestDistance));
-  const curve = Array.from({ length: CURVE_POINTS }, (_, at) => {
-    const x = metres((end * at) / (CURVE_POINTS - 1));
-    const value = fit.valueAt(x, of);
-    return value && possible(kind, { x, ...value });
-  });
   const inReach = brief.distanceM <= fit.reach;
   const valueThere = fit.valueAt(brief.distanceM);
   return {
@@ -153,7 +163,7 @@ export const lookAtWear = (
     greatest: fit.greatestDistance,
     reach: fit.reach,
     prior: { scale: fit.prior.scale, change: fit.prior.change },
-    curve: curve.every((point) => point !== null) ? curve : null,
+    curve: curveOf(fit, kind, brief.distanceM, of),
     atBrief: inReach
       ? {
           value: valueThere && possible(kind, valueThere),
@@ -192,7 +202,11 @@ const changesBySite = (
 
 type Checks = ReturnType<typeof seriesOf>['checks'];
 
-const pointsOf = (checks: Checks, { kind, site, checks: series }: AnyWearSeries): WearPoint[] => {
+/** The readings of one series with the check of each, and what speaks against reading it as wear. */
+export const pointsOf = (
+  checks: Checks,
+  { kind, site, checks: series }: AnyWearSeries,
+): WearPoint[] => {
   const left = [...series] as { pair: string; distance: number; value: number }[];
   return checks.flatMap((own) => {
     const { pair, check, distance, body, readings } = own;

@@ -145,11 +145,12 @@ export const outlookOf = (fit: WearFit<WearKind>, limit: Limit, briefM: Metres):
   tooFar: briefM > fit.reach,
 });
 
-/** The most telling of the next checks; `pairs` bounds how many are thought through. */
+/** The most telling of the next checks; `pairs` bounds how many are thought through, `most` how many are named. */
 export const nextOf = (
   log: ProjectLog,
   fit: WearFit<WearKind>,
   series: AnyWearSeries,
   pairs: number,
+  most = NEXT,
 ): readonly RankedCheck[] =>
-  nextChecks(fit, candidates(log, series, pairs), log.project.brief.distanceM).slice(0, NEXT);
+  nextChecks(fit, candidates(log, series, pairs), log.project.brief.distanceM).slice(0, most);

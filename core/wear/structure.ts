@@ -48,6 +48,19 @@ export interface Structure {
   readonly word: HoldWord;
 }
 
+/** More pairs than this are never asked for. */
+const MOST_PAIRS = 1000;
+
+/**
+ * How many pairs must go the distance to show that it holds, if no further one breaks: 29 without a failure.
+ * @param failed pairs that broke before it
+ */
+export const pairsToHold = (failed: number): number | null => {
+  for (let pairs = failed + 1; pairs <= MOST_PAIRS; pairs++)
+    if (clopperPearson(pairs - failed, pairs, WEAR_LEVEL).lower >= HOLDING_SHARE) return pairs;
+  return null;
+};
+
 /**
  * Clopper and Pearson's interval over as many pairs as the curve is worth: n* = S (1 − S) / variance, by
  * Greenwood's formula (Dorey FJ & Korn EL, Stat Med 1987;6:679-687, from memory); the pairs at risk at the

@@ -19,6 +19,8 @@ export interface ReadingForm {
   readonly unit: MeasureUnit;
   readonly uncertainty: string;
   readonly load: string;
+  /** Place of the reading that the row was filled with, in the check as it was saved; absent: a new one. */
+  readonly of?: number;
 }
 
 export const emptyReading: ReadingForm = {
@@ -32,7 +34,7 @@ export const emptyReading: ReadingForm = {
 };
 
 /** A row whose value was not typed is no reading. */
-const isTyped = ({ value }: ReadingForm): boolean => value.trim() !== '';
+export const isTyped = ({ value }: ReadingForm): boolean => value.trim() !== '';
 
 const placeOf = ({
   measure,

@@ -1,43 +1,49 @@
 /** How far each gauge can be trusted: the gauge studies with what they say. */
 import type { GaugeReview } from '../../../core/review/index.ts';
 import type { GaugeSpread } from '../../../core/statistics/index.ts';
+import { IntervalLine } from '../../parts/charts/interval-line.tsx';
 import { formatDate, formatNumber, formatPercent } from '../../parts/format.ts';
-import { d, terms } from '../../words/index.ts';
+import { d, p, terms } from '../../words/index.ts';
 import { gaugeLines } from '../../words/say-blueprint.ts';
 import type { TabProps } from '../desk-state.ts';
 import { Some } from '../some.tsx';
 import { speakerOf } from '../speaker.ts';
+import { HowSure } from '../frame/how-sure.tsx';
+import { Mark } from '../frame/stamp.tsx';
 import { GaugeForm } from './gauge-form.tsx';
-import { Judged } from '../judged.tsx';
 
 export const Gauges = (props: TabProps) => {
   const words = d().blueprint;
   const { gauges } = props.review;
   return (
-    <section class="stack">
-      <h2>{words.gauges}</h2>
-      {gauges.length === 0 ? (
-        <p>{words.gaugesNone}</p>
-      ) : (
-        <>
-          <ul class="plain-list stack">
-            <Some of={gauges} step={10}>
-              {(one) => (
-                <li key={one.id}>
-                  <Study {...props} of={one} />
-                </li>
-              )}
-            </Some>
-          </ul>
-          <p class="soft small">{words.gaugeRule}</p>
-        </>
+    <>
+      {gauges.length > 0 && (
+        <ul class="plain-list stack">
+          <Some of={gauges} step={10}>
+            {(one) => (
+              <li key={one.id}>
+                <Study records={props.records} review={props.review} of={one} />
+              </li>
+            )}
+          </Some>
+        </ul>
       )}
       <span class="no-print">
         <GaugeForm {...props} />
       </span>
-    </section>
+      {gauges.length > 0 && (
+        <HowSure>
+          <p>{words.gaugeRule}</p>
+        </HowSure>
+      )}
+    </>
   );
 };
+
+/** What a gauge's share of the tolerance is held against: good below, of no use above. */
+const [GOOD, POOR] = [0.1, 0.3];
+
+const toneOf = { good: 'holds', conditional: 'open', 'not-good-enough': 'fails' } as const;
 
 const Study = (props: TabProps & { readonly of: GaugeReview }) => {
   const words = d().blueprint;
@@ -48,46 +54,72 @@ const Study = (props: TabProps & { readonly of: GaugeReview }) => {
     `${terms().measures[of.measure]}, ${of.site === null ? words.anySite : (words.sites[of.site] ?? of.site)}`,
     formatDate(of.at),
   );
+  const [first, ...rest] = gaugeLines(of, speakerOf(props));
+  const share = result.ok ? (result.anova.shareOfTolerance ?? result.anova.share) : null;
   return (
-    <section class="sheet" aria-label={title}>
+    <section class="paper gauge-study" aria-label={title}>
       <div class="row row-apart">
-        <h3>{title}</h3>
-        {result.ok && <Judged word={result.word}>{words.gaugeWord[result.word]}</Judged>}
+        <h2>{title}</h2>
+        {result.ok && <Mark tone={toneOf[result.word]}>{words.gaugeWord[result.word]}</Mark>}
       </div>
-      <ul>
-        {gaugeLines(of, speakerOf(props)).map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-      {result.ok && (
-        <div class="table-wrap" tabIndex={0} role="region" aria-label={`${title}, ${words.method}`}>
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">{words.method}</th>
-                {[
-                  words.repeatability,
-                  words.reproducibility,
-                  words.gaugeTotal,
-                  words.partSpread,
-                ].map((name) => (
-                  <th scope="col" class="right" key={name}>{`${name}, ${terms().units[unit]}`}</th>
-                ))}
-                <th scope="col" class="right">
-                  {words.shareOfTotal}
-                </th>
-                <th scope="col" class="right">
-                  {words.shareOfTolerance}
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              <Spread name={words.methods.anova} of={result.anova} />
-              {result.ranges && <Spread name={words.methods.ranges} of={result.ranges} />}
-            </tbody>
-          </table>
-        </div>
+      <p>{first}</p>
+      {share !== null && first && (
+        <p class="gauge-share">
+          <IntervalLine
+            range={[0, 0.5]}
+            value={share}
+            limit={POOR}
+            right={[0, GOOD]}
+            says={first}
+          />
+          <span class="soft small">{p().wear.gaugesPlace.line}</span>
+        </p>
       )}
+      <HowSure>
+        <ul>
+          {rest.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+        {result.ok && (
+          <div
+            class="table-wrap"
+            tabIndex={0}
+            role="region"
+            aria-label={`${title}, ${words.method}`}
+          >
+            <table>
+              <thead>
+                <tr>
+                  <th scope="col">{words.method}</th>
+                  {[
+                    words.repeatability,
+                    words.reproducibility,
+                    words.gaugeTotal,
+                    words.partSpread,
+                  ].map((name) => (
+                    <th
+                      scope="col"
+                      class="right"
+                      key={name}
+                    >{`${name}, ${terms().units[unit]}`}</th>
+                  ))}
+                  <th scope="col" class="right">
+                    {words.shareOfTotal}
+                  </th>
+                  <th scope="col" class="right">
+                    {words.shareOfTolerance}
+                  </th>
+                </tr>
+              </thead>
+              <tbody>
+                <Spread name={words.methods.anova} of={result.anova} />
+                {result.ranges && <Spread name={words.methods.ranges} of={result.ranges} />}
+              </tbody>
+            </table>
+          </div>
+        )}
+      </HowSure>
     </section>
   );
 };

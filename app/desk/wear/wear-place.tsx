@@ -1,11 +1,21 @@
-import { p } from '../../words/index.ts';
-import { Bench } from '../bench/bench.tsx';
-import { PlaceHead } from '../frame/place.tsx';
+/** Wear, and what lies in it: the list of checks, one check, a new one, and the gauges. */
+import type { RecordId } from '../../../core/records/index.ts';
 import type { PlaceProps } from '../desk-state.ts';
+import { CheckPage } from './check-page.tsx';
+import { ChecksPage } from './checks-page.tsx';
+import { GaugesPage } from './gauges-page.tsx';
+import { NewCheckPage } from './new-check-page.tsx';
+import { WearHome } from './wear-home.tsx';
+import './wear.css';
 
-export const WearPlace = (props: PlaceProps) => (
-  <>
-    <PlaceHead headline={p().frame.places.wear} />
-    <Bench {...props} />
-  </>
-);
+export const WearPlace = (props: PlaceProps) => {
+  const [within, id] = props.rest;
+  if (within === 'gauges') return <GaugesPage {...props} />;
+  if (within !== 'checks') return <WearHome {...props} />;
+  if (id === undefined) return <ChecksPage {...props} />;
+  return id === 'new' ? (
+    <NewCheckPage {...props} />
+  ) : (
+    <CheckPage {...props} check={id as RecordId} />
+  );
+};

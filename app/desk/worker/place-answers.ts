@@ -6,11 +6,16 @@ import type { RecordId } from '../../../core/records/index.ts';
 import type { Opened } from './opened.ts';
 import { sheetQuestions } from './sheet-answers.ts';
 import { shoeQuestions } from './shoe-answers.ts';
+import { wearQuestions } from './wear-answers.ts';
 
 type Question = (opened: Opened, ...about: never[]) => unknown;
 
 /** By name; the worker answers each of them. */
-const questions = { ...sheetQuestions, ...shoeQuestions } satisfies Readonly<Record<string, Question>>;
+const questions = {
+  ...sheetQuestions,
+  ...shoeQuestions,
+  ...wearQuestions,
+} satisfies Readonly<Record<string, Question>>;
 
 type Questions = typeof questions;
 

@@ -1,6 +1,7 @@
 /** What the makers record: bench checks, findings, reports, stop-use notices, attachments. */
 import * as z from 'zod/mini';
 import { complaintKinds, partIds, trades, zoneCodes } from '../../foot/index.ts';
+import { correctedBySchema } from '../corrected-by.ts';
 import {
   celsiusField,
   footField,
@@ -47,6 +48,8 @@ export const benchCheckSchema = z.looseObject({
   readings: z.array(readingSchema).check(z.minLength(1), z.maxLength(200)),
   photos: z.optional(photosField),
   words: z.optional(wordsField),
+  /** Who changed it after it was written down, and why; absent: nobody did. */
+  correctedBy: z.optional(correctedBySchema),
 });
 
 export const findingSources = ['complaint', 'wear', 'blueprint', 'comfort', 'other'] as const;

@@ -33,6 +33,16 @@ const more: readonly (readonly [Kind, Body])[] = [
     { project: idOf(1), tester: idOf(2), about: idOf(3), at, advice: 'stay-out', words: 'Rest.' },
   ],
   [
+    'bench-check',
+    {
+      ...{ project: idOf(1), pair: idOf(2), at },
+      readings: [
+        { measure: 'stack-height', site: 'heel-centre', foot: 'left', value: 30, unit: 'mm' },
+      ],
+      correctedBy: { by: idOf(4), at, why: 'The decimal point was in the wrong place.' },
+    },
+  ],
+  [
     'decision',
     {
       ...{ project: idOf(1), record: idOf(3), recordKind: 'bench-check', at },

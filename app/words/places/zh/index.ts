@@ -4,5 +4,8 @@ import { frame } from './frame.ts';
 import { sheet } from './sheet.ts';
 import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
+import { verdict } from './verdict.ts';
+import { wear } from './wear.ts';
 
 export const places: PlaceWords = { frame, sheet, shoe, shoes };
+export const places: PlaceWords = { frame, sheet, shoes, verdict, wear };

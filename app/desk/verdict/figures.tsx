@@ -1,58 +1,38 @@
-/** Does each round hold for what its brief promises, item by item, and what would settle what is open? */
-import { Button } from '../parts/controls/controls.tsx';
-import { SurvivalChart } from '../parts/charts/survival-chart.tsx';
-import { formatDistance } from '../parts/format.ts';
-import { settings } from '../parts/settings.ts';
+/** Behind How sure?: the verdict on each round, item by item, with its figures and methods. */
+import { SurvivalChart } from '../../parts/charts/survival-chart.tsx';
+import { settings } from '../../parts/settings.ts';
 import {
   isOutOfTolerance,
   type RoundInfluence,
   type Verdict as RoundVerdict,
-} from '../../core/review/index.ts';
-import { d, t, terms } from '../words/index.ts';
-import { influenceLines } from '../words/say-waiting.ts';
-import { itemInWords } from '../words/say-wear.ts';
-import { useWork, type TabProps } from './desk-state.ts';
-import { speakerOf } from './speaker.ts';
-import { Judged } from './judged.tsx';
+} from '../../../core/review/index.ts';
+import { d, terms } from '../../words/index.ts';
+import { influenceLines } from '../../words/say-waiting.ts';
+import { itemInWords } from '../../words/say-wear.ts';
+import type { TabProps } from '../desk-state.ts';
+import { speakerOf } from '../speaker.ts';
+import { Judged } from '../judged.tsx';
 
-export const Verdict = (props: TabProps) => {
-  const { review, records } = props;
+export const VerdictFigures = (
+  props: TabProps & {
+    readonly verdicts: readonly RoundVerdict[];
+    readonly influences: readonly RoundInfluence[] | null;
+  },
+) => {
   const words = d().verdict;
-  const verdicts = useWork((desk) => desk.verdicts(review.project.id), records, [
-    review.project.id,
-  ]);
-  // It takes longer than the verdicts, which are shown meanwhile.
-  const influences = useWork((desk) => desk.influences(review.project.id), records, [
-    review.project.id,
-  ]);
-  const { name, brief } = review.project;
-  if (!verdicts) return <p class="soft">{t().loading}</p>;
-  if (verdicts.length === 0) return <p>{d().rounds.none}</p>;
   return (
     <>
-      <div class="row row-apart">
-        <p>{words.brief(name, formatDistance(brief.distanceM))}</p>
-        <span class="no-print">
-          <Button kind="quiet" onClick={() => window.print()}>
-            {d().complaints.print}
-          </Button>
-        </span>
-      </div>
-      {brief.limits.length === 0 && (
-        <p>
-          {words.noLimits} <a href={`/desk/${review.project.id}/brief`}>{d().brief.edit}</a>
-        </p>
-      )}
-      {verdicts.toReversed().map((verdict) => (
+      {props.verdicts.toReversed().map((verdict) => (
         <OfRound
-          {...props}
+          records={props.records}
+          review={props.review}
           verdict={verdict}
-          influence={influences?.find(({ round }) => round === verdict.round)}
+          influence={props.influences?.find(({ round }) => round === verdict.round)}
           key={verdict.round}
         />
       ))}
-      <p class="soft small">{words.how}</p>
-      <p class="soft small">{words.caution}</p>
+      <p>{words.how}</p>
+      <p>{words.caution}</p>
     </>
   );
 };
@@ -72,7 +52,7 @@ const OfRound = (
   return (
     <section class="sheet">
       <div class="row row-apart">
-        <h2>{speaker.round(verdict.round)}</h2>
+        <h3>{speaker.round(verdict.round)}</h3>
         <Word word={verdict.word} />
       </div>
       {influence &&

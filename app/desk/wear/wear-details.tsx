@@ -1,4 +1,4 @@
-/** Wear of one kind at one site of a round: the curve with its interval, what follows from it, and as a table. */
+/** Behind How sure?: one measure at one site of one round, with the interval, what follows from it, and as a table. */
 import { useState } from 'preact/hooks';
 import type { RecordId } from '../../../core/records/index.ts';
 import {
@@ -7,7 +7,6 @@ import {
   type Dose,
   type Felt,
   type WearLook,
-  type WearPlace,
 } from '../../../core/review/index.ts';
 import { fromMetres, metres, type Metres } from '../../../core/units/index.ts';
 import { DistanceChart } from '../../parts/charts/distance-chart.tsx';
@@ -30,7 +29,14 @@ import { useWork, type TabProps } from '../desk-state.ts';
 import { SelectField } from '../form-parts.tsx';
 import { speakerOf } from '../speaker.ts';
 
-const keyOf = ({ kind, site }: Pick<WearPlace, 'kind' | 'site'>): string => `${kind} ${site}`;
+/** Kind and site, as the page's choice names them. */
+export const placeKey = ({
+  kind,
+  site,
+}: {
+  readonly kind: string | null;
+  readonly site: string | null;
+}): string => `${kind ?? ''} ${site ?? ''}`;
 
 /** A distance of the dose's reference runner as the chart's axis counts it. */
 const onAxis = (x: Metres, dose: Dose): number =>
@@ -39,13 +45,19 @@ const onAxis = (x: Metres, dose: Dose): number =>
 const axisTitle = (dose: Dose): string =>
   dose === 'distance' ? d().bench.xTitle(settings.value.distance) : d().wear.xTitles[dose];
 
-export const Wear = (props: TabProps) => {
+export const WearDetails = (
+  props: TabProps & {
+    /** What the page is narrowed to; null: what tells most. */
+    readonly round: RecordId | null;
+    readonly place: string | null;
+  },
+) => {
   const { review, records } = props;
   const words = d().wear;
   const project = review.project.id;
   const speaker = speakerOf(props);
-  const [chosen, setChosen] = useState<RecordId | null>(null);
-  const [key, setKey] = useState<string | null>(null);
+  const [chosen, setChosen] = useState(props.round);
+  const [key, setKey] = useState(props.place);
   const [dose, setDose] = useState<Dose>('distance');
   const [pair, setPair] = useState<RecordId | 'new'>('new');
   const places = useWork((desk) => desk.wearPlaces(project), records, [project]);
@@ -55,13 +67,13 @@ export const Wear = (props: TabProps) => {
   // What was checked most tells most: it is shown first.
   const most = own.reduce((best, place) => Math.max(best, place.checks), 0);
   const place =
-    own.find((one) => keyOf(one) === key) ?? own.find(({ checks }) => checks === most) ?? null;
+    own.find((one) => placeKey(one) === key) ?? own.find(({ checks }) => checks === most) ?? null;
   const pairs = review.pairs.filter((one) => one.round === round?.id);
   const of = pairs.some(({ id }) => id === pair) && pair !== 'new' ? pair : null;
   const look = useWork(
     async (desk) => (place ? desk.wear(project, place, dose, of) : null),
     records,
-    [round?.id, place && keyOf(place), dose, of],
+    [round?.id, place && placeKey(place), dose, of],
   );
   const felt = useWork(async (desk) => (round ? desk.felt(project, round.id) : []), records, [
     round?.id,
@@ -79,8 +91,8 @@ export const Wear = (props: TabProps) => {
         />
         <SelectField
           label={words.place}
-          value={keyOf(place)}
-          options={own.map((one) => ({ value: keyOf(one), label: placeTitle(one, speaker) }))}
+          value={placeKey(place)}
+          options={own.map((one) => ({ value: placeKey(one), label: placeTitle(one, speaker) }))}
           onChange={setKey}
         />
         <SelectField
@@ -99,7 +111,7 @@ export const Wear = (props: TabProps) => {
           onChange={setPair}
         />
       </div>
-      <h2>{`${round.name}: ${placeTitle(place, speaker)}`}</h2>
+      <h3>{`${round.name}: ${placeTitle(place, speaker)}`}</h3>
       {look && (
         <div class="two-columns">
           <section class="stack">
@@ -237,7 +249,7 @@ const FeltPart = ({ felt }: { felt: readonly Felt[] }) => {
   const nameOf = ({ attribute }: Felt) => terms().attributes[attribute].name;
   return (
     <section class="stack">
-      <h2>{words.felt}</h2>
+      <h3>{words.felt}</h3>
       <div class="two-columns">
         <DistanceChart
           title={words.felt}

@@ -1,0 +1,281 @@
+/** A sample measured on the bench, typed anew or corrected: readings by measure, site and foot, with their circumstances. */
+import { useRef, useState } from 'preact/hooks';
+import {
+  rangeOf,
+  ranges,
+  type BenchCheck,
+  type RecordId,
+  type RecordOf,
+} from '../../../core/records/index.ts';
+import { metres } from '../../../core/units/index.ts';
+import { Button } from '../../parts/controls/controls.tsx';
+import { showToast } from '../../parts/controls/toast.tsx';
+import { formatDistance } from '../../parts/format.ts';
+import { toInstant } from '../../parts/instant.ts';
+import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
+import { session } from '../../parts/state.ts';
+import { d, p, t, terms } from '../../words/index.ts';
+import type { TabProps } from '../desk-state.ts';
+import { DateTimeField, saveFromForm, SelectField, SmallForm, TextField } from '../form-parts.tsx';
+import { numberTrouble } from '../in-range.ts';
+import { saveDecisions } from '../waiting/save-decision.ts';
+import {
+  emptyReading,
+  numberOf,
+  withBlueprint,
+  type ReadingForm,
+  type WrongRow,
+} from './bench-rows.ts';
+import { Careful } from './careful.tsx';
+import {
+  checkDraftOf,
+  correctionOf,
+  newCheckDraft,
+  typedCheck,
+  type CheckDraft,
+  type CheckTrouble,
+} from './check-draft.ts';
+import { restoreCheck, saveCorrection } from './check-writes.ts';
+import { confirmedReadings, entryDoubts, type EntryDoubts } from './entry-doubts.ts';
+import { EntryQuestion } from './entry-question.tsx';
+import { ReadingRow } from './reading-row.tsx';
+
+/** As many letters as a reason may have. */
+const MOST_WHY = 500;
+
+/** What is wrong with the first row that cannot be, in words. */
+const rowTrouble = ({ measure, site, unit, field, value }: WrongRow): string => {
+  const words = d().bench;
+  const named = `${terms().measures[measure]}, ${site}`;
+  return field === 'value'
+    ? (numberTrouble(named, value, rangeOf(measure, unit)) ?? '')
+    : (numberTrouble(
+        `${named}, ${words[field]}`,
+        value,
+        field === 'load' ? ranges.loadN : ranges.benchWidth,
+      ) ?? '');
+};
+
+const troubleInWords = (trouble: CheckTrouble): string => {
+  const words = d().bench;
+  switch (trouble.what) {
+    case 'missing':
+      return `${words[trouble.field]}: ${d().missing}`;
+    case 'number': {
+      const label = { km: words.distance, room: words.temperature, rested: words.rested };
+      return numberTrouble(label[trouble.field], trouble.value, trouble.range) ?? '';
+    }
+    case 'row':
+      return rowTrouble(trouble.wrong);
+  }
+};
+
+type FormProps = TabProps & {
+  /** The check that is corrected; absent: a new one. */
+  readonly before?: RecordOf<'bench-check'>;
+  readonly close: () => void;
+};
+
+/** Doubts about what was typed just now, not about readings that stood there before. */
+const doubtsOf = (props: FormProps, check: BenchCheck): EntryDoubts => {
+  const { before, records, review } = props;
+  const others = records['bench-check'].filter(
+    ({ revision }) => revision.id !== before?.revision.id,
+  );
+  const found = entryDoubts(
+    { records: { ...records, 'bench-check': others }, review },
+    [check],
+    'typed',
+  );
+  const stood = ({ reading }: EntryDoubts['readings'][number]) =>
+    before?.body.readings.some(
+      (one) =>
+        one.measure === reading.measure &&
+        one.site === reading.site &&
+        one.foot === reading.foot &&
+        one.unit === reading.unit &&
+        one.value === reading.value,
+    ) ?? false;
+  return { ...found, readings: found.readings.filter((one) => !stood(one)) };
+};
+
+export const CheckForm = (props: FormProps) => {
+  const { review, records, before, close } = props;
+  const words = d().bench;
+  const [draft, setDraft] = useState<CheckDraft>(() =>
+    before ? checkDraftOf(before.body) : newCheckDraft(Date.now()),
+  );
+  const [why, setWhy] = useState('');
+  const [whyMissing, setWhyMissing] = useState(false);
+  const [doubts, setDoubts] = useState<EntryDoubts | null>(null);
+  /** Pressed "it is right": the next save asks nothing. */
+  const sure = useRef(false);
+  const chosen = records.pair.find(({ revision }) => revision.id === draft.pair)?.body;
+  const blueprint =
+    records.round.find(({ revision }) => revision.id === chosen?.round)?.body.blueprint ?? [];
+  /** Before the first run a pair has come as far as it was carried before the test. */
+  const carried = chosen?.carriedInM ?? metres(0);
+  const put = (part: Partial<CheckDraft>) => {
+    setDoubts(null);
+    setDraft({ ...draft, ...part });
+  };
+  const type = (field: 'km' | 'room' | 'rested' | 'operator' | 'gauge' | 'method' | 'words') => ({
+    value: draft[field],
+    onInput: (value: string) => put({ [field]: value }),
+  });
+  const putReading = (index: number, part: Partial<ReadingForm>) =>
+    put({
+      readings: draft.readings.map((one, at) => (at === index ? { ...one, ...part } : one)),
+    });
+
+  const write = async (check: BenchCheck): Promise<RecordOf<'bench-check'> | string> => {
+    if (!before) return saveFromForm('bench-check', check);
+    const by = session.value?.member;
+    if (!by) return d().trouble;
+    const corrected = correctionOf(before.body, check, {
+      by,
+      at: toInstant(Date.now()),
+      why: why.trim(),
+    });
+    if (!corrected) return p().wear.check.same;
+    const saved = await saveCorrection(records.decision, before, corrected);
+    if (!saved) return d().trouble;
+    showToast({
+      text: p().wear.check.corrected,
+      action: {
+        label: t().undo,
+        run: () => void restoreCheck(records.decision, before),
+      },
+    });
+    return saved;
+  };
+
+  const save = async () => {
+    setWhyMissing(before !== undefined && why.trim() === '');
+    if (before && why.trim() === '') return '';
+    const typed = typedCheck(draft, review.project.id, carried, before?.body ?? null);
+    if ('trouble' in typed) return troubleInWords(typed.trouble);
+    const isSure = sure.current;
+    sure.current = false;
+    const found = doubtsOf(props, typed.check);
+    if (!isSure && found.readings.length + found.gauges.length > 0) {
+      setDoubts(found);
+      return null;
+    }
+    const saved = await write(typed.check);
+    if (typeof saved === 'string') return saved;
+    const { id: record, stamp: judged } = saved.revision;
+    await saveDecisions(
+      confirmedReadings(
+        found.readings,
+        { project: review.project.id, record, judged },
+        d().waiting.confirmed,
+        Date.now(),
+      ),
+      null,
+    );
+    close();
+    return null;
+  };
+
+  return (
+    <SmallForm
+      save={save}
+      {...(before && { label: p().wear.check.save })}
+      {...(doubts && {
+        ask: (
+          <EntryQuestion
+            {...props}
+            doubts={doubts}
+            onSure={() => (sure.current = true)}
+            onCorrect={() => setDoubts(null)}
+          />
+        ),
+      })}
+    >
+      <div class="field-row">
+        <SelectField<RecordId>
+          label={words.pair}
+          value={draft.pair}
+          options={review.pairs.map(({ id, code }) => ({ value: id, label: code }))}
+          onChange={(pair) => put({ pair })}
+        />
+        <DateTimeField label={words.at} value={draft.at} onInput={(at) => put({ at })} />
+        <TextField label={words.rested} {...type('rested')} numeric optional />
+        <TextField label={words.temperature} {...type('room')} numeric optional />
+      </div>
+      {!before && (
+        <label class="row">
+          <input
+            type="checkbox"
+            class="tick"
+            checked={draft.arrival}
+            onChange={(event) => put({ arrival: event.currentTarget.checked })}
+          />
+          {carried > 0 ? words.arrivalCarried(formatDistance(carried)) : words.arrival}
+        </label>
+      )}
+      <Careful
+        {...props}
+        room={numberOf(draft.room)}
+        rested={numberOf(draft.rested)}
+        // Any distance above 0: a new pair needs no rest, and one that was worn does.
+        distance={draft.arrival ? carried : metres(1)}
+        hardness={draft.readings}
+      />
+      {blueprint.length > 0 && (
+        <div class="row">
+          <Button onClick={() => put({ readings: withBlueprint(draft.readings, blueprint) })}>
+            {words.addBlueprint}
+          </Button>
+          <span class="soft small">{words.emptyRows}</span>
+        </div>
+      )}
+      <p class="soft small">{`${words.site}: ${words.siteHint}`}</p>
+      {draft.readings.map((reading, at) => (
+        <ReadingRow
+          key={at}
+          reading={reading}
+          at={at}
+          only={draft.readings.length === 1}
+          onChange={(part) => putReading(at, part)}
+          onRemove={() => put({ readings: draft.readings.filter((_, other) => other !== at) })}
+        />
+      ))}
+      <Button
+        kind="quiet"
+        onClick={() => {
+          const { of: _of, ...last } = draft.readings.at(-1) ?? emptyReading;
+          put({ readings: [...draft.readings, { ...last, value: '' }] });
+        }}
+      >
+        {words.addReading}
+      </Button>
+      <div class="field-row">
+        <TextField label={words.operator} {...type('operator')} optional />
+        <TextField label={words.gauge} {...type('gauge')} optional />
+        <TextField label={words.method} {...type('method')} optional />
+        {!draft.arrival && <TextField label={words.distance} {...type('km')} numeric optional />}
+      </div>
+      <TextField label={p().wear.check.notes} {...type('words')} optional most={4000} />
+      <PhotoPicker
+        label={words.photos}
+        photos={draft.photos}
+        onChange={(photos) => put({ photos })}
+      />
+      {before && (
+        <TextField
+          label={p().wear.check.reason}
+          hint={p().wear.check.reasonHint}
+          value={why}
+          onInput={(value) => {
+            setWhy(value);
+            setWhyMissing(false);
+          }}
+          error={whyMissing ? p().wear.check.reasonMissing : undefined}
+          most={MOST_WHY}
+        />
+      )}
+    </SmallForm>
+  );
+};
