@@ -37,4 +37,13 @@ export {
   type CalendarRow,
   type CalendarRun,
 } from './calendar.ts';
+export {
+  lookAtChanges,
+  type Arrival,
+  type CarriedFinding,
+  type ChangesLook,
+  type ComfortMove,
+  type FeltMove,
+  type MoveWord,
+} from './changes-look.ts';
 export { lookAtRun, type RunLook } from './run-look.ts';

@@ -3,13 +3,14 @@
  * place names. A place keeps its questions in a file of its own beside this one and adds them to the list here.
  */
 import type { RecordId } from '../../../core/records/index.ts';
+import { changesQuestions } from './changes-answers.ts';
 import type { Opened } from './opened.ts';
 import { sheetQuestions } from './sheet-answers.ts';
 
 type Question = (opened: Opened, ...about: never[]) => unknown;
 
 /** By name; the worker answers each of them. */
-const questions = { ...sheetQuestions } satisfies Readonly<Record<string, Question>>;
+const questions = { ...sheetQuestions, ...changesQuestions } satisfies Readonly<Record<string, Question>>;
 
 type Questions = typeof questions;
 
