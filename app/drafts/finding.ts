@@ -58,8 +58,7 @@ export const draftOfFinding = (
 
 /** What is wrong: the title is missing, or the size cannot be read or lies outside of its range. */
 export type FindingTrouble =
-  | { readonly field: 'title' }
-  | { readonly field: 'mm'; readonly range: Range };
+  { readonly field: 'title' } | { readonly field: 'mm'; readonly range: Range };
 
 /** What the lead cannot type: where a new finding comes from. */
 export type FindingOrigin = Pick<Finding, 'project' | 'round'> &
@@ -154,7 +153,7 @@ export const readOutcome = (
   delete outcome.language;
   return {
     ok: true,
-    body: editBody(finding, {
+    body: editBody<'finding'>(finding, {
       outcome: language === undefined ? outcome : { ...outcome, language },
     }),
   };

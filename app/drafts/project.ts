@@ -213,9 +213,9 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
       feet: { ...otherFeet, ...(lengthMm && { lengthMm }), ...(widthMm && { widthMm }) },
     }),
   };
-  return { ok: true, body: editBody(old ?? { name, brief }, { name, brief }) };
+  return { ok: true, body: editBody<'project'>(old ?? { name, brief }, { name, brief }) };
 };
 
 /** The project put away, or brought back. @param at the instant; null: it is open again */
 export const archived = (project: Project, at: string | null): Project =>
-  editBody(project, { archived: at ?? undefined });
+  editBody<'project'>(project, { archived: at ?? undefined });

@@ -355,7 +355,7 @@ export const readDraft = (
   };
   return {
     ok: true,
-    body: editBody(old ?? named, {
+    body: editBody<'round'>(old ?? named, {
       ...named,
       foam: draft.foam === 'unsaid' ? undefined : draft.foam,
       last,

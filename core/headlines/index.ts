@@ -4,3 +4,4 @@ export * from './shoes.ts';
 export * from './run.ts';
 export * from './changes.ts';
 export * from './rounds.ts';
+export * from './finding.ts';

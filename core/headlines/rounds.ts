@@ -1,7 +1,7 @@
 /** What does the list of rounds, the brief, and the place of reports say first? By rule, from the records alone. */
 import type { PartId } from '../foot/index.ts';
 import type { Brief, RecordId, Report } from '../records/index.ts';
-import type { Review } from '../review/index.ts';
+import type { ReviewSummary } from '../review/index.ts';
 
 export type RoundsHeadline = { readonly claims: 'nothing' } & (
   | { readonly case: 'none' }
@@ -17,8 +17,14 @@ export type RoundsHeadline = { readonly claims: 'nothing' } & (
     }
 );
 
+/** What the headline of rounds is made of: by order. */
+export interface RoundsFacts {
+  readonly rounds: readonly Pick<ReviewSummary['rounds'][number], 'id' | 'changes'>[];
+  readonly pairs: readonly Pick<ReviewSummary['pairs'][number], 'round'>[];
+}
+
 /** What is different in the latest round? */
-export const roundsHeadline = ({ rounds, pairs }: Pick<Review, 'rounds' | 'pairs'>): RoundsHeadline => {
+export const roundsHeadline = ({ rounds, pairs }: RoundsFacts): RoundsHeadline => {
   const last = rounds.at(-1);
   if (!last) return { claims: 'nothing', case: 'none' };
   const own = pairs.filter(({ round }) => round === last.id).length;
@@ -51,7 +57,7 @@ export type ReportHeadline = { readonly claims: 'nothing' } & (
 
 /** Has the report of the latest round with runs gone out? */
 export const reportHeadline = (
-  { rounds }: Pick<Review, 'rounds'>,
+  { rounds }: { readonly rounds: readonly Pick<ReviewSummary['rounds'][number], 'id' | 'size'>[] },
   reports: readonly Pick<Report, 'round' | 'at'>[],
 ): ReportHeadline => {
   const last = rounds.findLast(({ size }) => size.runs > 0);

@@ -129,9 +129,7 @@ const feltMoves = (
 ): FeltMove[] => {
   const asked = new Set([
     ...named.map(keyOf),
-    ...earlier.complaints.cells
-      .filter(({ word }) => word === 'recurs-across-testers')
-      .map(keyOf),
+    ...earlier.complaints.cells.filter(({ word }) => word === 'recurs-across-testers').map(keyOf),
   ]);
   const { hands } = comparison;
   const wordOf = ({ zone, kind, word }: CellRise): MoveWord =>
@@ -193,14 +191,13 @@ const wantedOf = (log: ProjectLog, earlier: RecordId, later: RecordId) => {
   );
 };
 
-const arrivalWord = (
-  wanted: number | null,
-  measured: BenchChange | null,
-): Arrival['word'] => {
+const arrivalWord = (wanted: number | null, measured: BenchChange | null): Arrival['word'] => {
   if (!measured) return 'not-measured';
   const differs = measured.differs === true;
   if (wanted === null) return differs ? 'moved' : 'same';
-  return differs && Math.sign(measured.difference) === Math.sign(wanted) ? 'arrived' : 'not-arrived';
+  return differs && Math.sign(measured.difference) === Math.sign(wanted)
+    ? 'arrived'
+    : 'not-arrived';
 };
 
 const arrivalsOf = (
@@ -216,15 +213,15 @@ const arrivalsOf = (
     ...bench,
   ];
   const wanted = wantedOf(log, earlier, later);
-  const unmeasured = [...wanted].filter(
-    ([key]) => !measured.some((one) => placeKey(one) === key),
-  );
+  const unmeasured = [...wanted].filter(([key]) => !measured.some((one) => placeKey(one) === key));
   const rank = ({ word }: Arrival) =>
     ['not-arrived', 'arrived', 'not-measured', 'moved', 'same'].indexOf(word);
   return [
-    ...unmeasured.map(
-      ([, one]): Arrival => ({ ...one, measured: null, word: arrivalWord(one.wanted, null) }),
-    ),
+    ...unmeasured.map(([, one]): Arrival => ({
+      ...one,
+      measured: null,
+      word: arrivalWord(one.wanted, null),
+    })),
     ...measured.map((one): Arrival => {
       const by = wanted.get(placeKey(one))?.wanted ?? null;
       const { measure, site, unit } = one;
@@ -262,4 +259,18 @@ export const lookAtChanges = (
       found: proposeOutcome(log, body)?.verdict ?? null,
     })),
   };
+};
+
+/**
+ * Did what the blueprint changed arrive on the samples? Of what is named in both blueprints and not the same; what else
+ * differs is no answer to that.
+ */
+export const arrivedAnswer = (
+  arrivals: readonly Arrival[],
+): 'yes' | 'partly' | 'no' | 'not-measured' => {
+  const measured = arrivals.filter(({ wanted, measured: is }) => wanted !== null && is !== null);
+  const arrived = measured.filter(({ word }) => word === 'arrived').length;
+  if (measured.length === 0) return 'not-measured';
+  if (arrived === 0) return 'no';
+  return arrived === arrivals.filter(({ wanted }) => wanted !== null).length ? 'yes' : 'partly';
 };

@@ -38,6 +38,7 @@ export {
   type CalendarRun,
 } from './calendar.ts';
 export {
+  arrivedAnswer,
   lookAtChanges,
   type Arrival,
   type CarriedFinding,

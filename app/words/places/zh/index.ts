@@ -1,7 +1,17 @@
 /** The desk's places, in Chinese; one file a place. */
 import type { PlaceWords } from '../../types.ts';
+import { changes } from './changes.ts';
 import { frame } from './frame.ts';
+import { brief, report, rounds } from './rounds.ts';
 import { sheet } from './sheet.ts';
 import { shoes } from './shoes.ts';
 
-export const places: PlaceWords = { frame, sheet, shoes };
+export const places: PlaceWords = {
+  brief,
+  changes,
+  frame,
+  report,
+  rounds,
+  sheet,
+  shoes,
+};
