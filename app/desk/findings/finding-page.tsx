@@ -1,18 +1,21 @@
 /** One finding: what shows it, what is wanted of whom, which round carries it, what came of it, and how it got there. */
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
+import { tradeOf } from '../../../core/foot/index.ts';
 import type { RecordId } from '../../../core/records/index.ts';
+import type { RoundCount } from '../../../core/rounds/index.ts';
 import { findingHeadline } from '../../../core/headlines/index.ts';
 import { carriersOf } from '../../drafts/finding.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
-import { formatDate } from '../../parts/format.ts';
+import { formatDate, formatNumber } from '../../parts/format.ts';
 import { PhotoRow } from '../../parts/photos/photo-view.tsx';
 import { SaidLines } from '../../parts/said-lines.tsx';
 import { store } from '../../parts/state.ts';
 import { d, p, t, terms } from '../../words/index.ts';
 import { findingInWords } from '../../words/say-finding.ts';
-import { namesIn, type TabProps } from '../desk-state.ts';
+import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { OpenForm } from '../form-parts.tsx';
 import { HowSure } from '../frame/how-sure.tsx';
 import { PlaceHead } from '../frame/place.tsx';
@@ -154,29 +157,30 @@ const Wanted = (props: FindingProps) => {
   const words = p().changes;
   const links = linksOf(review.project.id);
   const { round } = namesIn(review, records);
-  const speaker = speakerOf(props);
-  const said = findingInWords(body, speaker, speaker.round, formatDate);
+  const wanted = [
+    body.wanted ?? '',
+    body.wantedMm === undefined ? '' : `${formatNumber(body.wantedMm, 1)}\u00a0mm`,
+  ].filter((one) => one !== '');
+  const roundLink = (id: RecordId) => <a href={links.round(id)}>{round(id)}</a>;
+  const rows: readonly (readonly [string, ComponentChildren])[] = [
+    [
+      words.part,
+      words.partAndTrade(terms().parts[body.part].name, terms().trades[tradeOf[body.part]]),
+    ],
+    [words.priority, d().finding.priorities[body.priority]],
+    [words.state, d().finding.states[body.state]],
+    [words.seenIn, roundLink(body.round)],
+    [words.carried, body.carriedBy === undefined ? words.noRound : roundLink(body.carriedBy)],
+  ];
   return (
     <section class="paper" aria-label={words.wants}>
       <h2>{words.wants}</h2>
-      <p>{said.wanted === null ? words.nothingWanted : <b>{said.wanted}</b>}</p>
+      <p>{wanted.length === 0 ? words.nothingWanted : <b>{d().joined.clauses(wanted)}</b>}</p>
       <dl class="pairs-of-words">
-        <dt>{words.part}</dt>
-        <dd>{said.part}</dd>
-        <dt>{words.state}</dt>
-        <dd>{said.urgency}</dd>
-        <dt>{words.seenIn}</dt>
-        <dd>
-          <a href={links.round(body.round)}>{round(body.round)}</a>
-        </dd>
-        <dt>{words.carried}</dt>
-        <dd>
-          {body.carriedBy === undefined ? (
-            words.noRound
-          ) : (
-            <a href={links.round(body.carriedBy)}>{round(body.carriedBy)}</a>
-          )}
-        </dd>
+        {rows.map(([title, said]) => [
+          <dt key={`${title} title`}>{title}</dt>,
+          <dd key={title}>{said}</dd>,
+        ])}
       </dl>
     </section>
   );
@@ -197,7 +201,7 @@ const Came = (props: FindingProps) => {
             <VerdictStamp word={outcome.verdict} />{' '}
             <a href={links.round(outcome.round)}>{speaker.round(outcome.round)}</a>
           </p>
-          <p class="soft">{terms().changeVerdicts[outcome.verdict].meaning}</p>
+          <p class="soft">{words.stampMeaning[outcome.verdict]}</p>
           <HowSure title={words.outcomeAsOf(formatDate(outcome.until))}>
             <SaidLines said={[]} written={said.outcome.written} />
           </HowSure>
@@ -205,6 +209,26 @@ const Came = (props: FindingProps) => {
       ) : (
         <p class="soft">{words.noOutcome}</p>
       )}
+      <Proposed {...props} />
     </section>
+  );
+};
+
+/** What the log says of the round that carries the change, beside what was written down. */
+const Proposed = ({ finding, review, records }: FindingProps) => {
+  const { id } = finding.revision;
+  const words = p().changes;
+  const answer = useWork(
+    async (desk) => ({ proposed: await desk.proposeOutcome(review.project.id, id) }),
+    records,
+    [id],
+  );
+  if (!answer?.proposed) return null;
+  const { found, verdict } = answer.proposed;
+  const count = ({ reported, runs }: RoundCount) => words.of(reported, runs);
+  return (
+    <p>
+      {words.proposed(count(found.earlier), count(found.later))} <VerdictStamp word={verdict} />
+    </p>
   );
 };

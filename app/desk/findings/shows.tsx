@@ -1,5 +1,5 @@
 /** What shows a finding: its counts as they were frozen, and the records behind them. */
-import type { Evidence, Foot, RecordId } from '../../../core/records/index.ts';
+import type { Evidence, Foot } from '../../../core/records/index.ts';
 import { formatDate } from '../../parts/format.ts';
 import { SaidLines } from '../../parts/said-lines.tsx';
 import { d, p, terms } from '../../words/index.ts';
@@ -24,7 +24,9 @@ export const Shows = (props: FindingProps) => {
   return (
     <section class="paper" aria-label={words.shows}>
       <h2>{words.shows}</h2>
-      {said.about !== null && <p>{said.about}</p>}
+      {body.kind && body.zone && (
+        <p>{p().frame.feltTitle(terms().kinds[body.kind].name, terms().zones[body.zone].name)}</p>
+      )}
       {said.source !== null && <p class="soft">{said.source}</p>}
       {evidence && <Counts {...props} evidence={evidence} />}
       {said.evidence ? (
@@ -136,16 +138,18 @@ const Runs = (
   if (!behind || behind.runs.length === 0) return null;
   const links = linksOf(review.project.id);
   const names = namesIn(review, records);
-  const line = (id: RecordId, tester: RecordId, at: string) => (
-    <span key={id}>
-      {' '}
-      <a href={links.run(id)}>{d().joined.clauses([names.tester(tester), formatDate(at)])}</a>
-    </span>
-  );
   return (
     <li>
       {p().changes.runsBehind}
-      {behind.runs.map(({ id, tester, startedAt }) => line(id, tester, startedAt))}
+      <ul class="runs-behind">
+        {behind.runs.map(({ id, tester, startedAt }) => (
+          <li key={id}>
+            <a href={links.run(id)}>
+              {d().joined.clauses([names.tester(tester), formatDate(startedAt)])}
+            </a>
+          </li>
+        ))}
+      </ul>
     </li>
   );
 };

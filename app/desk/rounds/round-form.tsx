@@ -15,7 +15,14 @@ import { Button, Field, Notice } from '../../parts/controls/controls.tsx';
 import { d, p, t, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { sayRange } from '../in-range.ts';
-import { labelOf, saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
+import {
+  labelOf,
+  saveFromForm,
+  SelectField,
+  SmallForm,
+  TextField,
+  Unfold,
+} from '../form-parts.tsx';
 import {
   canBeTakenOver,
   draftOfPractice,

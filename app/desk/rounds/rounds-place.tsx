@@ -154,10 +154,9 @@ const Samples = ({ review, round }: TabProps & { readonly round: Reviewed }) => 
   const pairs = review.pairs.filter((pair) => pair.round === round.id);
   return (
     <p>
-      {words.samples(pairs.length)}
+      {words.samples(pairs.length)}{' '}
       {pairs.slice(0, MOST_PAIRS).map(({ id, code, sizeMm }) => (
-        <span key={id}>
-          {' '}
+        <span key={id} class="sample">
           <a href={links.pair(id)}>{code}</a>
           <span class="soft small">{` ${formatSize(sizeMm)}`}</span>
         </span>

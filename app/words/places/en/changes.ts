@@ -67,7 +67,7 @@ export const changes = {
   allHands: 'all hand-outs',
   blindHands: 'blind ones only',
   slopes: (earlier: string, later: string) => `Runs with a complaint, ${earlier} to ${later}`,
-  comfortSlopes: 'Comfort, mean of 100',
+  comfortSlopes: 'Comfort, mean score out of 100',
   slopeSays: (earlier: string, later: string, lines: number) =>
     `${count(lines, 'complaint', 'complaints')}: share of runs with it in ${earlier} and in ${later}`,
   comfortSays: (earlier: string, later: string) =>
@@ -176,9 +176,10 @@ export const changes = {
   ownWords: 'In the lead’s own words',
   wants: 'What is wanted',
   nothingWanted: 'Nothing is asked for yet.',
-  priority: (priority: string) => `Priority: ${priority}`,
+  priority: 'Priority',
   whatCame: 'What came of it',
   noOutcome: 'No outcome is written down yet.',
+  proposed: (before: string, after: string) => `The log says: ${before} runs before, ${after} now.`,
   outcomeAsOf: (date: string) => `What shows it, as of ${date}`,
   edit: 'Edit this finding',
   writeOutcome: 'Write down the outcome',
