@@ -14,22 +14,21 @@ const round = idOf(10);
 const earlier = idOf(9);
 const pair = idOf(20);
 
-const complaint = (word: 'recurs-across-testers' | 'early-sign', more: object = {}): Callout =>
-  ({
-    what: 'complaint',
-    zone: 'U10',
-    side: 'both',
-    kind: 'heel-slip',
-    round,
-    word,
-    proved: [],
-    rounds: 1,
-    testers: 5,
-    askedTesters: 8,
-    runs: 57,
-    askedRuns: 172,
-    ...more,
-  });
+const complaint = (word: 'recurs-across-testers' | 'early-sign', more: object = {}): Callout => ({
+  what: 'complaint',
+  zone: 'U10',
+  side: 'both',
+  kind: 'heel-slip',
+  round,
+  word,
+  proved: [],
+  rounds: 1,
+  testers: 5,
+  askedTesters: 8,
+  runs: 57,
+  askedRuns: 172,
+  ...more,
+});
 const better = { what: 'better', zone: 'U3', side: 'right', kind: 'pressure' } as Callout;
 const damage = { what: 'damage', zone: 'P9', pair, damage: idOf(30), kind: 'sole-peeling' };
 
