@@ -4,12 +4,14 @@ import { roundsHeadline, stampOf } from '../../../core/headlines/index.ts';
 import type { HoldWord } from '../../../core/wear/index.ts';
 import { formatSize } from '../../parts/format.ts';
 import { p, t, terms } from '../../words/index.ts';
+import { changeTitle } from '../../words/say-change.ts';
 import { useWork, type PlaceProps, type TabProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
 import { Stamp } from '../frame/stamp.tsx';
 import { PairForm, PairsForm } from '../pair-forms.tsx';
+import { speakerOf } from '../speaker.ts';
 import { RoundBlueprint } from './round-blueprint.tsx';
 import { RoundForm } from './round-form.tsx';
 import './rounds.css';
@@ -108,15 +110,16 @@ const RoundCard = (
   );
 };
 
-const ChangeList = ({ round }: { readonly round: Reviewed }) => {
+const ChangeList = (props: TabProps & { readonly round: Reviewed }) => {
+  const { round } = props;
   const words = p().rounds;
+  const speaker = speakerOf(props);
   if (round.changes.length === 0) return <p class="soft">{words.nothingChanged}</p>;
   return (
     <ul class="plain-list">
       {round.changes.map(({ part, what, mends }, at) => (
         <li key={`${at} ${part}`}>
-          <b>{terms().parts[part].name}</b>
-          {`: ${what}`}
+          {changeTitle({ part, what }, speaker)}
           {mends && (
             <span class="soft">{` (${words.mends(
               mends.zone === undefined
