@@ -9,7 +9,7 @@ import { PlaceHead } from './frame/place.tsx';
 import { routeOf, type Route } from './frame/route.ts';
 import { Group } from './group.tsx';
 import { screens } from './places.ts';
-import { ProjectForm } from './project-form.tsx';
+import { ProjectForm } from './rounds/project-form.tsx';
 import { InTolerance } from './in-tolerance.tsx';
 import { Shoes } from './shoes/shoes.tsx';
 import { Unread } from './unread.tsx';

@@ -6,3 +6,6 @@ export * from './shoe.ts';
 export * from './wear.ts';
 export * from './verdict.ts';
 export * from './bench.ts';
+export * from './changes.ts';
+export * from './rounds.ts';
+export * from './finding.ts';

@@ -37,6 +37,16 @@ export {
   type CalendarRow,
   type CalendarRun,
 } from './calendar.ts';
+export {
+  arrivedAnswer,
+  lookAtChanges,
+  type Arrival,
+  type CarriedFinding,
+  type ChangesLook,
+  type ComfortMove,
+  type FeltMove,
+  type MoveWord,
+} from './changes-look.ts';
 export { lookAtRun, type RunLook } from './run-look.ts';
 export { lookAtShoe, type RoundFelt, type ShoeComplaint, type ShoeLook } from './shoe-look.ts';
 export * from './zone-look.ts';

@@ -50,10 +50,14 @@ const byPair = (readings: readonly FirstReading[]): number[] =>
     (own) => own.reduce((sum, { value }) => sum + value, 0) / own.length,
   );
 
-/** Every measure, site and unit that both rounds were measured at; by measure, then site. */
+/**
+ * Every measure, site and unit that both rounds were measured at; by measure, then site.
+ * @param among the measures that are compared, in the order in which they are shown
+ */
 export const benchChanges = (
   earlier: readonly FirstReading[],
   later: readonly FirstReading[],
+  among: readonly Measure[] = comparedMeasures,
 ): BenchChange[] => {
   const placeOf = ({ measure, site, unit }: FirstReading) => `${measure} ${site} ${unit}`;
   const [before, after] = [groupBy(earlier, placeOf), groupBy(later, placeOf)];
@@ -61,7 +65,7 @@ export const benchChanges = (
     .flatMap(([place, readings]): BenchChange[] => {
       const others = after.get(place);
       const [first] = readings;
-      if (!others || !first || !comparedMeasures.some((one) => one === first.measure)) return [];
+      if (!others || !first || !among.includes(first.measure)) return [];
       const [old, young] = [byPair(readings), byPair(others)];
       const [from, to] = [meanOfUnits(old), meanOfUnits(young)];
       if (!from || !to) return [];
@@ -82,8 +86,7 @@ export const benchChanges = (
     })
     .sort(
       (a, b) =>
-        comparedMeasures.findIndex((one) => one === a.measure) -
-          comparedMeasures.findIndex((one) => one === b.measure) ||
+        among.indexOf(a.measure) - among.indexOf(b.measure) ||
         (a.site < b.site ? -1 : a.site > b.site ? 1 : a.unit < b.unit ? -1 : 1),
     );
 };

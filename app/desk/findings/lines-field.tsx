@@ -2,20 +2,15 @@
 import { Field } from '../../parts/controls/controls.tsx';
 import { labelOf } from '../form-parts.tsx';
 
-/** The lines of a text, trimmed, without empty ones. */
-export const linesOf = (text: string): string[] =>
-  text
-    .split('\n')
-    .map((line) => line.trim())
-    .filter((line) => line !== '');
-
 export const LinesField = (props: {
   readonly label: string;
   readonly value: string;
   readonly onInput: (value: string) => void;
   readonly optional?: boolean;
+  /** What is wrong with it. */
+  readonly error?: string | undefined;
 }) => (
-  <Field label={labelOf(props.label, props.optional)}>
+  <Field label={labelOf(props.label, props.optional)} error={props.error}>
     {(ids) => (
       <textarea
         class="input"

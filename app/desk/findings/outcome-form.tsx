@@ -1,11 +1,7 @@
 /** What came of a finding's change is written down, frozen with the date of the data. */
 import { useState } from 'preact/hooks';
-import {
-  changeVerdicts,
-  type ChangeVerdict,
-  type Finding,
-  type RecordId,
-} from '../../../core/records/index.ts';
+import { changeVerdicts, type Finding } from '../../../core/records/index.ts';
+import { carriersOf, draftOfOutcome, readOutcome } from '../../drafts/finding.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { settings } from '../../parts/settings.ts';
 import { d, t, terms } from '../../words/index.ts';
@@ -14,17 +10,9 @@ import { useWork } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm } from '../form-parts.tsx';
 import { speakerOf } from '../speaker.ts';
 import type { FindingProps } from './finding-props.ts';
-import { LinesField, linesOf } from './lines-field.tsx';
-
-/** The rounds that can show what came of a finding. */
-export const laterRounds = ({ rounds }: FindingProps['review'], finding: Finding) => {
-  const shownBy = rounds.find(({ id }) => id === finding.round);
-  return rounds.filter(({ order }) => order > (shownBy?.order ?? 0));
-};
+import { LinesField } from './lines-field.tsx';
 
 interface FormProps extends FindingProps {
-  /** The rounds to choose from. */
-  readonly later: ReturnType<typeof laterRounds>;
   readonly close: () => void;
 }
 
@@ -49,40 +37,32 @@ export const OutcomeForm = (props: FormProps) => {
         settings.value.language,
         speakerOf(props),
       ));
-  return <Fields {...props} begin={begin} />;
+  return <Fields {...props} begin={begin ?? null} />;
 };
 
-const Fields = (props: FormProps & { readonly begin: Finding['outcome'] | null }) => {
-  const { review, finding, begin, later, close } = props;
+const Fields = (props: FormProps & { readonly begin: NonNullable<Finding['outcome']> | null }) => {
+  const { review, finding, begin, close } = props;
   const { body, revision } = finding;
-  const words = d().report;
-  const [round, setRound] = useState<RecordId | ''>(
-    begin?.round ?? body.carriedBy ?? later[0]?.id ?? '',
-  );
-  const [verdict, setVerdict] = useState<ChangeVerdict>(begin?.verdict ?? 'too-little');
-  const [lines, setLines] = useState((begin?.lines ?? []).join('\n'));
+  const words = d().report.board;
+  const later = carriersOf(review.rounds, body.round);
+  const [draft, setDraft] = useState(() => draftOfOutcome(begin, body.carriedBy ?? later[0]?.id));
+  const [missing, setMissing] = useState<'round' | 'lines' | null>(null);
+  const change = (part: Partial<typeof draft>) => {
+    setMissing(null);
+    setDraft((now) => ({ ...now, ...part }));
+  };
   return (
     <SmallForm
       save={async () => {
-        if (round === '') return `${words.board.outcomeRound}: ${d().missing}`;
-        if (linesOf(lines).length === 0) return words.board.missing;
-        const saved = await saveFromForm(
-          'finding',
-          {
-            ...body,
-            outcome: {
-              round,
-              verdict,
-              until: toInstant(review.nowMs),
-              lines: linesOf(lines),
-              // Words that were there before are in the language that they were written in, known or not.
-              ...(begin
-                ? begin.language !== undefined && { language: begin.language }
-                : { language: settings.value.language }),
-            },
-          },
-          revision.id,
-        );
+        const read = readOutcome(draft, body, begin, {
+          until: toInstant(review.nowMs),
+          language: settings.value.language,
+        });
+        if (!read.ok) {
+          setMissing(read.field);
+          return read.field === 'lines' ? '' : `${words.outcomeRound}: ${d().missing}`;
+        }
+        const saved = await saveFromForm('finding', read.body, revision.id);
         if (typeof saved === 'string') return saved;
         close();
         return null;
@@ -90,22 +70,27 @@ const Fields = (props: FormProps & { readonly begin: Finding['outcome'] | null }
     >
       <div class="field-row">
         <SelectField
-          label={words.board.outcomeRound}
-          value={round}
+          label={words.outcomeRound}
+          value={draft.round}
           options={later.map(({ id, name }) => ({ value: id, label: name }))}
-          onChange={setRound}
+          onChange={(round) => change({ round })}
         />
         <SelectField
-          label={words.board.verdict}
-          value={verdict}
+          label={words.verdict}
+          value={draft.verdict}
           options={changeVerdicts.map((value) => ({
             value,
             label: terms().changeVerdicts[value].name,
           }))}
-          onChange={setVerdict}
+          onChange={(verdict) => change({ verdict })}
         />
       </div>
-      <LinesField label={words.board.outcomeLines} value={lines} onInput={setLines} />
+      <LinesField
+        label={words.outcomeLines}
+        value={draft.lines}
+        onInput={(lines) => change({ lines })}
+        error={missing === 'lines' ? words.missing : undefined}
+      />
     </SmallForm>
   );
 };

@@ -1,11 +1,28 @@
-import { d } from '../../words/index.ts';
-import { ReportPage } from './report-page.tsx';
-import { PlaceHead } from '../frame/place.tsx';
+/** The report of a round: has it gone out? */
+import { reportHeadline } from '../../../core/headlines/index.ts';
+import { p } from '../../words/index.ts';
 import type { PlaceProps } from '../desk-state.ts';
+import { PlaceHead } from '../frame/place.tsx';
+import { linksOf } from '../frame/route.ts';
+import { sayOf } from '../frame/say.ts';
+import { ReportPage } from './report-page.tsx';
 
-export const ReportPlace = (props: PlaceProps) => (
-  <>
-    <PlaceHead headline={d().tabs.report} />
-    <ReportPage {...props} />
-  </>
-);
+export const ReportPlace = (props: PlaceProps) => {
+  const { review, records } = props;
+  const words = p().report;
+  const sent = records.report
+    .map(({ body }) => body)
+    .filter(({ project }) => project === review.project.id);
+  return (
+    <>
+      <PlaceHead
+        crumbs={[
+          { words: p().frame.places.verdict, href: linksOf(review.project.id).place('verdict') },
+        ]}
+        headline={words.headline(reportHeadline(review, sent), sayOf(props))}
+        sub={words.sub}
+      />
+      <ReportPage {...props} />
+    </>
+  );
+};

@@ -2,10 +2,13 @@
 import type { RecordOf } from '../../../core/records/index.ts';
 import type { ReviewSummary } from '../../../core/review/index.ts';
 import { shoesHeadline, urgencyOf } from '../../../core/headlines/index.ts';
-import { LinkButton } from '../../parts/controls/controls.tsx';
+import { Button, LinkButton } from '../../parts/controls/controls.tsx';
+import { formatDate } from '../../parts/format.ts';
 import { d, locale, p, t } from '../../words/index.ts';
 import { useWork } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
+import { linksOf } from '../frame/route.ts';
+import { bringBack } from '../rounds/archive.ts';
 import type { DeskRecords } from '../worker/desk-work.ts';
 import type { ShoeCard as Card } from '../worker/sheet-answers.ts';
 import { ShoeCard } from './shoe-card.tsx';
@@ -19,10 +22,12 @@ interface Shoe {
 
 export const Shoes = ({ records }: { readonly records: DeskRecords }) => {
   const words = p().shoes;
+  const open = records.project.filter(({ body }) => body.archived === undefined);
+  const away = records.project.filter(({ body }) => body.archived !== undefined);
   const shoes = useWork(
     (desk) =>
       Promise.all(
-        records.project.map(async (project): Promise<Shoe | null> => {
+        open.map(async (project): Promise<Shoe | null> => {
           const { id } = project.revision;
           const [card, review] = [await desk.shoeCard(id), await desk.review(id)];
           return review && { project, card, review };
@@ -55,10 +60,39 @@ export const Shoes = ({ records }: { readonly records: DeskRecords }) => {
           <ShoeCard key={one.project.revision.id} {...one} records={records} />
         ))}
       </ul>
+      {away.length > 0 && <Archived away={away} />}
       <p class="row">
         <a href="/desk/group">{d().groupTitle}</a>
         <a href="/settings">{t().settings.title}</a>
       </p>
     </>
+  );
+};
+
+/** Shoes that are put away: each can be opened as ever, and brought back. */
+const Archived = ({ away }: { readonly away: readonly RecordOf<'project'>[] }) => {
+  const words = p().shoes;
+  return (
+    <details class="how-sure">
+      <summary>{words.archived(away.length)}</summary>
+      <ul class="plain-list shoes-away">
+        {away.map((project) => {
+          const { name, archived } = project.body;
+          return (
+            <li key={project.revision.id}>
+              <a href={linksOf(project.revision.id).place('sheet')}>{name}</a>{' '}
+              <span class="soft">{words.since(formatDate(archived ?? ''))}</span>{' '}
+              <Button
+                kind="quiet"
+                aria-label={words.bringBack(name)}
+                onClick={() => void bringBack(project)}
+              >
+                {p().brief.bringBack}
+              </Button>
+            </li>
+          );
+        })}
+      </ul>
+    </details>
   );
 };

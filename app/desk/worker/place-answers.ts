@@ -3,6 +3,7 @@
  * place names. A place keeps its questions in a file of its own beside this one and adds them to the list here.
  */
 import type { RecordId } from '../../../core/records/index.ts';
+import { changesQuestions } from './changes-answers.ts';
 import type { Opened } from './opened.ts';
 import { sheetQuestions } from './sheet-answers.ts';
 import { shoeQuestions } from './shoe-answers.ts';
@@ -15,6 +16,7 @@ const questions = {
   ...sheetQuestions,
   ...shoeQuestions,
   ...wearQuestions,
+  ...changesQuestions,
 } satisfies Readonly<Record<string, Question>>;
 
 type Questions = typeof questions;

@@ -10,6 +10,7 @@ import {
 import {
   footField,
   idField,
+  instantField,
   lineField,
   lineScoreField,
   measureField,
@@ -62,7 +63,12 @@ const briefSchema = z.looseObject({
   words: z.optional(wordsField),
 });
 
-export const projectSchema = z.looseObject({ name: lineField, brief: briefSchema });
+export const projectSchema = z.looseObject({
+  name: lineField,
+  brief: briefSchema,
+  /** Since when it is put away; absent: open. Its pairs can still be worn and logged. */
+  archived: z.optional(instantField),
+});
 
 export const roundStages = [
   'pullover',

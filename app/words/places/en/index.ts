@@ -1,5 +1,7 @@
 /** The desk's places, in English; one file a place. */
+import { changes } from './changes.ts';
 import { frame } from './frame.ts';
+import { brief, report, rounds } from './rounds.ts';
 import { sheet } from './sheet.ts';
 import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
@@ -8,3 +10,12 @@ import { wear } from './wear.ts';
 
 export const places = { frame, sheet, shoe, shoes };
 export const places = { frame, sheet, shoes, verdict, wear };
+export const places = {
+  brief,
+  changes,
+  frame,
+  report,
+  rounds,
+  sheet,
+  shoes,
+};

@@ -27,4 +27,7 @@ export const shoes = {
   ofBrief: (distance: string, brief: string) => `${distance} of ${brief}`,
   runs: (count: number) => `${count} ${count === 1 ? 'run' : 'runs'}`,
   nothingToDo: 'Nothing to do',
+  archived: (count: number) => `Archived (${count})`,
+  since: (date: string) => `since ${date}`,
+  bringBack: (name: string) => `Bring ${name} back`,
 };

@@ -1,6 +1,8 @@
 /** The desk's places, in Chinese; one file a place. */
 import type { PlaceWords } from '../../types.ts';
+import { changes } from './changes.ts';
 import { frame } from './frame.ts';
+import { brief, report, rounds } from './rounds.ts';
 import { sheet } from './sheet.ts';
 import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
@@ -9,3 +11,12 @@ import { wear } from './wear.ts';
 
 export const places: PlaceWords = { frame, sheet, shoe, shoes };
 export const places: PlaceWords = { frame, sheet, shoes, verdict, wear };
+export const places: PlaceWords = {
+  brief,
+  changes,
+  frame,
+  report,
+  rounds,
+  sheet,
+  shoes,
+};

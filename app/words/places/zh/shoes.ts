@@ -23,4 +23,7 @@ export const shoes: PlaceWords['shoes'] = {
   ofBrief: (distance, brief) => `${distance}，要求 ${brief}`,
   runs: (count) => `${count} 次跑步`,
   nothingToDo: '没有待办事项',
+  archived: (count) => `已归档（${count}）`,
+  since: (date) => `${date} 起`,
+  bringBack: (name) => `恢复 ${name}`,
 };

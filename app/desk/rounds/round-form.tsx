@@ -1,6 +1,6 @@
 /** A round, new or changed: what is different, its blueprint with tolerances, its last, and its layers. */
 import { useState } from 'preact/hooks';
-import { complaintKinds, foamIds, partIds, type FoamId } from '../../core/foot/index.ts';
+import { complaintKinds, foamIds, partIds, type FoamId } from '../../../core/foot/index.ts';
 import {
   measures,
   ranges,
@@ -8,18 +8,26 @@ import {
   unitsOf,
   type RecordOf,
   type Round,
-} from '../../core/records/index.ts';
-import { layeredZones } from '../../core/review/index.ts';
-import { practiceDimensions } from '../../core/rounds/index.ts';
-import { Button, Field, Notice } from '../parts/controls/controls.tsx';
-import { d, t, terms } from '../words/index.ts';
-import type { TabProps } from './desk-state.ts';
-import { sayRange } from './in-range.ts';
-import { labelOf, saveFromForm, SelectField, SmallForm, TextField, Unfold } from './form-parts.tsx';
+} from '../../../core/records/index.ts';
+import { layeredZones } from '../../../core/review/index.ts';
+import { practiceDimensions } from '../../../core/rounds/index.ts';
+import { Button, Field, Notice } from '../../parts/controls/controls.tsx';
+import { d, p, t, terms } from '../../words/index.ts';
+import type { TabProps } from '../desk-state.ts';
+import { sayRange } from '../in-range.ts';
+import {
+  labelOf,
+  saveFromForm,
+  SelectField,
+  SmallForm,
+  TextField,
+  Unfold,
+} from '../form-parts.tsx';
 import {
   canBeTakenOver,
   draftOfPractice,
   draftOfRound,
+  duplicateOf,
   emptyChange,
   emptyDimension,
   lastFields,
@@ -31,13 +39,25 @@ import {
   type LastField,
   type ReadDraft,
   type RoundDraft,
-} from './round-draft.ts';
+} from '../../drafts/round.ts';
 
-export const RoundForm = (props: TabProps & { readonly of?: RecordOf<'round'> }) => (
-  <Unfold label={props.of ? d().blueprint.editRound : d().rounds.add}>
-    {(close) => <Fields {...props} close={close} />}
-  </Unfold>
-);
+interface FormProps extends TabProps {
+  /** The round that is edited; absent: a new one. */
+  readonly of?: RecordOf<'round'>;
+  /** A new round begins as this one. */
+  readonly like?: Round;
+}
+
+/** A button that unfolds the form of a round: one that is edited, a new one, or one as another. */
+export const RoundForm = (props: FormProps) => {
+  const words = p().rounds;
+  const { of, like } = props;
+  return (
+    <Unfold label={of ? words.edit : like ? words.duplicate(like.name) : words.add}>
+      {(close) => <Fields {...props} close={close} />}
+    </Unfold>
+  );
+};
 
 interface PartProps {
   readonly draft: RoundDraft;
@@ -118,19 +138,24 @@ const Fields = ({
   records,
   review,
   of,
+  like,
   close,
-}: TabProps & { readonly of?: RecordOf<'round'>; readonly close: () => void }) => {
+}: FormProps & { readonly close: () => void }) => {
   const words = d().rounds;
   const order = of?.body.order ?? Math.max(0, ...review.rounds.map((round) => round.order)) + 1;
   const [draft, setDraft] = useState(() =>
-    of ? draftOfRound(of.body) : { ...draftOfRound(null), name: words.nth(order) },
+    of
+      ? draftOfRound(of.body)
+      : like
+        ? duplicateOf(like, words.nth(order))
+        : { ...draftOfRound(null), name: words.nth(order) },
   );
   const [wrong, setWrong] = useState<DimensionTrouble | null>(null);
   const change = (part: Partial<RoundDraft>) => {
     setWrong(null);
     setDraft((now) => ({ ...now, ...part }));
   };
-  const earlier = of ? null : earlierRound({ records, review });
+  const earlier = of || like ? null : earlierRound({ records, review });
   const save = async () => {
     const read = readDraft(draft, of?.body ?? null, { project: review.project.id, order });
     setWrong(!read.ok && read.part === 'blueprint' ? read : null);
@@ -160,6 +185,7 @@ const Fields = ({
           onChange={(foam) => change({ foam })}
         />
       </div>
+      {like && <p class="soft">{p().rounds.duplicateHint(like.name)}</p>}
       <Changes draft={draft} change={change} />
       {earlier && <TakeOver earlier={earlier} setDraft={setDraft} />}
       <Blueprint draft={draft} change={change} wrong={wrong} />

@@ -4,11 +4,12 @@ import {
   canBeTakenOver,
   draftOfPractice,
   draftOfRound,
+  duplicateOf,
   emptyDimension,
   readDraft,
   takeOver,
   usualLeft,
-} from '../../../app/desk/round-draft.ts';
+} from '../../../app/drafts/round.ts';
 import { practiceDimensions } from '../../../core/rounds/index.ts';
 import { readBody, type Round } from '../../../core/records/index.ts';
 import { millimetres as mm } from '../../../core/units/index.ts';
@@ -175,5 +176,19 @@ describe('taking over an earlier round', () => {
     expect(canBeTakenOver(round)).toBe(true);
     const { last: _last, layers: _layers, ...bare } = round;
     expect(canBeTakenOver({ ...bare, blueprint: [] })).toBe(false);
+  });
+});
+
+describe('a round as the last one', () => {
+  it('takes everything over but its name and its changes', () => {
+    const draft = duplicateOf(round, 'Round 3');
+    const read = readDraft(draft, null, { ...place, order: 3 });
+    const { changes: _changes, words: _words, ...same } = round;
+    // The maker of the last is known to the round alone, as no form asks for it.
+    const { maker: _maker, ...last } = { maker: '', ...round.last };
+    expect(read).toEqual({
+      ok: true,
+      body: { ...same, last, name: 'Round 3', order: 3, changes: [] },
+    });
   });
 });

@@ -2,6 +2,7 @@
 import { practiceDimensions, type PracticeDimension } from '../../core/rounds/index.ts';
 import type { ComplaintKind, FoamId, PartId, ZoneCode } from '../../core/foot/index.ts';
 import {
+  editBody,
   isIn,
   rangeOf,
   ranges,
@@ -182,6 +183,16 @@ export const draftOfRound = (round: Round | null): RoundDraft => ({
   layers: Object.fromEntries((round?.layers ?? []).map(({ zone, count }) => [zone, String(count)])),
 });
 
+/**
+ * A draft of the next round, "as the last one, but …": stage, foam, blueprint, last and layers are those of `round`;
+ * what is different is for the lead to say. What a newer app wrote into a dimension comes along.
+ */
+export const duplicateOf = (round: Round, name: string): RoundDraft => ({
+  ...draftOfRound(round),
+  name,
+  changes: [],
+});
+
 /** Does the round say anything that the next one could start from? */
 export const canBeTakenOver = ({ blueprint, last, layers }: Round): boolean =>
   blueprint.length > 0 || last !== undefined || (layers ?? []).length > 0;
@@ -335,19 +346,20 @@ export const readDraft = (
       return { ok: false, part: 'layers' };
     layers.push({ zone: zone as ZoneCode, count });
   }
-  const { foam: _foam, last: _last, layers: _layers, ...kept } = old ?? {};
+  const named: Round = {
+    ...place,
+    name: draft.name.trim(),
+    stage: draft.stage,
+    changes: draft.changes.filter(({ what }) => what.trim() !== '').map(readChange),
+    blueprint,
+  };
   return {
     ok: true,
-    body: {
-      ...kept,
-      ...place,
-      name: draft.name.trim(),
-      stage: draft.stage,
-      changes: draft.changes.filter(({ what }) => what.trim() !== '').map(readChange),
-      ...(draft.foam !== 'unsaid' && { foam: draft.foam }),
-      blueprint,
-      ...(last !== undefined && { last }),
-      ...(layers.length > 0 && { layers }),
-    },
+    body: editBody<'round'>(old ?? named, {
+      ...named,
+      foam: draft.foam === 'unsaid' ? undefined : draft.foam,
+      last,
+      layers: layers.length > 0 ? layers : undefined,
+    }),
   };
 };

@@ -1,0 +1,31 @@
+/** What the place of changes asks of the log: two rounds as one story. */
+import {
+  changesHeadline,
+  changesStamp,
+  type ChangesHeadline,
+  type ChangesStamp,
+} from '../../../core/headlines/index.ts';
+import type { RecordId } from '../../../core/records/index.ts';
+import { lookAtChanges, type ChangesLook, type Hands } from '../../../core/review/index.ts';
+import type { Opened } from './opened.ts';
+
+export interface ChangesStory {
+  readonly headline: ChangesHeadline;
+  readonly stamp: ChangesStamp;
+  readonly look: ChangesLook;
+}
+
+/** Null where one of the rounds is not in the project. */
+const changes = (
+  { log, review }: Opened,
+  earlier: RecordId,
+  later: RecordId,
+  hands: Hands,
+): ChangesStory | null => {
+  const [from, to] = [earlier, later].map((id) => review.rounds.find((one) => one.id === id));
+  if (!from || !to) return null;
+  const look = lookAtChanges(log, review, from, to, hands);
+  return { headline: changesHeadline(look), stamp: changesStamp(look), look };
+};
+
+export const changesQuestions = { changes };

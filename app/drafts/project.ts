@@ -1,0 +1,221 @@
+/** The brief of a project as it stands in its form: everything as typed, read back into a record, or what is wrong. */
+import { comfortAttributeIds, type ComfortAttributeId } from '../../core/foot/index.ts';
+import {
+  editBody,
+  isIn,
+  rangeOf,
+  ranges,
+  surfaces,
+  type Brief,
+  type Limit,
+  type Measure,
+  type Project,
+  type Range,
+  type Surface,
+} from '../../core/records/index.ts';
+import { fromMetres, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
+
+/** Asked unless the lead takes them out: the items of published comfort tools. */
+const usual: readonly ComfortAttributeId[] = [
+  'heel-cushioning',
+  'forefoot-cushioning',
+  'stability',
+  'flexibility',
+  'toe-room',
+  'heel-hold',
+];
+
+export interface LimitDraft {
+  readonly measure: Measure;
+  /** Empty: every site. */
+  readonly site: string;
+  readonly bound: Limit['bound'];
+  readonly basis: Limit['basis'];
+  /** As typed: percent where the basis is the value when new. */
+  readonly value: string;
+  /** What it was before it was changed, with any field of a newer app. */
+  readonly old?: Limit;
+}
+
+export const emptyLimit: LimitDraft = {
+  measure: 'energy-absorbed',
+  site: 'heel-centre',
+  bound: 'at-least',
+  basis: 'share-of-new',
+  value: '',
+};
+
+/** From and to of the feet that the shoe is for, as typed. */
+export const feetFields = ['lengthFrom', 'lengthTo', 'widthFrom', 'widthTo'] as const;
+export type FeetDraft = Readonly<Record<(typeof feetFields)[number], string>>;
+
+export interface ProjectDraft {
+  readonly name: string;
+  readonly runner: Brief['runner'];
+  readonly use: Brief['use'];
+  readonly on: ReadonlySet<Surface>;
+  /** In kilometres. */
+  readonly distance: string;
+  /** Of the asked runs, in percent. */
+  readonly allowed: string;
+  readonly allowedPain: string;
+  readonly feet: FeetDraft;
+  readonly limits: readonly LimitDraft[];
+  readonly asked: ReadonlySet<ComfortAttributeId>;
+}
+
+/** Tens of thousandths do not come back from percent as binary fractions do. */
+const tidy = (value: number): number => Number(value.toPrecision(12));
+
+/** A limit may lie above what a new pair has: stiffness grows. Judgement, no source. */
+export const sharesOfNew: Range = { least: 0, most: 1000, unit: '%' };
+
+const draftOfLimit = (old: Limit): LimitDraft => {
+  const { measure, site, bound, basis, value } = old;
+  const shown = String(basis === 'share-of-new' ? tidy(100 * value) : value);
+  return { old, measure, site: site ?? '', bound, basis, value: shown };
+};
+
+const draftOfFeet = (feet: Brief['feet']): FeetDraft => {
+  const [lengthFrom = '', lengthTo = ''] = feet?.lengthMm?.map(String) ?? [];
+  const [widthFrom = '', widthTo = ''] = feet?.widthMm?.map(String) ?? [];
+  return { lengthFrom, lengthTo, widthFrom, widthTo };
+};
+
+/** The draft of a project, or of a new one. */
+export const draftOfProject = (project: Project | null): ProjectDraft => {
+  const brief = project?.brief;
+  return {
+    name: project?.name ?? '',
+    runner: brief?.runner ?? 'neutral',
+    use: brief?.use ?? 'daily-training',
+    on: new Set<Surface>(brief?.surfaces ?? ['road']),
+    distance: brief ? String(tidy(fromMetres(brief.distanceM, 'km'))) : '',
+    allowed: String(tidy(100 * (brief?.allowedRate.complaint ?? 0.05))),
+    allowedPain: String(tidy(100 * (brief?.allowedRate.pain ?? 0.01))),
+    feet: draftOfFeet(brief?.feet),
+    limits: brief?.limits.map(draftOfLimit) ?? [],
+    asked: new Set(brief?.attributes ?? usual),
+  };
+};
+
+/** What is wrong. `range` absent: it is missing. */
+export type ProjectTrouble =
+  | { readonly field: 'name' | 'surfaces' }
+  | { readonly field: 'distance' | 'allowed' | 'allowedPain'; readonly typed: number | null }
+  | { readonly field: 'lengthMm' | 'widthMm' }
+  | {
+      readonly field: 'limit';
+      /** From 0. */
+      readonly at: number;
+      readonly typed: number | null;
+      readonly range: Range;
+    };
+
+export type ReadProject =
+  | { readonly ok: true; readonly body: Project }
+  | { readonly ok: false; readonly trouble: ProjectTrouble };
+
+/** Undefined: not said; null: no range. */
+const readFromTo = (from: string, to: string, range: Range) => {
+  if (from.trim() === '' && to.trim() === '') return undefined;
+  const [least, most] = [parseDecimal(from), parseDecimal(to)];
+  if (least === null || most === null || most <= least) return null;
+  if (!isIn(least, range) || !isIn(most, range)) return null;
+  type Mm = ReturnType<typeof millimetres>;
+  return [millimetres(least), millimetres(most)] as [Mm, Mm];
+};
+
+const readLimit = (
+  draft: LimitDraft,
+  at: number,
+): { readonly limit: Limit } | { readonly trouble: ProjectTrouble } => {
+  const { measure, site, bound, basis, old } = draft;
+  const typed = parseDecimal(draft.value);
+  const range = basis === 'share-of-new' ? sharesOfNew : rangeOf(measure);
+  const value = typed !== null && typed <= 0 ? null : typed;
+  if (value === null || !isIn(value, range))
+    return { trouble: { field: 'limit', at, typed: value, range } };
+  const { site: _site, ...kept } = old ?? {};
+  return {
+    limit: {
+      ...kept,
+      measure,
+      bound,
+      basis,
+      value: basis === 'share-of-new' ? tidy(value / 100) : value,
+      ...(site.trim() !== '' && { site: site.trim() }),
+    },
+  };
+};
+
+/** Kilometres and percents as their fields can hold them. */
+const outside = (typed: number | null, range: Range, scale: number): boolean =>
+  typed === null || !isIn(typed / scale, range);
+
+/** The figures of the brief, or the first of them that is wrong. */
+const readFigures = (draft: ProjectDraft) => {
+  const wrong = (trouble: ProjectTrouble) => ({ trouble });
+  const km = parseDecimal(draft.distance);
+  if (km === null || outside(km, ranges.briefDistanceM, 1 / 1000))
+    return wrong({ field: 'distance', typed: km });
+  if (draft.on.size === 0) return wrong({ field: 'surfaces' });
+  const complaint = parseDecimal(draft.allowed);
+  if (complaint === null || outside(complaint, ranges.share, 100))
+    return wrong({ field: 'allowed', typed: complaint });
+  const pain = parseDecimal(draft.allowedPain);
+  if (pain === null || outside(pain, ranges.share, 100))
+    return wrong({ field: 'allowedPain', typed: pain });
+  const { lengthFrom, lengthTo, widthFrom, widthTo } = draft.feet;
+  const lengthMm = readFromTo(lengthFrom, lengthTo, ranges.footLengthMm);
+  if (lengthMm === null) return wrong({ field: 'lengthMm' });
+  const widthMm = readFromTo(widthFrom, widthTo, ranges.footWidthMm);
+  if (widthMm === null) return wrong({ field: 'widthMm' });
+  return { km, complaint, pain, lengthMm, widthMm };
+};
+
+/**
+ * Reads a draft.
+ * @param old the project as it was: what no form asks for stays in it, in its brief and in each limit
+ */
+export const readProject = (draft: ProjectDraft, old: Project | null): ReadProject => {
+  const name = draft.name.trim();
+  if (name === '') return { ok: false, trouble: { field: 'name' } };
+  const figures = readFigures(draft);
+  if ('trouble' in figures) return { ok: false, trouble: figures.trouble };
+  const limits: Limit[] = [];
+  for (const [at, one] of draft.limits.entries()) {
+    const read = readLimit(one, at);
+    if ('trouble' in read) return { ok: false, trouble: read.trouble };
+    limits.push(read.limit);
+  }
+  const { km, complaint, pain, lengthMm, widthMm } = figures;
+  const { feet: oldFeet, ...kept } = old?.brief ?? {};
+  const { lengthMm: _length, widthMm: _width, ...otherFeet } = oldFeet ?? {};
+  const isForFeet = (oldFeet ?? lengthMm ?? widthMm) !== undefined;
+  const brief: Brief = {
+    ...kept,
+    runner: draft.runner,
+    use: draft.use,
+    surfaces: surfaces.filter((surface) => draft.on.has(surface)),
+    distanceM: toMetres(km, 'km'),
+    allowedRate: {
+      ...old?.brief.allowedRate,
+      complaint: tidy(complaint / 100),
+      pain: tidy(pain / 100),
+    },
+    limits,
+    attributes: [
+      'overall',
+      ...comfortAttributeIds.filter((one) => one !== 'overall' && draft.asked.has(one)),
+    ],
+    ...(isForFeet && {
+      feet: { ...otherFeet, ...(lengthMm && { lengthMm }), ...(widthMm && { widthMm }) },
+    }),
+  };
+  return { ok: true, body: editBody<'project'>(old ?? { name, brief }, { name, brief }) };
+};
+
+/** The project put away, or brought back. @param at the instant; null: it is open again */
+export const archived = (project: Project, at: string | null): Project =>
+  editBody<'project'>(project, { archived: at ?? undefined });

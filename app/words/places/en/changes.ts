@@ -1,0 +1,192 @@
+/** Two rounds as one story, and the findings that go with them. */
+import type { ChangesHeadline, ChangesStamp } from '../../../../core/headlines/index.ts';
+import type { Arrival, MoveWord } from '../../../../core/review/index.ts';
+import type { Say } from '../../say-names.ts';
+
+const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
+const are = (names: readonly unknown[]) => (names.length > 1 ? 'are' : 'is');
+
+/** Names that a headline of changes uses beside those of every sentence. */
+export interface ChangesSay extends Say {
+  /** A complaint by the fewest words that tell it from the others, or a comfort question. */
+  readonly moved: (one: Extract<ChangesHeadline, { case: 'worse' }>['worse'][number]) => string;
+}
+
+export const changes = {
+  headline: (h: ChangesHeadline, say: ChangesSay): string => {
+    const names = (some: readonly Parameters<ChangesSay['moved']>[0][]) =>
+      say.upper(say.list(some.map(say.moved)));
+    switch (h.case) {
+      case 'one-round':
+        return 'Comparing takes two rounds. There is one at most.';
+      case 'nobody-ran':
+        return `Nobody has run in ${say.round(h.round)} yet: nothing to compare.`;
+      case 'mixed':
+        return `${names(h.better)} is better, but ${say.list(h.worse.map(say.moved))} is worse.`;
+      case 'worse':
+        return `${names(h.worse)} ${are(h.worse)} clearly worse.`;
+      case 'mended':
+        return h.open
+          ? `${names(h.better)} is mended; ${say.moved(h.open)} is not settled.`
+          : `${names(h.better)} ${are(h.better)} mended. Nothing else is clearly worse.`;
+      case 'better':
+        return h.open
+          ? `${names(h.better)} is better; ${say.moved(h.open)} is not settled.`
+          : `${names(h.better)} ${are(h.better)} better. Nothing else is clearly worse.`;
+      case 'no-different':
+        return `${names(h.same)} ${are(h.same)} no different: the change did not help.`;
+      case 'too-early':
+        return `Too early to tell whether the change helped with ${say.list(h.open.map(say.moved))}.`;
+      case 'nothing-moved':
+        return `Nothing is clearly better or worse in ${say.round(h.round)}.`;
+    }
+  },
+  stamps: {
+    mended: 'mended',
+    better: 'better',
+    mixed: 'better and worse',
+    worse: 'worse',
+    'no-different': 'no different',
+    'too-little': 'open',
+  } satisfies Readonly<Record<ChangesStamp, string>>,
+  stampMeaning: {
+    mended: 'Clearly rarer, and no more often than the brief allows.',
+    better: 'Clearly rarer. Whether that is rare enough for the brief is open.',
+    mixed: 'Something is clearly better, something else clearly worse.',
+    worse: 'Clearly more frequent.',
+    'no-different': 'A change that would matter is ruled out.',
+    'too-little': 'The answers so far leave it open.',
+  } satisfies Readonly<Record<ChangesStamp, string>>,
+  wore: (both: number, earlier: string, onlyEarlier: number, later: string, onlyLater: number) =>
+    `${count(both, 'tester', 'testers')} wore both rounds; ${onlyEarlier} only ${earlier}, ${onlyLater} only ${later}.`,
+  knew: (who: string) => `${who} knew what was changed.`,
+  later: 'Later round',
+  earlier: 'Earlier round',
+  against: 'against',
+  hands: 'Hand-outs',
+  allHands: 'all hand-outs',
+  blindHands: 'blind ones only',
+  slopes: (earlier: string, later: string) => `Runs with a complaint, ${earlier} to ${later}`,
+  comfortSlopes: 'Comfort, mean score out of 100',
+  slopeSays: (earlier: string, later: string, lines: number) =>
+    `${count(lines, 'complaint', 'complaints')}: share of runs with it in ${earlier} and in ${later}`,
+  comfortSays: (earlier: string, later: string) =>
+    `Mean score of each comfort question in ${earlier} and in ${later}`,
+  words: {
+    mended: '▼ mended',
+    better: '▼ better',
+    worse: '▲ worse',
+    'no-different': '= no different',
+    look: '? worth a look',
+    'too-little': 'open',
+  } satisfies Readonly<Record<MoveWord, string>>,
+  comfortWords: {
+    better: '▲ better',
+    worse: '▼ worse',
+    'no-relevant': '= no different',
+    open: 'open',
+  },
+  fromTo: (from: string, to: string) => `${from} → ${to}`,
+  moreLines: (n: number) => `${n} more in the table`,
+  noComplaint: 'Nobody reported a complaint in either round.',
+  noComfort: 'Nobody has scored the comfort of both rounds.',
+  complaint: 'Complaint',
+  question: 'Comfort question',
+  testersOf: (round: string) => `${round}, testers`,
+  runsOf: (round: string) => `${round}, runs`,
+  of: (some: number, all: number) => `${some} of ${all}`,
+  word: 'What is known',
+  comfortTable: {
+    change: 'Change, points of 100 (95 %)',
+    testers: 'Testers',
+    by: { 'same-testers': 'the same in both', 'different-testers': 'different ones' },
+  },
+  arrive: 'Did it arrive?',
+  arrived: {
+    yes: 'Yes, as measured.',
+    partly: 'Partly.',
+    no: 'No, as measured.',
+    'not-measured': 'Not measured.',
+  },
+  noChanges: 'No change is noted for this round.',
+  measured: (size: string, unit: string) => `${size} ${unit}`,
+  arrivals: {
+    arrived: (place: string, wanted: string, measured: string) =>
+      `${place}: ${measured} of ${wanted} asked`,
+    'not-arrived': (place: string, wanted: string, measured: string) =>
+      `${place}: ${wanted} asked, not there (${measured})`,
+    'not-measured': (place: string, wanted: string) =>
+      `${place}: ${wanted} asked, not measured in both rounds`,
+    moved: (place: string, _: string, measured: string) => `${place}: ${measured}, nobody asked`,
+    same: (place: string) => `${place}: no difference shown`,
+  } satisfies Readonly<
+    Record<Arrival['word'], (place: string, wanted: string, measured: string) => string>
+  >,
+  sameMeasures: (n: number) =>
+    `${count(n, 'other place', 'other places')}: no difference shown on new pairs.`,
+  mend: 'Did it mend?',
+  mendNothing: 'No finding and no change says what it was meant to mend.',
+  since: (round: string) => `since ${round}`,
+  judge: 'Write down the outcome',
+  else: 'Did anything else move?',
+  nothingWorse: 'Nothing else is clearly worse.',
+  clearlyWorse: 'Clearly worse:',
+  comfortBetter: 'Clearly more comfortable:',
+  lookAt: 'Not proved, ask about it:',
+  twoCounts: (before: string, after: string) => `${before} runs before, ${after} now`,
+  newPairs: 'Stack height, hardness and mass of new pairs',
+  print: 'Print',
+
+  findings: 'Findings',
+  noFindings:
+    'No finding yet. Make one from a complaint, or write a new one here from wear, the blueprint or comfort.',
+  noneShown: 'No finding fits this choice.',
+  newFinding: 'New finding',
+  finding: 'Finding',
+  state: 'State',
+  part: 'Part and trade',
+  seenIn: 'Seen in',
+  carried: 'Carried by',
+  noRound: 'no round yet',
+  outcome: 'Outcome',
+  anyState: 'all states',
+  anyTrade: 'all trades',
+  trade: 'Trade',
+  allFindings: (n: number) => `Show all ${n} findings`,
+  partAndTrade: (part: string, trade: string) => `${part}, ${trade}`,
+  said: {
+    outcome: (round: string, verdict: string, date: string) =>
+      `${round} carried the change: ${verdict}, as of ${date}.`,
+    judge: (round: string) => `${round} carried the change. Did it work?`,
+    asked: (round: string) => `${round} will carry the change.`,
+    'no-round': () => 'No round carries this change yet.',
+    closed: () => 'Closed without an outcome.',
+  },
+  shows: 'What shows it',
+  counts: (testers: number, askedTesters: number, runs: number, askedRuns: number) =>
+    `${testers} of ${askedTesters} testers, ${runs} of ${askedRuns} runs`,
+  onFoot: (left: number, right: number) => `left shoe in ${left} runs, right shoe in ${right}`,
+  noEvidence: 'No evidence was kept with it.',
+  frozen: (date: string) => `How sure, as of ${date}?`,
+  zonePage: (zone: string) => `Everything felt at the ${zone}`,
+  wearPage: 'The curves of wear',
+  comfortPage: 'Comfort of every round',
+  pairPage: (code: string) => `Pair ${code}`,
+  runsBehind: 'Latest runs with it:',
+  ownWords: 'In the lead’s own words',
+  wants: 'What is wanted',
+  nothingWanted: 'Nothing is asked for yet.',
+  priority: 'Priority',
+  whatCame: 'What came of it',
+  noOutcome: 'No outcome is written down yet.',
+  proposed: (before: string, after: string) => `The log says: ${before} runs before, ${after} now.`,
+  outcomeAsOf: (date: string) => `What shows it, as of ${date}`,
+  edit: 'Edit this finding',
+  writeOutcome: 'Write down the outcome',
+  erase: 'Erase this finding',
+  history: 'Earlier versions',
+  form: {
+    nothing: (title: string) => `${title} is missing.`,
+    mm: (range: string) => `A number in millimetres, ${range}.`,
+  },
+};

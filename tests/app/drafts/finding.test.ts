@@ -1,0 +1,146 @@
+/** A finding in its form comes back as it was, with what no form knows; what cannot be is told by its field. */
+import { describe, expect, it } from 'vitest';
+import {
+  carriersOf,
+  draftOfFinding,
+  draftOfOutcome,
+  linesOf,
+  newFinding,
+  readFinding,
+  readOutcome,
+} from '../../../app/drafts/finding.ts';
+import { readBody, type Finding } from '../../../core/records/index.ts';
+import { millimetres } from '../../../core/units/index.ts';
+import { idOf } from '../../core/records/make.ts';
+
+const origin = { project: idOf(1), round: idOf(2) };
+const finding: Finding = {
+  ...origin,
+  title: 'Heel slips',
+  part: 'upper-pattern',
+  kind: 'heel-slip',
+  zone: 'U10',
+  priority: 'high',
+  wanted: 'Raise the collar',
+  wantedMm: millimetres(2.5),
+  carriedBy: idOf(3),
+  source: 'complaint',
+  state: 'asked-for',
+  photos: ['a'.repeat(64)],
+  ofANewerApp: { kept: true },
+};
+
+describe('a finding’s draft', () => {
+  it('reads back to the same finding, with what no form knows', () => {
+    const read = readFinding(draftOfFinding(finding, String), finding);
+    expect(read).toEqual({ ok: true, body: finding });
+    expect(read.ok && readBody('finding', read.body).ok).toBe(true);
+  });
+
+  it('lets go of what is cleared, and of nothing else', () => {
+    const draft = draftOfFinding(finding, String);
+    const read = readFinding(
+      { ...draft, wanted: ' ', mm: '', carriedBy: '', photos: [], state: 'closed' },
+      finding,
+    );
+    const { wanted, wantedMm, carriedBy, photos, ...rest } = finding;
+    expect([wanted, wantedMm, carriedBy, photos].every(Boolean)).toBe(true);
+    expect(read).toEqual({ ok: true, body: { ...rest, state: 'closed' } });
+  });
+
+  it('becomes a new record from where it comes and what is typed', () => {
+    const read = readFinding(
+      { ...newFinding(' Heel cup too wide ', 'last'), mm: '1,5' },
+      { ...origin, source: 'blueprint' },
+    );
+    expect(read).toEqual({
+      ok: true,
+      body: {
+        ...origin,
+        source: 'blueprint',
+        title: 'Heel cup too wide',
+        part: 'last',
+        priority: 'medium',
+        state: 'open',
+        wantedMm: 1.5,
+      },
+    });
+    expect(read.ok && readBody('finding', read.body).ok).toBe(true);
+  });
+
+  it('tells a missing title, and a size that is no number or too large', () => {
+    const draft = newFinding('x', 'last');
+    expect(readFinding({ ...draft, title: '  ' }, origin)).toEqual({
+      ok: false,
+      trouble: { field: 'title' },
+    });
+    for (const mm of ['two', '1e9', '5000'])
+      expect(readFinding({ ...draft, mm }, origin)).toMatchObject({
+        ok: false,
+        trouble: { field: 'mm' },
+      });
+  });
+});
+
+describe('an outcome’s draft', () => {
+  const begin = {
+    round: idOf(3),
+    verdict: 'better' as const,
+    until: '2026-11-01T00:00:00+01:00',
+    lines: ['Nobody.', 'Once.'],
+    language: 'zh',
+  };
+  const written = { until: '2026-11-18T00:00:00+01:00', language: 'en' };
+
+  it('begins with what is proposed, and keeps its language', () => {
+    const draft = draftOfOutcome(begin, undefined);
+    expect(draft).toEqual({ round: idOf(3), verdict: 'better', lines: 'Nobody.\nOnce.' });
+    expect(readOutcome(draft, finding, begin, written)).toEqual({
+      ok: true,
+      body: { ...finding, outcome: { ...begin, until: written.until } },
+    });
+  });
+
+  it('does not guess the language of words that were there without one', () => {
+    const { language: _language, ...old } = begin;
+    const read = readOutcome(draftOfOutcome(old, undefined), finding, old, written);
+    expect(read.ok && read.body.outcome).toEqual({ ...old, until: written.until });
+  });
+
+  it('is in the writer’s language where it begins with nothing', () => {
+    const draft = { ...draftOfOutcome(null, idOf(3)), lines: ' As deep. \n\n No slower. ' };
+    const read = readOutcome(draft, finding, null, written);
+    expect(read.ok && read.body.outcome).toEqual({
+      round: idOf(3),
+      verdict: 'too-little',
+      ...written,
+      lines: ['As deep.', 'No slower.'],
+    });
+  });
+
+  it('asks for a round and for what shows it', () => {
+    expect(readOutcome(draftOfOutcome(null, undefined), finding, null, written)).toEqual({
+      ok: false,
+      field: 'round',
+    });
+    expect(readOutcome(draftOfOutcome(null, idOf(3)), finding, null, written)).toEqual({
+      ok: false,
+      field: 'lines',
+    });
+  });
+});
+
+describe('the rounds that can carry a change', () => {
+  const rounds = [1, 2, 3].map((order) => ({ id: idOf(order), order }));
+  it('are the later ones, and the one that was chosen', () => {
+    const ids = (some: readonly { id: unknown }[]) => some.map(({ id }) => id);
+    expect(ids(carriersOf(rounds, idOf(2)))).toEqual([idOf(3)]);
+    expect(ids(carriersOf(rounds, idOf(2), idOf(1)))).toEqual([idOf(1), idOf(3)]);
+  });
+});
+
+describe('lines of a text', () => {
+  it('are trimmed, and the empty ones left out', () => {
+    expect(linesOf(' a \n\n\tb\n')).toEqual(['a', 'b']);
+  });
+});
