@@ -2,3 +2,8 @@ export * from './stamp.ts';
 export * from './sheet.ts';
 export * from './shoes.ts';
 export * from './run.ts';
+export * from './pairs.ts';
+export * from './pair.ts';
+export * from './testers.ts';
+export * from './tester.ts';
+export * from './damage.ts';

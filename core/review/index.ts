@@ -38,3 +38,9 @@ export {
   type CalendarRun,
 } from './calendar.ts';
 export { lookAtRun, type RunLook } from './run-look.ts';
+export { mustNotRun, pairRows, type PairRow } from './pair-rows.ts';
+export { lookAtPair, type PairBench, type PairLook } from './pair-look.ts';
+export { testerRows, type TesterRow } from './tester-rows.ts';
+export { lookAtTester, type FeltByTester, type TesterLook } from './tester-look.ts';
+export type { FeltInRuns, Note } from './felt-in-runs.ts';
+export { zoneOfDamageAt } from './shoe-spots.ts';

@@ -1,6 +1,6 @@
 /** A hand-out may be noted late, but not for a time when another tester had the pair. */
 import { describe, expect, it } from 'vitest';
-import { sinceInstant, sinceTrouble } from '../../../app/desk/hand-out-since.ts';
+import { sinceInstant, sinceTrouble } from '../../../app/drafts/hand-out.ts';
 import { toLocalMinute } from '../../../app/parts/instant.ts';
 import type { HandOut, RecordOf } from '../../../core/records/index.ts';
 import { idOf } from '../../core/records/make.ts';

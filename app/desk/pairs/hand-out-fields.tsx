@@ -1,12 +1,12 @@
 /** What one hand-out and several at once ask alike: since when, blind or not; and how a pair is told from others. */
-import type { RecordId, RecordOf } from '../../core/records/index.ts';
-import type { PairSummary } from '../../core/review/index.ts';
-import { formatDateTime, formatSize } from '../parts/format.ts';
-import { toLocalMinute } from '../parts/instant.ts';
-import { d } from '../words/index.ts';
-import type { TabProps } from './desk-state.ts';
-import { DateTimeField } from './form-parts.tsx';
-import { sinceTrouble } from './hand-out-since.ts';
+import type { RecordId, RecordOf } from '../../../core/records/index.ts';
+import type { PairSummary } from '../../../core/review/index.ts';
+import { formatDateTime, formatSize } from '../../parts/format.ts';
+import { toLocalMinute } from '../../parts/instant.ts';
+import { d } from '../../words/index.ts';
+import type { TabProps } from '../desk-state.ts';
+import { DateTimeField } from '../form-parts.tsx';
+import { sinceTrouble } from '../../drafts/hand-out.ts';
 
 /** A pair with its round and size, to be told from the others in a list. */
 export const pairLabel = (

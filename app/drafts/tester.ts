@@ -1,5 +1,12 @@
 /** A tester as they stand in their form: everything as typed, read back into a record, or which field is wrong. */
-import { isIn, ranges, readBody, type Range, type Tester } from '../../core/records/index.ts';
+import {
+  editBody,
+  isIn,
+  ranges,
+  readBody,
+  type Range,
+  type Tester,
+} from '../../core/records/index.ts';
 import { kilograms, metres, millimetres } from '../../core/units/index.ts';
 import { parseDecimal, plainText } from '../../core/units/typed.ts';
 import { parseCell, type LineCells, type ReadOne } from './lines.ts';
@@ -110,26 +117,19 @@ export const readTesterDraft = (
   if (girth === null) return wrong('girth');
   if (mass === null) return wrong('mass');
   if (height === null) return wrong('height');
-  const {
-    name: _name,
-    footLengthMm: _length,
-    footWidthMm: _width,
-    ballGirthMm: _girth,
-    massKg: _mass,
-    heightM: _height,
-    ...kept
-  } = old ?? {};
   const name = draft.name.trim();
-  const read = readBody('tester', {
-    ...kept,
-    code,
-    ...(name !== '' && { name }),
-    ...(length && { footLengthMm: length }),
-    ...(width && { footWidthMm: width }),
-    ...(girth && { ballGirthMm: girth }),
-    ...(mass !== undefined && { massKg: kilograms(mass) }),
-    ...(height !== undefined && { heightM: metres(height / 100) }),
-  });
+  const read = readBody(
+    'tester',
+    editBody<'tester'>(old ?? { code }, {
+      code,
+      name: name === '' ? undefined : name,
+      footLengthMm: length,
+      footWidthMm: width,
+      ballGirthMm: girth,
+      massKg: mass === undefined ? undefined : kilograms(mass),
+      heightM: height === undefined ? undefined : metres(height / 100),
+    }),
+  );
   if (read.ok) return read;
   const [top = ''] = (read.problems[0]?.field ?? '').split('.');
   return wrong(fieldOf[top] ?? 'code');

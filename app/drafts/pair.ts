@@ -1,7 +1,7 @@
 /** A pair as it is typed, in its form or as a line of a list, read into a record, or what is wrong with it. */
 import { drawCodes } from '../../core/panel/index.ts';
-import { readBody, type Pair, type RecordId } from '../../core/records/index.ts';
-import { footLengthOf, millimetres, toMetres } from '../../core/units/index.ts';
+import { editBody, readBody, type Pair, type RecordId } from '../../core/records/index.ts';
+import { footLengthOf, fromMetres, millimetres, sizeOf, toMetres } from '../../core/units/index.ts';
 import { cellsOf, parseCell, type LineCells, type ReadOne } from './lines.ts';
 
 /** As typed; the size is EU, `carried` is kilometres. */
@@ -36,21 +36,51 @@ export const fieldOfTrouble: Readonly<Record<PairTrouble, keyof PairDraft>> = {
 
 const wrong = (why: PairTrouble): ReadOne<Pair, PairTrouble> => ({ ok: false, why });
 
-export const readPairDraft = (draft: PairDraft, about: AboutPair): ReadOne<Pair, PairTrouble> => {
+/** Shortened as a figure is typed: no more than a tenth of a size, no more than metres. */
+const short = (value: number, digits: number): string => String(Number(value.toFixed(digits)));
+
+/** The draft of a pair that is on record. */
+export const draftOfPair = ({ code, sizeMm, carriedInM }: Pair): PairDraft => ({
+  code,
+  size: short(sizeOf(sizeMm, 'eu'), 1),
+  carried: carriedInM === undefined ? '' : short(fromMetres(carriedInM, 'km'), 3),
+});
+
+/** The size as typed, mm of foot length; null where there is no such size. */
+const sizeMmOf = (typed: string) => {
+  const eu = parseCell(typed);
+  return eu === null || eu < EU_SIZES.smallest || eu > EU_SIZES.largest
+    ? null
+    : millimetres(Math.round(footLengthOf(eu, 'eu')));
+};
+
+/**
+ * Reads a draft.
+ * @param old the pair as it was; a figure that still stands as it was shown stays exactly what it was, and so does
+ *   what no form knows. Null: a new pair
+ */
+export const readPairDraft = (
+  draft: PairDraft,
+  about: AboutPair,
+  old: Pair | null = null,
+): ReadOne<Pair, PairTrouble> => {
   const { taken, ...place } = about;
+  const shown = old && draftOfPair(old);
   const code = draft.code.trim().toUpperCase();
-  const eu = parseCell(draft.size);
+  const sizeMm = old && draft.size === shown?.size ? old.sizeMm : sizeMmOf(draft.size);
   const km = draft.carried.trim() === '' ? 0 : parseCell(draft.carried);
   if (code === '') return wrong('no-code');
   if (taken.has(code)) return wrong('taken');
-  if (eu === null || eu < EU_SIZES.smallest || eu > EU_SIZES.largest) return wrong('not-a-size');
+  if (sizeMm === null) return wrong('not-a-size');
   if (km === null) return wrong('wrong-carried');
-  const read = readBody('pair', {
-    ...place,
-    code,
-    sizeMm: millimetres(Math.round(footLengthOf(eu, 'eu'))),
-    ...(km !== 0 && { carriedInM: toMetres(km, 'km') }),
-  });
+  const carriedInM =
+    old && draft.carried === shown?.carried
+      ? old.carriedInM
+      : km === 0
+        ? undefined
+        : toMetres(km, 'km');
+  const typed = { ...place, code, sizeMm, carriedInM };
+  const read = readBody('pair', editBody<'pair'>(old ?? { ...place, code, sizeMm }, typed));
   if (read.ok) return read;
   return wrong(read.problems[0]?.field === 'carriedInM' ? 'wrong-carried' : 'not-a-code');
 };

@@ -1,7 +1,7 @@
 /** A tester in their form comes back as they were, and what is wrong is told of its field. */
 import { describe, expect, it } from 'vitest';
-import { draftOfTester, readTesterDraft, readTesterLine } from '../../../app/desk/tester-draft.ts';
-import { cellsOf } from '../../../app/desk/lines.ts';
+import { draftOfTester, readTesterDraft, readTesterLine } from '../../../app/drafts/tester.ts';
+import { cellsOf } from '../../../app/drafts/lines.ts';
 import { readBody } from '../../../core/records/index.ts';
 
 const read = readBody('tester', {

@@ -1,6 +1,6 @@
-import type { Tester } from '../../core/records/index.ts';
-import { formatNumber } from '../parts/format.ts';
-import { d } from '../words/index.ts';
+import type { Tester } from '../../../core/records/index.ts';
+import { formatNumber } from '../../parts/format.ts';
+import { d } from '../../words/index.ts';
 
 /** A tester with their name and the length of their feet, where they are known: does the pair fit? */
 export const testerLabel = ({ code, name, footLengthMm }: Tester): string =>

@@ -1,10 +1,10 @@
 /** Whom may a pair be handed to? Every tester, those first whom its size fits. Pure. */
-import { ALLOWED_MM } from '../../core/panel/index.ts';
-import type { RecordId, RecordOf } from '../../core/records/index.ts';
-import { byCode } from '../../core/review/index.ts';
-import type { Millimetres } from '../../core/units/index.ts';
-import { footLengthOf } from './plan/plan-work.ts';
-import type { DeskRecords } from './worker/desk-work.ts';
+import { ALLOWED_MM } from '../../../core/panel/index.ts';
+import type { RecordId, RecordOf } from '../../../core/records/index.ts';
+import { byCode } from '../../../core/review/index.ts';
+import type { Millimetres } from '../../../core/units/index.ts';
+import { footLengthOf } from '../plan/plan-work.ts';
+import type { DeskRecords } from '../worker/desk-work.ts';
 
 export interface Candidate {
   readonly tester: RecordOf<'tester'>;

@@ -1,13 +1,13 @@
 /** Several pairs handed out at once: for each that nobody has a tester, or nobody; one time and one switch for all. */
 import { useMemo, useState } from 'preact/hooks';
-import type { RecordId } from '../../core/records/index.ts';
-import type { PairSummary } from '../../core/review/index.ts';
-import { Field } from '../parts/controls/controls.tsx';
-import { showToast } from '../parts/controls/toast.tsx';
-import { toInstant } from '../parts/instant.ts';
-import { d } from '../words/index.ts';
-import type { TabProps } from './desk-state.ts';
-import { saveFromForm, SmallForm } from './form-parts.tsx';
+import type { RecordId } from '../../../core/records/index.ts';
+import type { PairSummary } from '../../../core/review/index.ts';
+import { Field } from '../../parts/controls/controls.tsx';
+import { showToast } from '../../parts/controls/toast.tsx';
+import { toInstant } from '../../parts/instant.ts';
+import { d } from '../../words/index.ts';
+import type { TabProps } from '../desk-state.ts';
+import { saveFromForm, SmallForm } from '../form-parts.tsx';
 import {
   BlindField,
   freePairs,
@@ -17,8 +17,8 @@ import {
   troubleInWords,
 } from './hand-out-fields.tsx';
 import { candidatesOf, offersFor, pairsInHands, type Candidate } from './hand-out-offers.ts';
-import { Some } from './some.tsx';
-import { testerLabel } from './tester-label.ts';
+import { Some } from '../some.tsx';
+import { testerLabel } from '../testers/tester-label.ts';
 
 /** Each row offers every tester of the group: of a thousand a few rows at a time are enough. */
 const ROWS_AT_A_TIME = 20;

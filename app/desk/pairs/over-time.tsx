@@ -1,14 +1,14 @@
 /** Kilometres and steps on each pair of a round, day by day. */
 import { useState } from 'preact/hooks';
-import type { RecordId } from '../../core/records/index.ts';
-import { fromMetres } from '../../core/units/index.ts';
-import { DistanceChart } from '../parts/charts/distance-chart.tsx';
-import { Choice } from '../parts/controls/controls.tsx';
-import { formatDate, formatDistance, formatNumber } from '../parts/format.ts';
-import { settings } from '../parts/settings.ts';
-import { d } from '../words/index.ts';
-import { namesIn, useWork, type TabProps } from './desk-state.ts';
-import { SelectField } from './form-parts.tsx';
+import type { RecordId } from '../../../core/records/index.ts';
+import { fromMetres } from '../../../core/units/index.ts';
+import { DistanceChart } from '../../parts/charts/distance-chart.tsx';
+import { Choice } from '../../parts/controls/controls.tsx';
+import { formatDate, formatDistance, formatNumber } from '../../parts/format.ts';
+import { settings } from '../../parts/settings.ts';
+import { d } from '../../words/index.ts';
+import { namesIn, useWork, type TabProps } from '../desk-state.ts';
+import { SelectField } from '../form-parts.tsx';
 
 const DAY_MS = 86_400_000;
 /** More lines than this nobody can tell apart; those with most kilometres are drawn. */

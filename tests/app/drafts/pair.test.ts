@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { cellsOf, readLines } from '../../../app/desk/lines.ts';
-import { readPairDraft, readPairLine, withDrawn } from '../../../app/desk/pair-draft.ts';
+import { cellsOf, readLines } from '../../../app/drafts/lines.ts';
+import { readPairDraft, readPairLine, withDrawn } from '../../../app/drafts/pair.ts';
 import { footLengthOf } from '../../../core/units/index.ts';
 import { idOf } from '../../core/records/make.ts';
 
