@@ -73,9 +73,8 @@ export const PairList = (props: TabProps) => {
       <PlaceHead
         headline={words.headline(headline, say)}
         sub={words.sub(
-          out.length,
-          rows.length,
           new Set(out.map(({ holder }) => holder)).size,
+          review.rounds.length,
           sumOf(rows, ({ runs }) => runs),
           roundDistance(metres(sumOf(rows, ({ totalM }) => totalM))),
         )}

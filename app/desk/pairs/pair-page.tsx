@@ -5,7 +5,7 @@ import type { RecordId } from '../../../core/records/index.ts';
 import { Button, LinkButton } from '../../parts/controls/controls.tsx';
 import { formatDate, formatSize } from '../../parts/format.ts';
 import { PhotoRow } from '../../parts/photos/photo-view.tsx';
-import { d, p, t } from '../../words/index.ts';
+import { p, t } from '../../words/index.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { OpenForm } from '../form-parts.tsx';
 import { HowSure } from '../frame/how-sure.tsx';
@@ -159,7 +159,7 @@ export const PairPage = (props: TabProps & { readonly pair: RecordId }) => {
           by="tester"
         />
       </div>
-      <HowSure title={d().pairs.surfaces}>
+      <HowSure title={p().pairs.loadsOfOne}>
         <PairLoads {...props} pair={pair} />
       </HowSure>
     </>

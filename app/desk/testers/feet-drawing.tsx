@@ -2,7 +2,7 @@
  * Both feet in their last, to scale. Only length and width are measured, so an outline is the sole's own outline
  * stretched to them; heels stand on one line, and the room at the toe is what is left above the foot.
  */
-import { soleOutlinePath, viewBox } from '../../../core/foot/index.ts';
+import { soleOutlinePath } from '../../../core/foot/index.ts';
 import type { TesterLook } from '../../../core/review/index.ts';
 import { formatNumber, formatSize } from '../../parts/format.ts';
 import { p } from '../../words/index.ts';
@@ -23,8 +23,10 @@ const outline = (() => {
   return { path, left, top, bottom, width: right - left, length: bottom - top };
 })();
 
-/** Millimetres of the drawing: room for a last of 340 mm and a figure above it. */
-const [WIDTH, HEIGHT, BASE] = [130, 375, 350];
+/** Millimetres of the drawing: the longest last that there is, from the base line at its foot. */
+const WIDTH = 125;
+const BASE = 400;
+const ROOM = 4;
 
 /** Stretches the outline to a length and a width in mm, its heel on the base line. */
 const stretched = (lengthMm: number, widthMm: number): string => {
@@ -40,8 +42,10 @@ const OneFoot = (props: {
   readonly footMm: number;
   readonly footWidthMm: number | null;
   readonly inLast: InLast | null;
+  /** The longest that is drawn of either side, so that both have one scale. */
+  readonly mostMm: number;
 }) => {
-  const { side, footMm, footWidthMm, inLast } = props;
+  const { side, footMm, footWidthMm, inLast, mostMm } = props;
   const words = p().testers.page;
   const { lastLengthMm = null, lastWidthMm = null } = inLast ?? {};
   const toe = inLast?.[side]?.toeMm ?? null;
@@ -53,7 +57,7 @@ const OneFoot = (props: {
   return (
     <figure>
       <b>{toe === null ? '' : words.room(formatNumber(toe, 0))}</b>
-      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true">
+      <svg viewBox={`0 ${BASE - mostMm - ROOM} ${WIDTH} ${mostMm + 2 * ROOM}`} aria-hidden="true">
         <g transform={turned}>
           {lastLengthMm !== null && (
             <path
@@ -103,7 +107,7 @@ export const FeetDrawing = (props: {
       {latest && (
         <p class="soft small">{words.feetOf(pairName(latest.pair), formatSize(latest.sizeMm))}</p>
       )}
-      <div class="feet-drawing" data-height={viewBox.height}>
+      <div class="feet-drawing">
         {(['left', 'right'] as const).map((side) => (
           <OneFoot
             key={side}
@@ -111,6 +115,7 @@ export const FeetDrawing = (props: {
             footMm={footLengthMm[side]}
             footWidthMm={footWidthMm?.[side] ?? null}
             inLast={last}
+            mostMm={Math.max(footLengthMm.left, footLengthMm.right, last?.lastLengthMm ?? 0)}
           />
         ))}
       </div>

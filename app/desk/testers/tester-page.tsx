@@ -166,6 +166,7 @@ export const TesterPage = (props: TabProps & { readonly tester: RecordId }) => {
         <div class="stack">
           <AgainstOthers {...props} look={look} />
           <ScoreCourse {...props} look={look} />
+          <HandOutList {...props} of={tester} side="tester" />
         </div>
         <div class="stack">
           <Told {...props} look={look} />
@@ -176,14 +177,11 @@ export const TesterPage = (props: TabProps & { readonly tester: RecordId }) => {
             notes={look.notes}
             by="pair"
           />
+          <section aria-label={words.feet}>
+            <h2>{words.feet}</h2>
+            <FeetDrawing look={look} pairName={names.code} />
+          </section>
         </div>
-      </div>
-      <div class="page-columns">
-        <HandOutList {...props} of={tester} side="tester" />
-        <section aria-label={words.feet}>
-          <h2>{words.feet}</h2>
-          <FeetDrawing look={look} pairName={names.code} />
-        </section>
       </div>
     </>
   );

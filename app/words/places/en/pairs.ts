@@ -8,6 +8,12 @@ const pairCount = (n: number) => count(n, 'pair', 'pairs');
 const runs = (n: number) => count(n, 'run', 'runs');
 
 /** "pair 963", "pairs 963 and 417", "4 pairs". */
+/** "185 of 600 km": the unit once, where both have the same. */
+const ofDistance = (distance: string, brief: string): string => {
+  const unit = brief.replace(/^[\d.,\s]+/, '');
+  return `${distance.endsWith(unit) ? distance.slice(0, -unit.length).trimEnd() : distance} of ${brief}`;
+};
+
 const named = (ids: readonly Parameters<Say['pair']>[0][], say: Say): string =>
   ids.length > 3
     ? pairCount(ids.length)
@@ -27,11 +33,11 @@ export const pairs = {
       case 'not-run':
         return `${h.out} of ${pairCount(h.of)} are out. Nobody has run yet.`;
       case 'farthest':
-        return `${h.out} of ${h.of} pairs are out. Farthest: ${say.pair(h.pair)}, ${say.distance(h.totalM)} of ${say.distance(h.briefM)}.`;
+        return `${h.out} of ${h.of} pairs are out. Farthest: ${say.pair(h.pair)}, ${ofDistance(say.distance(h.totalM), say.distance(h.briefM))}.`;
     }
   },
-  sub: (out: number, of: number, testers: number, runCount: number, distance: string) =>
-    `${out} of ${pairCount(of)} out, with ${count(testers, 'tester', 'testers')}. ${runs(runCount)} and ${distance} so far.`,
+  sub: (testers: number, rounds: number, runCount: number, distance: string) =>
+    `With ${count(testers, 'tester', 'testers')}, in ${count(rounds, 'round', 'rounds')}. ${runs(runCount)} and ${distance} so far.`,
   columns: {
     pair: 'Pair',
     round: 'Round',
@@ -65,7 +71,7 @@ export const pairs = {
   nobody: 'nobody',
   silent: (days: number) => `silent ${count(days, 'day', 'days')}`,
   ofAsked: (some: number, asked: number) => `${some} of ${asked}`,
-  ofBrief: (distance: string, brief: string) => `${distance} of ${brief}`,
+  ofBrief: ofDistance,
   damaged: 'damaged',
   showAll: (n: number) => `All ${n}`,
   showFirst: (n: number) => `The first ${n}`,
@@ -89,6 +95,7 @@ export const pairs = {
   endNotice: 'End the notice',
   noticeOf: (list: string, reason: string) => `${list}: ${reason}`,
   loads: 'Surfaces, steps and load of each pair',
+  loadsOfOne: 'Surfaces, steps and load',
   overTime: 'Pairs over time',
   page: {
     headline: (h: PairHeadline, say: Say): string => {
@@ -96,7 +103,7 @@ export const pairs = {
       const felt = (one: NonNullable<Extract<PairHeadline, { case: 'short' }>['felt']>) =>
         `${say.felt(one.felt)} in ${one.runs} of ${one.of} runs`;
       const gone = (one: Extract<PairHeadline, { totalM: unknown }>) =>
-        `${say.distance(one.totalM)} of ${say.distance(one.briefM)}${one.holder === null ? '' : `, with ${say.tester(one.holder)}`}`;
+        `${ofDistance(say.distance(one.totalM), say.distance(one.briefM))}${one.holder === null ? '' : `, with ${say.tester(one.holder)}`}`;
       switch (h.case) {
         case 'stopped':
           return `Nobody may run in pair ${pair}.`;
@@ -125,7 +132,7 @@ export const pairs = {
       }
     },
     sub: (size: string, round: string, distance: string, brief: string, runCount: number) =>
-      `${size}, ${round}. ${distance} of ${brief} in ${runs(runCount)}.`,
+      `${size}, ${round}. ${ofDistance(distance, brief)} in ${runs(runCount)}.`,
     previous: (code: string) => `Previous: ${code}`,
     next: (code: string) => `Next: ${code}`,
     notFound: 'This pair is not in the project.',

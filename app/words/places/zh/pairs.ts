@@ -23,8 +23,8 @@ export const pairs: PlaceWords['pairs'] = {
         return `${h.of} 双中有 ${h.out} 双在外。最远的是 ${say.pair(h.pair)}：${say.distance(h.totalM)}，要求 ${say.distance(h.briefM)}。`;
     }
   },
-  sub: (out, of, testers, runs, distance) =>
-    `共 ${of} 双，其中 ${out} 双在 ${testers} 名试穿员手中。目前 ${runs} 次跑步，共 ${distance}。`,
+  sub: (testers, rounds, runs, distance) =>
+    `${rounds} 轮，在 ${testers} 名试穿员手中。目前 ${runs} 次跑步，共 ${distance}。`,
   columns: {
     pair: '样鞋',
     round: '轮次',
@@ -82,6 +82,7 @@ export const pairs: PlaceWords['pairs'] = {
   endNotice: '解除停用',
   noticeOf: (list, reason) => `${list}：${reason}`,
   loads: '每双样鞋的路面、步数与负荷',
+  loadsOfOne: '路面、步数与负荷',
   overTime: '样鞋里程随时间变化',
   page: {
     headline: (h, say) => {
