@@ -113,26 +113,23 @@ export const DamagePage = (props: TabProps & { readonly damage: RecordId }) => {
         headline={words[damageHeadline(one).case](code, terms().damages[one.what])}
         sub={
           <>
-            <a href={links.tester(one.tester)}>{names.tester(one.tester)}</a>
-            {' · '}
-            {words.sub(
-              names.tester(one.tester),
-              formatDate(one.at),
-              at ? roundDistance(at.m) : '–',
-            )}
+            <a href={links.tester(one.tester)}>{names.tester(one.tester)}</a>{' '}
+            {words.sub(formatDate(one.at), at ? roundDistance(at.m) : '–')}
           </>
         }
         stamp={one.stands ? <Mark tone="danger">{p().frame.doNotRun}</Mark> : undefined}
       />
       <div class="page-columns">
-        <section class="paper" aria-label={words.report}>
-          <ul class="plain-list">
-            <DamageItem {...props} of={one} />
-          </ul>
-        </section>
+        <div class="stack">
+          <section class="paper" aria-label={words.report}>
+            <ul class="plain-list">
+              <DamageItem {...props} of={one} />
+            </ul>
+          </section>
+          <Versions id={damage} />
+        </div>
         <Where report={report} />
       </div>
-      <Versions id={damage} />
     </>
   );
 };

@@ -78,7 +78,7 @@ export const PairTable = (
                 ) : (
                   <>
                     <a href={links.tester(row.holder)}>{names.tester(row.holder)}</a>{' '}
-                    <span class="soft small">
+                    <span class="soft small cell-since">
                       {row.sinceMs !== null && words.since(formatDate(row.sinceMs))}
                     </span>
                   </>

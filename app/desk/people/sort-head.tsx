@@ -73,7 +73,7 @@ export const SortSelect = <Column extends string>(props: Props<Column>) => {
     >
       {columns.map(({ column, title }) => (
         <option key={column} value={column}>
-          {title}
+          {p().pairs.sortedBy(title)}
         </option>
       ))}
     </select>

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cellsOf, readLines } from '../../../app/drafts/lines.ts';
-import { readPairDraft, readPairLine, withDrawn } from '../../../app/drafts/pair.ts';
+import { draftOfPair, readPairDraft, readPairLine, withDrawn } from '../../../app/drafts/pair.ts';
+import type { Pair } from '../../../core/records/index.ts';
 import { footLengthOf } from '../../../core/units/index.ts';
 import { idOf } from '../../core/records/make.ts';
 
@@ -114,5 +115,37 @@ describe('a pair’s form', () => {
       readPairDraft({ code: '418', size: '42', carried: typed }, about);
     expect(carried('12,5')).toMatchObject({ body: { carriedInM: 12_500 } });
     expect(carried('-1')).toEqual({ ok: false, why: 'wrong-carried' });
+  });
+});
+
+describe('a pair that is put right', () => {
+  const old = {
+    ...{ project: idOf(1), round: idOf(2), code: '417', sizeMm: 271 },
+    carriedInM: 12_345,
+    fromNewerApp: 'kept',
+  } as unknown as Pair;
+  const about = { project: idOf(1), round: idOf(2), taken: new Set(['418']) };
+
+  it('keeps its exact size and kilometres where the form still says what it showed', () => {
+    const read = readPairDraft({ ...draftOfPair(old), code: '419' }, about, old);
+    expect(read).toEqual({ ok: true, body: { ...old, code: '419' } });
+  });
+
+  it('changes what was typed, drops what was emptied, keeps what no form knows', () => {
+    const read = readPairDraft({ code: '417', size: '44', carried: '' }, about, old);
+    expect(read).toEqual({
+      ok: true,
+      body: {
+        ...{ project: idOf(1), round: idOf(2), code: '417', sizeMm: 280 },
+        fromNewerApp: 'kept',
+      },
+    });
+  });
+
+  it('cannot take another pair’s code', () => {
+    expect(readPairDraft({ ...draftOfPair(old), code: '418' }, about, old)).toEqual({
+      ok: false,
+      why: 'taken',
+    });
   });
 });

@@ -266,7 +266,7 @@ describe('the list of testers says first', () => {
     [
       'that all were heard of',
       [testerRow(), testerRow({ tester: idOf(9), pairs: [] })],
-      'All 1 tester with a pair ran within a week.',
+      'The one tester with a pair ran within a week.',
       '手中有鞋的 1 名试穿员一周内都跑过。',
     ],
   ];

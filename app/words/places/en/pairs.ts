@@ -51,8 +51,9 @@ export const pairs = {
     state: 'State',
   } satisfies Readonly<Record<PairColumn, string>>,
   sortBy: 'Sort by',
+  sortedBy: (column: string) => `Sort by: ${column}`,
   states: {
-    all: 'All',
+    all: 'All pairs',
     out: 'Out',
     in: 'In',
     'do-not-run': 'Do not run',
@@ -213,8 +214,7 @@ export const pairs = {
     stands: (pair: string, what: string) => `Pair ${pair}, ${what}: answer the tester.`,
     out: (pair: string, what: string) => `Pair ${pair}, ${what}: it stays out of use.`,
     settled: (pair: string, what: string) => `Pair ${pair}, ${what}: it may be worn again.`,
-    sub: (tester: string, date: string, distance: string) =>
-      `Reported by ${tester} on ${date}, at ${distance} on the pair.`,
+    sub: (date: string, distance: string) => `reported it on ${date}, at ${distance} on the pair.`,
     crumb: (date: string) => `Damage on ${date}`,
     notFound: 'This report is not in the project. It may have been taken back.',
     where: 'Where',

@@ -24,7 +24,9 @@ export const testers = {
       case 'nobody-holds':
         return `Nobody holds a pair. ${testerCount(h.of)} could run.`;
       case 'all-heard':
-        return `All ${testerCount(h.holders)} with a pair ran within a week.`;
+        return h.holders === 1
+          ? 'The one tester with a pair ran within a week.'
+          : `All ${h.holders} testers with a pair ran within a week.`;
     }
   },
   sub: (all: number, holders: number, ran: number, runCount: number, distance: string) =>
@@ -41,7 +43,7 @@ export const testers = {
     pain: 'Pain',
   } satisfies Readonly<Record<TesterColumn, string>>,
   states: {
-    all: 'All',
+    all: 'All testers',
     holds: 'With a pair',
     silent: 'Silent',
     pain: 'With pain',
@@ -109,7 +111,7 @@ export const testers = {
     range: 'Others, lowest to highest',
     complainedRow: 'Runs with a complaint',
     another: 'another tester',
-    course: 'Overall comfort, run by run',
+    course: 'Overall comfort, run by run (0 to 100)',
     courseSays: (tester: string, n: number) => `Overall comfort of ${tester} in ${runs(n)}`,
     words: (tester: string) => `In ${tester}’s own words`,
     noWords: 'Nothing was written yet.',

@@ -33,7 +33,7 @@ export const testers: PlaceWords['testers'] = {
     pain: '疼痛',
   },
   states: {
-    all: '全部',
+    all: '全部试穿员',
     holds: '手中有鞋',
     silent: '久无消息',
     pain: '有疼痛',
@@ -98,7 +98,7 @@ export const testers: PlaceWords['testers'] = {
     range: '其他人最低至最高',
     complainedRow: '有不适的跑步',
     another: '其他试穿员',
-    course: '每次跑步的总体舒适度',
+    course: '每次跑步的总体舒适度（0 至 100）',
     courseSays: (tester, n) => `${tester} 在 ${n} 次跑步中的总体舒适度`,
     words: (tester) => `${tester} 自己的话`,
     noWords: '还没有写过什么。',
