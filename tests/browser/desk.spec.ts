@@ -17,7 +17,7 @@ const join_ = async (page: Page, code: string) => {
   await page.goto(`${hub.url}/join#${code}`);
   await page.getByRole('button', { name: 'Join' }).click();
   await page.getByRole('link', { name: /Demo trainer/ }).click();
-  await page.locator('.tabs').waitFor();
+  await page.locator('.frame-tabs').waitFor();
   return new URL(page.url()).pathname;
 };
 

@@ -13,7 +13,7 @@ const openProject = async (page: Page) => {
   await page.goto(`${hub.url}/join#${hub.codes.lead}`);
   await page.getByRole('button', { name: 'Join' }).click();
   await page.getByRole('link', { name: /Demo trainer/ }).click();
-  await page.locator('.tabs').waitFor();
+  await page.locator('.frame-tabs').waitFor();
   return hub.url + new URL(page.url()).pathname;
 };
 

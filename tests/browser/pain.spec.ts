@@ -251,8 +251,8 @@ test('the lead answers at the desk, the tester reads it on the card, and the ste
   await expect(lead.getByText('Choose whether they may run in this pair.')).toBeVisible();
   await answer(lead, 'Stay out of this pair', 'See the physio first.');
   await expect(lead.getByText(/^Answered on .*: Stay out of this pair\./)).toBeVisible();
-  await lead.getByRole('link', { name: 'Overview', exact: true }).click();
-  await lead.locator('.next-steps').waitFor();
+  await lead.getByRole('link', { name: 'Sheet', exact: true }).click();
+  await lead.locator('.todo').waitFor();
   await expect(lead.getByRole('link', { name: /report of pain/ })).toHaveCount(0);
   await syncLead(lead, hub);
   await syncTester(page, hub);
@@ -308,7 +308,7 @@ test('pain and its answer go by file as well', async ({ page, browser }) => {
   await lead.getByRole('button', { name: 'Answer T01' }).click();
   await answer(lead, 'Go on in this pair', 'Good that you asked.');
   await lead.getByText('Settled: ').waitFor();
-  await lead.getByRole('link', { name: 'Testers' }).click();
+  await lead.getByRole('link', { name: 'Testers', exact: true }).click();
   const row = lead.getByRole('row').filter({ hasText: 'T01' });
   const answered = await savedFile(lead, () =>
     row.getByRole('button', { name: 'Hand-out file T01' }).click(),

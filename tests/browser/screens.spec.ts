@@ -224,7 +224,7 @@ test('the lead’s screens', async ({ page }) => {
   await page.goto(`${hub.url}/join#${hub.codes.lead}`);
   await page.getByRole('button', { name: 'Join' }).click();
   await page.getByRole('link', { name: /Demo trainer/ }).click();
-  await page.locator('.next-steps').waitFor();
+  await page.locator('.todo').waitFor();
   const project = new URL(page.url()).pathname;
   const tabs = [
     'overview',
@@ -246,7 +246,7 @@ test('the lead’s screens', async ({ page }) => {
     ['/', '/desk', '/desk/new', '/desk/group', ...tabs.map((tab) => `${project}/${tab}`)],
     async (at, path) => {
       if (path.endsWith('brief')) await at.locator('.reading').first().waitFor();
-      else if (path.startsWith(project)) await at.locator('.tabs').waitFor();
+      else if (path.startsWith(project)) await at.locator('.frame-tabs').waitFor();
       if (path.endsWith('report')) await at.locator('.report').waitFor();
       if (path.endsWith('verdict')) await at.locator('.verdict').first().waitFor();
       if (path.endsWith('changes')) await at.locator('article summary').first().click();

@@ -24,7 +24,7 @@ export const openLead = async (browser: Browser, hub: HubProcess): Promise<Page>
 
 const openProject = async (lead: Page) => {
   await lead.getByRole('link', { name: /Demo trainer/ }).click();
-  await lead.locator('.next-steps').waitFor();
+  await lead.locator('.todo').waitFor();
 };
 
 /** Everything goes to the hub and comes from it; then the project again. */

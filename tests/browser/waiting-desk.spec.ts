@@ -23,7 +23,7 @@ const openDesk = async (page: Page) => {
   await page.goto(`${hub.url}/join#${hub.codes.lead}`);
   await page.getByRole('button', { name: 'Join' }).click();
   await page.getByRole('link', { name: /Demo trainer/ }).click();
-  await page.locator('.tabs').waitFor();
+  await page.locator('.frame-tabs').waitFor();
   return new URL(page.url()).pathname;
 };
 
@@ -74,7 +74,7 @@ test('a run that cannot be right is told before it is taken in, waits, is set as
   await expect(page.getByText(/new entr(y|ies) taken in/)).toBeVisible();
 
   expect(await pairs()).toBe(before);
-  await page.getByRole('link', { name: 'Decide about one run or reading: does it count?' }).click();
+  await page.getByRole('link', { name: 'Decide whether one entry counts' }).click();
   await expect(page.getByRole('heading', { name: 'In no figure until you decide' })).toBeVisible();
   const row = page.getByRole('listitem').filter({ hasText: '412.0 km' });
   await expect(row).toContainText('implausible distance');
