@@ -1,9 +1,11 @@
 /** One pair into one tester's hands. */
 import { useState } from 'preact/hooks';
 import type { RecordId } from '../../../core/records/index.ts';
+import { showToast } from '../../parts/controls/toast.tsx';
 import { toInstant } from '../../parts/instant.ts';
-import { d } from '../../words/index.ts';
-import type { TabProps } from '../desk-state.ts';
+import { store } from '../../parts/state.ts';
+import { d, p } from '../../words/index.ts';
+import { namesIn, type TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm } from '../form-parts.tsx';
 import { testerLabel } from '../testers/tester-label.ts';
 import {
@@ -37,6 +39,12 @@ export const NewHandOut = ({
     const from = toInstant(fromMs);
     const saved = await saveFromForm('hand-out', { project, pair, tester, from, blind });
     if (typeof saved === 'string') return saved;
+    const names = namesIn(review, records);
+    const undo = () => void store.erase(saved.revision.id);
+    showToast({
+      text: p().pairs.handedOutTo(names.code(pair), names.tester(tester)),
+      action: { label: p().pairs.undo, run: undo },
+    });
     close();
     return null;
   };

@@ -6,6 +6,7 @@ import { metres } from '../../../core/units/index.ts';
 import { t, p } from '../../words/index.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
+import { linksOf } from '../frame/route.ts';
 import { roundDistance, sayOf } from '../frame/say.ts';
 import { Fold } from '../people/fold.tsx';
 import { SortSelect, type SortColumn } from '../people/sort-head.tsx';
@@ -108,6 +109,17 @@ export const PairList = (props: TabProps) => {
             </button>
           )}
         </>
+      )}
+      {review.without && review.without.length > 0 && (
+        <p>
+          {words.leftOut}
+          {review.without.map((one) => (
+            <span key={one.id}>
+              {' '}
+              <a href={linksOf(id).pair(one.id)}>{one.code}</a>
+            </span>
+          ))}
+        </p>
       )}
       <Notices {...props} />
       {rows.length > 0 && (

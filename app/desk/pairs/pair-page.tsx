@@ -6,7 +6,7 @@ import { Button, LinkButton } from '../../parts/controls/controls.tsx';
 import { formatDate, formatSize } from '../../parts/format.ts';
 import { PhotoRow } from '../../parts/photos/photo-view.tsx';
 import { p, t } from '../../words/index.ts';
-import { namesIn, useWork, type TabProps } from '../desk-state.ts';
+import { namesIn, readInTolerance, useWork, type TabProps } from '../desk-state.ts';
 import { OpenForm } from '../form-parts.tsx';
 import { HowSure } from '../frame/how-sure.tsx';
 import { PlaceHead, type Crumb } from '../frame/place.tsx';
@@ -119,10 +119,18 @@ export const PairPage = (props: TabProps & { readonly pair: RecordId }) => {
   const answer = useWork((desk) => desk.pairPage(id, pair), records, [id, pair]);
   if (!answer) return <p class="soft">{t().loading}</p>;
   const { page } = answer;
+  const isLeftOut = review.without?.some((one) => one.id === pair) ?? false;
   if (!page)
     return (
       <PlaceHead
-        headline={words.notFound}
+        headline={
+          isLeftOut ? p().pairs.leftOutOne(namesIn(review, records).code(pair)) : words.notFound
+        }
+        actions={
+          isLeftOut && (
+            <Button onClick={() => (readInTolerance.value = null)}>{p().pairs.readAll}</Button>
+          )
+        }
         crumbs={[{ words: p().frame.places.pairs, href: linksOf(id).place('pairs') }]}
       />
     );

@@ -73,7 +73,7 @@ const OneFoot = (props: {
           />
         </g>
       </svg>
-      <figcaption class="soft small">{`${words[side]}, ${size}`}</figcaption>
+      <figcaption class="soft small">{words.ofSide(words[side], size)}</figcaption>
     </figure>
   );
 };
@@ -95,7 +95,7 @@ export const FeetDrawing = (props: {
         head: [words.foot, words.footLength, words.footWidth, words.last, words.toe],
         rows: inLast.flatMap((pair) =>
           (['left', 'right'] as const).map((side) => [
-            `${pairName(pair.pair)}, ${words[side]}`,
+            words.ofSide(pairName(pair.pair), words[side]),
             formatNumber(footLengthMm[side], 0),
             footWidthMm ? formatNumber(footWidthMm[side], 0) : '–',
             pair.lastLengthMm === null ? '–' : formatNumber(pair.lastLengthMm, 0),

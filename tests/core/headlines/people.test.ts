@@ -74,13 +74,13 @@ describe('the list of pairs says first', () => {
       'what must come back, before all else',
       [row({ ...out, stopped: true }), row({ pair: idOf(21) })],
       'Take back pair 963: nobody may run in it.',
-      '请收回样鞋 963：已禁止穿着。',
+      '请收回样鞋 963：已停穿。',
     ],
     [
       'which nobody may run in',
       [row({ damage: idOf(40) }), row({ ...out, pair: idOf(21) })],
       '1 of 2 pairs are out. Do not run: pair 963.',
-      '2 双中有 1 双在外。禁止穿着：样鞋 963。',
+      '2 双中有 1 双在外。停穿：样鞋 963。',
     ],
     [
       'that all are in',
@@ -139,7 +139,7 @@ describe('a pair’s page says first', () => {
       'that nobody may run in it',
       look({ stops: [{ untilMs: null, reason: 'bond' }], ...short }),
       'Nobody may run in pair 963.',
-      '样鞋 963 禁止穿着。',
+      '样鞋 963 已停穿，谁都不要再穿。',
     ],
     [
       'that it comes apart',

@@ -132,6 +132,7 @@ export const testers = {
     footWidth: 'Foot width',
     last: 'Last',
     toe: 'Room at the toe',
+    ofSide: (name: string, side: string) => `${name}, ${side}`,
     left: 'left',
     right: 'right',
     edit: 'Edit this tester',

@@ -12,9 +12,9 @@ export const pairs: PlaceWords['pairs'] = {
       case 'none':
         return '还没有样鞋，请先添加。';
       case 'stop-held':
-        return `请收回${named(h.pairs, say)}：已禁止穿着。`;
+        return `请收回${named(h.pairs, say)}：已停穿。`;
       case 'stopped':
-        return `${h.of} 双中有 ${h.out} 双在外。禁止穿着：${named(h.pairs, say)}。`;
+        return `${h.of} 双中有 ${h.out} 双在外。停穿：${named(h.pairs, say)}。`;
       case 'all-in':
         return `${h.of} 双样鞋都在库，可以继续发放。`;
       case 'not-run':
@@ -43,7 +43,7 @@ export const pairs: PlaceWords['pairs'] = {
     all: '全部样鞋',
     out: '在外',
     in: '在库',
-    'do-not-run': '禁止穿着',
+    'do-not-run': '停穿',
     silent: '试穿员久无消息',
     'out-of-tolerance': '超差',
     'never-run': '从未跑过',
@@ -73,13 +73,17 @@ export const pairs: PlaceWords['pairs'] = {
   inFuture: '这个时间还没有到。',
   beforeOut: (list) => `这些样鞋在那之后才发放：${list}。`,
   tookBack: (n) => `已收回 ${n} 双样鞋`,
+  handedOutTo: (pair, tester) => `样鞋 ${pair} 已发给 ${tester}`,
+  leftOut: '因超差未计入：',
+  leftOutOne: (pair) => `样鞋 ${pair} 超差，未计入。`,
+  readAll: '计入全部样鞋',
   undo: '撤销',
   undone: '已撤销',
   add: '添加样鞋',
   toRound: '加入哪一轮',
   stop: '停用样鞋',
   stopThis: '停用这双',
-  notices: '禁止穿着',
+  notices: '停穿',
   endNotice: '解除停用',
   noticeOf: (list, reason) => `${list}：${reason}`,
   loads: '每双样鞋的路面、步数与负荷',
@@ -94,7 +98,7 @@ export const pairs: PlaceWords['pairs'] = {
         `已跑 ${say.distance(one.totalM)}，要求 ${say.distance(one.briefM)}${one.holder === null ? '' : `，在 ${say.tester(one.holder)} 手中`}`;
       switch (h.case) {
         case 'stopped':
-          return `样鞋 ${pair} 禁止穿着。`;
+          return `样鞋 ${pair} 已停穿，谁都不要再穿。`;
         case 'damaged':
           return `样鞋 ${pair} 开始损坏，请先查看。`;
         case 'short':
@@ -126,11 +130,11 @@ export const pairs: PlaceWords['pairs'] = {
       `样鞋 ${pair} 的 ${distance}：在谁手中、${runs} 次跑步的舒适度与不适、检测、损坏`,
     hands: '在谁手中',
     handRuns: (from, until, n) => `${from} 至${until === null ? '今' : ` ${until}`}，${n} 次跑步`,
-    comfort: '总体舒适度',
+    comfort: '整体舒适度',
     comfortNote: '0 至 100；空心：首次穿着；折线：同轮其他样鞋',
     inRuns: (n, of) => `${of} 次中 ${n} 次`,
     moreFelt: (n) => `另有 ${n} 种次数更少的不适`,
-    events: '损坏、禁止穿着',
+    events: '损坏、停穿',
     limit: (value) => `限值 ${value}`,
     benchNote: (n) => `${n} 次检测；色带：本轮预期读数；圆点：其他样鞋`,
     axis: (unit) => `样鞋里程，${unit}`,
