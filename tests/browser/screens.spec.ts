@@ -39,7 +39,7 @@ const handOutSecondPair = async (page: Page) => {
     await field.selectOption(await option.getAttribute('value'));
   }
   await lead.getByRole('button', { name: 'Save' }).click();
-  await expect(lead.getByText('146 → T01')).toBeVisible();
+  await expect(lead.getByText('Pair 146 handed out to T01')).toBeVisible();
   await lead.goto(`${hub.url}/desk/group`);
   await lead.getByRole('button', { name: 'Sync now' }).click();
   await expect(lead.getByText('Up to date.')).toBeVisible();
@@ -208,14 +208,12 @@ test('what a tester sees of a pair that must not be worn, and how its lead answe
   await expect(page.locator('[role=status]').first()).toHaveText(/^(Up to date\.|已是最新。)$/);
 
   const lead = await openLead(browser, hub);
-  await walk(
-    lead,
-    [new URL(lead.url()).pathname.replace(/\/overview$/, '') + '/pairs'],
-    async (at) => {
-      await at.locator('main .notice-danger li button').first().click();
-      await at.locator('main .notice-danger form').waitFor();
-    },
-  );
+  await lead.getByRole('link', { name: 'Testers', exact: true }).click();
+  const tester = lead.getByRole('rowheader', { name: 'T01' }).getByRole('link');
+  await walk(lead, [(await tester.getAttribute('href')) ?? ''], async (at) => {
+    await at.locator('main .told li button').first().click();
+    await at.locator('main .told form').waitFor();
+  });
   await lead.context().close();
 });
 
@@ -270,7 +268,11 @@ test('the lead’s screens', async ({ page }) => {
         await at.locator('.part > button').last().click();
         await at.locator('.part > button').first().click();
       }
-      if (path.endsWith('rounds') || path.endsWith('pairs')) {
+      if (path.endsWith('pairs')) {
+        for (const fold of await at.locator('.people-folds summary').all()) await fold.click();
+        await at.locator('.people-actions button').last().click();
+      }
+      if (path.endsWith('rounds')) {
         await at.locator('main > button, main > .two-columns button').last().waitFor();
         await at
           .locator('main > button, main > .two-columns button:not(.button-quiet)')

@@ -102,7 +102,7 @@ const Told = (props: Props) => {
   const { pains, damages } = props.look;
   if (pains.length + damages.length === 0) return null;
   return (
-    <section class="paper" aria-label={p().testers.page.pains}>
+    <section class="paper told" aria-label={p().testers.page.pains}>
       <h2>{p().testers.page.pains}</h2>
       <ul class="plain-list">
         {pains.map((one) => (
