@@ -62,13 +62,16 @@ export const DateTimeField = (props: {
   readonly value: string;
   readonly onInput: (value: string) => void;
   readonly hint?: string;
+  /** What is wrong with it. */
+  readonly error?: string | undefined;
+  readonly optional?: boolean;
 }) => (
-  <Field label={props.label} hint={props.hint}>
+  <Field label={props.label} hint={props.hint} error={props.error}>
     {(ids) => (
       <input
         class="input"
         type="datetime-local"
-        required
+        required={!props.optional}
         {...ids}
         value={props.value}
         onInput={(event) => props.onInput(event.currentTarget.value)}

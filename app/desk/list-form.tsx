@@ -5,7 +5,7 @@ import { showToast } from '../parts/controls/toast.tsx';
 import { Field } from '../parts/controls/controls.tsx';
 import { d } from '../words/index.ts';
 import { SmallForm } from './form-parts.tsx';
-import type { ReadLine } from './lines.ts';
+import type { ReadLine } from '../drafts/lines.ts';
 import { Some } from './some.tsx';
 
 const LEAST_ROWS = 6;

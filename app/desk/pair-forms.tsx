@@ -1,7 +1,7 @@
 /** New pairs of a round: one in its form, or a boxful as a list. */
 import { useState } from 'preact/hooks';
 import { drawCodes } from '../../core/panel/index.ts';
-import type { Pair, RecordId } from '../../core/records/index.ts';
+import type { Pair, RecordId, RecordOf } from '../../core/records/index.ts';
 import { parseDecimal } from '../../core/units/index.ts';
 import { Button } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
@@ -9,9 +9,10 @@ import { formatDistance, formatSize } from '../parts/format.ts';
 import { d } from '../words/index.ts';
 import type { TabProps } from './desk-state.ts';
 import { saveFromForm, SmallForm, TextField, Unfold } from './form-parts.tsx';
-import { readLines } from './lines.ts';
+import { readLines } from '../drafts/lines.ts';
 import { ListForm } from './list-form.tsx';
 import {
+  draftOfPair,
   fieldOfTrouble,
   readPairDraft,
   readPairLine,
@@ -19,15 +20,18 @@ import {
   type AboutPair,
   type PairDraft,
   type PairTrouble,
-} from './pair-draft.ts';
+} from '../drafts/pair.ts';
 
 type Props = TabProps & { readonly round: RecordId };
 
-const aboutOf = ({ records, review, round }: Props): AboutPair => ({
+/** @param but the pair whose own code is free to it */
+const aboutOf = ({ records, review, round }: Props, but?: RecordId): AboutPair => ({
   project: review.project.id,
   round,
   taken: new Set(
-    records.pair.flatMap(({ body }) => (body.project === review.project.id ? [body.code] : [])),
+    records.pair.flatMap(({ body, revision }) =>
+      body.project === review.project.id && revision.id !== but ? [body.code] : [],
+    ),
   ),
 });
 
@@ -44,9 +48,20 @@ export const PairForm = (props: Props) => (
   <Unfold label={d().rounds.addPair}>{(close) => <Fields {...props} close={close} />}</Unfold>
 );
 
-const Fields = (props: Props & { readonly close: () => void }) => {
+/** The form of a pair that is on record, to put its own data right. */
+export const EditPair = (
+  props: TabProps & { readonly pair: RecordId; readonly close: () => void },
+) => {
+  const of = props.records.pair.find(({ revision }) => revision.id === props.pair);
+  return of ? <Fields {...props} round={of.body.round} of={of} /> : null;
+};
+
+const Fields = (props: Props & { readonly of?: RecordOf<'pair'>; readonly close: () => void }) => {
   const words = d().rounds;
-  const [draft, setDraft] = useState<PairDraft>({ code: '', size: '42', carried: '' });
+  const { of } = props;
+  const [draft, setDraft] = useState<PairDraft>(() =>
+    of ? draftOfPair(of.body) : { code: '', size: '42', carried: '' },
+  );
   const [wrong, setWrong] = useState<PairTrouble | null>(null);
   const change = (part: Partial<PairDraft>) => {
     setDraft((now) => ({ ...now, ...part }));
@@ -58,10 +73,10 @@ const Fields = (props: Props & { readonly close: () => void }) => {
     else change({ code });
   };
   const save = async () => {
-    const read = readPairDraft(draft, aboutOf(props));
+    const read = readPairDraft(draft, aboutOf(props, of?.revision.id), of?.body ?? null);
     setWrong(read.ok ? null : read.why);
     if (!read.ok) return '';
-    const saved = await saveFromForm('pair', read.body);
+    const saved = await saveFromForm('pair', read.body, of?.revision.id);
     if (typeof saved === 'string') return saved;
     props.close();
     return null;
@@ -78,11 +93,13 @@ const Fields = (props: Props & { readonly close: () => void }) => {
         <TextField label={words.size} {...fieldProps('size')} numeric />
         <TextField label={words.carriedIn} {...fieldProps('carried')} numeric optional />
       </div>
-      <div class="row">
-        <Button kind="quiet" onClick={draw}>
-          {d().panel.plan.drawCode}
-        </Button>
-      </div>
+      {!of && (
+        <div class="row">
+          <Button kind="quiet" onClick={draw}>
+            {d().panel.plan.drawCode}
+          </Button>
+        </div>
+      )}
     </SmallForm>
   );
 };

@@ -9,3 +9,8 @@ export * from './bench.ts';
 export * from './changes.ts';
 export * from './rounds.ts';
 export * from './finding.ts';
+export * from './pairs.ts';
+export * from './pair.ts';
+export * from './testers.ts';
+export * from './tester.ts';
+export * from './damage.ts';

@@ -64,3 +64,9 @@ export {
   type Settle,
   type VerdictGrid,
 } from './verdict-grid.ts';
+export { mustNotRun, pairRows, type PairRow } from './pair-rows.ts';
+export { lookAtPair, type PairBench, type PairLook } from './pair-look.ts';
+export { testerRows, type TesterRow } from './tester-rows.ts';
+export { lookAtTester, type FeltByTester, type TesterLook } from './tester-look.ts';
+export type { FeltInRuns, Note } from './felt-in-runs.ts';
+export { zoneOfDamageAt } from './shoe-spots.ts';

@@ -52,7 +52,7 @@ test('a coarse gauge leaves arrivals undecided, and a pair that is proved out ca
   await expect(page.getByText(/^Read without the 1 pair out of tolerance: 229\./)).toBeVisible();
   await expect(page.getByText(/ 23 pairs, 11 testers, /)).toBeVisible();
   await page.getByRole('link', { name: 'Pairs', exact: true }).click();
-  await expect(page.getByText('229 (out of tolerance) → T10')).toBeVisible();
+  await expect(page.getByText('Left out, because out of tolerance: 229')).toBeVisible();
   await page.getByRole('link', { name: 'Shoe', exact: true }).click();
   await page.getByLabel('Round', { exact: true }).selectOption({ label: 'Round 2' });
   await expect(

@@ -61,7 +61,7 @@ const handOutTo = async (lead: Page, pair: string, tester: string) => {
   await lead.getByLabel('Pair', { exact: true }).selectOption({ label: `${pair}, R1, EU 42` });
   await lead.getByLabel('Hand out to').selectOption({ label: tester });
   await lead.getByRole('button', { name: 'Save' }).click();
-  await expect(lead.getByText(`${pair} → ${tester}`)).toBeVisible();
+  await expect(lead.getByText(`Pair ${pair} handed out to ${tester}`)).toBeVisible();
 };
 
 test('a group works by files alone, from the first hand-out to the lead’s figures', async ({

@@ -159,7 +159,7 @@ const journey = async (open: OpenBrowser) => {
       await lead.getByLabel('Pair', { exact: true }).selectOption({ label: `${pair}, R1, EU 42` });
       await lead.getByLabel('Hand out to').selectOption({ label: tester });
       await lead.getByRole('button', { name: 'Save' }).click();
-      await expect(lead.getByText(`${pair} → ${tester}`)).toBeVisible();
+      await expect(lead.getByText(`Pair ${pair} handed out to ${tester}`)).toBeVisible();
     }
   });
 
@@ -235,11 +235,15 @@ const journey = async (open: OpenBrowser) => {
     await lead.getByRole('link', { name: 'Journey trainer' }).click();
     await expect(lead.getByText(/ 2 pairs, 2 testers, 4 runs, 37\.2 km so far\./)).toBeVisible();
     await lead.getByRole('link', { name: 'Pairs', exact: true }).click();
-    const row = (code: string) => lead.getByRole('row').filter({ hasText: code });
+    const row = (code: string) =>
+      lead.getByRole('table', { name: 'Pairs' }).getByRole('row').filter({ hasText: code });
     await expect(row('417')).toContainText('28.8 km');
-    await expect(row('417')).toContainText('road 16.8 km');
     await expect(row('417')).toContainText('T01');
     await expect(row('832')).toContainText('20.4 km');
+    await lead.getByText('Surfaces, steps and load of each pair').click();
+    await expect(
+      lead.getByRole('region', { name: 'By surface' }).getByRole('row').filter({ hasText: '417' }),
+    ).toContainText('road 16.8 km');
     await lead.getByRole('link', { name: 'Shoe', exact: true }).click();
     await expect(lead.getByText('4 runs of 2 testers were asked about their feet.')).toBeVisible();
     const cells = lead.getByRole('row').filter({ hasText: 'Heel slip' }).getByRole('cell');

@@ -260,10 +260,10 @@ test('the lead answers at the desk, the tester reads it on the card, and the ste
   await expect(card(page).getByText('“See the physio first.”')).toBeVisible();
   await expectOff(page, TITLE);
 
-  await lead.getByRole('link', { name: 'Pairs', exact: true }).click();
+  await lead.getByRole('link', { name: 'Testers', exact: true }).click();
+  await lead.getByRole('rowheader', { name: 'T01' }).getByRole('link').click();
   await lead.getByRole('button', { name: 'Change the answer to T01' }).click();
   await answer(lead, 'Go on in this pair', 'Short and easy.');
-  await lead.getByText('Settled: ').click();
   await expect(lead.getByText(/^Answered on .*: Go on in this pair\./)).toBeVisible();
   await syncLead(lead, hub);
   await syncTester(page, hub);

@@ -166,7 +166,10 @@ test('a shared track is measured, painted and saved offline; the hub gets it wit
   await lead.getByRole('button', { name: 'Count this run' }).click();
   await lead.getByRole('link', { name: 'Pairs', exact: true }).click();
   // By hand: 6 km less 1.5 on trail and 1 on gravel leave 3.5 on the road.
-  const row = lead.getByRole('row').filter({ hasText: '637' });
+  await lead.getByRole('searchbox').fill('637');
+  await lead.getByRole('rowheader', { name: '637' }).getByRole('link').click();
+  await lead.getByText('Surfaces, steps and load').click();
+  const row = lead.getByRole('row').filter({ hasText: 'trail' });
   await expect(row).toContainText('189.8 km');
   await expect(row).toContainText(/trail 1\.5 km/);
   await expect(row).toContainText(/counted/);

@@ -76,7 +76,7 @@ test('from the first code to the lead’s review, offline in between, in WebKit'
   await lead.select('Pair', '417, R1, EU 42');
   await lead.select('Hand out to', 'T01');
   await lead.button('Save');
-  await lead.shows('417 → T01');
+  await lead.shows('Pair 417 handed out to T01');
   await lead.goto(`${hub.url}/desk/group`);
   await lead.button('Sync now');
   await lead.shows('Up to date.');

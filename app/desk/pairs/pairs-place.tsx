@@ -1,11 +1,18 @@
-import { p } from '../../words/index.ts';
-import { Pairs } from '../pairs.tsx';
-import { PlaceHead } from '../frame/place.tsx';
+/** Pairs: the list, and behind it a page for each pair and for each report of damage. */
+import type { RecordId } from '../../../core/records/index.ts';
 import type { PlaceProps } from '../desk-state.ts';
+import { DamagePage } from './damage-page.tsx';
+import { PairList } from './pair-list.tsx';
+import { PairPage } from './pair-page.tsx';
+import '../people/people.css';
+import './pairs.css';
 
-export const PairsPlace = (props: PlaceProps) => (
-  <>
-    <PlaceHead headline={p().frame.places.pairs} />
-    <Pairs {...props} />
-  </>
-);
+export const PairsPlace = ({ rest, ...tab }: PlaceProps) => {
+  const [first, second] = rest;
+  if (first === undefined) return <PairList {...tab} />;
+  return first === 'damage' && second !== undefined ? (
+    <DamagePage {...tab} damage={second as RecordId} />
+  ) : (
+    <PairPage {...tab} pair={first as RecordId} />
+  );
+};

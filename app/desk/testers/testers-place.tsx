@@ -1,11 +1,14 @@
-import { p } from '../../words/index.ts';
-import { Testers } from '../testers.tsx';
-import { PlaceHead } from '../frame/place.tsx';
+/** Testers: the list, and behind it a page for each of them. */
+import type { RecordId } from '../../../core/records/index.ts';
 import type { PlaceProps } from '../desk-state.ts';
+import { TesterList } from './tester-list.tsx';
+import { TesterPage } from './tester-page.tsx';
+import '../people/people.css';
+import './testers.css';
 
-export const TestersPlace = (props: PlaceProps) => (
-  <>
-    <PlaceHead headline={p().frame.places.testers} />
-    <Testers {...props} />
-  </>
-);
+export const TestersPlace = ({ rest: [tester], ...tab }: PlaceProps) =>
+  tester === undefined ? (
+    <TesterList {...tab} />
+  ) : (
+    <TesterPage {...tab} tester={tester as RecordId} />
+  );

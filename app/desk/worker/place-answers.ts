@@ -5,6 +5,7 @@
 import type { RecordId } from '../../../core/records/index.ts';
 import { changesQuestions } from './changes-answers.ts';
 import type { Opened } from './opened.ts';
+import { peopleQuestions } from './people-answers.ts';
 import { sheetQuestions } from './sheet-answers.ts';
 import { shoeQuestions } from './shoe-answers.ts';
 import { wearQuestions } from './wear-answers.ts';
@@ -17,6 +18,7 @@ const questions = {
   ...shoeQuestions,
   ...wearQuestions,
   ...changesQuestions,
+  ...peopleQuestions,
 } satisfies Readonly<Record<string, Question>>;
 
 type Questions = typeof questions;

@@ -1059,8 +1059,6 @@ export const desk = {
   },
 
   pairs: {
-    title: 'Kilometres on each pair',
-    full: (distance: string) => `The line marks the brief's distance: ${distance}.`,
     none: 'No pair yet. Add a round, then its pairs.',
     pair: 'Pair',
     round: 'Round',
@@ -1084,9 +1082,6 @@ export const desk = {
         .join(', '),
     mostWorn: (shown: number, all: number) => `The ${shown} pairs of ${all} with most kilometres.`,
     load: 'Load per shoe, MN',
-    holder: 'With',
-    lastRun: 'Last run',
-    stopUse: 'withdrawn',
     handOut: 'Hand out',
     handOutTo: 'Hand out to',
     handOutSeveral: 'Hand out several pairs',
@@ -1108,17 +1103,12 @@ export const desk = {
     foot: (length: string) => `foot ${length} mm`,
     since: 'Since',
     sinceHint: 'Noted late? Put the time before the first run in the pair.',
-    sinceWhen: (date: string) => `since ${date}`,
-    changeSince: 'Change since when',
     notYet: 'This is in the future.',
     heldUntil: (at: string) => `The pair came back from somebody else on ${at}.`,
     blind: 'The tester does not know what was changed',
-    takeBack: 'Take back',
-    stop: 'Withdraw',
     stopReason: 'Why must nobody wear it?',
     readBy: (read: number, holders: number) =>
       holders === 0 ? 'in nobody’s hands' : `read by ${read} of ${holders} who hold one`,
-    lift: 'Lift the notice',
     unknownSurface: 'not said',
   },
 
@@ -1157,7 +1147,7 @@ export const desk = {
     run: (tester: string, pair: string, distance: string, date: string) =>
       `${tester}, pair ${pair}, ${distance}, ${date}`,
     notedLate:
-      'Was a hand-out noted late? In the list of hand-outs a press on its “since” puts it right.',
+      'Was a hand-out noted late? “Edit dates” on the page of its pair puts it right.',
     leftOut: {
       'unknown-kind': (count: number) =>
         `${count} ${count === 1 ? 'record is' : 'records are'} of a kind that needs a newer app; kept, and in no figure.`,
@@ -1971,9 +1961,6 @@ export const desk = {
     testers,
     code: 'Code',
     codeHint: 'Capitals and digits, for example T07.',
-    edit: 'Edit',
-    editOf: (code: string) => `Edit ${code}`,
-    actions: 'What to do',
     name: 'Name',
     nameStays: 'stays in the group',
     length: 'Foot length, mm (left / right)',
@@ -1986,10 +1973,6 @@ export const desk = {
       'This address works on this machine only. For phones start the hub with --lan, or behind a web server.',
     validUntil: (date: string) => `Good once, until ${date}.`,
     needsHub: 'Without a hub, send the hand-out file.',
-    runs: 'Runs',
-    distance: 'Distance',
-    last: 'Last run',
-    silent: (days: number) => `silent for ${days} days`,
   },
 
   blueprint: {

@@ -883,8 +883,6 @@ export const desk: DeskWords = {
   },
 
   pairs: {
-    title: '每双样鞋的里程',
-    full: (distance) => `竖线为任务书里程：${distance}。`,
     none: '还没有样鞋。先添加轮次，再添加样鞋。',
     pair: '样鞋',
     round: '轮次',
@@ -908,9 +906,6 @@ export const desk: DeskWords = {
         .join('，'),
     mostWorn: (shown, all) => `${all} 双中里程最多的 ${shown} 双。`,
     load: '每只负荷 MN',
-    holder: '持有人',
-    lastRun: '最近跑步',
-    stopUse: '已停用',
     handOut: '发鞋',
     handOutTo: '发给',
     handOutSeveral: '一次发放多双',
@@ -925,17 +920,12 @@ export const desk: DeskWords = {
     foot: (length) => `脚长 ${length} mm`,
     since: '自何时起',
     sinceHint: '补记？请填这双鞋首次跑步之前的时间。',
-    sinceWhen: (date) => `${date} 起`,
-    changeSince: '修改起始时间',
     notYet: '这是将来的时间。',
     heldUntil: (at) => `这双鞋于 ${at} 才由他人交回。`,
     blind: '试穿员不知道改了什么',
-    takeBack: '收回',
-    stop: '停用',
     stopReason: '为什么任何人都不能穿？',
     readBy: (read, holders) =>
       holders === 0 ? '无人持有' : `${holders} 名持有人中 ${read} 人已读`,
-    lift: '解除停用',
     unknownSurface: '未说明',
   },
 
@@ -968,7 +958,7 @@ export const desk: DeskWords = {
       'unknown-pair': '日志中没有该鞋',
     },
     run: (tester, pair, distance, date) => `${tester}，${pair}，${distance}，${date}`,
-    notedLate: '是否补记了发鞋？在下方发鞋列表中点按起始日期即可更正。',
+    notedLate: '发鞋登记晚了？在这双样鞋的页面上用“更正日期”改正。',
     leftOut: {
       'unknown-kind': (count) => `${count} 条记录的类型需要新版应用；已保留，不计入任何数字。`,
       'newer-schema': (count) => `${count} 条记录由新版应用写入；已保留，不计入任何数字。`,
@@ -1679,9 +1669,6 @@ export const desk: DeskWords = {
     testers: (count) => `${count} 名试穿员`,
     code: '代号',
     codeHint: '大写字母和数字，例如 T07。',
-    edit: '修改',
-    editOf: (code) => `修改 ${code}`,
-    actions: '操作',
     name: '姓名',
     nameStays: '只留在小组内',
     length: '脚长，mm（左 / 右）',
@@ -1693,10 +1680,6 @@ export const desk: DeskWords = {
     localOnly: '此地址只能在本机打开。要让手机连接，请用 --lan 启动服务器，或置于网页服务器之后。',
     validUntil: (date) => `只可用一次，有效至 ${date}。`,
     needsHub: '没有服务器时，请发送发鞋文件。',
-    runs: '跑步',
-    distance: '里程',
-    last: '最近跑步',
-    silent: (days) => `已 ${days} 天没有消息`,
   },
 
   blueprint: {

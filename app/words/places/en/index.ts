@@ -2,6 +2,7 @@
 import { changes } from './changes.ts';
 import { frame } from './frame.ts';
 import { brief, report, rounds } from './rounds.ts';
+import { pairs } from './pairs.ts';
 import { sheet } from './sheet.ts';
 import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
@@ -19,3 +20,6 @@ export const places = {
   sheet,
   shoes,
 };
+import { testers } from './testers.ts';
+
+export const places = { frame, pairs, sheet, shoes, testers };

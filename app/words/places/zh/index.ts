@@ -3,6 +3,7 @@ import type { PlaceWords } from '../../types.ts';
 import { changes } from './changes.ts';
 import { frame } from './frame.ts';
 import { brief, report, rounds } from './rounds.ts';
+import { pairs } from './pairs.ts';
 import { sheet } from './sheet.ts';
 import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
@@ -20,3 +21,6 @@ export const places: PlaceWords = {
   sheet,
   shoes,
 };
+import { testers } from './testers.ts';
+
+export const places: PlaceWords = { frame, pairs, sheet, shoes, testers };

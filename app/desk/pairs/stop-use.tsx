@@ -1,0 +1,110 @@
+/** Pairs that nobody may run in: the notice, who has read it, and its end. */
+import { useState } from 'preact/hooks';
+import { editBody, type RecordId, type RecordOf } from '../../../core/records/index.ts';
+import { Button } from '../../parts/controls/controls.tsx';
+import { toInstant } from '../../parts/instant.ts';
+import { d, p } from '../../words/index.ts';
+import { namesIn, type TabProps } from '../desk-state.ts';
+import { saveFromForm, saveRecord, SelectField, SmallForm, TextField } from '../form-parts.tsx';
+import { linksOf } from '../frame/route.ts';
+
+/** @param pair of which pair it is; absent: a pair or a whole round is chosen */
+export const StopUseForm = (
+  props: TabProps & { readonly pair?: RecordId; readonly close: () => void },
+) => {
+  const { review, pair, close } = props;
+  const words = d().pairs;
+  const [target, setTarget] = useState<RecordId | ''>(pair ?? '');
+  const [reason, setReason] = useState('');
+  const save = async () => {
+    if (target === '' || reason.trim() === '') return d().missing;
+    const saved = await saveFromForm('stop-use', {
+      project: review.project.id,
+      pairs: review.pairs
+        .filter(({ id, round }) => id === target || round === target)
+        .map(({ id }) => id),
+      reason: reason.trim(),
+      from: toInstant(Date.now()),
+    });
+    if (typeof saved === 'string') return saved;
+    close();
+    return null;
+  };
+  return (
+    <SmallForm save={save}>
+      {pair === undefined && (
+        <SelectField
+          label={`${words.pair} / ${words.round}`}
+          value={target}
+          options={[
+            ...review.rounds.map(({ id, name }) => ({ value: id, label: name })),
+            ...review.pairs.map(({ id, code }) => ({ value: id, label: code })),
+          ]}
+          onChange={setTarget}
+        />
+      )}
+      <TextField label={words.stopReason} value={reason} onInput={setReason} />
+    </SmallForm>
+  );
+};
+
+/** How many of those who hold such a pair now have said that they read the notice. */
+const readBy = ({ records, review }: TabProps, stop: RecordOf<'stop-use'>): string => {
+  const holders = new Set(
+    review.pairs.flatMap(({ id, holder }) =>
+      holder !== null && stop.body.pairs.includes(id) ? [holder] : [],
+    ),
+  );
+  const read = records.acknowledgement.filter(
+    ({ body }) => body.stopUse === stop.revision.id && holders.has(body.tester),
+  );
+  return d().pairs.readBy(new Set(read.map(({ body }) => body.tester)).size, holders.size);
+};
+
+/** The notices that stand, of the project or of one pair. */
+export const Notices = (props: TabProps & { readonly pair?: RecordId }) => {
+  const { records, review, pair } = props;
+  const words = p().pairs;
+  const names = namesIn(review, records);
+  const links = linksOf(review.project.id);
+  const standing = records['stop-use'].filter(
+    ({ body }) =>
+      body.project === review.project.id &&
+      body.until === undefined &&
+      (pair === undefined || body.pairs.includes(pair)),
+  );
+  if (standing.length === 0) return null;
+  return (
+    <section class="people-notices" aria-label={words.notices}>
+      <h2>{words.notices}</h2>
+      <ul class="plain-list">
+        {standing.map((stop) => (
+          <li class="row row-apart" key={stop.revision.id}>
+            <span class="grow">
+              {stop.body.pairs.map((id, at) => (
+                <span key={id}>
+                  {at > 0 && ', '}
+                  <a href={links.pair(id)}>{names.code(id)}</a>
+                </span>
+              ))}
+              {`: ${stop.body.reason} `}
+              <span class="soft">{readBy(props, stop)}</span>
+            </span>
+            <Button
+              kind="quiet"
+              onClick={() =>
+                void saveRecord(
+                  'stop-use',
+                  editBody<'stop-use'>(stop.body, { until: toInstant(Date.now()) }),
+                  stop.revision.id,
+                )
+              }
+            >
+              {words.endNotice}
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+};

@@ -1,0 +1,112 @@
+/** Testers as they are typed: one in a form, or a panel as a list. */
+import { useState } from 'preact/hooks';
+import type { RecordId, RecordOf } from '../../../core/records/index.ts';
+import { d } from '../../words/index.ts';
+import { readLines } from '../../drafts/lines.ts';
+import {
+  draftOfTester,
+  rangesOfTester,
+  readTesterDraft,
+  readTesterLine,
+  type ReadTester,
+  type TesterDraft,
+} from '../../drafts/tester.ts';
+import type { TabProps } from '../desk-state.ts';
+import { saveFromForm, SmallForm, TextField } from '../form-parts.tsx';
+import { sayRange } from '../in-range.ts';
+import { ListForm } from '../list-form.tsx';
+import { testerLabel } from './tester-label.ts';
+
+/** The codes of all testers but one. */
+export const codesBut = (
+  records: TabProps['records'],
+  tester: RecordId | null,
+): ReadonlySet<string> =>
+  new Set(
+    records.tester.flatMap(({ body, revision }) => (revision.id === tester ? [] : [body.code])),
+  );
+
+export const TesterFields = ({
+  of,
+  taken,
+  close,
+}: {
+  readonly of?: RecordOf<'tester'>;
+  readonly taken: ReadonlySet<string>;
+  readonly close: () => void;
+}) => {
+  const words = d().testers;
+  const [draft, setDraft] = useState(() => draftOfTester(of?.body ?? null));
+  const [wrong, setWrong] = useState<Exclude<ReadTester, { ok: true }> | null>(null);
+  const whys = {
+    missing: d().missing,
+    'not-a-code': d().notACode,
+    taken: words.taken,
+    'wrong-number': d().wrongNumber,
+    'wrong-length': words.wrongLength,
+  };
+  const troubleOf = ({ why, field }: Exclude<ReadTester, { ok: true }>): string => {
+    const range = why === 'wrong-number' ? rangesOfTester[field] : undefined;
+    return range ? sayRange(range) : whys[why];
+  };
+  const fieldProps = (field: keyof TesterDraft) => ({
+    value: draft[field],
+    onInput: (value: string) => {
+      setDraft((now) => ({ ...now, [field]: value }));
+      setWrong(null);
+    },
+    error: wrong?.field === field ? troubleOf(wrong) : undefined,
+  });
+  const save = async () => {
+    const read = readTesterDraft(draft, of?.body ?? null, taken);
+    setWrong(read.ok ? null : read);
+    if (!read.ok) return '';
+    const saved = await saveFromForm('tester', read.body, of?.revision.id);
+    if (typeof saved === 'string') return saved;
+    close();
+    return null;
+  };
+  return (
+    <SmallForm save={save}>
+      <div class="field-row">
+        <TextField label={words.code} hint={words.codeHint} {...fieldProps('code')} />
+        <TextField label={words.name} {...fieldProps('name')} optional={words.nameStays} />
+        <TextField label={words.length} {...fieldProps('length')} optional />
+        <TextField label={d().blueprint.widthField} {...fieldProps('width')} optional />
+        <TextField label={d().blueprint.girthField} {...fieldProps('girth')} optional />
+        <TextField label={words.mass} {...fieldProps('mass')} numeric optional />
+        <TextField label={words.height} {...fieldProps('height')} numeric optional />
+      </div>
+    </SmallForm>
+  );
+};
+
+export const TestersForm = (props: {
+  readonly taken: ReadonlySet<string>;
+  readonly close: () => void;
+}) => {
+  const words = d().testers;
+  const [text, setText] = useState('');
+  return (
+    <ListForm
+      label={words.list}
+      hint={words.listHint}
+      text={text}
+      onText={setText}
+      rows={readLines(text, (line) => readTesterLine(line, props.taken))}
+      count={words.testers}
+      says={testerLabel}
+      whys={{
+        'not-a-code': d().notACode,
+        taken: words.taken,
+        'wrong-length': words.wrongLength,
+        'too-many-cells': words.tooManyCells,
+      }}
+      save={async (body) => {
+        const saved = await saveFromForm('tester', body);
+        return typeof saved === 'string' ? saved : null;
+      }}
+      close={props.close}
+    />
+  );
+};

@@ -1,0 +1,145 @@
+/** From when until when is a pair noted as handed out, as a person types it? Pure. */
+import { editBody, type HandOut, type RecordId, type RecordOf } from '../../core/records/index.ts';
+import { toInstant, toLocalMinute } from '../parts/instant.ts';
+
+export type SinceTrouble =
+  | { readonly why: 'missing' }
+  | { readonly why: 'not-yet' }
+  /** An earlier hand-out of the pair lasted until then. */
+  | { readonly why: 'held'; readonly untilMs: number };
+
+/** When each hand-out of the pair that is over came back, the latest last. */
+const returnsOf = (handOuts: readonly RecordOf<'hand-out'>[], pair: RecordId): readonly number[] =>
+  handOuts
+    .flatMap(({ body }) =>
+      body.pair === pair && body.until !== undefined ? [Date.parse(body.until)] : [],
+    )
+    .sort((a, b) => a - b);
+
+/**
+ * Why a pair cannot have been handed out at an instant; null where it can.
+ * @param fromMs not a number where nothing readable was typed
+ */
+export const sinceTrouble = (
+  handOuts: readonly RecordOf<'hand-out'>[],
+  pair: RecordId,
+  fromMs: number,
+  nowMs: number,
+): SinceTrouble | null => {
+  if (Number.isNaN(fromMs)) return { why: 'missing' };
+  if (fromMs > nowMs) return { why: 'not-yet' };
+  const untilMs = returnsOf(handOuts, pair).at(-1);
+  return untilMs !== undefined && fromMs < untilMs ? { why: 'held', untilMs } : null;
+};
+
+/**
+ * The instant of a hand-out whose date and time were shown to be changed, or null where nothing readable was typed. What
+ * still stands as shown is the stored instant: the field has no seconds.
+ */
+export const sinceInstant = (typed: string, stored: string): string | null => {
+  if (typed === toLocalMinute(stored)) return stored;
+  const ms = new Date(typed).getTime();
+  return Number.isNaN(ms) ? null : toInstant(ms);
+};
+
+/** A hand-out as it stands in its form; times are local, to the minute. */
+export interface HandOutDraft {
+  readonly from: string;
+  /** Empty: the pair is still out. */
+  readonly until: string;
+  readonly blind: boolean;
+}
+
+export type HandOutTrouble =
+  | { readonly field: 'from'; readonly why: 'missing' | 'not-yet' }
+  | { readonly field: 'until'; readonly why: 'missing' | 'not-yet' | 'before-from' }
+  /** Another tester had the pair in that time; `untilMs` is null where they still have it. */
+  | {
+      readonly field: 'from' | 'until';
+      readonly why: 'held';
+      readonly fromMs: number;
+      readonly untilMs: number | null;
+    };
+
+export type ReadHandOut =
+  { readonly ok: true; readonly body: HandOut } | ({ readonly ok: false } & HandOutTrouble);
+
+/** The draft of a hand-out that is on record. */
+export const draftOfHandOut = ({ from, until, blind }: HandOut): HandOutDraft => ({
+  from: toLocalMinute(from),
+  until: until === undefined ? '' : toLocalMinute(until),
+  blind,
+});
+
+const untilOf = (typed: string, stored: string | undefined): string | null | undefined =>
+  typed.trim() === '' ? undefined : sinceInstant(typed, stored ?? '');
+
+/**
+ * Reads changed dates of a hand-out.
+ * @param old as it is on record; what no form knows is kept
+ * @param handOuts all of the group's: another one of the same pair must not overlap
+ * @param nowMs milliseconds since 1970
+ */
+export const readHandOutDraft = (
+  draft: HandOutDraft,
+  old: RecordOf<'hand-out'>,
+  handOuts: readonly RecordOf<'hand-out'>[],
+  nowMs: number,
+): ReadHandOut => {
+  const from = sinceInstant(draft.from, old.body.from);
+  const until = untilOf(draft.until, old.body.until);
+  if (from === null) return { ok: false, field: 'from', why: 'missing' };
+  if (until === null) return { ok: false, field: 'until', why: 'missing' };
+  const fromMs = Date.parse(from);
+  const untilMs = until === undefined ? Infinity : Date.parse(until);
+  if (fromMs > nowMs) return { ok: false, field: 'from', why: 'not-yet' };
+  if (until !== undefined && untilMs > nowMs) return { ok: false, field: 'until', why: 'not-yet' };
+  if (untilMs <= fromMs) return { ok: false, field: 'until', why: 'before-from' };
+  const changed = from !== old.body.from || until !== old.body.until;
+  for (const { body, revision } of handOuts) {
+    if (body.pair !== old.body.pair || revision.id === old.revision.id) continue;
+    const others = {
+      fromMs: Date.parse(body.from),
+      untilMs: body.until === undefined ? null : Date.parse(body.until),
+    };
+    // An overlap that is there already keeps nobody from changing anything else.
+    if (!changed || others.fromMs >= untilMs || (others.untilMs ?? Infinity) <= fromMs) continue;
+    return { ok: false, field: others.fromMs > fromMs ? 'until' : 'from', why: 'held', ...others };
+  }
+  return { ok: true, body: editBody<'hand-out'>(old.body, { from, until, blind: draft.blind }) };
+};
+
+export type ReadReturn =
+  | {
+      readonly ok: true;
+      readonly returned: readonly { readonly id: RecordId; readonly body: HandOut }[];
+    }
+  | { readonly ok: false; readonly why: 'missing' | 'not-yet' }
+  /** Pairs that were handed out only after that time. */
+  | { readonly ok: false; readonly why: 'before-from'; readonly pairs: readonly RecordId[] };
+
+/**
+ * Reads one time at which several pairs came back.
+ * @param typed local date and time; null: now
+ * @param out the hand-outs that end then
+ */
+export const readReturn = (
+  typed: string | null,
+  out: readonly RecordOf<'hand-out'>[],
+  nowMs: number,
+): ReadReturn => {
+  const ms = typed === null ? nowMs : new Date(typed).getTime();
+  if (Number.isNaN(ms)) return { ok: false, why: 'missing' };
+  if (ms > nowMs) return { ok: false, why: 'not-yet' };
+  const late = out.filter(({ body }) => Date.parse(body.from) >= ms);
+  if (late.length > 0)
+    return { ok: false, why: 'before-from', pairs: late.map(({ body }) => body.pair) };
+  const until = toInstant(ms);
+  return {
+    ok: true,
+    returned: out.map(({ body, revision }) => ({
+      id: revision.id,
+      body: editBody<'hand-out'>(body, { until }),
+    })),
+  };
+};

@@ -1,0 +1,117 @@
+/** A pair as it is typed, in its form or as a line of a list, read into a record, or what is wrong with it. */
+import { drawCodes } from '../../core/panel/index.ts';
+import { editBody, readBody, type Pair, type RecordId } from '../../core/records/index.ts';
+import { footLengthOf, fromMetres, millimetres, sizeOf, toMetres } from '../../core/units/index.ts';
+import { cellsOf, parseCell, type LineCells, type ReadOne } from './lines.ts';
+
+/** As typed; the size is EU, `carried` is kilometres. */
+export interface PairDraft {
+  readonly code: string;
+  readonly size: string;
+  readonly carried: string;
+}
+
+export type PairTrouble =
+  'no-code' | 'not-a-code' | 'taken' | 'not-a-size' | 'wrong-carried' | 'too-many-cells';
+
+export interface AboutPair {
+  readonly project: RecordId;
+  readonly round: RecordId;
+  /** Codes of the project's pairs so far. */
+  readonly taken: ReadonlySet<string>;
+}
+
+/** From the shortest foot that a record takes to the longest that lasts are made for. Judgement, no source. */
+const EU_SIZES = { smallest: 17, largest: 56 } as const;
+
+/** Which field of the form is wrong. */
+export const fieldOfTrouble: Readonly<Record<PairTrouble, keyof PairDraft>> = {
+  'no-code': 'code',
+  'not-a-code': 'code',
+  taken: 'code',
+  'not-a-size': 'size',
+  'wrong-carried': 'carried',
+  'too-many-cells': 'carried',
+};
+
+const wrong = (why: PairTrouble): ReadOne<Pair, PairTrouble> => ({ ok: false, why });
+
+/** Shortened as a figure is typed: no more than a tenth of a size, no more than metres. */
+const short = (value: number, digits: number): string => String(Number(value.toFixed(digits)));
+
+/** The draft of a pair that is on record. */
+export const draftOfPair = ({ code, sizeMm, carriedInM }: Pair): PairDraft => ({
+  code,
+  size: short(sizeOf(sizeMm, 'eu'), 1),
+  carried: carriedInM === undefined ? '' : short(fromMetres(carriedInM, 'km'), 3),
+});
+
+/** The size as typed, mm of foot length; null where there is no such size. */
+const sizeMmOf = (typed: string) => {
+  const eu = parseCell(typed);
+  return eu === null || eu < EU_SIZES.smallest || eu > EU_SIZES.largest
+    ? null
+    : millimetres(Math.round(footLengthOf(eu, 'eu')));
+};
+
+/**
+ * Reads a draft.
+ * @param old the pair as it was; a figure that still stands as it was shown stays exactly what it was, and so does
+ *   what no form knows. Null: a new pair
+ */
+export const readPairDraft = (
+  draft: PairDraft,
+  about: AboutPair,
+  old: Pair | null = null,
+): ReadOne<Pair, PairTrouble> => {
+  const { taken, ...place } = about;
+  const shown = old && draftOfPair(old);
+  const code = draft.code.trim().toUpperCase();
+  const sizeMm = old && draft.size === shown?.size ? old.sizeMm : sizeMmOf(draft.size);
+  const km = draft.carried.trim() === '' ? 0 : parseCell(draft.carried);
+  if (code === '') return wrong('no-code');
+  if (taken.has(code)) return wrong('taken');
+  if (sizeMm === null) return wrong('not-a-size');
+  if (km === null) return wrong('wrong-carried');
+  const carriedInM =
+    old && draft.carried === shown?.carried
+      ? old.carriedInM
+      : km === 0
+        ? undefined
+        : toMetres(km, 'km');
+  const typed = { ...place, code, sizeMm, carriedInM };
+  const read = readBody('pair', editBody<'pair'>(old ?? { ...place, code, sizeMm }, typed));
+  if (read.ok) return read;
+  return wrong(read.problems[0]?.field === 'carriedInM' ? 'wrong-carried' : 'not-a-code');
+};
+
+/** Reads a line `code size kilometres`; the last may be missing or empty, and the size too where there is a usual one. */
+export const readPairLine = (
+  { cells }: LineCells,
+  usualSize: string,
+  about: AboutPair,
+): ReadOne<Pair, PairTrouble> => {
+  const [code = '', size = '', carried = '', ...more] = cells;
+  return more.length > 0
+    ? wrong('too-many-cells')
+    : readPairDraft({ code, size: size === '' ? usualSize : size, carried }, about);
+};
+
+/**
+ * The lines with more pairs of one size, under drawn codes.
+ * @param used codes of the group's pairs so far
+ * @returns null where there are not so many codes left
+ */
+export const withDrawn = (
+  text: string,
+  count: number,
+  size: string,
+  used: ReadonlySet<string>,
+  seed: number,
+): string | null => {
+  const typed = text.split(/\r?\n/).map((line) => cellsOf(line).cells[0]?.toUpperCase() ?? '');
+  const drawn = drawCodes(count, new Set([...used, ...typed]), seed);
+  if (drawn === null) return null;
+  const lines = drawn.map((code) => `${code} ${size.trim()}`);
+  return [...(text.trim() === '' ? [] : [text.trimEnd()]), ...lines].join('\n');
+};

@@ -1,0 +1,35 @@
+/** Who needs a word from the lead: who is in pain, who is silent? In one sentence, by rule. */
+import type { RecordId } from '../records/index.ts';
+import type { TesterRow } from '../review/index.ts';
+import type { Claim } from './stamp.ts';
+
+export type TestersHeadline = { readonly claims: Claim } & (
+  | { readonly case: 'none' }
+  | { readonly case: 'pain'; readonly testers: readonly RecordId[] }
+  /** The longest silent first. */
+  | { readonly case: 'silent'; readonly testers: readonly RecordId[]; readonly days: number }
+  | { readonly case: 'nobody-holds'; readonly of: number }
+  | { readonly case: 'all-heard'; readonly holders: number }
+);
+
+/** What the list of testers says first. */
+export const testersHeadline = (rows: readonly TesterRow[]): TestersHeadline => {
+  const claims = 'nothing';
+  if (rows.length === 0) return { case: 'none', claims };
+  const hurt = rows.filter(({ pain }) => pain?.stands);
+  if (hurt.length > 0) return { case: 'pain', claims, testers: hurt.map(({ tester }) => tester) };
+  const silent = rows
+    .filter(({ silentDays }) => silentDays !== null)
+    .toSorted((a, b) => (b.silentDays ?? 0) - (a.silentDays ?? 0));
+  if (silent.length > 0)
+    return {
+      case: 'silent',
+      claims,
+      testers: silent.map(({ tester }) => tester),
+      days: silent[0]?.silentDays ?? 0,
+    };
+  const holders = rows.filter(({ pairs }) => pairs.length > 0).length;
+  return holders === 0
+    ? { case: 'nobody-holds', claims, of: rows.length }
+    : { case: 'all-heard', claims, holders };
+};

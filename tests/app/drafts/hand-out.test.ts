@@ -1,0 +1,153 @@
+/** A hand-out may be noted late, but not for a time when another tester had the pair. */
+import { describe, expect, it } from 'vitest';
+import {
+  draftOfHandOut,
+  readHandOutDraft,
+  readReturn,
+  sinceInstant,
+  sinceTrouble,
+  type HandOutDraft,
+} from '../../../app/drafts/hand-out.ts';
+import { toLocalMinute } from '../../../app/parts/instant.ts';
+import type { HandOut, RecordOf } from '../../../core/records/index.ts';
+import { idOf } from '../../core/records/make.ts';
+
+const now = Date.parse('2026-05-10T12:00Z');
+const at = (text: string) => Date.parse(text);
+const handOut = (pair: number, until?: string) =>
+  ({
+    revision: { id: idOf(9) },
+    body: {
+      project: idOf(1),
+      pair: idOf(pair),
+      tester: idOf(2),
+      from: '2026-05-01T08:00Z',
+      blind: true,
+      ...(until !== undefined && { until }),
+    } satisfies HandOut,
+  }) as RecordOf<'hand-out'>;
+
+describe('since when a pair is out', () => {
+  it('may be now, or any time before where the pair was with nobody', () => {
+    expect(sinceTrouble([], idOf(3), now, now)).toBe(null);
+    expect(sinceTrouble([handOut(4, '2026-05-09T08:00Z')], idOf(3), at('2026-04-01'), now)).toBe(
+      null,
+    );
+  });
+
+  it('is not in the future, and is a time', () => {
+    expect(sinceTrouble([], idOf(3), now + 1, now)).toEqual({ why: 'not-yet' });
+    expect(sinceTrouble([], idOf(3), Number.NaN, now)).toEqual({ why: 'missing' });
+  });
+
+  it('is not before the pair came back the last time', () => {
+    const before = [handOut(3, '2026-05-09T08:00Z'), handOut(3, '2026-05-05T08:00Z')];
+    expect(sinceTrouble(before, idOf(3), at('2026-05-07T08:00Z'), now)).toEqual({
+      why: 'held',
+      untilMs: at('2026-05-09T08:00Z'),
+    });
+    expect(sinceTrouble(before, idOf(3), at('2026-05-09T08:00Z'), now)).toBe(null);
+  });
+});
+
+describe('a hand-out whose "since" is changed', () => {
+  const stored = '2026-05-09T10:00:40+02:00';
+  const shown = toLocalMinute(stored);
+
+  it('keeps its seconds where the field still says what it showed, so that nothing holds it', () => {
+    expect(sinceInstant(shown, stored)).toBe(stored);
+    const before = [handOut(3, '2026-05-09T10:00:30+02:00')];
+    const fromMs = at(sinceInstant(shown, stored) ?? '');
+    expect(sinceTrouble(before, idOf(3), fromMs, now)).toBe(null);
+  });
+
+  it('is at the minute that was typed, or at none', () => {
+    expect(toLocalMinute(sinceInstant('2026-05-08T07:15', stored) ?? '')).toBe('2026-05-08T07:15');
+    expect(sinceInstant('', stored)).toBe(null);
+  });
+});
+
+describe('the dates of a hand-out that are put right', () => {
+  const stored = (id: number, from: string, until?: string) =>
+    ({
+      revision: { id: idOf(id) },
+      body: {
+        ...{ project: idOf(1), pair: idOf(3), tester: idOf(2), from, blind: true },
+        ...(until !== undefined && { until }),
+        fromNewerApp: 'kept',
+      },
+    }) as unknown as RecordOf<'hand-out'>;
+  const old = stored(20, '2026-05-04T08:00:40+02:00', '2026-05-06T08:00:00+02:00');
+  const local = (text: string) => toLocalMinute(at(text));
+  const read = (part: Partial<HandOutDraft>, others: readonly RecordOf<'hand-out'>[] = []) =>
+    readHandOutDraft({ ...draftOfHandOut(old.body), ...part }, old, [old, ...others], now);
+
+  it('stay exactly what they were where nothing is changed, with what a newer app wrote', () => {
+    expect(read({})).toEqual({ ok: true, body: old.body });
+  });
+
+  it('are changed one by one; an empty return is a pair that is still out', () => {
+    const later = read({ until: local('2026-05-08T08:00Z') });
+    expect(later.ok && Date.parse(later.body.until ?? '')).toBe(at('2026-05-08T08:00Z'));
+    expect(later.ok && later.body.from).toBe(old.body.from);
+    const out = read({ until: '' });
+    expect(out.ok && 'until' in out.body).toBe(false);
+    expect(out.ok && (out.body as { fromNewerApp?: string }).fromNewerApp).toBe('kept');
+  });
+
+  it('are times, not in the future, and in their order', () => {
+    expect(read({ from: '' })).toEqual({ ok: false, field: 'from', why: 'missing' });
+    expect(read({ until: 'soon' })).toEqual({ ok: false, field: 'until', why: 'missing' });
+    expect(read({ from: local('2026-06-01T08:00Z') })).toMatchObject({ why: 'not-yet' });
+    expect(read({ until: local('2026-06-01T08:00Z') })).toMatchObject({
+      field: 'until',
+      why: 'not-yet',
+    });
+    expect(read({ until: local('2026-05-03T08:00Z') })).toMatchObject({ why: 'before-from' });
+  });
+
+  it('do not reach into another hand-out of the same pair', () => {
+    const next = stored(21, '2026-05-07T08:00Z');
+    expect(read({ until: local('2026-05-08T08:00Z') }, [next])).toEqual({
+      ok: false,
+      field: 'until',
+      why: 'held',
+      fromMs: at('2026-05-07T08:00Z'),
+      untilMs: null,
+    });
+    const before = stored(22, '2026-05-01T08:00Z', '2026-05-03T08:00Z');
+    expect(read({ from: local('2026-05-02T08:00Z') }, [before])).toMatchObject({
+      field: 'from',
+      why: 'held',
+    });
+    expect(read({ from: local('2026-05-03T08:00Z') }, [before, next]).ok).toBe(true);
+  });
+});
+
+describe('several pairs that come back at one time', () => {
+  const out = [handOut(3), handOut(4)];
+
+  it('all get it, and keep the rest of their hand-out', () => {
+    const read = readReturn(toLocalMinute(at('2026-05-08T08:00Z')), out, now);
+    expect(read.ok && read.returned.map(({ body }) => Date.parse(body.until ?? ''))).toEqual([
+      at('2026-05-08T08:00Z'),
+      at('2026-05-08T08:00Z'),
+    ]);
+    expect(read.ok && read.returned[0]?.body.pair).toBe(idOf(3));
+    const atOnce = readReturn(null, out, now);
+    expect(atOnce.ok && Date.parse(atOnce.returned[1]?.body.until ?? '')).toBe(now);
+  });
+
+  it('is a time, not in the future, and not before one of them was handed out', () => {
+    expect(readReturn('', out, now)).toEqual({ ok: false, why: 'missing' });
+    expect(readReturn(toLocalMinute(now + 3_600_000), out, now)).toEqual({
+      ok: false,
+      why: 'not-yet',
+    });
+    expect(readReturn(toLocalMinute(at('2026-04-30T08:00Z')), out, now)).toEqual({
+      ok: false,
+      why: 'before-from',
+      pairs: [idOf(3), idOf(4)],
+    });
+  });
+});
