@@ -37,4 +37,16 @@ export {
   type CalendarRow,
   type CalendarRun,
 } from './calendar.ts';
-export { lookAtRun, type RunLook } from './run-look.ts';
+export { lookAtRun, type Neighbour, type RunLook } from './run-look.ts';
+export {
+  listRuns,
+  runFilters,
+  runSorts,
+  type RunFilter,
+  type RunQuery,
+  type RunRow,
+  type RunSlice,
+  type RunSort,
+} from './run-list.ts';
+export type { RunState } from './run-states.ts';
+export { versionsOf, type RunField, type RunVersion } from './run-versions.ts';

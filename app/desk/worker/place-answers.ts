@@ -4,12 +4,13 @@
  */
 import type { RecordId } from '../../../core/records/index.ts';
 import type { Opened } from './opened.ts';
+import { runsQuestions } from './runs-answers.ts';
 import { sheetQuestions } from './sheet-answers.ts';
 
 type Question = (opened: Opened, ...about: never[]) => unknown;
 
 /** By name; the worker answers each of them. */
-const questions = { ...sheetQuestions } satisfies Readonly<Record<string, Question>>;
+const questions = { ...sheetQuestions, ...runsQuestions } satisfies Readonly<Record<string, Question>>;
 
 type Questions = typeof questions;
 

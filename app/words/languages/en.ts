@@ -640,6 +640,7 @@ export const phone = {
     notAsked: 'feet not answered',
     complaints: (count: number) => (count === 1 ? '1 complaint' : `${count} complaints`),
     comfort: (score: number) => `comfort ${score}`,
+    corrected: (date: string, why: string) => `Corrected by your lead on ${date}: ${why}`,
   },
 
   stop: {

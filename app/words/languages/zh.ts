@@ -508,6 +508,7 @@ export const phone: PhoneWords = {
     notAsked: '未回答脚感',
     complaints: (count) => `${count} 处不适`,
     comfort: (score) => `舒适度 ${score}`,
+    corrected: (date, why) => `负责人已于 ${date} 更正：${why}`,
   },
 
   stop: {

@@ -9,7 +9,7 @@ import {
   runOfForm,
   type RunContext,
   type RunForm,
-} from '../../../app/phone/log/run-form.ts';
+} from '../../../app/drafts/run.ts';
 import { toLocalMinute } from '../../../app/parts/instant.ts';
 import { idOf } from '../../core/records/make.ts';
 
