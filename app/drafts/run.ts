@@ -131,7 +131,7 @@ const noteMissing = (form: RunForm, { stopped }: RunContext, errors: Errors): vo
   if (stopped && isEmpty(form.wornDespiteStop)) errors.add('worn');
   if (form.pair === null) errors.add('pair');
   if (form.feet !== 'something') return;
-  if (form.openComplaint) errors.add('kind');
+  if (form.openComplaint || form.complaints.some(({ kind }) => kind === null)) errors.add('kind');
   else if (form.complaints.length === 0) errors.add('where');
 };
 

@@ -77,9 +77,7 @@ export const lookAtRun = (log: ProjectLog, id: RecordId): RunLook | null => {
     comfort: log.project.brief.attributes.map((attribute) => ({
       attribute,
       score: own.run.comfort?.[attribute] ?? null,
-      others: same
-        .flatMap(({ run }) => run.comfort?.[attribute] ?? [])
-        .slice(-MOST_OTHERS),
+      others: same.flatMap(({ run }) => run.comfort?.[attribute] ?? []).slice(-MOST_OTHERS),
     })),
     caution: callsForCaution(own.run.pain),
   };

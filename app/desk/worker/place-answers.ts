@@ -10,7 +10,9 @@ import { sheetQuestions } from './sheet-answers.ts';
 type Question = (opened: Opened, ...about: never[]) => unknown;
 
 /** By name; the worker answers each of them. */
-const questions = { ...sheetQuestions, ...runsQuestions } satisfies Readonly<Record<string, Question>>;
+const questions = { ...sheetQuestions, ...runsQuestions } satisfies Readonly<
+  Record<string, Question>
+>;
 
 type Questions = typeof questions;
 

@@ -1209,7 +1209,7 @@ export const desk = {
     setRunAside: 'Set this run aside',
     setReadingAside: 'Set this reading aside',
     setReadingsAside: 'Set its readings aside',
-    correctRun: 'See its pair and hand-outs',
+    correctRun: 'Open this run',
     correctReading: 'Correct this reading',
     rightValue: (unit: string) => `Right value, ${unit}`,
     saveCorrection: 'Save the correction',
