@@ -4,7 +4,11 @@
  */
 import { render } from 'preact';
 import { App, fetchScreenAhead } from './app.tsx';
-import './parts/base.css';
+import './parts/elements.css';
+import './parts/sheets.css';
+import './parts/buttons.css';
+import './parts/fields.css';
+import './parts/notices.css';
 import { showFault, type FaultKind } from './parts/fault.ts';
 import { loadSettings } from './parts/settings.ts';
 import { followStore, session, store } from './parts/state.ts';

@@ -67,7 +67,7 @@ const PULL_LIMIT = 1000;
 const CHUNK_BYTES = 256 * 1024;
 
 /**
- * A client of the hub at `url`. The token goes into a header and nowhere else.
+ * A client of the hub at `url`. The token goes into a header; a join also sends it in its body, and the one from before.
  * @param readsGzip whether the hub has said that it reads packed bodies
  * @param before the token of whom this device was until now, for a join
  */

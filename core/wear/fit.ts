@@ -349,8 +349,10 @@ export const fitWear = <Kind extends WearKind>(
           ((reading.means[at] as number) - first.mean) *
             ((value.means[at] as number) - second.mean));
     }
-    const told = covariance ** 2 / (first.variance * second.variance);
-    return 1 - Math.sqrt(Math.max(0, 1 - told));
+    const both = first.variance * second.variance;
+    // Readings as small as 1e-200 leave variances that are 0 in a double: nothing is left to narrow.
+    if (both === 0) return 0;
+    return 1 - Math.sqrt(Math.max(0, 1 - covariance ** 2 / both));
   };
 
   const formWeights = Object.fromEntries(

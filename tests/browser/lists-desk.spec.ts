@@ -14,7 +14,7 @@ test('many pairs and testers go in at once, and nothing is lost where a line is 
   await page.goto(`${hub.url}/join#${hub.codes.lead}`);
   await page.getByRole('button', { name: 'Join' }).click();
   await page.getByRole('link', { name: /Demo trainer/ }).click();
-  await page.getByRole('link', { name: 'Rounds', exact: true }).click();
+  await page.getByRole('link', { name: 'Rounds, blueprints and pairs' }).click();
   const round = page.getByRole('region', { name: 'Round 3' });
   await expect(round.getByText(/^8 pairs: 360 \(EU 41.5\), /)).toBeVisible();
   await round.getByRole('button', { name: 'Add several pairs' }).click();
@@ -35,7 +35,6 @@ test('many pairs and testers go in at once, and nothing is lost where a line is 
     'Line 16, “BOX-2 4x”: EU sizes go from 17 to 56. For example 42 or 42.5.',
   ])
     await expect(round.getByText(why)).toBeVisible();
-  await expect(page.getByText('24 pairs, ')).toBeVisible();
   await list.fill(`${drawn}\nBOX-1\t43,5\t12`);
   await list.evaluate((area: HTMLTextAreaElement) => {
     const texts = new MutationObserver(() => {
@@ -47,7 +46,6 @@ test('many pairs and testers go in at once, and nothing is lost where a line is 
   await round.getByRole('button', { name: 'Save' }).click();
   await expect(page.getByText('13 pairs added')).toBeVisible();
   await expect(page.locator('body')).toHaveAttribute('data-closed-while-saving', 'true');
-  await expect(page.getByText('37 pairs, ')).toBeVisible();
   await expect(round.getByText(/^21 pairs: .*BOX-1 \(EU 43\.5\)/)).toBeVisible();
 
   await page.getByRole('link', { name: 'Testers', exact: true }).click();
@@ -68,8 +66,8 @@ test('several pairs are handed out at once, and what cannot be stays in the list
   await page.goto(`${hub.url}/join#${hub.codes.lead}`);
   await page.getByRole('button', { name: 'Join' }).click();
   await page.getByRole('link', { name: /Demo trainer/ }).click();
-  await expect(page.getByText('24 pairs, 12 testers in the group (12 have run), ')).toBeVisible();
-  await page.getByRole('link', { name: 'Rounds', exact: true }).click();
+  await expect(page.getByText(/ 24 pairs, 12 testers, /)).toBeVisible();
+  await page.getByRole('link', { name: 'Rounds, blueprints and pairs' }).click();
   const round = page.getByRole('region', { name: 'Round 3' });
   await round.getByRole('button', { name: 'Add several pairs' }).click();
   await round.getByLabel('Pairs, a line each').fill('BOX-1 42\nBOX-2 42');
@@ -120,7 +118,7 @@ test('a form says which fields may stay empty, and to a reader which must not', 
 }) => {
   await page.goto(`${hub.url}/join#${hub.codes.lead}`);
   await page.getByRole('button', { name: 'Join' }).click();
-  await page.getByRole('link', { name: 'New project' }).click();
+  await page.getByRole('link', { name: 'New shoe' }).click();
   for (const needed of ['Name of the project', 'Distance a pair must carry, km'])
     await expect(page.getByLabel(needed, { exact: true })).toHaveAttribute('required');
   await expect(

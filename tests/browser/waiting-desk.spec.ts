@@ -74,7 +74,7 @@ test('a run that cannot be right is told before it is taken in, waits, is set as
   await expect(page.getByText(/new entr(y|ies) taken in/)).toBeVisible();
 
   expect(await pairs()).toBe(before);
-  await page.getByRole('link', { name: 'Decide about one run or reading: does it count?' }).click();
+  await page.getByRole('link', { name: 'Decide whether one entry counts' }).click();
   await expect(page.getByRole('heading', { name: 'In no figure until you decide' })).toBeVisible();
   const row = page.getByRole('listitem').filter({ hasText: '412.0 km' });
   await expect(row).toContainText('implausible distance');

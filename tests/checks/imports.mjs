@@ -1,6 +1,6 @@
 /**
  * Do all imports run downward? And would the check notice if one did not?
- * A planted import from core to app, written to a scratch copy of one file, must make it fail.
+ * A file with an import from core to app, planted in core/units while this runs, must make it fail.
  */
 import { cruise } from 'dependency-cruiser';
 import { createRequire } from 'node:module';

@@ -81,6 +81,13 @@ const linesOf = (days: Days, rounds: readonly RecordId[]): readonly Line[] => {
   });
 };
 
+/** Where a tester's code ends before a hand-out: left of a bench check that stands just before it. */
+const labelEnd = (row: CalendarRow, fromMs: number, x: (ms: number) => number): number => {
+  const marks = row.checks.map(({ atMs }) => x(atMs) - 8).filter((at) => at < x(fromMs));
+  const near = marks.filter((at) => at > x(fromMs) - 40);
+  return Math.max(LEFT - 8, Math.min(x(fromMs) - 3, ...near));
+};
+
 const Row = (props: {
   readonly line: Line & { readonly row: CalendarRow };
   readonly x: (ms: number) => number;
@@ -152,7 +159,7 @@ const Row = (props: {
           <text
             key={handOut}
             class="soft day-tester"
-            x={Math.max(LEFT - 4, x(fromMs) - 3)}
+            x={labelEnd(row, fromMs, x)}
             y={middle}
             dy="0.35em"
             text-anchor="end"

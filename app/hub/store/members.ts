@@ -122,7 +122,7 @@ export const makeFirstGroup = (
     return { group, name };
   });
 
-/** Adds an invite and answers nothing: the code itself is known only to who made it. */
+/** Adds an invite; keeps only the hash of its code. @returns when it expires, in epoch milliseconds */
 export const addInvite = async (
   db: HubDatabase,
   group: RecordId,
