@@ -69,7 +69,8 @@ export const lookAtRun = (log: ProjectLog, id: RecordId): RunLook | null => {
     odd,
     decided,
     round: pair?.round ?? null,
-    pairM: pair ? mileageAt(pair.curve, own.startMs) : (0 as Metres),
+    // A run without a time ends as it begins, and is not before itself.
+    pairM: pair ? mileageAt(pair.curve, own.startMs - 1) : (0 as Metres),
     nth: at < 0 ? null : at + 1,
     of: runs.length,
     before: neighbour(others.findLast((one) => isBefore(one, own))),

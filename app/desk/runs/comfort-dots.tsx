@@ -3,9 +3,10 @@ import type { RunLook } from '../../../core/review/index.ts';
 import { formatNumber } from '../../parts/format.ts';
 import { p, terms } from '../../words/index.ts';
 import { Picture } from '../frame/picture.tsx';
+import { useWidth } from './use-width.ts';
 
 const ROW = 34;
-const [LEFT, WIDTH, RIGHT] = [150, 480, 16];
+const [LEFT, RIGHT] = [140, 12];
 
 const middleOf = (values: readonly number[]): number | null => {
   const sorted = values.toSorted((a, b) => a - b);
@@ -18,9 +19,10 @@ export const ComfortDots = (props: {
 }) => {
   const words = p().runs;
   const { comfort, tester } = props;
+  const [measure, width] = useWidth(440);
   const rows = comfort.filter(({ score, others }) => score !== null || others.length > 0);
   if (rows.every(({ score }) => score === null)) return <p class="soft">{words.noComfort}</p>;
-  const x = (score: number) => LEFT + ((WIDTH - LEFT - RIGHT) * score) / 100;
+  const x = (score: number) => LEFT + ((width - LEFT - RIGHT) * score) / 100;
   const height = rows.length * ROW + 8;
   const others = Math.max(...rows.map((row) => row.others.length));
   return (
@@ -40,7 +42,9 @@ export const ComfortDots = (props: {
       }}
     >
       <svg
-        viewBox={`0 0 ${WIDTH} ${height}`}
+        ref={measure}
+        viewBox={`0 0 ${width} ${height}`}
+        height={height}
         role="img"
         aria-label={words.comfortSays(tester, others)}
       >

@@ -3,7 +3,7 @@ import { zones, type FootView, type ZoneCode } from '../../../core/foot/index.ts
 import type { Complaint, RecordId } from '../../../core/records/index.ts';
 import { ShoeDrawing, type DrawnZone } from '../../parts/foot-map/shoe-drawing.tsx';
 import { PhotoRow } from '../../parts/photos/photo-view.tsx';
-import { p, t } from '../../words/index.ts';
+import { d, p, t } from '../../words/index.ts';
 import { linksOf } from '../frame/route.ts';
 import { complaintInWords } from './said-in-run.ts';
 import '../../parts/foot-map/foot-map.css';
@@ -48,7 +48,7 @@ export const FeltOnFeet = (props: {
               },
             ]),
           );
-          const label = `${t()[foot]}, ${t()[view]}`;
+          const label = d().joined.clauses([t()[foot], t()[view]]);
           return (
             <figure key={`${view}${foot}`}>
               <ShoeDrawing view={view} foot={foot} zones={marked} label={label} />

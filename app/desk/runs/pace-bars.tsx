@@ -2,17 +2,21 @@
 import { formatDuration, type Seconds } from '../../../core/units/index.ts';
 import { p } from '../../words/index.ts';
 import { Picture } from '../frame/picture.tsx';
+import { useWidth } from './use-width.ts';
 
-const [WIDTH, HEIGHT, FOOT, HEAD] = [400, 120, 18, 16];
+const [HEIGHT, FOOT, HEAD] = [120, 18, 16];
+/** Room for a pace over its bar, px. */
+const LABEL = 38;
 
 export const PaceBars = ({ paceByKmS }: { readonly paceByKmS: readonly number[] }) => {
   const words = p().runs;
+  const [measure, width] = useWidth(400);
   const most = Math.max(...paceByKmS);
   const least = Math.min(...paceByKmS);
   // Bars begin below the quickest kilometre, so that differences of some seconds show.
   const floor = Math.max(0, least - (most - least) - 10);
-  const wide = WIDTH / paceByKmS.length;
-  const each = Math.ceil(paceByKmS.length / 14);
+  const wide = width / paceByKmS.length;
+  const each = Math.ceil(LABEL / wide);
   return (
     <Picture
       title={words.paceByKm}
@@ -23,7 +27,9 @@ export const PaceBars = ({ paceByKmS }: { readonly paceByKmS: readonly number[] 
       }}
     >
       <svg
-        viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+        ref={measure}
+        viewBox={`0 0 ${width} ${HEIGHT}`}
+        height={HEIGHT}
         role="img"
         aria-label={words.paceSays(paceByKmS.length)}
       >

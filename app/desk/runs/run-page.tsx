@@ -5,7 +5,7 @@ import type { RunLook } from '../../../core/review/index.ts';
 import { formatDate, formatDateTime } from '../../parts/format.ts';
 import { latePart } from '../../parts/late.tsx';
 import { useStored } from '../../parts/state.ts';
-import { p, t } from '../../words/index.ts';
+import { d, p, t } from '../../words/index.ts';
 import { namesIn, useWork, type PlaceProps, type TabProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
@@ -65,7 +65,7 @@ const Head = (props: TabProps & RunPageAnswer) => {
       sub={
         <>
           <a href={links.tester(run.tester)}>{names.tester(run.tester)}</a>
-          {`, ${formatDateTime(run.startedAt)}, ${roundDistance(run.distanceM)}`}
+          {d().joined.clauses(['', formatDateTime(run.startedAt), roundDistance(run.distanceM)])}
           {near.map(({ id, startMs, words: say }) => (
             <span key={id} class="run-near">
               <a href={links.run(id)}>{say(formatDate(startMs))}</a>

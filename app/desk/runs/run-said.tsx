@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import type { RunField, RunLook } from '../../../core/review/index.ts';
 import { formatPace } from '../../parts/format.ts';
 import { PhotoRow } from '../../parts/photos/photo-view.tsx';
-import { p } from '../../words/index.ts';
+import { d, p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance } from '../frame/say.ts';
@@ -52,8 +52,11 @@ export const RunSaid = (props: TabProps & { readonly look: RunLook }) => {
         <dt>{words.labels.pair}</dt>
         <dd>
           <a href={links.pair(run.pair)}>{names.pair(run.pair)}</a>
-          {round && `, ${words.inRound(names.round(round), roundDistance(look.pairM))}`}
-          {run.firstImpression && `, ${words.firstImpression}`}
+          {d().joined.clauses([
+            '',
+            ...(round ? [words.inRound(names.round(round), roundDistance(look.pairM))] : []),
+            ...(run.firstImpression ? [words.firstImpression] : []),
+          ])}
         </dd>
         {rows.map(([term, said]) => (
           <>

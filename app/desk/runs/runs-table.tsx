@@ -86,6 +86,7 @@ export const RunsTable = (
   const names = namesIn(review, props.records);
   const links = linksOf(review.project.id);
   const { distance: unit } = settings.value;
+  const isSaid = rows.some((row) => said(row) !== '');
   const head = (sort: RunSort, title: string, right = false) => (
     <SortHead sort={sort} title={title} query={query} sortBy={sortBy} right={right} />
   );
@@ -103,7 +104,7 @@ export const RunsTable = (
             {head('comfort', words.columns.comfort, true)}
             {head('complaints', words.columns.complaints, true)}
             {head('pain', words.columns.pain, true)}
-            <th scope="col">{words.columns.said}</th>
+            {isSaid && <th scope="col">{words.columns.said}</th>}
             <th scope="col">{words.columns.state}</th>
           </tr>
         </thead>
@@ -143,7 +144,7 @@ export const RunsTable = (
               <td class="right" data-label={words.columns.pain}>
                 {row.pain ?? ''}
               </td>
-              <td class="runs-said">{said(row)}</td>
+              {isSaid && <td class="runs-said">{said(row)}</td>}
               <td class="runs-state">
                 <Marks row={row} />
               </td>

@@ -5,10 +5,10 @@ import type { RunField } from '../../../core/review/index.ts';
 import { formatDuration, fromCelsius } from '../../../core/units/index.ts';
 import { formatDateTime, formatDistance, formatNumber, formatPercent } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
-import { p, t, terms } from '../../words/index.ts';
+import { d, p, t, terms } from '../../words/index.ts';
 
 const joined = (parts: readonly (string | null | undefined | false)[]): string =>
-  parts.filter(Boolean).join(', ');
+  d().joined.clauses(parts.flatMap((part) => (part ? [part] : [])));
 
 /** "left, heel cup: rubbing, 4 of 10, from 6.0 km on, blister". */
 export const complaintInWords = (one: Complaint): string => {
@@ -28,12 +28,12 @@ const surfacesInWords = (shares: Run['surfaces']): string => {
   const parts = Object.entries(shares ?? {})
     .filter(([, share]) => share > 0)
     .sort(([, a], [, b]) => b - a);
-  return parts
-    .map(([surface, share]) => {
+  return joined(
+    parts.map(([surface, share]) => {
       const name = terms().surfaces[surface as Surface];
       return parts.length === 1 ? name : `${name} ${formatPercent(share)}`;
-    })
-    .join(', ');
+    }),
+  );
 };
 
 const painInWords = (pain: Run['pain']): string =>
@@ -51,15 +51,15 @@ const feetInWords = ({ feet }: Run): string =>
     ? ''
     : feet.answer === 'nothing'
       ? p().runs.nothingBothered
-      : feet.complaints.map(complaintInWords).join('; ');
+      : d().joined.apart(feet.complaints.map(complaintInWords));
 
 const comfortInWords = ({ comfort }: Run): string =>
-  Object.entries(comfort ?? {})
-    .map(
+  joined(
+    Object.entries(comfort ?? {}).map(
       ([attribute, score]) =>
         `${terms().attributes[attribute as ComfortAttributeId].name} ${formatNumber(score, 0)}`,
-    )
-    .join(', ');
+    ),
+  );
 
 const distanceInWords = ({ distanceM, distanceFrom, otherDistanceM }: Run): string =>
   joined([

@@ -7,19 +7,20 @@ import { settings } from '../../parts/settings.ts';
 import { useStored } from '../../parts/state.ts';
 import { p } from '../../words/index.ts';
 import { Picture } from '../frame/picture.tsx';
+import { useWidth } from './use-width.ts';
 
-const [WIDTH, HEIGHT, EDGE] = [400, 260, 22];
+const [HEIGHT, EDGE] = [260, 22];
 
 /** Degrees of longitude are narrower than those of latitude by the cosine of it: enough for a drawing. */
-const flatten = (points: readonly MeasuredPoint[]) => {
+const flatten = (points: readonly MeasuredPoint[], width: number) => {
   const [first] = points;
   const shrink = Math.cos(((first?.lat ?? 0) * Math.PI) / 180);
   const flat = points.map(({ lat, lon }) => ({ x: lon * shrink, y: -lat }));
   const [xs, ys] = [flat.map(({ x }) => x), flat.map(({ y }) => y)];
   const least = { x: Math.min(...xs), y: Math.min(...ys) };
   const [wide, high] = [Math.max(...xs) - least.x, Math.max(...ys) - least.y];
-  const scale = Math.min((WIDTH - 2 * EDGE) / (wide || 1), (HEIGHT - 2 * EDGE) / (high || 1));
-  const [left, top] = [(WIDTH - wide * scale) / 2, (HEIGHT - high * scale) / 2];
+  const scale = Math.min((width - 2 * EDGE) / (wide || 1), (HEIGHT - 2 * EDGE) / (high || 1));
+  const [left, top] = [(width - wide * scale) / 2, (HEIGHT - high * scale) / 2];
   return ({ lat, lon }: MeasuredPoint): readonly [number, number] => [
     left + (lon * shrink - least.x) * scale,
     top + (-lat - least.y) * scale,
@@ -28,6 +29,7 @@ const flatten = (points: readonly MeasuredPoint[]) => {
 
 export const TrackLine = ({ attachment }: { readonly attachment: Sha256 }) => {
   const words = p().runs;
+  const [measure, width] = useWidth(400);
   const read = useStored(
     async (from) => {
       const file = await from.attachment(attachment);
@@ -41,7 +43,7 @@ export const TrackLine = ({ attachment }: { readonly attachment: Sha256 }) => {
   const { measured } = read;
   const points = measured?.segments.flat() ?? [];
   if (!measured || points.length < 2) return <p class="soft">{words.noTrack}</p>;
-  const at = flatten(points);
+  const at = flatten(points, width);
   const step = toMetres(1, settings.value.distance);
   const marks: (readonly [number, MeasuredPoint])[] = [];
   for (let nth = 1; nth * step < measured.distanceM; nth++) {
@@ -56,7 +58,9 @@ export const TrackLine = ({ attachment }: { readonly attachment: Sha256 }) => {
     <Picture title={words.track} says={words.trackSays(distance)}>
       <svg
         class="track-line paper"
-        viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+        ref={measure}
+        viewBox={`0 0 ${width} ${HEIGHT}`}
+        height={HEIGHT}
         role="img"
         aria-label={words.trackSays(distance)}
       >

@@ -68,7 +68,9 @@ export const WaitingRow = (props: RowProps) => {
             <Button onClick={() => setOpen('correct')}>{words.correctReading}</Button>
           )}
           {item.about === 'run' && (
-            <LinkButton href={linksOf(project).run(item.subject.record)}>{words.correctRun}</LinkButton>
+            <LinkButton href={linksOf(project).run(item.subject.record)}>
+              {words.correctRun}
+            </LinkButton>
           )}
           <Button onClick={() => setOpen('aside')}>{setAsideLabel(item)}</Button>
         </div>

@@ -1124,7 +1124,6 @@ export const desk = {
   },
 
   ask: {
-    title: 'To ask about',
     pain: (tester: string, score: number, pair: string, date: string) =>
       `${tester}: pain ${score} of 10 in pair ${pair} on ${date}. Ask how they are; no more runs in this test until a clinician says so.`,
     damage: (tester: string, pair: string, what: string, date: string) =>
@@ -1169,12 +1168,6 @@ export const desk = {
 
   /** Runs and readings that a lead counts or sets aside. */
   waiting: {
-    title: 'Waits for your decision',
-    link: (count: number) =>
-      count === 1
-        ? 'One run or reading waits for your decision'
-        : `${count} runs or readings wait for your decision`,
-    none: 'Nothing waits for your decision.',
     out: 'In no figure until you decide',
     meanwhile: 'Odd, but in the figures until you decide',
     decided: 'Decided',

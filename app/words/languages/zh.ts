@@ -941,7 +941,6 @@ export const desk: DeskWords = {
   },
 
   ask: {
-    title: '需要询问',
     pain: (tester, score, pair, date) =>
       `${tester}:${date} 穿 ${pair} 疼痛 ${score}/10。请关心对方；在医生同意之前不要再跑本试穿。`,
     damage: (tester, pair, what, date) => `${tester}:${date} ${pair} 损坏（${what}）。`,
@@ -977,9 +976,6 @@ export const desk: DeskWords = {
   },
 
   waiting: {
-    title: '等你决定',
-    link: (count) => `${count} 次跑步或读数等你决定`,
-    none: '没有等你决定的记录。',
     out: '在你决定之前不计入任何数字',
     meanwhile: '有疑问，在你决定之前照常计入',
     decided: '已决定',

@@ -42,7 +42,7 @@ export const runs: PlaceWords['runs'] = {
           ...(h.runs > 0 ? [`${h.runs} 次跑步`] : []),
           ...(h.readings > 0 ? [`${h.readings} 个读数`] : []),
         ];
-        return `${parts.join('和')}在你决定之前不计入。`;
+        return `${parts.join('和 ')}在你决定之前不计入。`;
       }
       case 'meanwhile':
         return `${h.entries} 条可疑记录暂时计入，等你决定。`;
