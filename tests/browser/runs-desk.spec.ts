@@ -13,7 +13,7 @@ const projectOf = (lead: Page) => new URL(lead.url()).pathname;
 
 /** The list of runs. */
 const openRuns = async (lead: Page) => {
-  await lead.getByRole('link', { name: 'Runs', exact: true }).click();
+  await lead.locator('.frame-tabs').getByRole('link', { name: 'Runs', exact: true }).click();
   await lead.locator('.runs-table').waitFor();
 };
 

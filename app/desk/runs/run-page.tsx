@@ -24,6 +24,9 @@ import { RunStanding } from './run-standing.tsx';
 // Measuring tracks is code that few runs need.
 const TrackLine = latePart(async () => (await import('./track-line.tsx')).TrackLine);
 
+/** After the run's own address: its form is open. */
+const CORRECT = 'correct';
+
 const complaintsOf = ({ feet }: Run) => (feet?.answer === 'complaints' ? feet.complaints : []);
 
 const Stamps = ({ look }: { readonly look: RunLook }) => {
@@ -110,7 +113,7 @@ const Gone = (props: TabProps & { readonly id: RecordId }) => {
 export const RunPage = (props: PlaceProps & { readonly id: RecordId }) => {
   const { review, records, id } = props;
   const words = p().runs;
-  const [isCorrecting, setCorrecting] = useState(false);
+  const [isCorrecting, setCorrecting] = useState(props.rest[1] === CORRECT);
   const answer = useWork((desk) => desk.runPage(review.project.id, id), records, [
     review.project.id,
     id,

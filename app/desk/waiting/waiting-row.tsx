@@ -68,7 +68,7 @@ export const WaitingRow = (props: RowProps) => {
             <Button onClick={() => setOpen('correct')}>{words.correctReading}</Button>
           )}
           {item.about === 'run' && (
-            <LinkButton href={linksOf(project).run(item.subject.record)}>
+            <LinkButton href={linksOf(project).place('runs', item.subject.record, 'correct')}>
               {words.correctRun}
             </LinkButton>
           )}

@@ -1202,7 +1202,7 @@ export const desk = {
     setRunAside: 'Set this run aside',
     setReadingAside: 'Set this reading aside',
     setReadingsAside: 'Set its readings aside',
-    correctRun: 'Open this run',
+    correctRun: 'Correct this run',
     correctReading: 'Correct this reading',
     rightValue: (unit: string) => `Right value, ${unit}`,
     saveCorrection: 'Save the correction',

@@ -1004,7 +1004,7 @@ export const desk: DeskWords = {
     setRunAside: '搁置这次跑步',
     setReadingAside: '搁置这个读数',
     setReadingsAside: '搁置它的读数',
-    correctRun: '打开这次跑步',
+    correctRun: '更正这次跑步',
     correctReading: '更正这个读数',
     rightValue: (unit) => `正确的数值，${unit}`,
     saveCorrection: '保存更正',
