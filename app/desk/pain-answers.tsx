@@ -10,6 +10,7 @@ import { PhotoRow } from '../parts/photos/photo-view.tsx';
 import { d, terms } from '../words/index.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
 import { labelOf, saveFromForm, SmallForm, Unfold } from './form-parts.tsx';
+import { linksOf } from './frame/route.ts';
 import { Some } from './some.tsx';
 
 /** What is answered: a run with pain, or a report of damage. */
@@ -73,11 +74,14 @@ const Item = (
   props: TabProps & {
     readonly about: Asked;
     readonly title: string;
+    /** Where the record that is answered stands; absent: here. */
+    readonly href?: string | undefined;
     readonly children?: ComponentChildren;
   },
 ) => {
   const words = d().ask.answer;
-  const { about, title } = props;
+  const { about, href } = props;
+  const title = href === undefined ? props.title : <a href={href}>{props.title}</a>;
   const tester = namesIn(props.review, props.records).tester(about.tester);
   const { answer } = about;
   return (
@@ -99,14 +103,25 @@ const Item = (
   );
 };
 
-export const PainItem = (props: TabProps & { readonly of: ReviewSummary['pains'][number] }) => {
+export const PainItem = (
+  props: TabProps & {
+    readonly of: ReviewSummary['pains'][number];
+    /** It stands on the page of its own run. */
+    readonly isHere?: boolean;
+  },
+) => {
   const words = d().ask;
   const { run, tester, pair, score, at, over, stands } = props.of;
   const names = namesIn(props.review, props.records);
   const say = stands ? words.pain : words.answer.pain;
   const title = say(names.tester(tester), score, names.pair(pair), formatDate(at));
   return (
-    <Item {...props} about={{ ...props.of, id: run }} title={title}>
+    <Item
+      {...props}
+      about={{ ...props.of, id: run }}
+      title={title}
+      href={props.isHere ? undefined : linksOf(props.review.project.id).run(run)}
+    >
       {over !== null && <p>{words.answer.over(names.tester(tester), formatDateTime(over))}</p>}
     </Item>
   );
@@ -118,7 +133,12 @@ export const DamageItem = (props: TabProps & { readonly of: ReviewSummary['damag
   const broke = terms().damages[what];
   const title = d().ask.damage(names.tester(tester), names.pair(pair), broke, formatDate(at));
   return (
-    <Item {...props} about={props.of} title={title}>
+    <Item
+      {...props}
+      about={props.of}
+      title={title}
+      href={linksOf(props.review.project.id).damage(props.of.id)}
+    >
       {said && <p>{d().ask.answer.quoted(said)}</p>}
       <PhotoRow photos={photos} label={`${names.pair(pair)}, ${broke}`} />
     </Item>

@@ -36,7 +36,9 @@ const setOver = async (
     const run = await store.get('run', id);
     if (!run?.body.pain) continue;
     const { over: _, ...pain } = run.body.pain;
-    const body = editBody<'run'>(run.body, { pain: over === undefined ? pain : { ...pain, over } });
+    // The tester saves it anew, so a lead's mark of correction goes.
+    const { correctedBy: __, ...own } = run.body;
+    const body = editBody<'run'>(own, { pain: over === undefined ? pain : { ...pain, over } });
     if (!(await store.save('run', body, id)).ok) return false;
   }
   return true;

@@ -1,10 +1,11 @@
 /** My runs: the latest first, to change or erase; what was erased can be brought back. */
-import type { RecordId, RecordOf } from '../../core/records/index.ts';
+import { editBody, type RecordId, type RecordOf, type Run } from '../../core/records/index.ts';
 import { Button, Page } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
 import { formatDateTime, formatDistance, formatNumber, formatPace } from '../parts/format.ts';
 import { session, store, useRecords, useStored } from '../parts/state.ts';
 import { t } from '../words/index.ts';
+import { CorrectedNote } from './corrected-note.tsx';
 
 const feetInWords = ({ feet }: RecordOf<'run'>['body']): string => {
   const words = t().runs;
@@ -21,7 +22,7 @@ const RunRow = ({ run, code }: { run: RecordOf<'run'>; code: string }) => {
     if (!erased.ok) return showToast({ text: words.log.lost });
     showToast({
       text: words.runs.erased,
-      action: { label: words.undo, run: () => void restore(revision.id) },
+      action: { label: words.undo, run: () => void restore(revision.id, body) },
     });
   };
   return (
@@ -40,6 +41,7 @@ const RunRow = ({ run, code }: { run: RecordOf<'run'>; code: string }) => {
           .filter(Boolean)
           .join(' · ')}
       </p>
+      <CorrectedNote run={body} />
       <div class="row">
         <a class="button" href={`/runs/${revision.id}`}>
           {words.change}
@@ -55,8 +57,11 @@ const RunRow = ({ run, code }: { run: RecordOf<'run'>; code: string }) => {
   );
 };
 
-const restore = async (id: RecordId) => {
-  const restored = await store.restore(id);
+const restore = async (id: RecordId, last: Run) => {
+  // Only a lead may write the mark of a correction, and a run that its tester brings back is the tester's again.
+  const restored = last.correctedBy
+    ? await store.save('run', editBody<'run'>(last, { correctedBy: undefined }), id)
+    : await store.restore(id);
   if (restored.ok) showToast({ text: t().runs.restored });
 };
 
@@ -93,7 +98,7 @@ export const Runs = () => {
                 <span class="soft">
                   {`${formatDistance(lastBody.distanceM)} · ${formatDateTime(lastBody.startedAt)}`}
                 </span>
-                <Button kind="quiet" onClick={() => void restore(id)}>
+                <Button kind="quiet" onClick={() => void restore(id, lastBody)}>
                   {words.runs.bringBack}
                 </Button>
               </li>

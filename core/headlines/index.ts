@@ -14,3 +14,4 @@ export * from './pair.ts';
 export * from './testers.ts';
 export * from './tester.ts';
 export * from './damage.ts';
+export * from './runs.ts';

@@ -70,3 +70,16 @@ export { testerRows, type TesterRow } from './tester-rows.ts';
 export { lookAtTester, type FeltByTester, type TesterLook } from './tester-look.ts';
 export type { FeltInRuns, Note } from './felt-in-runs.ts';
 export { zoneOfDamageAt } from './shoe-spots.ts';
+export { lookAtRun, type Neighbour, type RunLook } from './run-look.ts';
+export {
+  listRuns,
+  runFilters,
+  runSorts,
+  type RunFilter,
+  type RunQuery,
+  type RunRow,
+  type RunSlice,
+  type RunSort,
+} from './run-list.ts';
+export type { RunState } from './run-states.ts';
+export { versionsOf, type RunField, type RunVersion } from './run-versions.ts';

@@ -1,11 +1,15 @@
-import { p } from '../../words/index.ts';
-import { ToAsk } from '../to-ask.tsx';
-import { PlaceHead } from '../frame/place.tsx';
+/** Runs: which of them ask something of the lead, and all of them as a list; or one run. */
+import type { RecordId } from '../../../core/records/index.ts';
 import type { PlaceProps } from '../desk-state.ts';
+import { RunPage } from './run-page.tsx';
+import { RunsList } from './runs-list.tsx';
+import './runs.css';
 
-export const RunsPlace = (props: PlaceProps) => (
-  <>
-    <PlaceHead headline={p().frame.places.runs} />
-    <ToAsk {...props} />
-  </>
-);
+export const RunsPlace = (props: PlaceProps) => {
+  const [run] = props.rest;
+  return run === undefined ? (
+    <RunsList {...props} />
+  ) : (
+    <RunPage key={run} {...props} id={run as RecordId} />
+  );
+};

@@ -10,6 +10,7 @@ import { store } from '../../parts/state.ts';
 import { d, t, terms } from '../../words/index.ts';
 import { waitingInWords } from '../../words/say-waiting.ts';
 import type { TabProps } from '../desk-state.ts';
+import { linksOf } from '../frame/route.ts';
 import { SmallForm, TextField } from '../form-parts.tsx';
 import { speakerOf } from '../speaker.ts';
 import { correctedCheck, decisionsOn, usualReason, type Decidable } from './decision.ts';
@@ -67,7 +68,9 @@ export const WaitingRow = (props: RowProps) => {
             <Button onClick={() => setOpen('correct')}>{words.correctReading}</Button>
           )}
           {item.about === 'run' && (
-            <LinkButton href={`/desk/${project}/pairs`}>{words.correctRun}</LinkButton>
+            <LinkButton href={linksOf(project).place('runs', item.subject.record, 'correct')}>
+              {words.correctRun}
+            </LinkButton>
           )}
           <Button onClick={() => setOpen('aside')}>{setAsideLabel(item)}</Button>
         </div>

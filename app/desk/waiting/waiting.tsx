@@ -21,8 +21,6 @@ export const Waiting = (props: TabProps) => {
   const meanwhile = waiting.filter(({ counts }) => counts);
   return (
     <>
-      <h2>{words.title}</h2>
-      {waiting.length === 0 && <p>{words.none}</p>}
       <List {...props} title={words.out} items={out} />
       <List {...props} title={words.meanwhile} items={meanwhile} />
       <DecidedList
@@ -42,7 +40,7 @@ export const Waiting = (props: TabProps) => {
 const List = (props: TabProps & { title: string; items: readonly WaitingItem[] }) =>
   props.items.length === 0 ? null : (
     <section>
-      <h3>{props.title}</h3>
+      <h2>{props.title}</h2>
       <ul class="plain-list">
         <Some of={props.items} step={20}>
           {(item) => (
@@ -63,7 +61,7 @@ const DecidedList = (props: TabProps & { title: string; items: readonly DecidedI
   if (props.items.length === 0) return null;
   return (
     <section>
-      <h3>{props.title}</h3>
+      <h2>{props.title}</h2>
       <ul class="plain-list">
         <Some of={props.items} step={10}>
           {(item) => (

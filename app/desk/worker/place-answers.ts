@@ -6,6 +6,7 @@ import type { RecordId } from '../../../core/records/index.ts';
 import { changesQuestions } from './changes-answers.ts';
 import type { Opened } from './opened.ts';
 import { peopleQuestions } from './people-answers.ts';
+import { runsQuestions } from './runs-answers.ts';
 import { sheetQuestions } from './sheet-answers.ts';
 import { shoeQuestions } from './shoe-answers.ts';
 import { wearQuestions } from './wear-answers.ts';
@@ -19,6 +20,7 @@ const questions = {
   ...wearQuestions,
   ...changesQuestions,
   ...peopleQuestions,
+  ...runsQuestions,
 } satisfies Readonly<Record<string, Question>>;
 
 type Questions = typeof questions;

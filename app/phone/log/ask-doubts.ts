@@ -6,7 +6,7 @@ import { settings } from '../../parts/settings.ts';
 import { store } from '../../parts/state.ts';
 import { entryWords } from '../../words/index.ts';
 import { clockOff, doubtsOf, type DoubtContext, type RunDoubt } from './run-doubts.ts';
-import type { RunForm } from './run-form.ts';
+import type { RunForm } from '../../drafts/run.ts';
 
 /** The records that the question rests on; whatever else the form knows is not looked at. */
 interface About {

@@ -4,7 +4,7 @@ import type { ComfortAttributeId } from '../../../core/foot/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { Scale } from '../../parts/controls/scale.tsx';
 import { t, terms } from '../../words/index.ts';
-import { withScore, type RunForm } from './run-form.ts';
+import { withScore, type RunForm } from '../../drafts/run.ts';
 
 export const ComfortPart = (props: {
   readonly attributes: readonly ComfortAttributeId[];

@@ -13,7 +13,7 @@ import { FootMap, zoneKey } from '../../parts/foot-map/foot-map.tsx';
 import { t, terms } from '../../words/index.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { revealWhole, useReveal } from '../../parts/reveal.ts';
-import { openComplaint, type ComplaintForm, type OpenComplaint } from './run-form.ts';
+import { openComplaint, type ComplaintForm, type OpenComplaint } from '../../drafts/run.ts';
 import '../../parts/foot-map/foot-map.css';
 import './complaint-editor.css';
 

@@ -5,7 +5,7 @@ import { formatDay } from '../../parts/format.ts';
 import { toLocalMinute } from '../../parts/instant.ts';
 import { t } from '../../words/index.ts';
 import { dayOf, onDay, recentDays, shownStart, typedStart, type RunDay } from './run-day.ts';
-import type { RunForm } from './run-form.ts';
+import type { RunForm } from '../../drafts/run.ts';
 
 export const DayPart = (props: {
   readonly form: RunForm;

@@ -4,7 +4,12 @@ import type { DistanceUnit } from '../../../core/units/index.ts';
 import { Button, Choice } from '../../parts/controls/controls.tsx';
 import { latePart } from '../../parts/late.tsx';
 import { t, terms } from '../../words/index.ts';
-import { closeComplaint, type ComplaintForm, type RunForm, type RunFormError } from './run-form.ts';
+import {
+  closeComplaint,
+  type ComplaintForm,
+  type RunForm,
+  type RunFormError,
+} from '../../drafts/run.ts';
 
 // The map and its editor are drawn only for those whom something bothered.
 const ComplaintEditor = latePart(

@@ -13,7 +13,8 @@ import { settings } from '../../parts/settings.ts';
 import { session, store, useStored } from '../../parts/state.ts';
 import { entryWords, t, terms } from '../../words/index.ts';
 import { standingStop } from '../own-mileage.ts';
-import { cautionIn, withCaution } from './pain-answers.ts';
+import { CorrectedNote } from '../corrected-note.tsx';
+import { cautionIn, withCaution } from '../../drafts/run-pain.ts';
 import { ComfortPart } from './comfort-part.tsx';
 import { DayPart } from './day-part.tsx';
 import { draftKey } from './draft-key.ts';
@@ -33,7 +34,7 @@ import {
   runOfForm,
   type RunForm,
   type RunFormError,
-} from './run-form.ts';
+} from '../../drafts/run.ts';
 import './log-screen.css';
 
 // Reading and measuring tracks is a third of this screen's code and not always needed.
@@ -247,6 +248,7 @@ const Form = ({ context }: { context: Context }) => {
         void save();
       }}
     >
+      {before && <CorrectedNote run={before.body} />}
       {stop && (
         <Notice tone="danger">
           <p>{words.log.stopped(stop.body.reason)}</p>

@@ -6,7 +6,7 @@ import { LimitedField } from '../../parts/controls/limited-field.tsx';
 import { latePart } from '../../parts/late.tsx';
 import { settings } from '../../parts/settings.ts';
 import { entryWords, t, terms } from '../../words/index.ts';
-import type { RunForm, RunFormError } from './run-form.ts';
+import type { RunForm, RunFormError } from '../../drafts/run.ts';
 
 // Comes when the part is unfolded.
 const PhotoPicker = latePart(

@@ -4,8 +4,8 @@ import { painSigns } from '../../../core/records/index.ts';
 import { Choice, Choices, Notice, Ten } from '../../parts/controls/controls.tsx';
 import { t, terms } from '../../words/index.ts';
 import { CautionWords } from './caution-bar.tsx';
-import { cautionIn } from './pain-answers.ts';
-import type { RunForm } from './run-form.ts';
+import { cautionIn } from '../../drafts/run-pain.ts';
+import type { RunForm } from '../../drafts/run.ts';
 
 export const PainPart = (props: {
   readonly form: RunForm;

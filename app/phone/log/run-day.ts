@@ -1,7 +1,7 @@
 /** On which day was the run? What the log screen offers, and the start that each choice makes. Pure. */
 import { parseDuration } from '../../../core/units/index.ts';
 import { toLocalMinute } from '../../parts/instant.ts';
-import type { RunForm } from './run-form.ts';
+import type { RunForm } from '../../drafts/run.ts';
 
 /** The run has just ended; a recent day as `2026-06-01`; or any day, typed. */
 export type RunDay = 'now' | 'other' | `${number}-${string}`;

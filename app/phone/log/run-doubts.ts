@@ -5,7 +5,7 @@ import { isPlausibleRun } from '../../../core/mileage/plausible.ts';
 import { loggedRun, type LoggedRun } from '../../../core/mileage/logged-run.ts';
 import { sameRunAs } from '../../../core/mileage/same-run.ts';
 import type { RecordId, RecordOf, Run } from '../../../core/records/index.ts';
-import type { RunForm } from './run-form.ts';
+import type { RunForm } from '../../drafts/run.ts';
 
 export type RunDoubt =
   | { readonly why: 'distance-or-pace' | 'not-handed-out' }

@@ -5,7 +5,7 @@ import { Button } from '../../parts/controls/controls.tsx';
 import { t } from '../../words/index.ts';
 import { CautionBar } from './caution-bar.tsx';
 import { Doubt } from './doubt.tsx';
-import type { cautionIn } from './pain-answers.ts';
+import type { cautionIn } from '../../drafts/run-pain.ts';
 
 export const SaveBar = (props: {
   readonly caution: ReturnType<typeof cautionIn>;

@@ -11,7 +11,7 @@ import {
 } from '../../../core/track/index.ts';
 import type { Sha256 } from '../../../core/records/index.ts';
 import type { Store } from '../../store/index.ts';
-import type { TrackForm } from '../log/run-form.ts';
+import type { TrackForm } from '../../drafts/run.ts';
 
 export const TRACK_TYPE = 'application/gpx+xml';
 

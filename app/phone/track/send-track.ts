@@ -1,7 +1,7 @@
 /** What of a track leaves the phone: the way without its private ends. */
 import { settings } from '../../parts/settings.ts';
 import { store } from '../../parts/state.ts';
-import type { TrackForm } from '../log/run-form.ts';
+import type { TrackForm } from '../../drafts/run.ts';
 
 /**
  * Keeps the cut track, to be sent with the run that names it.

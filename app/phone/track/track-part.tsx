@@ -9,7 +9,7 @@ import { settings } from '../../parts/settings.ts';
 import { store, useRecords, useStored } from '../../parts/state.ts';
 import { entryWords, t, terms } from '../../words/index.ts';
 import { withTrackStart } from '../log/run-day.ts';
-import type { RunForm, TrackForm } from '../log/run-form.ts';
+import type { RunForm, TrackForm } from '../../drafts/run.ts';
 
 // Reading and measuring come with the first track, the map and Leaflet when somebody opens it.
 const reading = () => import('./read-track.ts');

@@ -640,6 +640,7 @@ export const phone = {
     notAsked: 'feet not answered',
     complaints: (count: number) => (count === 1 ? '1 complaint' : `${count} complaints`),
     comfort: (score: number) => `comfort ${score}`,
+    corrected: (date: string, why: string) => `Corrected by your lead on ${date}: ${why}`,
   },
 
   stop: {
@@ -1113,7 +1114,6 @@ export const desk = {
   },
 
   ask: {
-    title: 'To ask about',
     pain: (tester: string, score: number, pair: string, date: string) =>
       `${tester}: pain ${score} of 10 in pair ${pair} on ${date}. Ask how they are; no more runs in this test until a clinician says so.`,
     damage: (tester: string, pair: string, what: string, date: string) =>
@@ -1158,12 +1158,6 @@ export const desk = {
 
   /** Runs and readings that a lead counts or sets aside. */
   waiting: {
-    title: 'Waits for your decision',
-    link: (count: number) =>
-      count === 1
-        ? 'One run or reading waits for your decision'
-        : `${count} runs or readings wait for your decision`,
-    none: 'Nothing waits for your decision.',
     out: 'In no figure until you decide',
     meanwhile: 'Odd, but in the figures until you decide',
     decided: 'Decided',
@@ -1198,7 +1192,7 @@ export const desk = {
     setRunAside: 'Set this run aside',
     setReadingAside: 'Set this reading aside',
     setReadingsAside: 'Set its readings aside',
-    correctRun: 'See its pair and hand-outs',
+    correctRun: 'Correct this run',
     correctReading: 'Correct this reading',
     rightValue: (unit: string) => `Right value, ${unit}`,
     saveCorrection: 'Save the correction',

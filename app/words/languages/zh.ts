@@ -508,6 +508,7 @@ export const phone: PhoneWords = {
     notAsked: '未回答脚感',
     complaints: (count) => `${count} 处不适`,
     comfort: (score) => `舒适度 ${score}`,
+    corrected: (date, why) => `负责人已于 ${date} 更正：${why}`,
   },
 
   stop: {
@@ -930,7 +931,6 @@ export const desk: DeskWords = {
   },
 
   ask: {
-    title: '需要询问',
     pain: (tester, score, pair, date) =>
       `${tester}:${date} 穿 ${pair} 疼痛 ${score}/10。请关心对方；在医生同意之前不要再跑本试穿。`,
     damage: (tester, pair, what, date) => `${tester}:${date} ${pair} 损坏（${what}）。`,
@@ -966,9 +966,6 @@ export const desk: DeskWords = {
   },
 
   waiting: {
-    title: '等你决定',
-    link: (count) => `${count} 次跑步或读数等你决定`,
-    none: '没有等你决定的记录。',
     out: '在你决定之前不计入任何数字',
     meanwhile: '有疑问，在你决定之前照常计入',
     decided: '已决定',
@@ -997,7 +994,7 @@ export const desk: DeskWords = {
     setRunAside: '搁置这次跑步',
     setReadingAside: '搁置这个读数',
     setReadingsAside: '搁置它的读数',
-    correctRun: '查看这双鞋和发鞋记录',
+    correctRun: '更正这次跑步',
     correctReading: '更正这个读数',
     rightValue: (unit) => `正确的数值，${unit}`,
     saveCorrection: '保存更正',

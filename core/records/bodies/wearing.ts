@@ -1,6 +1,7 @@
 /** What is recorded of testers, of the pairs in their hands, and of their runs. */
 import * as z from 'zod/mini';
 import { complaintKinds, zoneCodes } from '../../foot/index.ts';
+import { correctedBySchema } from '../corrected-by.ts';
 import {
   celsiusField,
   footField,
@@ -147,6 +148,8 @@ export const runSchema = z.looseObject({
   wornDespiteStop: z.optional(lineField),
   words: z.optional(wordsField),
   photos: z.optional(photosField),
+  /** Set where a lead corrected it on the tester's behalf; absent again once the tester saves it anew. */
+  correctedBy: z.optional(correctedBySchema),
 });
 
 /** Pairs in the order of preference, best first; equal pairs share a place. */

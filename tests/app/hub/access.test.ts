@@ -332,6 +332,29 @@ describe('each record', () => {
     }
   });
 
+  it('is said to be corrected by a lead by leads alone', async () => {
+    const run = records['run'] as Revision;
+    const correctedBy = { by: idOf(4), at: '2026-11-20T10:00:00Z', why: 'typed wrong' };
+    for (const [caller, author, verdict] of [
+      ['tester', tester, 'not-allowed'],
+      ['lead', idOf(4), 'stored'],
+    ] as const) {
+      const next = sealRevision(
+        { id: run.id, kind: 'run', author, sv: 9, body: { ...run.body, correctedBy } },
+        stampAt(++count),
+        run.stamp,
+      );
+      expect(await send(caller, next), caller).toBe(verdict);
+    }
+    // The tester's own later word takes the mark away.
+    const again = sealRevision(
+      { id: run.id, kind: 'run', author: tester, sv: 9, body: run.body },
+      stampAt(++count),
+      run.stamp,
+    );
+    expect(await send('tester', again)).toBe('stored');
+  });
+
   it('cannot be reached from another group, even by its id', async () => {
     const run = records['run'] as Revision;
     const foreign = sealRevision(

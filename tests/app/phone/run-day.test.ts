@@ -9,7 +9,7 @@ import {
   withTime,
   withTrackStart,
 } from '../../../app/phone/log/run-day.ts';
-import { emptyRunForm, runOfForm, type RunForm } from '../../../app/phone/log/run-form.ts';
+import { emptyRunForm, runOfForm, type RunForm } from '../../../app/drafts/run.ts';
 import type { Run } from '../../../core/records/index.ts';
 import { toLocalMinute } from '../../../app/parts/instant.ts';
 import { idOf } from '../../core/records/make.ts';

@@ -3,6 +3,7 @@ import { changes } from './changes.ts';
 import { frame } from './frame.ts';
 import { brief, report, rounds } from './rounds.ts';
 import { pairs } from './pairs.ts';
+import { runs } from './runs.ts';
 import { sheet } from './sheet.ts';
 import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
@@ -23,3 +24,4 @@ export const places = {
 import { testers } from './testers.ts';
 
 export const places = { frame, pairs, sheet, shoes, testers };
+export const places = { frame, runs, sheet, shoes };

@@ -4,6 +4,7 @@ import { changes } from './changes.ts';
 import { frame } from './frame.ts';
 import { brief, report, rounds } from './rounds.ts';
 import { pairs } from './pairs.ts';
+import { runs } from './runs.ts';
 import { sheet } from './sheet.ts';
 import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
@@ -24,3 +25,4 @@ export const places: PlaceWords = {
 import { testers } from './testers.ts';
 
 export const places: PlaceWords = { frame, pairs, sheet, shoes, testers };
+export const places: PlaceWords = { frame, runs, sheet, shoes };

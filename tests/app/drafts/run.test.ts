@@ -9,8 +9,9 @@ import {
   runOfForm,
   type RunContext,
   type RunForm,
-} from '../../../app/phone/log/run-form.ts';
+} from '../../../app/drafts/run.ts';
 import { toLocalMinute } from '../../../app/parts/instant.ts';
+import type { Run } from '../../../core/records/index.ts';
 import { idOf } from '../../core/records/make.ts';
 
 const context: RunContext = {
@@ -146,5 +147,60 @@ describe('a start still to come', () => {
     expect(errors(ahead)).toEqual(['ahead']);
     expect(errors(ahead, { clockOffMs: 3 * 86_400_000 })).toEqual([]);
     expect(errors(ahead, { clockOffMs: -3 * 86_400_000 })).toEqual(['ahead']);
+  });
+});
+
+describe('a run that is changed', () => {
+  const complaint = {
+    foot: 'left',
+    zone: 'U10',
+    kind: 'rubbing',
+    severity: 6,
+    words: 'sharp',
+    x: 1,
+  };
+  const before = {
+    ...run({ words: 'far', temperature: '12' }),
+    feet: { answer: 'complaints', complaints: [complaint] },
+    weather: 'kept',
+    correctedBy: { by: idOf(9), at: '2026-05-20T08:00:00Z', why: 'typed wrong' },
+  } as unknown as Run;
+  const shown = formOfRun(before, context.units);
+
+  it('keeps what the form does not show, in the run and in each complaint', () => {
+    const changed = run({ ...shown, distance: '11' }, { before });
+    expect(changed).toMatchObject({ weather: 'kept', distanceM: 11_000, words: 'far' });
+    expect(changed.feet).toEqual(before.feet);
+  });
+
+  it('loses what was taken out of the form', () => {
+    const [one] = shown.complaints;
+    const changed = run(
+      { ...shown, temperature: '', words: ' ', complaints: [{ ...one!, severity: null }] },
+      { before },
+    );
+    expect(changed).not.toHaveProperty('temperatureC');
+    expect(changed).not.toHaveProperty('words');
+    expect(changed.feet).toEqual({
+      answer: 'complaints',
+      complaints: [{ foot: 'left', zone: 'U10', kind: 'rubbing', words: 'sharp', x: 1 }],
+    });
+  });
+
+  it('is the tester’s own again once the tester saves it, and says who corrected it where a lead does', () => {
+    expect(run(shown, { before })).not.toHaveProperty('correctedBy');
+    const correctedBy = { by: idOf(8), at: '2026-06-01T08:00:00Z', why: 'the other pair' };
+    expect(run({ ...shown, pair: idOf(4) }, { before, correctedBy })).toMatchObject({
+      pair: idOf(4),
+      startedAt: before.startedAt,
+      correctedBy,
+    });
+  });
+
+  it('asks what was felt in a complaint that does not say it', () => {
+    const [one] = shown.complaints;
+    expect(errors({ ...shown, complaints: [{ ...one!, kind: null }] }, { before })).toEqual([
+      'kind',
+    ]);
   });
 });

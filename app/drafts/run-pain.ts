@@ -1,7 +1,7 @@
 /** What do the pain answers of the form say, and must the caution be read before they are saved? Pure. */
-import { isCautionDue } from '../../../core/complaints/caution.ts';
-import type { PainSign, Run } from '../../../core/records/index.ts';
-import { toInstant } from '../../parts/instant.ts';
+import { isCautionDue } from '../../core/complaints/caution.ts';
+import type { PainSign, Run } from '../../core/records/index.ts';
+import { toInstant } from '../parts/instant.ts';
 
 /** What the form knows of pain. */
 interface PainForm {

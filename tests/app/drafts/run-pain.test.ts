@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { cautionIn, painOfForm, withCaution } from '../../../app/phone/log/pain-answers.ts';
-import { emptyRunForm, formOfRun, type RunForm } from '../../../app/phone/log/run-form.ts';
+import { cautionIn, painOfForm, withCaution } from '../../../app/drafts/run-pain.ts';
+import { emptyRunForm, formOfRun, type RunForm } from '../../../app/drafts/run.ts';
 import type { Run } from '../../../core/records/index.ts';
 import { idOf } from '../../core/records/make.ts';
 
