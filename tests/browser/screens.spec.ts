@@ -221,7 +221,6 @@ test('what a tester sees of a pair that must not be worn, and how its lead answe
   await lead.context().close();
 });
 
-<<<<<<< HEAD
 for (const language of LANGUAGES)
   test(`the lead’s screens: ${language}`, async ({ page }) => {
     test.setTimeout(300_000);
@@ -245,70 +244,3 @@ for (const language of LANGUAGES)
       [language],
     );
   });
-=======
-test('the lead’s screens', async ({ page }) => {
-  test.setTimeout(300_000);
-  await page.goto(`${hub.url}/join#${hub.codes.lead}`);
-  await page.getByRole('button', { name: 'Join' }).click();
-  await page.getByRole('link', { name: /Demo trainer/ }).click();
-  await page.locator('.todo').waitFor();
-  const project = new URL(page.url()).pathname;
-  const tabs = [
-    'overview',
-    'pairs',
-    'complaints',
-    'comfort',
-    'bench',
-    'verdict',
-    'changes',
-    'findings',
-    'report',
-    'rounds',
-    'testers',
-    'plan',
-    'brief',
-  ];
-  await walk(
-    page,
-    ['/', '/desk', '/desk/new', '/desk/group', ...tabs.map((tab) => `${project}/${tab}`)],
-    async (at, path) => {
-      if (path.endsWith('brief')) await at.locator('.reading').first().waitFor();
-      else if (path.startsWith(project)) await at.locator('.frame-tabs').waitFor();
-      if (path.endsWith('report')) await at.locator('.report').waitFor();
-      if (path.endsWith('verdict')) await at.locator('.verdict').first().waitFor();
-      if (path.endsWith('changes')) await at.locator('article summary').first().click();
-      if (path.endsWith('complaints')) {
-        // The round in which most recurs, with a zone and a form open.
-        await at.locator('main select').first().selectOption({ index: 1 });
-        await at.locator('article summary').first().click();
-        await at.locator('article .no-print button').first().click();
-        await at.locator('.foot-map [data-zone=U10]').first().focus();
-        await at.keyboard.press('Enter');
-      }
-      // Unfold every form, so that it is looked at too.
-      if (path.endsWith('bench')) {
-        await at.locator('.chart').first().waitFor();
-        for (const fold of await at.locator('summary').all()) await fold.click();
-        const forms = at.locator('main > .two-columns.no-print > button');
-        await forms.last().click();
-        await forms.first().click();
-      }
-      if (path.endsWith('plan')) {
-        await at.locator('.part > button').last().click();
-        await at.locator('.part > button').first().click();
-      }
-      if (path.endsWith('pairs')) {
-        for (const fold of await at.locator('.people-folds summary').all()) await fold.click();
-        await at.locator('.people-actions button').last().click();
-      }
-      if (path.endsWith('rounds')) {
-        await at.locator('main > button, main > .two-columns button').last().waitFor();
-        await at
-          .locator('main > button, main > .two-columns button:not(.button-quiet)')
-          .last()
-          .click();
-      }
-    },
-  );
-});
->>>>>>> people

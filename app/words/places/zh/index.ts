@@ -2,27 +2,28 @@
 import type { PlaceWords } from '../../types.ts';
 import { changes } from './changes.ts';
 import { frame } from './frame.ts';
-import { brief, report, rounds } from './rounds.ts';
 import { pairs } from './pairs.ts';
+import { brief, report, rounds } from './rounds.ts';
 import { runs } from './runs.ts';
 import { sheet } from './sheet.ts';
 import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
+import { testers } from './testers.ts';
 import { verdict } from './verdict.ts';
 import { wear } from './wear.ts';
 
-export const places: PlaceWords = { frame, sheet, shoe, shoes };
-export const places: PlaceWords = { frame, sheet, shoes, verdict, wear };
 export const places: PlaceWords = {
   brief,
   changes,
   frame,
+  pairs,
   report,
   rounds,
+  runs,
   sheet,
+  shoe,
   shoes,
+  testers,
+  verdict,
+  wear,
 };
-import { testers } from './testers.ts';
-
-export const places: PlaceWords = { frame, pairs, sheet, shoes, testers };
-export const places: PlaceWords = { frame, runs, sheet, shoes };
