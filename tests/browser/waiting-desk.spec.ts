@@ -101,8 +101,7 @@ test('a reading whose point slipped is asked about, in the form and in a table',
   page,
 }) => {
   const project = await openDesk(page);
-  await page.goto(`${hub.url}${project}/bench`);
-  await page.getByRole('button', { name: 'Add a bench check' }).click();
+  await page.goto(`${hub.url}${project}/wear/checks/new`);
   await page.getByLabel('Pair', { exact: true }).selectOption({ label: '637' });
   await page.getByLabel('Value, mm').fill('3.49');
   await page.getByLabel('Distance on the pair if it is known, km').fill('400');
@@ -112,11 +111,10 @@ test('a reading whose point slipped is asked about, in the form and in a table',
   await question.getByRole('button', { name: 'Correct it' }).click();
   await page.getByLabel('Value, mm').fill('34.9');
   await page.getByRole('button', { name: 'Save' }).click();
-  await page
-    .getByLabel('Measure and site')
-    .selectOption({ label: 'Stack height, centre of the heel' });
-  await expect(page.getByRole('img', { name: 'Pair 637: 34.9 mm at 400.0 km' })).toBeAttached();
+  await expect(page.getByRole('heading', { name: 'Pair 637 at 400 km: 1 reading.' })).toBeVisible();
+  await expect(page.getByRole('cell', { name: '34.9 mm', exact: true })).toBeVisible();
 
+  await page.getByRole('link', { name: 'Checks', exact: true }).click();
   await page.getByRole('button', { name: 'Read checks from a table (CSV)' }).click();
   await page.getByLabel('Choose the table').setInputFiles({
     name: 'shop.csv',

@@ -3,6 +3,7 @@
  * it was saved, to the second and to the metre, and so do fields that this version does not know.
  */
 import {
+  canonicalJson,
   editBody,
   ranges,
   type BenchCheck,
@@ -202,10 +203,9 @@ export const correctionOf = (
   after: BenchCheck,
   correctedBy: CorrectedBy,
 ): BenchCheck | null => {
-  const bare = (check: BenchCheck) => {
-    const { correctedBy: _correctedBy, ...rest } = check;
-    return JSON.stringify(Object.entries(rest).sort(([a], [b]) => (a < b ? -1 : 1)));
-  };
+  // Both as they would be sent, so that neither the order of fields nor one left empty counts as a change.
+  const bare = ({ correctedBy: _correctedBy, ...rest }: BenchCheck) =>
+    canonicalJson(JSON.parse(JSON.stringify(rest)));
   return bare(before) === bare(after) ? null : editBody<'bench-check'>(after, { correctedBy });
 };
 

@@ -73,7 +73,8 @@ const troubleInWords = (trouble: CheckTrouble): string => {
 type FormProps = TabProps & {
   /** The check that is corrected; absent: a new one. */
   readonly before?: RecordOf<'bench-check'>;
-  readonly close: () => void;
+  /** @param saved the check as it was saved */
+  readonly close: (saved: RecordId) => void;
 };
 
 /** Doubts about what was typed just now, not about readings that stood there before. */
@@ -174,7 +175,7 @@ export const CheckForm = (props: FormProps) => {
       ),
       null,
     );
-    close();
+    close(record);
     return null;
   };
 

@@ -24,7 +24,7 @@ export const NewCheckPage = ({ records, review }: PlaceProps) => {
         <CheckForm
           records={records}
           review={review}
-          close={() => route(links.place('wear', 'checks'))}
+          close={(saved) => route(links.check(saved))}
         />
       </div>
     </>
