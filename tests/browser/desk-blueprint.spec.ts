@@ -85,14 +85,13 @@ test('a round gets its usual dimensions, its last and its layers, and keeps them
   await page.getByLabel('Length of the last, mm').fill('280');
   await page.getByLabel('U1 toe tip').fill('3');
   await page.getByRole('button', { name: 'Save', exact: true }).click();
-  const round = page
-    .locator('.sheet')
-    .filter({ has: page.getByRole('heading', { name: 'Round 4', exact: true }) });
-  await expect(round.getByText('Blueprint with 1 dimension')).toBeVisible();
+  const round = page.getByRole('region', { name: 'Round 4' });
+  await expect(round.getByText(/^1 dimension in the blueprint · last L09/)).toBeVisible();
+  await round.getByRole('link', { name: 'Round 4' }).click();
   await expect(
-    round.getByText('Last L09 at 270 mm: length 280 mm (EU 42, UK 8.1 by last length)'),
+    page.getByText('Last L09 at 270 mm: length 280 mm (EU 42, UK 8.1 by last length)'),
   ).toBeVisible();
-  await round.getByRole('button', { name: 'Change this round' }).click();
+  await round.getByRole('button', { name: 'Edit this round' }).click();
   await expect(round.getByLabel('Lower, g')).toHaveValue('-12.5');
   await expect(round.getByLabel('U1 toe tip')).toHaveValue('3');
 });

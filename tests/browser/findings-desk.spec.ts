@@ -22,43 +22,52 @@ test('a finding is made from wear, changed, looked at again, and its history say
 }) => {
   const project = await openProject(page);
   await page.goto(`${project}/findings`);
-  await page.getByRole('button', { name: 'New finding' }).click();
+  await page.getByRole('link', { name: 'New finding' }).click();
   const form = page.getByRole('region', { name: 'New finding' });
-  await form.getByLabel('Round').selectOption({ label: 'Round 1' });
+  await form.getByLabel('Round', { exact: true }).selectOption({ label: 'Round 1' });
   await form.getByLabel('Measure and site').selectOption({ label: 'Tread depth, lateral heel' });
+  await form.getByText('This is frozen with it:').click();
   await expect(form.getByText(/^Tread depth, lateral heel: falls with distance/)).toBeVisible();
   await form.getByLabel('Title').fill('The heel wears through');
   await form.getByLabel('in mm, if it has a size').fill('0.5');
   await form.getByRole('button', { name: 'Save' }).click();
 
-  const card = page.getByRole('article').filter({ hasText: 'The heel wears through' });
-  await expect(card.getByText(/^Part: outsole\. Trade: tooling\. .*State: open/)).toBeVisible();
-  await card.getByText(/^Evidence as of .* from wear$/).click();
-  await expect(card.getByText(/^Tread depth, lateral heel: falls with distance/)).toBeVisible();
+  // It is opened as it was written.
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('The heel wears through');
+  await expect(page.getByText('outsole, tooling')).toBeVisible();
+  await expect(page.getByText('No round carries this change yet.')).toBeVisible();
+  await page.getByText(/^How sure, as of .*\?$/).click();
+  await expect(page.getByText(/^Tread depth, lateral heel: falls with distance/)).toBeVisible();
 
-  await card.getByRole('button', { name: /^Change/ }).click();
-  await card.getByLabel('State').selectOption('asked-for');
-  await card.getByLabel('Round that shall carry it').selectOption({ label: 'Round 2' });
-  await card.getByRole('button', { name: 'Save' }).click();
-  await expect(card.getByText(/State: asked for.*To be carried by Round 2/)).toBeVisible();
+  await page.getByRole('button', { name: 'Edit this finding' }).click();
+  const edit = page.getByRole('region', { name: 'Edit this finding' });
+  await edit.getByLabel('State').selectOption('asked-for');
+  await edit.getByLabel('Round that shall carry it').selectOption({ label: 'Round 2' });
+  await edit.getByRole('button', { name: 'Save' }).click();
+  await expect(page.getByText('Round 2 carried the change. Did it work?')).toBeVisible();
 
-  await card.getByRole('button', { name: /^Write down the outcome/ }).click();
-  await card.getByRole('button', { name: 'Save' }).click();
-  await expect(card.getByRole('alert')).toHaveText('Write what shows it.');
-  await card.getByLabel('What the change did').selectOption('no-different');
-  await card.getByLabel('What shows it, a line each').fill('As deep as before.\n\nNo slower.');
-  await card.getByRole('button', { name: 'Save' }).click();
-  await expect(card.getByText(/^Outcome in Round 2: no different/)).toBeVisible();
-  await expect(card.getByText('No slower.')).toBeVisible();
+  await page.getByRole('button', { name: 'Write down the outcome' }).click();
+  const outcome = page.getByRole('region', { name: 'Write down the outcome' });
+  await outcome.getByRole('button', { name: 'Save' }).click();
+  await expect(outcome.getByText('Write what shows it.')).toBeVisible();
+  await outcome.getByLabel('What the change did').selectOption('no-different');
+  await outcome.getByLabel('What shows it, a line each').fill('As deep as before.\n\nNo slower.');
+  await outcome.getByRole('button', { name: 'Save' }).click();
+  await expect(page.getByText(/^Round 2 carried the change: no different, as of /)).toBeVisible();
+  await page.getByText(/^What shows it, as of /).click();
+  await expect(page.getByText('No slower.')).toBeVisible();
 
-  await card.getByRole('button', { name: /^History/ }).click();
-  const history = card.getByRole('region', { name: /^History/ });
+  await page.getByText('Earlier versions', { exact: true }).click();
+  const history = page.getByRole('region', { name: /^History/ });
   await expect(history.getByText('State: open → asked for')).toBeVisible();
   await expect(history.getByText('Outcome: nothing → no different')).toBeVisible();
   await expect(history.getByText('Written down.')).toBeVisible();
 
+  await page.getByRole('link', { name: 'Changes', exact: true }).last().click();
+  const row = page.getByRole('row').filter({ hasText: 'The heel wears through' });
+  await expect(row.getByText('no different')).toBeVisible();
   await page.getByLabel('Trade', { exact: true }).selectOption({ label: 'foam' });
-  await expect(card).toHaveCount(0);
+  await expect(row).toHaveCount(0);
 });
 
 test('the report of a round leaves as a file that needs no network, in two languages', async ({

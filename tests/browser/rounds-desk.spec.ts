@@ -52,29 +52,32 @@ test('a change goes from the blueprint to its outcome, and the sheet to who can 
   await expect(lead.getByText(/2 dimensions proved out of tolerance; /)).toBeVisible();
 
   await lead.getByRole('link', { name: 'Changes', exact: true }).click();
-  await lead.getByRole('button', { name: 'New finding' }).click();
+  await lead.getByRole('link', { name: 'New finding' }).click();
   const form = lead.getByRole('region', { name: 'New finding' });
-  await form.getByLabel('Round').selectOption({ label: 'Round 2' });
+  await form.getByLabel('Round', { exact: true }).selectOption({ label: 'Round 2' });
   await form.getByLabel('What shows it').selectOption('blueprint');
+  await form.getByText('This is frozen with it:').click();
   await expect(form.getByRole('listitem').filter({ hasText: /^Pair 229, / })).toBeVisible();
   await form.getByLabel('Title').fill('The heel cup is too wide');
   await form.getByRole('button', { name: 'Save' }).click();
-  const low = lead.getByRole('article').filter({ hasText: 'The heel cup is too wide' });
-  await expect(low.getByText(/from the blueprint$/)).toBeVisible();
+  await expect(lead.getByRole('heading', { level: 1 })).toHaveText('The heel cup is too wide');
+  await expect(lead.getByText('from the blueprint', { exact: true })).toBeVisible();
+  await expect(lead.getByRole('link', { name: 'Pair 229', exact: true })).toBeVisible();
 
-  await lead.getByRole('link', { name: 'Changes', exact: true }).click();
+  await lead.goto(`${project}/changes`);
   await lead.getByLabel('Earlier round').selectOption({ label: 'Round 1' });
   await lead.getByLabel('Later round').selectOption({ label: 'Round 2' });
-  await expect(lead.getByText(/wore both/).first()).toBeVisible();
-  await expect(lead.getByText('better', { exact: true }).first()).toBeVisible();
+  await expect(lead.getByText(/wore both rounds/)).toBeVisible();
+  const mend = lead.getByRole('region', { name: 'Did it mend?' });
+  await expect(mend.getByText('better', { exact: true })).toBeVisible();
 
-  await lead.getByRole('link', { name: 'Changes', exact: true }).click();
-  const heel = lead.getByRole('article').filter({ hasText: 'Heel slips in the heel cup' });
-  await heel.getByRole('button', { name: /^Write down the outcome/ }).click();
-  await expect(heel.getByLabel('What the change did')).toHaveValue('better');
-  await expect(heel.getByLabel('What shows it, a line each')).toHaveValue(/Round 2: /);
-  await heel.getByRole('button', { name: 'Save' }).click();
-  await expect(heel.getByText(/^Outcome in Round 2: better/)).toBeVisible();
+  await mend.getByRole('link', { name: 'Heel slips in the heel cup' }).click();
+  await lead.getByRole('button', { name: 'Write down the outcome' }).click();
+  const outcome = lead.getByRole('region', { name: 'Write down the outcome' });
+  await expect(outcome.getByLabel('What the change did')).toHaveValue('better');
+  await expect(outcome.getByLabel('What shows it, a line each')).toHaveValue(/Round 2: /);
+  await outcome.getByRole('button', { name: 'Save' }).click();
+  await expect(lead.getByText(/^Round 2 carried the change: better, as of /)).toBeVisible();
 
   await lead.goto(`${project}/report?trade=upper`);
   await lead.getByLabel('Round').selectOption({ label: 'Round 1' });

@@ -1049,8 +1049,8 @@ export const desk = {
     attributes: 'Comfort questions',
     attributesHint: 'Overall comfort is always asked.',
     edit: 'Change the brief',
-    allowed: 'A complaint is accepted in so many runs, %',
-    allowedPain: 'Pain is accepted in so many runs, %',
+    allowed: 'Allowed complaints, % of runs',
+    allowedPain: 'Allowed pain, % of runs',
     limits: 'What a pair must keep',
     addLimit: 'One more limit',
     bounds: { 'at-least': 'must stay at least', 'at-most': 'must stay at most' },
@@ -1605,12 +1605,6 @@ export const desk = {
   },
 
   changes: {
-    earlier: 'Earlier round',
-    later: 'Later round',
-    hands: 'Hand-outs',
-    allHands: 'all',
-    blindHands: 'blind ones only',
-    oneRound: 'Comparing takes two rounds, and there are not two yet.',
     against: (later: string, earlier: string) => `${later} against ${earlier}`,
     worn: (both: number, earlier: string, onlyEarlier: number, later: string, onlyLater: number) =>
       `${testers(both)} wore both. Only ${earlier}: ${onlyEarlier}. Only ${later}: ${onlyLater}.`,
@@ -1826,17 +1820,9 @@ export const desk = {
     },
 
     board: {
-      title: 'Findings',
-      groupBy: 'By',
-      byPart: 'part',
-      byTrade: 'trade',
-      trade: 'Trade',
       state: 'State',
       any: 'all',
-      none: 'No finding yet. Make one from a complaint, from wear, from the blueprint, from comfort, or here.',
       noneShown: 'No finding fits this choice.',
-      shown: (count: number, all: number) => `${count} of ${all} findings`,
-      edit: 'Change',
       history: 'History',
       photos: 'Photos',
       erase: 'Erase',
@@ -1853,7 +1839,6 @@ export const desk = {
       evidence: 'Evidence',
       outcome: 'Outcome',
       titleField: 'Title',
-      add: 'New finding',
       from: 'What shows it',
       reading: 'Reading out of tolerance',
       place: 'Measure and site',
@@ -1861,7 +1846,6 @@ export const desk = {
       lines: 'Evidence in your own words, a line each',
       nothingToShow: 'The log has nothing of the kind in this round.',
       evidenceIs: 'This is frozen with it:',
-      writeOutcome: 'Write down the outcome',
       outcomeRound: 'Round that was compared',
       verdict: 'What the change did',
       outcomeLines: 'What shows it, a line each',
@@ -2031,7 +2015,6 @@ export const desk = {
     isOn: 'All figures of this project are read so, until this is switched off.',
     outPairs: (codes: string) => `Out of tolerance on arrival: ${codes}.`,
 
-    editRound: 'Change this round',
     takeOver: (round: string) => `Take over blueprint, last and layers of ${round}`,
     takenOver: (round: string) =>
       `Blueprint, last and layers are those of ${round}: change what is different.`,
@@ -2085,8 +2068,6 @@ export const desk = {
       width: (mm: string) => `width ${mm} mm`,
       girth: (mm: string) => `girth ${mm} mm`,
     },
-    blueprintLine: (count: number) =>
-      `Blueprint with ${count} ${count === 1 ? 'dimension' : 'dimensions'}`,
     layers: 'Layers of material',
     layersHint: 'Counted on the sample, zone by zone; empty: not counted.',
 

@@ -1352,12 +1352,6 @@ export const desk: DeskWords = {
   },
 
   changes: {
-    earlier: '前一轮',
-    later: '后一轮',
-    hands: '发鞋',
-    allHands: '全部',
-    blindHands: '仅盲测发鞋',
-    oneRound: '对比需要两轮，目前还没有两轮。',
     against: (later, earlier) => `${later} 对比 ${earlier}`,
     worn: (both, earlier, onlyEarlier, later, onlyLater) =>
       `${both} 名试穿员两轮都穿过。只穿过 ${earlier}：${onlyEarlier} 名；只穿过 ${later}：${onlyLater} 名。`,
@@ -1542,17 +1536,9 @@ export const desk: DeskWords = {
     },
 
     board: {
-      title: '问题项',
-      groupBy: '分组',
-      byPart: '按部件',
-      byTrade: '按工种',
-      trade: '工种',
       state: '状态',
       any: '全部',
-      none: '还没有问题项。可由不适反馈、磨损、图纸对照、舒适度立项，也可在此填写。',
       noneShown: '没有符合所选条件的问题项。',
-      shown: (count, all) => `共 ${all} 个问题项，显示 ${count} 个`,
-      edit: '修改',
       history: '历史',
       photos: '照片',
       erase: '删除',
@@ -1569,7 +1555,6 @@ export const desk: DeskWords = {
       evidence: '证据',
       outcome: '结果',
       titleField: '标题',
-      add: '新建问题项',
       from: '依据',
       reading: '超差读数',
       place: '测量项目与位置',
@@ -1577,7 +1562,6 @@ export const desk: DeskWords = {
       lines: '用自己的话写证据，每行一条',
       nothingToShow: '本轮记录中没有这类内容。',
       evidenceIs: '随之冻结的内容：',
-      writeOutcome: '填写结果',
       outcomeRound: '用于对比的轮次',
       verdict: '改动的效果',
       outcomeLines: '依据，每行一条',
@@ -1731,7 +1715,6 @@ export const desk: DeskWords = {
     isOn: '本项目的所有数字都这样计算，直到关闭此开关。',
     outPairs: (codes) => `到样超差：${codes}。`,
 
-    editRound: '修改本轮',
     takeOver: (round) => `沿用${round}的图纸、鞋楦和层数`,
     takenOver: (round) => `图纸、鞋楦和层数已沿用${round}：请修改不同之处。`,
     dimension: (at) => `尺寸 ${at}`,
@@ -1782,7 +1765,6 @@ export const desk: DeskWords = {
       width: (mm) => `宽 ${mm} mm`,
       girth: (mm) => `跖围 ${mm} mm`,
     },
-    blueprintLine: (count) => `图纸有 ${count} 个尺寸`,
     layers: '材料层数',
     layersHint: '在样鞋上逐区清点；空白表示未清点。',
 

@@ -111,6 +111,7 @@ beforeAll(async () => {
   const lead = idOf(4);
   for (const [name, kind, body] of [
     ['project', 'project', {}],
+    ['archived project', 'project', { archived: '2026-11-18T10:00:00+01:00' }],
     ['round', 'round', {}],
     ['pair', 'pair', {}],
     [
@@ -275,6 +276,7 @@ describe('each record', () => {
   // Who reads it, in the order of `callers`.
   it.each([
     ['project', [0, 0, 1, 1, 1, 1, 0]],
+    ['archived project', [0, 0, 1, 1, 1, 1, 0]],
     ['round', [0, 0, 0, 0, 0, 1, 0]],
     ['pair', [0, 0, 1, 1, 0, 1, 0]],
     ['bench check', [0, 0, 0, 0, 0, 1, 0]],
@@ -306,6 +308,7 @@ describe('each record', () => {
   const no = 'not-allowed';
   it.each([
     ['project', ['401', '401', no, no, no, 'stored']],
+    ['archived project', ['401', '401', no, no, no, 'stored']],
     ['round', ['401', '401', no, no, no, 'stored']],
     ['pair', ['401', '401', no, no, no, 'stored']],
     ['bench check', ['401', '401', no, no, no, 'stored']],
@@ -414,6 +417,7 @@ describe('a photo', () => {
     ['report', ['401', '401', no, no, no, 'stored']],
     ['bench check', ['401', '401', no, no, no, 'stored']],
     ['project', ['401', '401', no, no, no, 'stored']],
+    ['archived project', ['401', '401', no, no, no, 'stored']],
     ['hand-out', ['401', '401', no, no, no, 'stored']],
     ['unknown kind', ['401', '401', no, no, no, 'stored']],
     ['nothing that is here yet', ['401', '401', 'stored', 'stored', no, 'stored']],

@@ -46,9 +46,9 @@ const say = (language: 'en' | 'zh'): ChangesSay =>
     upper: (text: string) => text.charAt(0).toUpperCase() + text.slice(1),
     moved: (one: { kind?: string; attribute?: string }) =>
       ({
-        'heel-slip': { en: 'heel slip', zh: '后跟滑动' },
-        pressure: { en: 'toe pressure', zh: '脚趾压迫' },
-        'heel-hold': { en: 'heel hold', zh: '后跟包裹' },
+        'heel-slip': { en: 'Heel slip', zh: '后跟滑动' },
+        pressure: { en: 'Toe pressure', zh: '脚趾压迫' },
+        'heel-hold': { en: 'Heel hold', zh: '后跟包裹' },
       })[(one.kind ?? one.attribute) as 'pressure'][language],
   }) as unknown as ChangesSay;
 const said = (h: ChangesHeadline) => [en.headline(h, say('en')), zh.headline(h, say('zh'))];

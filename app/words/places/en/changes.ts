@@ -4,6 +4,8 @@ import type { Arrival, MoveWord } from '../../../../core/review/index.ts';
 import type { Say } from '../../say-names.ts';
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
+/** Within a sentence. */
+const low = (name: string) => name.charAt(0).toLowerCase() + name.slice(1);
 const are = (names: readonly unknown[]) => (names.length > 1 ? 'are' : 'is');
 
 /** Names that a headline of changes uses beside those of every sentence. */
@@ -14,29 +16,30 @@ export interface ChangesSay extends Say {
 
 export const changes = {
   headline: (h: ChangesHeadline, say: ChangesSay): string => {
-    const names = (some: readonly Parameters<ChangesSay['moved']>[0][]) =>
-      say.upper(say.list(some.map(say.moved)));
+    const moved = (one: Parameters<ChangesSay['moved']>[0]) => low(say.moved(one));
+    const list = (some: readonly Parameters<ChangesSay['moved']>[0][]) => say.list(some.map(moved));
+    const names = (some: readonly Parameters<ChangesSay['moved']>[0][]) => say.upper(list(some));
     switch (h.case) {
       case 'one-round':
         return 'Comparing takes two rounds. There is one at most.';
       case 'nobody-ran':
         return `Nobody has run in ${say.round(h.round)} yet: nothing to compare.`;
       case 'mixed':
-        return `${names(h.better)} is better, but ${say.list(h.worse.map(say.moved))} is worse.`;
+        return `${names(h.better)} is better, but ${list(h.worse)} is worse.`;
       case 'worse':
         return `${names(h.worse)} ${are(h.worse)} clearly worse.`;
       case 'mended':
         return h.open
-          ? `${names(h.better)} is mended; ${say.moved(h.open)} is not settled.`
+          ? `${names(h.better)} is mended; ${moved(h.open)} is not settled.`
           : `${names(h.better)} ${are(h.better)} mended. Nothing else is clearly worse.`;
       case 'better':
         return h.open
-          ? `${names(h.better)} is better; ${say.moved(h.open)} is not settled.`
+          ? `${names(h.better)} is better; ${moved(h.open)} is not settled.`
           : `${names(h.better)} ${are(h.better)} better. Nothing else is clearly worse.`;
       case 'no-different':
         return `${names(h.same)} ${are(h.same)} no different: the change did not help.`;
       case 'too-early':
-        return `Too early to tell whether the change helped with ${say.list(h.open.map(say.moved))}.`;
+        return `Too early to tell whether the change helped with ${list(h.open)}.`;
       case 'nothing-moved':
         return `Nothing is clearly better or worse in ${say.round(h.round)}.`;
     }
