@@ -128,6 +128,7 @@ export interface TerminalWords {
   ) => string;
   readonly brief: (km: string) => string;
   readonly pairs: string;
+  readonly silent: (days: number) => string;
   readonly pair: string;
   readonly round: string;
   readonly size: string;

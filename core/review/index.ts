@@ -47,7 +47,6 @@ export {
   type FeltMove,
   type MoveWord,
 } from './changes-look.ts';
-export { lookAtRun, type RunLook } from './run-look.ts';
 export { lookAtShoe, type RoundFelt, type ShoeComplaint, type ShoeLook } from './shoe-look.ts';
 export * from './zone-look.ts';
 export { lookAtComfort, type AttributeLook, type ComfortRound } from './comfort-look.ts';

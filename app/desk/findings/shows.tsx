@@ -13,6 +13,8 @@ import type { FindingProps } from './finding-props.ts';
 
 /** Of more runs only the latest are named; the zone's page has all. */
 const MOST_RUNS = 6;
+/** Reports of every round are asked for, and those of the finding's own are kept. */
+const MOST_ASKED = 500;
 
 export const Shows = (props: FindingProps) => {
   const { finding } = props;
@@ -130,22 +132,23 @@ const Runs = (
 ) => {
   const { finding, review, records, zone, kind, foot } = props;
   const { round } = finding.body;
-  const behind = useWork(
-    (desk) => desk.runsBehind(review.project.id, { round, foot, zone, kind }, MOST_RUNS),
+  const felt = useWork(
+    (desk) => desk.zone(review.project.id, { foot, zone, kind, testers: 0, reports: MOST_ASKED }),
     records,
-    [round, foot, zone, kind],
+    [foot, zone, kind],
   );
-  if (!behind || behind.runs.length === 0) return null;
+  const behind = felt?.look.reports.filter((one) => one.round === round).slice(0, MOST_RUNS) ?? [];
+  if (behind.length === 0) return null;
   const links = linksOf(review.project.id);
   const names = namesIn(review, records);
   return (
     <li>
       {p().changes.runsBehind}
       <ul class="runs-behind">
-        {behind.runs.map(({ id, tester, startedAt }) => (
-          <li key={id}>
-            <a href={links.run(id)}>
-              {d().joined.clauses([names.tester(tester), formatDate(startedAt)])}
+        {behind.map(({ run, tester, atMs }) => (
+          <li key={run}>
+            <a href={links.run(run)}>
+              {d().joined.clauses([names.tester(tester), formatDate(atMs)])}
             </a>
           </li>
         ))}

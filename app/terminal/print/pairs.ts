@@ -65,7 +65,7 @@ export const pairsOf = ({ review, spoken, speaker }: Printing): string => {
         spoken.desk.joined.apart(
           [
             pair.stopUse ? words.stopUse : '',
-            pair.holderSilentDays === null ? '' : spoken.desk.testers.silent(pair.holderSilentDays),
+            pair.holderSilentDays === null ? '' : words.silent(pair.holderSilentDays),
             toleranceInWords(pair.outOfTolerance, spoken.desk),
           ].filter(Boolean),
         ),

@@ -2189,6 +2189,7 @@ export const terminal: TerminalWords = {
   evidence: (p, t, haveRun, r, km) => `${p} 双，${panel(t, haveRun)}，${r} 次跑步，${km} km`,
   brief: (km) => `任务书要求每双 ${km} km。`,
   pairs: '样鞋',
+  silent: (days) => `已 ${days} 天没有消息`,
   pair: '编号',
   round: '轮次',
   size: '尺码 mm',
