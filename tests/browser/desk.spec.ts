@@ -38,46 +38,50 @@ test('what recurs is said with its evidence, becomes a finding, and leaves as pi
 }) => {
   const project = await join_(page, hub.codes.lead);
   await page.goto(`${hub.url}${project}/complaints`);
-  await page.getByLabel('Round', { exact: true }).selectOption({ label: 'Round 2' });
-  const map = page.locator('.foot-map').first();
+  const round = page.getByRole('region', { name: 'Round 2' });
+  await expect(
+    round.getByRole('link', { name: 'right upper, lateral toe box: 6 of 8 testers' }),
+  ).toBeVisible();
   // Counted in the demo: four of eight had pressure at the lateral toe box of the right foot at least twice.
-  const zone = map.getByRole('button', { name: /^right, lateral toe box/ });
-  await expect(zone).toHaveAccessibleName('right, lateral toe box: 4/8');
-  await zone.click();
-  await expect(page.getByText('Runs behind: right, lateral toe box')).toBeVisible();
-  await expect(page.getByText('Show 10 more of 40')).toBeVisible();
-
-  const card = page.locator('article').filter({ hasText: 'lateral toe box: Pressure' });
-  await expect(card.getByText('recurs across testers', { exact: true })).toBeVisible();
-  await expect(card.getByText(/^4 of 8 testers reported it at least twice/)).toBeVisible();
-  await expect(card.getByText(/more often with more layers of material there/)).toBeVisible();
-  const single = page.locator('article').filter({ hasText: 'central ball: Hot spot' });
-  await expect(single.getByText(/^Proven for T11, /)).toBeVisible();
-
-  await card.getByRole('button', { name: 'Make it a finding' }).click();
-  await card.getByLabel('Wanted change').fill('Cut the film back');
-  await card.getByLabel('in mm, if it has a size').fill('6');
-  await card.getByRole('button', { name: 'Save' }).click();
-  const finding = page.locator('li.sheet').filter({ hasText: 'Cut the film back, 6 mm' });
-  await finding.getByText(/^Evidence as of .* frozen$/).click();
-  await expect(finding.getByText(/It came in 50 of 183 asked runs/)).toBeVisible();
-
-  await page.getByLabel('Beside it').selectOption({ label: 'Round 1' });
-  await expect(page.locator('.foot-map[data-view=upper]')).toHaveCount(2);
+  await page.getByLabel('Reported').selectOption({ label: 'twice or more' });
+  const zone = round.getByRole('link', { name: 'right upper, lateral toe box: 4 of 8 testers' });
+  await expect(zone).toBeVisible();
+  await page.getByText('Save the maps', { exact: true }).click();
   for (const form of ['SVG', 'PNG']) {
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: `Save the map as ${form}` }).click();
     const bytes = readFileSync(await (await download).path());
     if (form === 'PNG') expect(bytes.subarray(1, 4).toString()).toBe('PNG');
     else {
-      expect(bytes.toString()).toContain('4/8');
+      expect(bytes.toString()).toContain('Round 2: 183 runs, 8 testers asked');
       expect(bytes.toString()).not.toMatch(/var\(--|class=|color-mix/);
     }
   }
-  const text = await printed(page);
-  expect(text).toContain('What recurs');
-  expect(text).toContain('Cut the film back');
-  expect(text).not.toContain('Save the map');
+  const whole = await printed(page);
+  expect(whole).toContain('Lateral toe box, pressure');
+  expect(whole).not.toContain('Save the map');
+
+  await zone.click();
+  await expect(page.getByText('All 52 reports')).toBeVisible();
+  const proof = page.locator('.zone-main > .how-sure');
+  await proof.locator('> summary').click();
+  await expect(proof.getByText('recurs across testers', { exact: true })).toBeVisible();
+  await expect(proof.getByText(/^4 of 8 testers reported it at least twice/)).toBeVisible();
+  await expect(proof.getByText(/It came in 50 of 183 asked runs/)).toBeVisible();
+  await expect(proof.getByText(/more often with more layers of material there/)).toBeVisible();
+
+  await page.getByRole('button', { name: 'Make it a finding' }).click();
+  await page.getByLabel('Wanted change').fill('Cut the film back');
+  await page.getByLabel('in mm, if it has a size').fill('6');
+  await page.getByRole('button', { name: 'Save' }).click();
+  await expect(
+    page.locator('.zone-aside').getByRole('link', { name: 'lateral toe box: Pressure' }),
+  ).toBeVisible();
+  expect(await printed(page)).toContain('lateral toe box: Pressure');
+
+  await page.goto(`${hub.url}${project}/shoe/zones/left/P4?kind=hot-spot`);
+  await proof.locator('> summary').click();
+  await expect(proof.getByText(/^Proven for T11, /)).toBeVisible();
 });
 
 test('checks typed on a phone without a network end as a curve and a verdict at the desk', async ({

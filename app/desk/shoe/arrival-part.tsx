@@ -84,7 +84,8 @@ const stampOf = (
       return { tone: 'fails', said: p().frame.outOfTolerance };
     case 'undecided':
       return { tone: 'open', said: p().shoe.arrival.undecidedMark };
-    default:
+    case 'all-in':
+    case 'not-measured':
       return null;
   }
 };

@@ -7,14 +7,9 @@ import { ZonePage } from './zone-page.tsx';
 import './shoe.css';
 
 export const ShoePlace = (props: PlaceProps) => {
-  switch (props.rest[0]) {
-    case 'comfort':
-      return <ComfortPart {...props} />;
-    case 'arrival':
-      return <ArrivalPart {...props} />;
-    case 'zones':
-      return <ZonePage {...props} />;
-    default:
-      return <ComplaintsPart {...props} />;
-  }
+  const [part] = props.rest;
+  if (part === 'comfort') return <ComfortPart {...props} />;
+  if (part === 'arrival') return <ArrivalPart {...props} />;
+  if (part === 'zones') return <ZonePage {...props} />;
+  return <ComplaintsPart {...props} />;
 };

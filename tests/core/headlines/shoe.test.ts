@@ -57,8 +57,8 @@ const complaint = (
 
 const said = (complaints: readonly ShoeComplaint[], more: object = {}): ShoeHeadline =>
   shoeHeadline(
-    { latest: third, complaints, ...more } as ShoeLook,
-    { rounds: [first, second, third], pains: [], ...more } as never,
+    { latest: third, complaints, ...more },
+    { rounds: [first, second, third], pains: [], ...more },
   );
 
 describe('complaints', () => {
