@@ -8,7 +8,6 @@ import {
   isIn,
   ranges,
   type ChangeVerdict,
-  type Evidence,
   type Finding,
   type Range,
   type RecordId,
@@ -168,14 +167,3 @@ export const carriersOf = <R extends { readonly id: RecordId; readonly order: nu
   const order = rounds.find(({ id }) => id === shownBy)?.order ?? 0;
   return rounds.filter((one) => one.id === chosen || one.order > order);
 };
-
-/** Counts of a complaint as they were frozen: the first line of a finding's evidence. */
-export const frozenCounts = (evidence: Evidence | undefined) =>
-  evidence?.complaint
-    ? {
-        testers: evidence.complaint.testersOnce,
-        askedTesters: evidence.complaint.askedTesters,
-        runs: evidence.complaint.runs,
-        askedRuns: evidence.complaint.askedRuns,
-      }
-    : null;

@@ -123,7 +123,7 @@ describe('two rounds as one story', () => {
   it('names the findings whose change the later round carries, with what the log says of them', () => {
     const written = {
       round: SECOND,
-      verdict: 'better',
+      verdict: 'no-different',
       until: '2026-05-01T00:00:00Z',
       lines: ['x'],
     };
