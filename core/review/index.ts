@@ -39,7 +39,8 @@ export {
 } from './calendar.ts';
 export { lookAtRun, type RunLook } from './run-look.ts';
 export { mustNotRun, pairRows, type PairRow } from './pair-rows.ts';
-export { lookAtPair, type PairBench, type PairLook } from './pair-look.ts';
+export { lookAtPair, type PairLook } from './pair-look.ts';
+export type { PairBench } from './pair-bench.ts';
 export { testerRows, type TesterRow } from './tester-rows.ts';
 export { lookAtTester, type FeltByTester, type TesterLook } from './tester-look.ts';
 export type { FeltInRuns, Note } from './felt-in-runs.ts';

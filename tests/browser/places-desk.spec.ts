@@ -4,6 +4,7 @@
  */
 import { expect, test, type Page } from '@playwright/test';
 import { chooseLanguage } from './device.ts';
+import { joinLead, openPlace, placesAndPages } from './desk-places.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
@@ -12,63 +13,9 @@ test.beforeAll(async () => {
 });
 test.afterAll(() => hub.stop());
 
-/** Places by their address within the project; `''` is the sheet. */
-const PLACES = [
-  '',
-  'shoe',
-  'shoe/comfort',
-  'shoe/arrival',
-  'wear',
-  'wear/checks',
-  'wear/gauges',
-  'changes',
-  'verdict',
-  'pairs',
-  'testers',
-  'runs',
-  'waiting',
-  'rounds',
-  'brief',
-] as const;
-
-/** Pages of single records: found by the first link of that kind on a place. */
-const PAGES = [
-  ['shoe', 'shoe/zones/'],
-  ['pairs', 'pairs/'],
-  ['testers', 'testers/'],
-  ['runs', 'runs/'],
-  ['wear/checks', 'wear/checks/'],
-  ['changes', 'changes/findings/'],
-] as const;
-
 /** Words that belong behind "How sure?", in both languages. */
 const STATISTICS =
   /\be-values?\b|\bp\s*[=<≤]|\bp-values?\b|\bWilson\b|\bStudent\b|\bKendall\b|\bposterior\b|\badjusted\b|\bhypothes[ie]s\b|[eEpP]\s*值|后验|威尔逊|校正后|调整后的/;
-
-const joinLead = async (page: Page): Promise<string> => {
-  await page.goto(`${hub.url}/join#${hub.codes.lead}`);
-  await page.getByRole('button', { name: 'Join' }).click();
-  await page.getByRole('link', { name: /Demo trainer/ }).click();
-  await page.locator('.todo').waitFor();
-  return new URL(page.url()).pathname;
-};
-
-const openPlace = async (page: Page, address: string) => {
-  await page.goto(hub.url + address);
-  await page.locator('.place-head h1').waitFor();
-  // What a place asks of the worker comes after its frame.
-  await expect(page.locator('main').getByText(/^(One moment …|请稍候……)$/)).toHaveCount(0);
-};
-
-const addressesOf = async (page: Page, project: string): Promise<readonly string[]> => {
-  const pages: string[] = [];
-  for (const [place, prefix] of PAGES) {
-    await openPlace(page, `${project}/${place}`);
-    const link = page.locator(`main a[href^="${project}/${prefix}"]`).first();
-    pages.push((await link.getAttribute('href')) as string);
-  }
-  return ['/desk', ...PLACES.map((place) => `${project}/${place}`.replace(/\/$/, '')), ...pages];
-};
 
 /** The text that can be read without opening anything, but for what is quoted of people and of the report. */
 const firstLevelText = (page: Page): Promise<string> =>
@@ -90,10 +37,10 @@ test('every place has its answer on the first screen, and is not long', async ({
   test.setTimeout(300_000);
   await page.setViewportSize({ width: 1280, height: 800 });
   await page.emulateMedia({ reducedMotion: 'reduce' });
-  const project = await joinLead(page);
+  const project = await joinLead(page, hub);
   const faults: string[] = [];
-  for (const address of await addressesOf(page, project)) {
-    await openPlace(page, address);
+  for (const address of await placesAndPages(page, project)) {
+    await openPlace(page, hub.url + address);
     const head = await page.locator('.place-head h1').boundingBox();
     const proof = await page.locator('main > :nth-child(2)').first().boundingBox();
     const { height, sideways } = await page.evaluate(() => ({
@@ -113,13 +60,13 @@ test('every place has its answer on the first screen, and is not long', async ({
 for (const language of ['English', '简体中文'] as const)
   test(`no word of statistics stands outside "How sure?": ${language}`, async ({ page }) => {
     test.setTimeout(300_000);
-    const project = await joinLead(page);
-    const addresses = await addressesOf(page, project);
+    const project = await joinLead(page, hub);
+    const addresses = await placesAndPages(page, project);
     await page.goto(`${hub.url}/settings`);
     await chooseLanguage(page, language);
     const faults: string[] = [];
     for (const address of addresses) {
-      await openPlace(page, address);
+      await openPlace(page, hub.url + address);
       const text = await firstLevelText(page);
       expect(text.length, address).toBeGreaterThan(100);
       for (const line of text.split('\n'))
@@ -130,13 +77,13 @@ for (const language of ['English', '简体中文'] as const)
 
 test('what leads somewhere leads to something, and back comes back', async ({ page }) => {
   test.setTimeout(300_000);
-  const project = await joinLead(page);
-  const addresses = await addressesOf(page, project);
+  const project = await joinLead(page, hub);
+  const addresses = await placesAndPages(page, project);
   const seen = new Set<string>(addresses);
   const faults: string[] = [];
   const kindOf = (href: string) => href.replaceAll(/[0-9a-f]{8}-[0-9a-f-]{27}/g, '…');
   for (const address of addresses) {
-    await openPlace(page, address);
+    await openPlace(page, hub.url + address);
     const links = await page
       .locator('main a[href^="/desk"]')
       .evaluateAll((all) => all.map((one) => one.getAttribute('href') as string));
@@ -166,14 +113,14 @@ test('what leads somewhere leads to something, and back comes back', async ({ pa
 test('at 390 px no place scrolls sideways, in either language', async ({ page }) => {
   test.setTimeout(300_000);
   await page.setViewportSize({ width: 390, height: 844 });
-  const project = await joinLead(page);
-  const addresses = await addressesOf(page, project);
+  const project = await joinLead(page, hub);
+  const addresses = await placesAndPages(page, project);
   const faults: string[] = [];
   for (const language of ['English', '简体中文'] as const) {
     await page.goto(`${hub.url}/settings`);
     await chooseLanguage(page, language);
     for (const address of addresses) {
-      await openPlace(page, address);
+      await openPlace(page, hub.url + address);
       const sideways = await page.evaluate(
         () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
       );

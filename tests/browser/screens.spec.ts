@@ -5,6 +5,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { writeGpx } from '../../core/track/index.ts';
 import { fixAt, START_MS, trackOf } from '../core/track/tracks.ts';
 import { chooseLanguage } from './device.ts';
+import { joinLead, placesAndPages } from './desk-places.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 import { joinAsTester, openLead } from './two-people.ts';
 
@@ -71,18 +72,21 @@ const scan = async (page: Page, name: string, rules?: readonly string[]) => {
   expect(tooWide, `${name} scrolls sideways`).toBeLessThanOrEqual(0);
 };
 
+const LANGUAGES = ['English', '简体中文'] as const;
+
 /** Walks the screens at these addresses; `ready` does whatever opens a state of the last one. */
 const walk = async (
   page: Page,
   paths: readonly string[],
   open: (page: Page, path: string) => Promise<void>,
+  languages: readonly (typeof LANGUAGES)[number][] = LANGUAGES,
 ) => {
-  for (const language of ['English', '简体中文'] as const) {
+  for (const language of languages) {
     await page.goto(`${hub.url}/settings`);
     await chooseLanguage(page, language);
     for (const path of paths) {
       await page.goto(hub.url + path);
-      await page.locator('main h1').waitFor();
+      await page.locator('main h1').first().waitFor();
       await open(page, path);
       // Without motion a colour is there at once.
       for (const colorScheme of ['light', 'dark'] as const) {
@@ -96,7 +100,7 @@ const walk = async (
 
 test('the welcome screen', async ({ page }) => {
   await page.goto(hub.url);
-  await page.locator('main h1').waitFor();
+  await page.locator('main h1').first().waitFor();
   await scan(page, 'welcome');
 });
 
@@ -217,68 +221,26 @@ test('what a tester sees of a pair that must not be worn, and how its lead answe
   await lead.context().close();
 });
 
-test('the lead’s screens', async ({ page }) => {
-  test.setTimeout(300_000);
-  await page.goto(`${hub.url}/join#${hub.codes.lead}`);
-  await page.getByRole('button', { name: 'Join' }).click();
-  await page.getByRole('link', { name: /Demo trainer/ }).click();
-  await page.locator('.todo').waitFor();
-  const project = new URL(page.url()).pathname;
-  const tabs = [
-    'overview',
-    'pairs',
-    'complaints',
-    'comfort',
-    'bench',
-    'verdict',
-    'changes',
-    'findings',
-    'report',
-    'rounds',
-    'testers',
-    'plan',
-    'brief',
-  ];
-  await walk(
-    page,
-    ['/', '/desk', '/desk/new', '/desk/group', ...tabs.map((tab) => `${project}/${tab}`)],
-    async (at, path) => {
-      if (path.endsWith('brief')) await at.locator('.reading').first().waitFor();
-      else if (path.startsWith(project)) await at.locator('.frame-tabs').waitFor();
-      if (path.endsWith('report')) await at.locator('.report').waitFor();
-      if (path.endsWith('verdict')) await at.locator('.verdict').first().waitFor();
-      if (path.endsWith('changes')) await at.locator('article summary').first().click();
-      if (path.endsWith('complaints')) {
-        // The round in which most recurs, with a zone and a form open.
-        await at.locator('main select').first().selectOption({ index: 1 });
-        await at.locator('article summary').first().click();
-        await at.locator('article .no-print button').first().click();
-        await at.locator('.foot-map [data-zone=U10]').first().focus();
-        await at.keyboard.press('Enter');
-      }
-      // Unfold every form, so that it is looked at too.
-      if (path.endsWith('bench')) {
-        await at.locator('.chart').first().waitFor();
-        for (const fold of await at.locator('summary').all()) await fold.click();
-        const forms = at.locator('main > .two-columns.no-print > button');
-        await forms.last().click();
-        await forms.first().click();
-      }
-      if (path.endsWith('plan')) {
-        await at.locator('.part > button').last().click();
-        await at.locator('.part > button').first().click();
-      }
-      if (path.endsWith('pairs')) {
-        for (const fold of await at.locator('.people-folds summary').all()) await fold.click();
-        await at.locator('.people-actions button').last().click();
-      }
-      if (path.endsWith('rounds')) {
-        await at.locator('main > button, main > .two-columns button').last().waitFor();
-        await at
-          .locator('main > button, main > .two-columns button:not(.button-quiet)')
-          .last()
-          .click();
-      }
-    },
-  );
-});
+for (const language of LANGUAGES)
+  test(`the lead’s screens: ${language}`, async ({ page }) => {
+    test.setTimeout(300_000);
+    const project = await joinLead(page, hub);
+    const places = await placesAndPages(page, project);
+    const more = ['/', '/desk/new', '/desk/group', `${project}/report`, `${project}/plan`];
+    await walk(
+      page,
+      [...more, ...places],
+      async (at, path) => {
+        if (path.startsWith(project)) await at.locator('.place-head h1').waitFor();
+        if (path.endsWith('report')) await at.locator('.report').waitFor();
+        if (path.endsWith('plan')) {
+          await at.locator('.part > button').last().click();
+          await at.locator('.part > button').first().click();
+        }
+        // Unfold what is folded, so that it is looked at too.
+        for (const fold of await at.locator('main details:not([open]) > summary').all())
+          if (await fold.isVisible()) await fold.click();
+      },
+      [language],
+    );
+  });

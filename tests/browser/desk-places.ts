@@ -1,0 +1,60 @@
+/** The places of the desk and the pages of its records, for the tests that walk all of them. */
+import { expect, type Page } from '@playwright/test';
+import type { HubProcess } from './hub-process.ts';
+
+/** Places by their address within the project; `''` is the sheet. */
+const PLACES = [
+  '',
+  'shoe',
+  'shoe/comfort',
+  'shoe/arrival',
+  'wear',
+  'wear/checks',
+  'wear/gauges',
+  'changes',
+  'verdict',
+  'pairs',
+  'testers',
+  'runs',
+  'waiting',
+  'rounds',
+  'brief',
+] as const;
+
+/** Pages of single records: found by the first link of that kind on a place. */
+const PAGES = [
+  ['shoe', 'shoe/zones/'],
+  ['pairs', 'pairs/'],
+  ['testers', 'testers/'],
+  ['runs', 'runs/'],
+  ['wear/checks', 'wear/checks/'],
+  ['changes', 'changes/findings/'],
+] as const;
+
+/** A lead at the demo's project. @returns the project's address */
+export const joinLead = async (page: Page, hub: HubProcess): Promise<string> => {
+  await page.goto(`${hub.url}/join#${hub.codes.lead}`);
+  await page.getByRole('button', { name: 'Join' }).click();
+  await page.getByRole('link', { name: /Demo trainer/ }).click();
+  await page.locator('.todo').waitFor();
+  return new URL(page.url()).pathname;
+};
+
+/** Opens a place and waits for what it asks of the log. */
+export const openPlace = async (page: Page, url: string) => {
+  await page.goto(url);
+  await page.locator('.place-head h1').waitFor();
+  // What a place asks of the worker comes after its frame.
+  await expect(page.locator('main').getByText(/^(One moment …|请稍候……)$/)).toHaveCount(0);
+};
+
+/** Every place of the desk, and a page of each kind of record: found by a link as a lead finds it. */
+export const placesAndPages = async (page: Page, project: string): Promise<readonly string[]> => {
+  const pages: string[] = [];
+  for (const [place, prefix] of PAGES) {
+    await openPlace(page, new URL(`${project}/${place}`, page.url()).href);
+    const link = page.locator(`main a[href^="${project}/${prefix}"]`).first();
+    pages.push((await link.getAttribute('href')) as string);
+  }
+  return ['/desk', ...PLACES.map((place) => `${project}/${place}`.replace(/\/$/, '')), ...pages];
+};
