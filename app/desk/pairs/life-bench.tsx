@@ -1,7 +1,8 @@
 /** What the bench read on a pair: a diamond a check on its round's band, with the brief's limit. */
+import type { Measure } from '../../../core/records/index.ts';
 import type { PairBench } from '../../../core/review/index.ts';
 import { formatNumber } from '../../parts/format.ts';
-import { p, terms } from '../../words/index.ts';
+import { p } from '../../words/index.ts';
 import { placeName } from '../../words/say-place.ts';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance } from '../frame/say.ts';
@@ -31,7 +32,7 @@ export const Bench = ({ look, axis, ...tab }: LaneProps & { readonly axis: Axis 
       {look.bench.map((bench) => {
         const [low, high] = rangeOf(bench);
         const y = (value: number) => (100 * (high - value)) / (high - low);
-        const [measure] = bench.kind.split(' ') as [keyof ReturnType<typeof terms>['measures']];
+        const [measure] = bench.kind.split(' ') as [Measure];
         const band = [
           ...bench.curve.map(({ m, upper }) => [x(m), y(upper)] as const),
           ...bench.curve.toReversed().map(({ m, lower }) => [x(m), y(lower)] as const),

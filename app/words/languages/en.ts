@@ -1146,8 +1146,7 @@ export const desk = {
     } as Readonly<Record<RunOddity['why'], string>>,
     run: (tester: string, pair: string, distance: string, date: string) =>
       `${tester}, pair ${pair}, ${distance}, ${date}`,
-    notedLate:
-      'Was a hand-out noted late? “Edit dates” on the page of its pair puts it right.',
+    notedLate: 'Was a hand-out noted late? “Edit dates” on the page of its pair puts it right.',
     leftOut: {
       'unknown-kind': (count: number) =>
         `${count} ${count === 1 ? 'record is' : 'records are'} of a kind that needs a newer app; kept, and in no figure.`,
