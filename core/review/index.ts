@@ -64,7 +64,8 @@ export {
   type VerdictGrid,
 } from './verdict-grid.ts';
 export { mustNotRun, pairRows, type PairRow } from './pair-rows.ts';
-export { lookAtPair, type PairBench, type PairLook } from './pair-look.ts';
+export { lookAtPair, type PairLook } from './pair-look.ts';
+export type { PairBench } from './pair-bench.ts';
 export { testerRows, type TesterRow } from './tester-rows.ts';
 export { lookAtTester, type FeltByTester, type TesterLook } from './tester-look.ts';
 export type { FeltInRuns, Note } from './felt-in-runs.ts';

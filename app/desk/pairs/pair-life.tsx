@@ -2,51 +2,21 @@
  * The life of a pair on one axis of kilometres: a lane for the hands, for comfort, for each complaint, for readings
  * on the bench, and for damage. Lanes are boxes with marks placed in percent, so that letters and marks keep their size.
  */
-import type { ComponentChildren } from 'preact';
-import type { PairBench, PairLook } from '../../../core/review/index.ts';
 import { fromMetres, toMetres } from '../../../core/units/index.ts';
 import { distanceFigure, formatDate, formatNumber } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
 import { p, terms } from '../../words/index.ts';
-import { placeName } from '../../words/say-place.ts';
-import { namesIn, type TabProps } from '../desk-state.ts';
+import { namesIn } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { Picture, type PictureTable } from '../frame/picture.tsx';
-import { roundDistance, sayOf } from '../frame/say.ts';
-import { speakerOf } from '../speaker.ts';
+import { sayOf } from '../frame/say.ts';
+import { Bench } from './life-bench.tsx';
+import { axisOf, Behind, Lane, line, type Axis, type LaneProps } from './life-lane.tsx';
 
 /** More lanes of complaints than this push the rest off the screen. */
 const MOST_FELT = 3;
 
-type Props = TabProps & { readonly look: PairLook };
-
-interface Axis {
-  readonly endM: number;
-  /** Percent of the axis. */
-  readonly at: (m: number) => string;
-}
-
-const axisOf = ({ briefM, totalM }: PairLook): Axis => {
-  const endM = Math.max(briefM, totalM, 1);
-  return { endM, at: (m) => `${Math.min(100, Math.max(0, (100 * m) / endM))}%` };
-};
-
-const Lane = (props: {
-  readonly title: ComponentChildren;
-  readonly note?: string;
-  readonly kind: string;
-  readonly children: ComponentChildren;
-}) => (
-  <div class={`lane lane-${props.kind}`}>
-    <div class="lane-name">
-      <b>{props.title}</b>
-      {props.note !== undefined && <span class="soft small">{props.note}</span>}
-    </div>
-    <div class="lane-field">{props.children}</div>
-  </div>
-);
-
-const Hands = ({ look, axis, ...tab }: Props & { readonly axis: Axis }) => {
+const Hands = ({ look, axis, ...tab }: LaneProps & { readonly axis: Axis }) => {
   const words = p().pairs.page;
   const names = namesIn(tab.review, tab.records);
   const links = linksOf(tab.review.project.id);
@@ -75,17 +45,7 @@ const Hands = ({ look, axis, ...tab }: Props & { readonly axis: Axis }) => {
   );
 };
 
-const line = (points: readonly (readonly [number, number])[]): string =>
-  points.map(([x, y], at) => `${at === 0 ? 'M' : 'L'}${x.toFixed(2)},${y.toFixed(2)}`).join('');
-
-/** A drawing behind the marks that is stretched to its lane; strokes keep their width. */
-const Behind = ({ children }: { readonly children: ComponentChildren }) => (
-  <svg class="lane-behind" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
-    {children}
-  </svg>
-);
-
-const Comfort = ({ look, axis, ...tab }: Props & { readonly axis: Axis }) => {
+const Comfort = ({ look, axis, ...tab }: LaneProps & { readonly axis: Axis }) => {
   const links = linksOf(tab.review.project.id);
   const x = (m: number) => (100 * m) / axis.endM;
   return (
@@ -112,7 +72,7 @@ const Comfort = ({ look, axis, ...tab }: Props & { readonly axis: Axis }) => {
   );
 };
 
-const Felt = ({ look, axis, ...tab }: Props & { readonly axis: Axis }) => {
+const Felt = ({ look, axis, ...tab }: LaneProps & { readonly axis: Axis }) => {
   const words = p().pairs.page;
   const links = linksOf(tab.review.project.id);
   const runs = new Map(look.runs.map((one) => [one.run, one]));
@@ -155,83 +115,7 @@ const Felt = ({ look, axis, ...tab }: Props & { readonly axis: Axis }) => {
   );
 };
 
-/** The lowest and the highest that is drawn of readings, with some room. */
-const rangeOf = ({ marks, others, curve, limit }: PairBench): readonly [number, number] => {
-  const values = [
-    ...marks.map(({ value }) => value),
-    ...others.map(({ value }) => value),
-    ...curve.flatMap(({ lower, upper }) => [lower, upper]),
-    ...(limit ? [limit.value] : []),
-  ];
-  const [low, high] = [Math.min(...values), Math.max(...values)];
-  const room = 0.06 * (high - low || Math.abs(high) || 1);
-  return [low - room, high + room];
-};
-
-const Bench = ({ look, axis, ...tab }: Props & { readonly axis: Axis }) => {
-  const words = p().pairs.page;
-  const links = linksOf(tab.review.project.id);
-  const speaker = speakerOf(tab);
-  const x = (m: number) => (100 * m) / axis.endM;
-  return (
-    <>
-      {look.bench.map((bench) => {
-        const [low, high] = rangeOf(bench);
-        const y = (value: number) => (100 * (high - value)) / (high - low);
-        const [measure] = bench.kind.split(' ') as [keyof ReturnType<typeof terms>['measures']];
-        const band = [
-          ...bench.curve.map(({ m, upper }) => [x(m), y(upper)] as const),
-          ...bench.curve.toReversed().map(({ m, lower }) => [x(m), y(lower)] as const),
-        ];
-        return (
-          <Lane
-            key={`${bench.kind}${bench.site}`}
-            kind="bench"
-            title={
-              <a href={links.place('wear')}>{placeName({ measure, site: bench.site }, speaker)}</a>
-            }
-            note={words.benchNote(bench.marks.length)}
-          >
-            <Behind>
-              {band.length > 0 && <path class="life-band" d={`${line(band)}Z`} />}
-              <path
-                class="life-curve"
-                d={line(bench.curve.map(({ m, median }) => [x(m), y(median)]))}
-              />
-              {bench.limit && <path class="life-limit" d={`M0,${y(bench.limit.value)}H100`} />}
-            </Behind>
-            {bench.limit && (
-              <span class="life-limit-name" style={{ insetBlockStart: `${y(bench.limit.value)}%` }}>
-                {words.limit(formatNumber(bench.limit.value, 1))}
-              </span>
-            )}
-            {bench.others.map(({ check, m, value }) => (
-              <span
-                key={`${check}${m}`}
-                class="life-other"
-                style={{ insetInlineStart: axis.at(m), insetBlockStart: `${y(value)}%` }}
-              />
-            ))}
-            {bench.marks.map(({ check, m, value }) => (
-              <a
-                key={`${check}${m}`}
-                class="life-check"
-                href={links.check(check)}
-                tabIndex={-1}
-                style={{ insetInlineStart: axis.at(m), insetBlockStart: `${y(value)}%` }}
-                title={`${roundDistance(m)}: ${formatNumber(value, 2)}`}
-              >
-                <span class="hidden-words">{formatNumber(value, 2)}</span>
-              </a>
-            ))}
-          </Lane>
-        );
-      })}
-    </>
-  );
-};
-
-const Events = ({ look, axis, ...tab }: Props & { readonly axis: Axis }) => {
+const Events = ({ look, axis, ...tab }: LaneProps & { readonly axis: Axis }) => {
   const links = linksOf(tab.review.project.id);
   if (look.damages.length + look.stops.length === 0) return null;
   return (
@@ -272,7 +156,7 @@ const ticksOf = (endM: number): readonly number[] => {
   return Array.from({ length: Math.floor(end / step) + 1 }, (_, at) => at * step);
 };
 
-const tableOf = ({ look, ...tab }: Props): PictureTable => {
+const tableOf = ({ look, ...tab }: LaneProps): PictureTable => {
   const words = p().pairs.page.runTable;
   const names = namesIn(tab.review, tab.records);
   const links = linksOf(tab.review.project.id);
@@ -294,7 +178,7 @@ const tableOf = ({ look, ...tab }: Props): PictureTable => {
   };
 };
 
-export const PairLife = (props: Props) => {
+export const PairLife = (props: LaneProps) => {
   const { look } = props;
   const words = p().pairs.page;
   const axis = axisOf(look);

@@ -78,6 +78,8 @@ const OneFoot = (props: {
   );
 };
 
+const mmOrDash = (value: number | null): string => (value === null ? '–' : formatNumber(value, 0));
+
 export const FeetDrawing = (props: {
   readonly look: TesterLook;
   readonly pairName: (pair: InLast['pair']) => string;
@@ -97,9 +99,9 @@ export const FeetDrawing = (props: {
           (['left', 'right'] as const).map((side) => [
             words.ofSide(pairName(pair.pair), words[side]),
             formatNumber(footLengthMm[side], 0),
-            footWidthMm ? formatNumber(footWidthMm[side], 0) : '–',
-            pair.lastLengthMm === null ? '–' : formatNumber(pair.lastLengthMm, 0),
-            pair[side]?.toeMm == null ? '–' : formatNumber(pair[side].toeMm, 0),
+            mmOrDash(footWidthMm?.[side] ?? null),
+            mmOrDash(pair.lastLengthMm),
+            mmOrDash(pair[side]?.toeMm ?? null),
           ]),
         ),
       }}

@@ -1950,6 +1950,7 @@ export const desk = {
       'This address works on this machine only. For phones start the hub with --lan, or behind a web server.',
     validUntil: (date: string) => `Good once, until ${date}.`,
     needsHub: 'Without a hub, send the hand-out file.',
+    silent: (days: number) => `silent for ${days} days`,
   },
 
   blueprint: {

@@ -1661,6 +1661,7 @@ export const desk: DeskWords = {
     localOnly: '此地址只能在本机打开。要让手机连接，请用 --lan 启动服务器，或置于网页服务器之后。',
     validUntil: (date) => `只可用一次，有效至 ${date}。`,
     needsHub: '没有服务器时，请发送发鞋文件。',
+    silent: (days) => `已 ${days} 天没有消息`,
   },
 
   blueprint: {

@@ -1,6 +1,5 @@
 /** Pairs: the list, a pair's page, a report of damage; and hand-outs, wherever they are shown. */
 import type { PairHeadline, PairsHeadline } from '../../../../core/headlines/index.ts';
-import type { PairColumn, PairState } from '../../../desk/pairs/pair-order.ts';
 import type { Say } from '../../say-names.ts';
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
@@ -49,7 +48,7 @@ export const pairs = {
     complaints: 'With a complaint',
     checks: 'Checks',
     state: 'State',
-  } satisfies Readonly<Record<PairColumn, string>>,
+  },
   sortBy: 'Sort by',
   sortedBy: (column: string) => `Sort by: ${column}`,
   states: {
@@ -60,7 +59,7 @@ export const pairs = {
     silent: 'With a silent tester',
     'out-of-tolerance': 'Out of tolerance',
     'never-run': 'Never run',
-  } satisfies Readonly<Record<PairState, string>>,
+  },
   stateFilter: 'State',
   roundFilter: 'Round',
   allRounds: 'All rounds',

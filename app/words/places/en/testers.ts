@@ -1,6 +1,5 @@
 /** Testers: the list, and a tester's page. */
 import type { TesterHeadline, TestersHeadline } from '../../../../core/headlines/index.ts';
-import type { TesterColumn, TesterState } from '../../../desk/testers/tester-order.ts';
 import type { Say } from '../../say-names.ts';
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
@@ -41,14 +40,14 @@ export const testers = {
     most: 'Felt most',
     complaints: 'With a complaint',
     pain: 'Pain',
-  } satisfies Readonly<Record<TesterColumn, string>>,
+  },
   states: {
     all: 'All testers',
     holds: 'With a pair',
     silent: 'Silent',
     pain: 'With pain',
     'never-ran': 'Never ran',
-  } satisfies Readonly<Record<TesterState, string>>,
+  },
   stateFilter: 'Show',
   find: 'Tester or pair',
   nothingFound: 'No tester fits. Change the filters.',
