@@ -2,7 +2,7 @@
 import { complaintKinds, zonesOfView, type ZoneCode } from '../../../core/foot/index.ts';
 import { feet, painSigns } from '../../../core/records/index.ts';
 import type { ComplaintForm, RunForm } from '../../drafts/run.ts';
-import { Button, Choice, Choices } from '../../parts/controls/controls.tsx';
+import { Button, Choice, Choices, Field } from '../../parts/controls/controls.tsx';
 import { settings } from '../../parts/settings.ts';
 import { p, t, terms } from '../../words/index.ts';
 import { SelectField, TextField } from '../form-parts.tsx';
@@ -133,6 +133,18 @@ export const CorrectFeet = (props: CorrectProps) => {
         onChange={(pain) => change({ pain: pain === null ? null : Number(pain) })}
       />
       {form.pain !== null && form.pain > 0 && <PainFields form={form} change={change} />}
+      <Field label={words.words}>
+        {(ids) => (
+          <textarea
+            class="input"
+            rows={3}
+            maxLength={4000}
+            {...ids}
+            value={form.words}
+            onInput={(event) => change({ words: event.currentTarget.value })}
+          />
+        )}
+      </Field>
     </div>
   );
 };

@@ -49,7 +49,7 @@ const facts = (more: object = {}): RunsFacts =>
       oddities: [],
       ...more,
     },
-  }) as unknown as RunsFacts;
+  });
 const answered = { answer: { advice: 'stay-out' } };
 
 describe('the list of runs says first', () => {
@@ -130,7 +130,7 @@ describe('the list of decisions says first', () => {
       waiting: [],
       decided: [],
       ...of,
-    } as unknown as WaitingFacts);
+    });
     return [en.waitingHeadline(h), zh.waitingHeadline(h)];
   };
   const out = (about: string) => ({ about, counts: false });
