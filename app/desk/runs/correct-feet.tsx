@@ -6,8 +6,8 @@ import { Button, Choice, Choices, Field } from '../../parts/controls/controls.ts
 import { settings } from '../../parts/settings.ts';
 import { p, t, terms } from '../../words/index.ts';
 import { SelectField, TextField } from '../form-parts.tsx';
-import { MaybeSelect } from './correct-day.tsx';
-import type { CorrectProps } from './correct-run.tsx';
+import type { CorrectProps } from './correct-props.ts';
+import { MaybeSelect } from './maybe-select.tsx';
 
 const zones: readonly ZoneCode[] = [...zonesOfView('upper'), ...zonesOfView('sole')];
 const ten = Array.from({ length: 11 }, (_, at) => [String(at), String(at)] as const);

@@ -1,13 +1,7 @@
 /** A lead corrects a run on its tester's behalf: the run as it was said, filled in, and the reason. */
 import { useState } from 'preact/hooks';
 import type { RecordId, Run } from '../../../core/records/index.ts';
-import {
-  formOfRun,
-  runOfForm,
-  withScore,
-  type RunForm,
-  type RunFormError,
-} from '../../drafts/run.ts';
+import { formOfRun, runOfForm, withScore, type RunFormError } from '../../drafts/run.ts';
 import { parseDecimal } from '../../../core/units/index.ts';
 import { Field } from '../../parts/controls/controls.tsx';
 import { toInstant } from '../../parts/instant.ts';
@@ -18,15 +12,8 @@ import { namesIn, type TabProps } from '../desk-state.ts';
 import { OpenForm, SmallForm, TextField } from '../form-parts.tsx';
 import { CorrectDay } from './correct-day.tsx';
 import { CorrectFeet } from './correct-feet.tsx';
+import type { CorrectProps } from './correct-props.ts';
 import { saveCorrection } from './save-correction.ts';
-
-/** What each part of the form gets. */
-export interface CorrectProps extends TabProps {
-  readonly form: RunForm;
-  readonly change: (part: Partial<RunForm>) => void;
-  /** What is wrong with a field, in words. */
-  readonly wrong: (field: RunFormError) => string | undefined;
-}
 
 /** As long as a reason may be, letters. */
 const LONGEST_WHY = 500;

@@ -7,7 +7,6 @@ import {
   type RunHeadline,
   type RunsFacts,
   type RunsHeadline,
-  type WaitingFacts,
   type WaitingHeadline,
 } from '../../../core/headlines/index.ts';
 import type { RunLook } from '../../../core/review/index.ts';
@@ -39,17 +38,16 @@ const pain = (who: string, more: object = {}) => ({
   answer: null,
   ...more,
 });
-const facts = (more: object = {}): RunsFacts =>
-  ({
-    review: {
-      size: { runs: 518 },
-      pains: [],
-      damages: [],
-      waiting: [],
-      oddities: [],
-      ...more,
-    },
-  });
+const facts = (more: object = {}): RunsFacts => ({
+  review: {
+    size: { runs: 518 },
+    pains: [],
+    damages: [],
+    waiting: [],
+    oddities: [],
+    ...more,
+  },
+});
 const answered = { answer: { advice: 'stay-out' } };
 
 describe('the list of runs says first', () => {
