@@ -245,7 +245,7 @@ test('the lead answers at the desk, the tester reads it on the card, and the ste
   await syncTester(page, hub);
   const lead = await openLead(browser, hub);
   await syncLead(lead, hub);
-  await lead.getByRole('link', { name: 'Ask about one report of pain' }).click();
+  await lead.getByRole('link', { name: 'Answer T01: pain' }).click();
   await lead.getByRole('button', { name: 'Answer T01' }).click();
   await lead.getByRole('button', { name: 'Save' }).click();
   await expect(lead.getByText('Choose whether they may run in this pair.')).toBeVisible();
@@ -253,15 +253,14 @@ test('the lead answers at the desk, the tester reads it on the card, and the ste
   await expect(lead.getByText(/^Answered on .*: Stay out of this pair\./)).toBeVisible();
   await lead.getByRole('link', { name: 'Sheet', exact: true }).click();
   await lead.locator('.todo').waitFor();
-  await expect(lead.getByRole('link', { name: /report of pain/ })).toHaveCount(0);
+  await expect(lead.getByRole('link', { name: 'Answer T01: pain' })).toHaveCount(0);
   await syncLead(lead, hub);
   await syncTester(page, hub);
   await expect(card(page).getByText(/^Your lead, .*: stay out of this pair\.$/)).toBeVisible();
   await expect(card(page).getByText('“See the physio first.”')).toBeVisible();
   await expectOff(page, TITLE);
 
-  await lead.getByRole('link', { name: 'Testers', exact: true }).click();
-  await lead.getByRole('rowheader', { name: 'T01' }).getByRole('link').click();
+  await lead.getByRole('link', { name: 'Runs', exact: true }).click();
   await lead.getByRole('button', { name: 'Change the answer to T01' }).click();
   await answer(lead, 'Go on in this pair', 'Short and easy.');
   await expect(lead.getByText(/^Answered on .*: Go on in this pair\./)).toBeVisible();
@@ -304,10 +303,10 @@ test('pain and its answer go by file as well', async ({ page, browser }) => {
   await takeIn(lead, told);
   await lead.goto(`${hub.url}/desk`);
   await lead.getByRole('link', { name: /Demo trainer/ }).click();
-  await lead.getByRole('link', { name: 'Ask about one report of pain' }).click();
+  await lead.getByRole('link', { name: 'Answer T01: pain' }).click();
   await lead.getByRole('button', { name: 'Answer T01' }).click();
   await answer(lead, 'Go on in this pair', 'Good that you asked.');
-  await lead.getByText('Settled: ').waitFor();
+  await expect(lead.getByText(/^Answered on .*: Go on in this pair\./)).toBeVisible();
   await lead.getByRole('link', { name: 'Testers', exact: true }).click();
   const row = lead.getByRole('row').filter({ hasText: 'T01' });
   const answered = await savedFile(lead, () =>

@@ -75,7 +75,9 @@ test('a run that cannot be right is told before it is taken in, waits, is set as
 
   expect(await pairs()).toBe(before);
   await page.getByRole('link', { name: 'Decide whether one entry counts' }).click();
-  await expect(page.getByRole('heading', { name: 'In no figure until you decide' })).toBeVisible();
+  await expect(
+    page.getByRole('heading', { name: 'In no figure until you decide', exact: true }),
+  ).toBeVisible();
   const row = page.getByRole('listitem').filter({ hasText: '412.0 km' });
   await expect(row).toContainText('implausible distance');
 
@@ -86,7 +88,9 @@ test('a run that cannot be right is told before it is taken in, waits, is set as
   const aside = page.getByRole('listitem').filter({ hasText: 'A typing error' });
   await expect(aside).toContainText('412.0 km');
   await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(page.getByRole('heading', { name: 'In no figure until you decide' })).toBeVisible();
+  await expect(
+    page.getByRole('heading', { name: 'In no figure until you decide', exact: true }),
+  ).toBeVisible();
 
   await row.getByRole('button', { name: 'Count this run' }).click();
   await expect(page.getByRole('heading', { name: 'Counted after a check' })).toBeVisible();

@@ -5,38 +5,10 @@ import { settings } from '../../parts/settings.ts';
 import { p, terms } from '../../words/index.ts';
 import { namesIn } from '../desk-state.ts';
 import { TextField } from '../form-parts.tsx';
-import type { CorrectProps } from './correct-run.tsx';
+import type { CorrectProps } from './correct-props.ts';
+import { MaybeSelect } from './maybe-select.tsx';
 
 const socks = ['none', 'thin', 'medium', 'thick'] as const;
-
-/** A select in which nothing may be chosen. */
-export const MaybeSelect = <T extends string>(props: {
-  readonly label: string;
-  readonly value: T | null;
-  readonly options: readonly (readonly [T, string])[];
-  readonly error?: string | undefined;
-  readonly onChange: (value: T | null) => void;
-}) => (
-  <Field label={props.label} error={props.error}>
-    {(ids) => (
-      <select
-        class="input"
-        {...ids}
-        value={props.value ?? ''}
-        onChange={(event) =>
-          props.onChange(event.currentTarget.value === '' ? null : (event.currentTarget.value as T))
-        }
-      >
-        <option value="">{p().runs.form.unsaid}</option>
-        {props.options.map(([value, label]) => (
-          <option key={value} value={value}>
-            {label}
-          </option>
-        ))}
-      </select>
-    )}
-  </Field>
-);
 
 export const CorrectDay = (props: CorrectProps) => {
   const { form, change, wrong, review, records } = props;

@@ -2,12 +2,12 @@
 import { complaintKinds, zonesOfView, type ZoneCode } from '../../../core/foot/index.ts';
 import { feet, painSigns } from '../../../core/records/index.ts';
 import type { ComplaintForm, RunForm } from '../../drafts/run.ts';
-import { Button, Choice, Choices } from '../../parts/controls/controls.tsx';
+import { Button, Choice, Choices, Field } from '../../parts/controls/controls.tsx';
 import { settings } from '../../parts/settings.ts';
 import { p, t, terms } from '../../words/index.ts';
 import { SelectField, TextField } from '../form-parts.tsx';
-import { MaybeSelect } from './correct-day.tsx';
-import type { CorrectProps } from './correct-run.tsx';
+import type { CorrectProps } from './correct-props.ts';
+import { MaybeSelect } from './maybe-select.tsx';
 
 const zones: readonly ZoneCode[] = [...zonesOfView('upper'), ...zonesOfView('sole')];
 const ten = Array.from({ length: 11 }, (_, at) => [String(at), String(at)] as const);
@@ -133,6 +133,18 @@ export const CorrectFeet = (props: CorrectProps) => {
         onChange={(pain) => change({ pain: pain === null ? null : Number(pain) })}
       />
       {form.pain !== null && form.pain > 0 && <PainFields form={form} change={change} />}
+      <Field label={words.words}>
+        {(ids) => (
+          <textarea
+            class="input"
+            rows={3}
+            maxLength={4000}
+            {...ids}
+            value={form.words}
+            onInput={(event) => change({ words: event.currentTarget.value })}
+          />
+        )}
+      </Field>
     </div>
   );
 };

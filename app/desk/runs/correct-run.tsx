@@ -1,32 +1,19 @@
 /** A lead corrects a run on its tester's behalf: the run as it was said, filled in, and the reason. */
 import { useState } from 'preact/hooks';
 import type { RecordId, Run } from '../../../core/records/index.ts';
-import {
-  formOfRun,
-  runOfForm,
-  withScore,
-  type RunForm,
-  type RunFormError,
-} from '../../drafts/run.ts';
+import { formOfRun, runOfForm, withScore, type RunFormError } from '../../drafts/run.ts';
+import { parseDecimal } from '../../../core/units/index.ts';
 import { Field } from '../../parts/controls/controls.tsx';
-import { Scale } from '../../parts/controls/scale.tsx';
 import { toInstant } from '../../parts/instant.ts';
 import { settings } from '../../parts/settings.ts';
 import { session } from '../../parts/state.ts';
-import { p, t, terms } from '../../words/index.ts';
+import { d, p, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { OpenForm, SmallForm, TextField } from '../form-parts.tsx';
 import { CorrectDay } from './correct-day.tsx';
 import { CorrectFeet } from './correct-feet.tsx';
+import type { CorrectProps } from './correct-props.ts';
 import { saveCorrection } from './save-correction.ts';
-
-/** What each part of the form gets. */
-export interface CorrectProps extends TabProps {
-  readonly form: RunForm;
-  readonly change: (part: Partial<RunForm>) => void;
-  /** What is wrong with a field, in words. */
-  readonly wrong: (field: RunFormError) => string | undefined;
-}
 
 /** As long as a reason may be, letters. */
 const LONGEST_WHY = 500;
@@ -89,36 +76,45 @@ export const CorrectRun = (
   );
 };
 
-const CorrectComfort = ({ form, change, review }: CorrectProps) => {
-  const words = t();
-  return (
-    <div class="stack">
+/** A score as it is typed; null where that is none. */
+const scoreOf = (typed: string): number | null => {
+  const score = parseDecimal(typed);
+  return score === null ? null : Math.min(100, Math.max(0, score));
+};
+
+/** A lead copies a figure from somewhere: it is typed, not pointed at on a line. */
+const CorrectComfort = ({ form, change, review }: CorrectProps) => (
+  <fieldset class="field">
+    <legend class="label">{p().runs.form.comfort}</legend>
+    <div class="correct-scores">
       {review.project.brief.attributes.map((attribute) => {
         const { name, low, high } = terms().attributes[attribute];
+        const score = form.comfort[attribute];
         return (
-          <Scale
+          <Field
             key={attribute}
             label={name}
-            low={low}
-            high={high}
-            value={form.comfort[attribute] ?? null}
-            onChange={(value) => change({ comfort: withScore(form.comfort, attribute, value) })}
-            words={{ ...words.scale, unanswered: words.unanswered, clear: words.clear }}
-          />
+            hint={d().joined.clauses([`0: ${low}`, `100: ${high}`])}
+          >
+            {(ids) => (
+              <input
+                class="input"
+                type="number"
+                min={0}
+                max={100}
+                step="any"
+                {...ids}
+                value={score === undefined ? '' : Math.round(10 * score) / 10}
+                onInput={(event) =>
+                  change({
+                    comfort: withScore(form.comfort, attribute, scoreOf(event.currentTarget.value)),
+                  })
+                }
+              />
+            )}
+          </Field>
         );
       })}
-      <Field label={p().runs.form.words}>
-        {(ids) => (
-          <textarea
-            class="input"
-            rows={3}
-            maxLength={4000}
-            {...ids}
-            value={form.words}
-            onInput={(event) => change({ words: event.currentTarget.value })}
-          />
-        )}
-      </Field>
     </div>
-  );
-};
+  </fieldset>
+);

@@ -7,7 +7,6 @@ import {
   type RunHeadline,
   type RunsFacts,
   type RunsHeadline,
-  type WaitingFacts,
   type WaitingHeadline,
 } from '../../../core/headlines/index.ts';
 import type { RunLook } from '../../../core/review/index.ts';
@@ -39,17 +38,16 @@ const pain = (who: string, more: object = {}) => ({
   answer: null,
   ...more,
 });
-const facts = (more: object = {}): RunsFacts =>
-  ({
-    review: {
-      size: { runs: 518 },
-      pains: [],
-      damages: [],
-      waiting: [],
-      oddities: [],
-      ...more,
-    },
-  }) as unknown as RunsFacts;
+const facts = (more: object = {}): RunsFacts => ({
+  review: {
+    size: { runs: 518 },
+    pains: [],
+    damages: [],
+    waiting: [],
+    oddities: [],
+    ...more,
+  },
+});
 const answered = { answer: { advice: 'stay-out' } };
 
 describe('the list of runs says first', () => {
@@ -130,7 +128,7 @@ describe('the list of decisions says first', () => {
       waiting: [],
       decided: [],
       ...of,
-    } as unknown as WaitingFacts);
+    });
     return [en.waitingHeadline(h), zh.waitingHeadline(h)];
   };
   const out = (about: string) => ({ about, counts: false });

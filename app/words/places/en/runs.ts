@@ -251,6 +251,7 @@ export const runs = {
     ground: 'Ground',
     temperature: (unit: string) => `Temperature, ${unit}`,
     sock: 'Sock',
+    comfort: 'Comfort; empty: not said',
     feet: 'Feet',
     feetAnswers: {
       unasked: 'not said',

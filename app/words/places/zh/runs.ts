@@ -230,6 +230,7 @@ export const runs: PlaceWords['runs'] = {
     ground: '地面',
     temperature: (unit) => `气温（${unit}）`,
     sock: '袜子',
+    comfort: '舒适度；空白为未回答',
     feet: '脚感',
     feetAnswers: { unasked: '未回答', nothing: '没有不适', something: '有不适' },
     foot: '脚',
