@@ -1,5 +1,8 @@
 import type { PlaceWords } from '../../types.ts';
 
+/** A figure stands apart from the words before it; words do not. */
+const spaced = (value: string) => (/^\d/.test(value) ? ` ${value}` : value);
+
 export const wear: PlaceWords['wear'] = {
   headline: (h, say, measure) => {
     switch (h.case) {
@@ -42,7 +45,10 @@ export const wear: PlaceWords['wear'] = {
   measured: (rounds, list) => `已测：${list(rounds)}。`,
   to: (round, distance) => `${round}到 ${distance}`,
   measuredTo: (distance) => `已测到 ${distance}`,
-  atBound: { 'at-least': (value) => `至少 ${value}`, 'at-most': (value) => `至多 ${value}` },
+  atBound: {
+    'at-least': (value) => `至少${spaced(value)}`,
+    'at-most': (value) => `至多${spaced(value)}`,
+  },
   notMeasured: '这一项限值还没有测量。',
   noLimit: '没有限值',
   cards: '任务书的限值',
