@@ -11,7 +11,7 @@ import {
 } from '../../../core/headlines/index.ts';
 import type { Limit } from '../../../core/records/index.ts';
 import type { WearCard, WearRound } from '../../../core/review/index.ts';
-import { metres, type Metres } from '../../../core/units/index.ts';
+import { metres } from '../../../core/units/index.ts';
 import { idOf } from '../records/make.ts';
 import { sayForTests, sayInChinese } from './say.ts';
 
