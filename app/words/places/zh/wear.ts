@@ -170,18 +170,18 @@ export const wear: PlaceWords['wear'] = {
     headline: (h, list) => {
       switch (h.case) {
         case 'none':
-          return '还没有做过量具研究。';
+          return '还没有做过量具分析。';
         case 'not-good-enough':
           return `${list(h.gauges)} 的精度不够。`;
         case 'conditional':
           return `${list(h.gauges)} 的精度勉强够用。`;
         case 'good':
-          return h.studies === 1 ? '量具的精度够用。' : `${h.studies} 项量具研究都表明精度够用。`;
+          return h.studies === 1 ? '量具的精度够用。' : `${h.studies} 项量具分析都表明精度够用。`;
         case 'too-little':
           return '有一项研究数据太少，还不能评判量具。';
       }
     },
-    sub: '量具研究说明读数本身有多大分散。',
+    sub: '量具分析说明读数本身有多大分散。',
     line: '占公差的份额。阴影：良好；虚线：可用的上限。',
   },
 };
