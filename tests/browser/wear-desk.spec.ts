@@ -12,9 +12,8 @@ test.afterEach(() => hub.stop());
 const openDesk = async (page: Page) => {
   await page.goto(`${hub.url}/join#${hub.codes.lead}`);
   await page.getByRole('button', { name: 'Join' }).click();
-  await page.getByRole('link', { name: /Demo trainer/ }).click();
-  await page.locator('.frame-tabs').waitFor();
-  return hub.url + new URL(page.url()).pathname;
+  const project = page.getByRole('link', { name: /Demo trainer/ });
+  return hub.url + ((await project.getAttribute('href')) as string);
 };
 
 /** The latest check of a pair, opened from the list. */
@@ -160,8 +159,11 @@ for (const width of [1280, 390])
     await expect(card).toBeVisible();
     await expect(page.locator('.wear-card')).toHaveCount(1);
     await expect(card.locator('.wear-lines li')).toHaveCount(1);
-    // From the figure to the record: the first point that is drawn.
-    await card.locator('svg a').first().click();
+    // From the figure to the record: the farthest point that is drawn, which nothing lies over.
+    await card
+      .locator('svg a')
+      .filter({ has: page.locator('title', { hasText: 'at 312 km' }) })
+      .click();
     await expect(page).toHaveURL(/\/wear\/checks\//);
     await expect(
       page.getByRole('rowheader', { name: /^Tread depth, lateral heel/ }).first(),
@@ -171,3 +173,13 @@ for (const width of [1280, 390])
     await page.getByRole('link', { name: /^No pair is withdrawn, Round 2: fails/ }).click();
     await expect(page).toHaveURL(/\/pairs\//);
   });
+
+test('the verdict is printed on one landscape page', async ({ page }) => {
+  const project = await openDesk(page);
+  await page.goto(`${project}/verdict`);
+  await page.locator('.verdict-grid').waitFor();
+  const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+  expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+  const [, width, height] = /\/MediaBox\s*\[\s*0 0 ([\d.]+) ([\d.]+)/.exec(pdf) ?? [];
+  expect(Number(width)).toBeGreaterThan(Number(height));
+});

@@ -134,7 +134,7 @@ const readingOver = (
   keeps: { readonly gauge: boolean; readonly method: boolean },
 ): Reading => {
   if (!source) return typed;
-  const { gauge, method, uncertainty, loadN, ...rest } = source;
+  const { gauge, method, uncertainty: _uncertainty, loadN: _loadN, ...rest } = source;
   return {
     ...rest,
     ...typed,
@@ -193,7 +193,7 @@ export const typedCheck = (
   };
   // Of a new check `editBody` only leaves out what is undefined.
   return {
-    check: editBody<'bench-check'>(before ?? ({} as BenchCheck), said as Partial<BenchCheck>),
+    check: editBody<'bench-check'>(before ?? ({} as BenchCheck), said),
   };
 };
 

@@ -17,7 +17,9 @@ export const Gauges = (props: TabProps) => {
   const { gauges } = props.review;
   return (
     <>
-      {gauges.length > 0 && (
+      {gauges.length === 0 ? (
+        <p>{words.gaugesNone}</p>
+      ) : (
         <ul class="plain-list stack">
           <Some of={gauges} step={10}>
             {(one) => (

@@ -35,7 +35,9 @@ export const rowWords = (
         title: rows['allowed-rate'](formatSetPercent(complaint)),
         note: rowNotes['allowed-rate'](formatSetPercent(pain)),
       };
-    default:
+    case 'structure':
+    case 'complaints':
+    case 'stop-use':
       return { title: rows[row.what], note: rowNotes[row.what] };
   }
 };

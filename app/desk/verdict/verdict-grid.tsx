@@ -54,16 +54,18 @@ const Cell = (
     readonly cell: GridCell | null;
     readonly round: RecordId;
     readonly title: string;
+    /** On a narrow screen the latest round alone is drawn. */
+    readonly isLatest: boolean;
   },
 ) => {
-  const { row, cell, round, title, review } = props;
+  const { row, cell, round, title, review, isLatest } = props;
   const words = p().verdict;
   const say = sayOf(props);
   const links = linksOf(review.project.id);
   const name = <span class="verdict-round">{say.round(round)}</span>;
   if (!cell)
     return (
-      <td role="cell">
+      <td role="cell" class={isLatest ? 'verdict-latest' : undefined}>
         {name}
         <span class="soft">{words.noReading}</span>
       </td>
@@ -71,7 +73,7 @@ const Cell = (
   const stamp = stampOf(cell.item.word);
   const line = cellLine(cell, props);
   return (
-    <td role="cell">
+    <td role="cell" class={isLatest ? 'verdict-latest' : undefined}>
       {name}
       {cell.picture && (
         <CellPicture
@@ -100,7 +102,7 @@ const Row = (
     readonly latest: RecordId | null;
   },
 ) => {
-  const { row, rounds, records, review } = props;
+  const { row, rounds, latest, records, review } = props;
   const words = p().verdict;
   const { title, note } = rowWords(row, props);
   const settle = row.settle && settleLine(row.settle, props);
@@ -119,6 +121,7 @@ const Row = (
           cell={row.cells.find((one) => one?.round === round) ?? null}
           round={round}
           title={title}
+          isLatest={round === latest}
         />
       ))}
       <td role="cell" class="verdict-settle">

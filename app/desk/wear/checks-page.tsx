@@ -94,7 +94,7 @@ const Row = (props: TabProps & { readonly check: ListedCheck; readonly chosen: C
         ))}
       </td>
       <td class="checks-gauge">{gauges.join(', ')}</td>
-      <td>{check.operator}</td>
+      <td class="checks-by">{check.operator}</td>
     </tr>
   );
 };

@@ -21,11 +21,7 @@ export const NewCheckPage = ({ records, review }: PlaceProps) => {
         headline={words.newCheck.headline}
       />
       <div class="paper">
-        <CheckForm
-          records={records}
-          review={review}
-          close={(saved) => route(links.check(saved))}
-        />
+        <CheckForm records={records} review={review} close={(saved) => route(links.check(saved))} />
       </div>
     </>
   );

@@ -30,8 +30,10 @@ const NextCheck = (props: TabProps & { readonly one: WearRound | undefined }) =>
   const pair = next.pair as RecordId;
   return (
     <p class="wear-next">
-      {words.nextCheck}{' '}
-      <a href={linksOf(props.review.project.id).pair(pair)}>{p().verdict.pair(say.pair(pair))}</a>{' '}
+      {words.nextCheck}
+      <a href={linksOf(props.review.project.id).pair(pair)}>
+        {p().verdict.pair(say.pair(pair))}
+      </a>{' '}
       {words.nextAt(say.distance(next.distance))}
     </p>
   );
@@ -111,7 +113,7 @@ export const WearCard = (props: CardProps) => {
           {shaded && (
             <p class="soft small">
               {words.shaded(say.round(shaded.round))}
-              {rounds.some(isReached) && ` ${words.bar}`}
+              {rounds.some(isReached) && words.bar}
             </p>
           )}
         </Picture>

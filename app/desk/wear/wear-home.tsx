@@ -79,9 +79,9 @@ export const WearHome = (props: PlaceProps) => {
         stamp={headline.case !== 'no-check' && <Stamp word={stamp} />}
         sub={
           <>
-            {'round' in headline && headline.round !== measured.at(-1)?.id && (
-              <>{words.thatIs(say.round(headline.round))} </>
-            )}
+            {'round' in headline &&
+              headline.round !== measured.at(-1)?.id &&
+              words.thatIs(say.round(headline.round))}
             {measured.length > 0 &&
               words.measured(
                 measured.map(({ id: one, name }) => words.to(name, say.distance(farthest(one)))),

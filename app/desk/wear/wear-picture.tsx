@@ -115,7 +115,7 @@ const Reached = (
 /** The limit as values: one of all rounds, or one of each where it is a share of its start. */
 const limitsOf = ({ rounds, markOf }: PictureProps) => {
   const own = rounds.flatMap((one) =>
-    one.limitAt === null ? [] : [{ value: one.limitAt, mark: markOf(one) as number | null }],
+    one.limitAt === null ? [] : [{ value: one.limitAt, mark: markOf(one) }],
   );
   const [first] = own;
   return first && own.every(({ value }) => value === first.value)

@@ -1429,7 +1429,6 @@ export const desk = {
     pair: 'Pair',
     foot: 'Foot',
     readings: 'Reading at distance',
-    add: 'Add a bench check',
     at: 'Measured',
     temperature: 'Room, °C',
     rested: 'Hours since the last run',
@@ -1537,7 +1536,6 @@ export const desk = {
 
   verdict: {
     of: (round: string, word: string) => `${round} ${word}`,
-    brief: (name: string, distance: string) => `${name}: a pair must carry ${distance}.`,
     items: {
       structure: 'Structure',
       'allowed-rate': (complaint: string, pain: string) =>

@@ -1203,7 +1203,6 @@ export const desk: DeskWords = {
     pair: '样鞋',
     foot: '脚',
     readings: '各里程读数',
-    add: '添加测量',
     at: '测量时间',
     temperature: '室温，°C',
     rested: '距上次跑步，小时',
@@ -1294,7 +1293,6 @@ export const desk: DeskWords = {
 
   verdict: {
     of: (round, word) => `${round}：${word}`,
-    brief: (name, distance) => `${name}：每双须承受 ${distance}。`,
     items: {
       structure: '结构',
       'allowed-rate': (complaint, pain) => `不适至多占跑步的 ${complaint}，疼痛至多 ${pain}`,

@@ -80,7 +80,7 @@ describe('the gauges', () => {
     ];
   };
   it('say the worst first', () => {
-    expect(said()).toEqual(['No gauge has been studied yet.', '还没有做过量具研究。']);
+    expect(said()).toEqual(['No gauge has been studied yet.', '还没有做过量具分析。']);
     const good = study('C2', 'good');
     expect(said(good)).toEqual(['The gauge is good enough.', '量具的精度够用。']);
     expect(said(good, good)[0]).toBe('All 2 gauge studies say good enough.');

@@ -11,7 +11,7 @@ import {
 } from '../../../core/headlines/index.ts';
 import type { Limit } from '../../../core/records/index.ts';
 import type { WearCard, WearRound } from '../../../core/review/index.ts';
-import { metres, type Metres } from '../../../core/units/index.ts';
+import { metres } from '../../../core/units/index.ts';
 import { idOf } from '../records/make.ts';
 import { sayForTests, sayInChinese } from './say.ts';
 
@@ -32,27 +32,24 @@ const round = (
   word: Word,
   atM: number | null,
   more: { tooFar?: boolean; greatest?: number; chance?: number } = {},
-): WearRound =>
-  ({
-    round: id,
-    points: [],
-    curve: null,
-    basis: 'checks',
-    greatest: metres(more.greatest ?? 300_000),
-    reach: metres(600_000),
-    pairs: 3,
-    outlook: {
-      limit: tread,
-      distance:
-        atM === null
-          ? null
-          : { lower: metres(atM / 2), median: metres(atM), upper: 'beyond-checks' },
-      hold: word === null ? null : { chance: more.chance ?? 0.9, word },
-      tooFar: more.tooFar ?? false,
-    },
-    limitAt: 1,
-    next: [],
-  }) as WearRound;
+): WearRound => ({
+  round: id,
+  points: [],
+  curve: null,
+  basis: 'checks',
+  greatest: metres(more.greatest ?? 300_000),
+  reach: metres(600_000),
+  pairs: 3,
+  outlook: {
+    limit: tread,
+    distance:
+      atM === null ? null : { lower: metres(atM / 2), median: metres(atM), upper: 'beyond-checks' },
+    hold: word === null ? null : { chance: more.chance ?? 0.9, word },
+    tooFar: more.tooFar ?? false,
+  },
+  limitAt: 1,
+  next: [],
+});
 
 const card = (limit: Limit | null, rounds: readonly WearRound[]): WearCard => ({
   limit,
@@ -206,7 +203,7 @@ describe('a round says of a limit', () => {
   });
 
   it('a limit reached only beyond what the brief asks is not called reached', () => {
-    const far = round(first, 'not-known-yet', 900_000 as Metres, { chance: 0.72 });
+    const far = round(first, 'not-known-yet', 900_000, { chance: 0.72 });
     expect(wearRoundSays(far, briefM)).toEqual({ case: 'open', inTen: 7, briefM });
   });
 });

@@ -35,7 +35,7 @@ export const wear = {
     }
   },
   /** Which round the answer is about, where it is not the latest. */
-  thatIs: (round: string) => `That is ${round}.`,
+  thatIs: (round: string) => `That is ${round}. `,
   roundSays: (one: WearRoundSays, say: Say): string => {
     switch (one.case) {
       case 'holds':
@@ -67,8 +67,8 @@ export const wear = {
   rest: (n: number) => count(n, 'more measure without a limit', 'more measures without a limit'),
   says: (title: string, lines: string) => `${title}. ${lines}`,
   shaded: (round: string) => `Shaded: 9 pairs in 10, ${round}. Dotted: beyond the checks.`,
-  bar: 'Bar below: where the limit is reached.',
-  nextCheck: 'Next check:',
+  bar: ' Bar below: where the limit is reached.',
+  nextCheck: 'Next check: ',
   nextAt: (distance: string) => `at about ${distance}`,
   narrow: {
     round: 'Round',

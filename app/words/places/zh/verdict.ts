@@ -1,4 +1,5 @@
 import type { PlaceWords } from '../../types.ts';
+import { apart } from './apart.ts';
 
 const failing = {
   wear: '磨损过早',
@@ -17,12 +18,12 @@ export const verdict: PlaceWords['verdict'] = {
         return '还没有人跑过，无从判定。';
       case 'fails':
         return h.count === 1
-          ? `${say.round(h.round)}不合格：${failing[h.what]}。`
-          : `${say.round(h.round)}的 ${h.of} 项要求中有 ${h.count} 项不合格。`;
+          ? `${apart(say.round(h.round)).trimStart()}不合格：${failing[h.what]}。`
+          : `${apart(say.round(h.round)).trimStart()}的 ${h.of} 项要求中有 ${h.count} 项不合格。`;
       case 'holds':
-        return `${say.round(h.round)}达到任务书的全部 ${h.of} 项要求。`;
+        return `${apart(say.round(h.round)).trimStart()}达到任务书的全部 ${h.of} 项要求。`;
       case 'open':
-        return `尚无定论：${say.round(h.round)}的 ${h.of} 项要求中有 ${h.open} 项未定。`;
+        return `尚无定论：${apart(say.round(h.round)).trimStart()}的 ${h.of} 项要求中有 ${h.open} 项未定。`;
     }
   },
   failing,
@@ -33,7 +34,7 @@ export const verdict: PlaceWords['verdict'] = {
   print: '打印',
   grid: '各轮的各项要求',
   limit: '任务书的要求',
-  settle: (round) => `${round}如何定论`,
+  settle: (round) => `${apart(round).trimStart()}如何定论`,
   settleShort: '如何定论',
   rows: {
     structure: '没有损坏',
@@ -61,7 +62,7 @@ export const verdict: PlaceWords['verdict'] = {
   withdrawn: (codes) => `样鞋 ${codes} 停穿`,
   noneWithdrawn: '没有',
   share: (felt, runs, of) => `${felt}：${of} 次中 ${runs} 次`,
-  without: (who, word) => `不算${who}：${word}`,
+  without: (who, word) => `不算${apart(who).trimEnd()}：${word}`,
   pair: (code) => `样鞋 ${code}`,
   cellSays: (limit, round, stamp, says) => `${limit}，${round}：${stamp}；${says}`,
   settles: {

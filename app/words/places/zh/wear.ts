@@ -1,4 +1,8 @@
 import type { PlaceWords } from '../../types.ts';
+import { apart } from './apart.ts';
+
+/** A figure stands apart from the words before it; words do not. */
+const spaced = (value: string) => (/^\d/.test(value) ? ` ${value}` : value);
 
 export const wear: PlaceWords['wear'] = {
   headline: (h, say, measure) => {
@@ -14,14 +18,14 @@ export const wear: PlaceWords['wear'] = {
       case 'weak-point':
         return `${measure(h.limit)}很可能最先到限值，约在 ${say.distance(h.atM)}，要求 ${say.distance(h.briefM)}。`;
       case 'holds':
-        return `${say.round(h.round)}的各项磨损限值都能保持到 ${say.distance(h.briefM)}。`;
+        return `${apart(say.round(h.round)).trimStart()}的各项磨损限值都能保持到 ${say.distance(h.briefM)}。`;
       case 'open':
         return `各项限值都未定：已测到 ${say.distance(h.farthestM)}，要求 ${say.distance(h.briefM)}。`;
       case 'too-early':
         return `为时尚早：只测到 ${say.distance(h.farthestM)}，要求 ${say.distance(h.briefM)}。`;
     }
   },
-  thatIs: (round) => `这是${round}的情况。`,
+  thatIs: (round) => `这是${apart(round)}的情况。`,
   roundSays: (one, say) => {
     switch (one.case) {
       case 'holds':
@@ -40,15 +44,18 @@ export const wear: PlaceWords['wear'] = {
   },
   roundLine: (round, says) => `${round}：${says}`,
   measured: (rounds, list) => `已测：${list(rounds)}。`,
-  to: (round, distance) => `${round}到 ${distance}`,
+  to: (round, distance) => `${apart(round).trimStart()}到 ${distance}`,
   measuredTo: (distance) => `已测到 ${distance}`,
-  atBound: { 'at-least': (value) => `至少 ${value}`, 'at-most': (value) => `至多 ${value}` },
+  atBound: {
+    'at-least': (value) => `至少${spaced(value)}`,
+    'at-most': (value) => `至多${spaced(value)}`,
+  },
   notMeasured: '这一项限值还没有测量。',
   noLimit: '没有限值',
   cards: '任务书的限值',
   rest: (n) => `另有 ${n} 项没有限值的指标`,
   says: (title, lines) => `${title}。${lines}`,
-  shaded: (round) => `阴影：${round}十双中九双的范围。点线：超出已测里程。`,
+  shaded: (round) => `阴影：${apart(round).trimStart()}十双中九双的范围。点线：超出已测里程。`,
   bar: '下方横条：达到限值的里程。',
   nextCheck: '下一次测量：',
   nextAt: (distance) => `约 ${distance} 时`,
@@ -164,18 +171,18 @@ export const wear: PlaceWords['wear'] = {
     headline: (h, list) => {
       switch (h.case) {
         case 'none':
-          return '还没有做过量具研究。';
+          return '还没有做过量具分析。';
         case 'not-good-enough':
           return `${list(h.gauges)} 的精度不够。`;
         case 'conditional':
           return `${list(h.gauges)} 的精度勉强够用。`;
         case 'good':
-          return h.studies === 1 ? '量具的精度够用。' : `${h.studies} 项量具研究都表明精度够用。`;
+          return h.studies === 1 ? '量具的精度够用。' : `${h.studies} 项量具分析都表明精度够用。`;
         case 'too-little':
           return '有一项研究数据太少，还不能评判量具。';
       }
     },
-    sub: '量具研究说明读数本身有多大分散。',
+    sub: '量具分析说明读数本身有多大分散。',
     line: '占公差的份额。阴影：良好；虚线：可用的上限。',
   },
 };
