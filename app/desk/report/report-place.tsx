@@ -15,13 +15,16 @@ export const ReportPlace = (props: PlaceProps) => {
     .filter(({ project }) => project === review.project.id);
   return (
     <>
-      <PlaceHead
-        crumbs={[
-          { words: p().frame.places.verdict, href: linksOf(review.project.id).place('verdict') },
-        ]}
-        headline={words.headline(reportHeadline(review, sent), sayOf(props))}
-        sub={words.sub}
-      />
+      {/* On paper the report stands alone. */}
+      <div class="no-print">
+        <PlaceHead
+          crumbs={[
+            { words: p().frame.places.verdict, href: linksOf(review.project.id).place('verdict') },
+          ]}
+          headline={words.headline(reportHeadline(review, sent), sayOf(props))}
+          sub={words.sub}
+        />
+      </div>
       <ReportPage {...props} />
     </>
   );
