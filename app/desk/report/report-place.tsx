@@ -6,6 +6,7 @@ import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
 import { ReportPage } from './report-page.tsx';
+import './report-place.css';
 
 export const ReportPlace = (props: PlaceProps) => {
   const { review, records } = props;
@@ -25,7 +26,9 @@ export const ReportPlace = (props: PlaceProps) => {
           sub={words.sub}
         />
       </div>
-      <ReportPage {...props} />
+      <div class="stack report-paper">
+        <ReportPage {...props} />
+      </div>
     </>
   );
 };

@@ -18,7 +18,6 @@ import {
 } from '../../../core/records/index.ts';
 import {
   checkPanel,
-  compareRounds,
   feetAnswers,
   feltCushioning,
   lookAtFeet,
@@ -40,13 +39,11 @@ import {
   type FeetLook,
   type Felt,
   type Overview,
-  type Hands,
   type PairReview,
   type PanelCheck,
   type ProjectLog,
   type ProposedOutcome,
   type ReviewSummary,
-  type RoundComparison,
   type RoundInfluence,
   type RoundReport,
   type Verdict,
@@ -104,13 +101,6 @@ export interface DeskAnswers extends PlaceAnswers {
   verdicts(project: RecordId): readonly Verdict[];
   /** Which tester or pair alone decides each verdict; takes longer than the verdicts. */
   influences(project: RecordId): readonly RoundInfluence[];
-  /** Two rounds against each other, the earlier first; null where one of them is not in the project. */
-  compareRounds(
-    project: RecordId,
-    earlier: RecordId,
-    later: RecordId,
-    hands: Hands,
-  ): RoundComparison | null;
   /** What came of a finding; null where it names no complaint, or no later round that carries it. */
   proposeOutcome(project: RecordId, finding: RecordId): ProposedOutcome | null;
   /** Reports by zone of each foot, of one kind or of all. */
@@ -195,11 +185,6 @@ const answersFrom = (find: (project: RecordId) => Opened | null): DeskAnswers =>
     overview(project) {
       const { log, review, verdicts } = get(project);
       return overviewOf(log, review, verdicts());
-    },
-    compareRounds(project, earlier, later, hands) {
-      const { log, review } = get(project);
-      const [from, to] = [earlier, later].map((id) => review.rounds.find((one) => one.id === id));
-      return from && to ? compareRounds(log, from, to, hands) : null;
     },
     proposeOutcome(project, finding) {
       const { log } = get(project);
