@@ -67,7 +67,7 @@ test('a change goes from the blueprint to its outcome, and the sheet to who can 
   await lead.goto(`${project}/changes`);
   await lead.getByLabel('Earlier round').selectOption({ label: 'Round 1' });
   await lead.getByLabel('Later round').selectOption({ label: 'Round 2' });
-  await expect(lead.getByText(/wore both rounds/)).toBeVisible();
+  await expect(lead.getByText(/^4 testers wore both rounds; /)).toBeVisible();
   const mend = lead.getByRole('region', { name: 'Did it mend?' });
   await expect(mend.getByText('better', { exact: true })).toBeVisible();
 

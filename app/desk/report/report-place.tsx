@@ -6,6 +6,7 @@ import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
 import { ReportPage } from './report-page.tsx';
+import './report-place.css';
 
 export const ReportPlace = (props: PlaceProps) => {
   const { review, records } = props;
@@ -15,14 +16,19 @@ export const ReportPlace = (props: PlaceProps) => {
     .filter(({ project }) => project === review.project.id);
   return (
     <>
-      <PlaceHead
-        crumbs={[
-          { words: p().frame.places.verdict, href: linksOf(review.project.id).place('verdict') },
-        ]}
-        headline={words.headline(reportHeadline(review, sent), sayOf(props))}
-        sub={words.sub}
-      />
-      <ReportPage {...props} />
+      {/* On paper the report stands alone. */}
+      <div class="no-print">
+        <PlaceHead
+          crumbs={[
+            { words: p().frame.places.verdict, href: linksOf(review.project.id).place('verdict') },
+          ]}
+          headline={words.headline(reportHeadline(review, sent), sayOf(props))}
+          sub={words.sub}
+        />
+      </div>
+      <div class="stack report-paper">
+        <ReportPage {...props} />
+      </div>
     </>
   );
 };

@@ -34,7 +34,8 @@ export const RoundsPlace = (props: PlaceProps) => {
   if (id !== undefined && !only) return <PlaceHead headline={t().notFound} />;
   const upTo = only ? review.rounds.filter(({ order }) => order <= only.order) : review.rounds;
   const last = review.rounds.at(-1);
-  const lastBody = records.round.find(({ revision }) => revision.id === last?.id)?.body;
+  const like = records.round.find(({ revision }) => revision.id === (only ?? last)?.id)?.body;
+  const duplicate = like && <RoundForm {...props} like={like} />;
   const title = words.headline(
     roundsHeadline({ rounds: upTo, pairs: review.pairs }),
     sayOf(props),
@@ -49,6 +50,7 @@ export const RoundsPlace = (props: PlaceProps) => {
         />
         <RoundCard {...props} round={only} word={wordOf(only.id)} />
         <RoundBlueprint {...props} round={only.id} />
+        <div class="forms-row no-print">{duplicate}</div>
       </>
     );
   return (
@@ -70,7 +72,7 @@ export const RoundsPlace = (props: PlaceProps) => {
         ))}
       </ol>
       <div class="forms-row">
-        {lastBody && <RoundForm {...props} like={lastBody} />}
+        {duplicate}
         <RoundForm {...props} />
       </div>
     </>

@@ -16,7 +16,6 @@ import {
 } from '../../../core/records/index.ts';
 import {
   checkPanel,
-  compareRounds,
   feetAnswers,
   feltCushioning,
   lookAtFeet,
@@ -35,13 +34,11 @@ import {
   type FeetLook,
   type Felt,
   type Overview,
-  type Hands,
   type PairReview,
   type PanelCheck,
   type ProjectLog,
   type ProposedOutcome,
   type ReviewSummary,
-  type RoundComparison,
   type RoundInfluence,
   type RoundReport,
   type Verdict,
@@ -85,13 +82,6 @@ export interface DeskAnswers extends PlaceAnswers {
   verdicts(project: RecordId): readonly Verdict[];
   /** Which tester or pair alone decides each verdict; takes longer than the verdicts. */
   influences(project: RecordId): readonly RoundInfluence[];
-  /** Two rounds against each other, the earlier first; null where one of them is not in the project. */
-  compareRounds(
-    project: RecordId,
-    earlier: RecordId,
-    later: RecordId,
-    hands: Hands,
-  ): RoundComparison | null;
   /** What came of a finding; null where it names no complaint, or no later round that carries it. */
   proposeOutcome(project: RecordId, finding: RecordId): ProposedOutcome | null;
   /** Reports by zone of each foot, of one kind or of all. */
@@ -168,11 +158,6 @@ const answersFrom = (find: (project: RecordId) => Opened | null): DeskAnswers =>
     overview(project) {
       const { log, review, verdicts } = get(project);
       return overviewOf(log, review, verdicts());
-    },
-    compareRounds(project, earlier, later, hands) {
-      const { log, review } = get(project);
-      const [from, to] = [earlier, later].map((id) => review.rounds.find((one) => one.id === id));
-      return from && to ? compareRounds(log, from, to, hands) : null;
     },
     proposeOutcome(project, finding) {
       const { log } = get(project);

@@ -74,9 +74,7 @@ const answersTo = async ({ heads, nowMs, project }: RandomLog) => {
       () =>
         rounds.flatMap((a) =>
           rounds.flatMap((b) =>
-            (['all', 'blind-only'] as const).map((hands) =>
-              desk.compareRounds(project, a, b, hands),
-            ),
+            (['all', 'blind-only'] as const).map((hands) => desk.changes(project, a, b, hands)),
           ),
         ),
     ] as const,

@@ -96,7 +96,7 @@ describe('the desk’s worker', () => {
   it('sets two rounds against each other, and none that is not in the project', async () => {
     const { work } = await opened();
     const [first, , third] = review.rounds.map(({ id }) => id);
-    const found = work.compareRounds(project, first as never, third as never, 'all');
+    const found = work.changes(project, first as never, third as never, 'all')?.look.comparison;
     expect(found?.testers).toEqual({ both: 8, onlyEarlier: 0, onlyLater: 0 });
     expect(found?.changes.map(({ found: own }) => own?.verdict)).toEqual([
       'better',
@@ -105,7 +105,7 @@ describe('the desk’s worker', () => {
       undefined,
     ]);
     expect(structuredClone(found)).toEqual(found);
-    expect(work.compareRounds(project, first as never, project, 'all')).toBeNull();
+    expect(work.changes(project, first as never, project, 'all')).toBeNull();
   });
 
   it('proposes what came of the finding on the heel', async () => {

@@ -120,7 +120,7 @@ export const changes = {
       `${place}: ${wanted} asked, not there (${measured})`,
     'not-measured': (place: string, wanted: string) =>
       `${place}: ${wanted} asked, not measured in both rounds`,
-    moved: (place: string, _: string, measured: string) => `${place}: ${measured}, nobody asked`,
+    moved: (place: string, _: string, measured: string) => `${place}: ${measured}, not asked for`,
     same: (place: string) => `${place}: no difference shown`,
   } satisfies Readonly<
     Record<Arrival['word'], (place: string, wanted: string, measured: string) => string>
@@ -156,7 +156,7 @@ export const changes = {
   anyTrade: 'all trades',
   trade: 'Trade',
   allFindings: (n: number) => `Show all ${n} findings`,
-  partAndTrade: (part: string, trade: string) => `${part}, ${trade}`,
+  partAndTrade: (part: string, trade: string) => (part === trade ? part : `${part}, ${trade}`),
   said: {
     outcome: (round: string, verdict: string, date: string) =>
       `${round} carried the change: ${verdict}, as of ${date}.`,

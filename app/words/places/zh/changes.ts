@@ -132,7 +132,7 @@ export const changes: PlaceWords['changes'] = {
   anyTrade: '全部工种',
   trade: '工种',
   allFindings: (n) => `显示全部 ${n} 项`,
-  partAndTrade: (part, trade) => `${part}（${trade}）`,
+  partAndTrade: (part, trade) => (part === trade ? part : `${part}（${trade}）`),
   said: {
     outcome: (round, verdict, date) => `${round}已改动：${verdict}（截至 ${date}）。`,
     judge: (round) => `${round}已改动，有效吗？`,
