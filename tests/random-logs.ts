@@ -180,7 +180,7 @@ const valueOf = (schema: z.ZodMiniType, name: string, mood: Mood): unknown => {
     case 'optional':
     case 'nullable':
       // It is in no figure, and to draw it would make another log of every seed that is kept.
-      if (name === 'archived') return undefined;
+      if (name === 'archived' || name === 'correctedBy') return undefined;
       return random() < mood.present
         ? valueOf(def.innerType as z.ZodMiniType, name, mood)
         : def.type === 'nullable'
