@@ -14,7 +14,6 @@ import type {
   ArrivalDimension,
   AttributeLook,
   ShoeComplaint,
-  ShoeLook,
   ZoneLook,
 } from '../../../core/review/index.ts';
 import { places as en } from '../../../app/words/places/en/index.ts';
