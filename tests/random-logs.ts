@@ -179,7 +179,7 @@ const valueOf = (schema: z.ZodMiniType, name: string, mood: Mood): unknown => {
   switch (def.type) {
     case 'optional':
     case 'nullable':
-      // It is in no figure, and to draw it would make another log of every seed that is kept.
+      // They are in no figure, and drawing them would change the log of every seed that is kept.
       if (name === 'archived' || name === 'correctedBy') return undefined;
       return random() < mood.present
         ? valueOf(def.innerType as z.ZodMiniType, name, mood)

@@ -2,6 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import type { ReviewSummary } from '../../../core/review/index.ts';
 import { isOutOfTolerance } from '../../../core/review/index.ts';
+import { useFollowSvgLink } from '../../parts/follow-svg-link.ts';
 import { formatDate } from '../../parts/format.ts';
 import { d, p } from '../../words/index.ts';
 import { readInTolerance } from '../desk-state.ts';
@@ -67,7 +68,9 @@ export const ProjectFrame = (props: {
           <WhichPairs review={review} />
         </span>
       </header>
-      <main class="place">{children}</main>
+      <main class="place" onClick={useFollowSvgLink()}>
+        {children}
+      </main>
     </div>
   );
 };
@@ -88,6 +91,8 @@ export const GroupFrame = (props: {
         {d().phone}
       </a>
     </header>
-    <main class="place">{props.children}</main>
+    <main class="place" onClick={useFollowSvgLink()}>
+      {props.children}
+    </main>
   </div>
 );

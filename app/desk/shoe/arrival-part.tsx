@@ -5,7 +5,6 @@ import type { RecordId } from '../../../core/records/index.ts';
 import { isOut } from '../../../core/rounds/index.ts';
 import { arrivalOf, type ArrivalDimension } from '../../../core/review/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
-import { useFollowSvgLink } from '../../parts/follow-svg-link.ts';
 import { formatNumber } from '../../parts/format.ts';
 import { signed } from '../../words/figures.ts';
 import { p, t, terms } from '../../words/index.ts';
@@ -208,7 +207,6 @@ export const ArrivalPart = (props: TabProps) => {
   const words = p().shoe.arrival;
   const { id } = review.project;
   const [all, setAll] = useState(false);
-  const follow = useFollowSvgLink();
   const order = review.rounds.map((round): RecordId => round.id);
   const dimensions = arrivalOf(review.deviations, order);
   const headline = arrivalHeadline(review.pairs, dimensions);
@@ -226,7 +224,7 @@ export const ArrivalPart = (props: TabProps) => {
       {dimensions.length > 0 && (
         <Picture says={words.pictureSays} table={tableOf(props, shown)}>
           <Key />
-          <ul class="arrivals plain-list" onClick={follow}>
+          <ul class="arrivals plain-list">
             {shown.map((one) => (
               <Dimension
                 key={`${one.measure} ${one.site} ${one.unit}`}

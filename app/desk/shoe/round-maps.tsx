@@ -11,7 +11,6 @@ import { surenessOf } from '../../../core/headlines/index.ts';
 import type { Foot } from '../../../core/records/index.ts';
 import type { RoundSummary } from '../../../core/review/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
-import { useFollowSvgLink } from '../../parts/follow-svg-link.ts';
 import { heatLevel } from '../../parts/foot-map/heat.ts';
 import { ShoeDrawing, type DrawnZone } from '../../parts/foot-map/shoe-drawing.tsx';
 import { p, terms } from '../../words/index.ts';
@@ -131,7 +130,6 @@ export const RoundMaps = (props: TabProps) => {
   const [kind, setKind] = useState<ComplaintKind | null>(null);
   const [times, setTimes] = useState<Times>('once');
   const [all, setAll] = useState(false);
-  const follow = useFollowSvgLink();
   const drawings = useRef<HTMLDivElement>(null);
   const rounds = all ? review.rounds : review.rounds.slice(-MOST_ROUNDS);
   const zones = useWork(
@@ -147,7 +145,7 @@ export const RoundMaps = (props: TabProps) => {
       says={words.maps(rounds.length)}
       {...(zones && { table: tableOf(rounds, zones, times) })}
     >
-      <div class="maps-row" ref={drawings} onClick={follow}>
+      <div class="maps-row" ref={drawings}>
         {rounds.map((round, at) => (
           <Round key={round.id} {...props} {...{ round, times, kind }} zones={zones?.[at]} />
         ))}

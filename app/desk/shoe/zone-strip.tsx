@@ -3,7 +3,6 @@ import type { Metres } from '../../../core/units/index.ts';
 import { fromMetres, toMetres } from '../../../core/units/index.ts';
 import type { ZoneDot, ZoneLook, ZoneRound } from '../../../core/review/index.ts';
 import { niceTicks } from '../../parts/charts/ticks.ts';
-import { useFollowSvgLink } from '../../parts/follow-svg-link.ts';
 import { formatDate, formatNumber } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
 import { p, terms } from '../../words/index.ts';
@@ -74,7 +73,6 @@ export const ZoneStrip = (props: TabProps & { readonly look: ZoneLook }) => {
   const words = p().shoe.zone;
   const names = namesIn(review, records);
   const links = linksOf(review.project.id);
-  const follow = useFollowSvgLink();
   const unit = settings.value.distance;
   const ticks = niceTicks(0, fromMetres(look.farthestM, unit), 3);
   const end = toMetres(ticks.at(-1) ?? 1, unit);
@@ -109,7 +107,7 @@ export const ZoneStrip = (props: TabProps & { readonly look: ZoneLook }) => {
           </span>
         ))}
       </p>
-      <div class="strips" onClick={follow}>
+      <div class="strips">
         {look.rounds.map((round, at) => (
           <section class="strip-round" key={round.round} aria-label={names.round(round.round)}>
             <Head {...props} round={round} most={round.runs > 0 && round.runs === most} />

@@ -2,7 +2,6 @@
 import type { WearRound } from '../../../core/review/index.ts';
 import { fromMetres, type Metres } from '../../../core/units/index.ts';
 import { RoundMark } from '../../parts/charts/interval-line.tsx';
-import { SvgLink } from '../../parts/charts/svg-link.tsx';
 import { linear, niceTicks } from '../../parts/charts/ticks.ts';
 import { useWidth } from '../../parts/charts/use-width.ts';
 import { formatNumber } from '../../parts/format.ts';
@@ -199,14 +198,11 @@ export const WearPicture = (props: PictureProps) => {
         )}
         {rounds.flatMap((one) =>
           one.points.map((reading) => (
-            <SvgLink
-              key={`${reading.check}${reading.x}`}
-              href={href(reading)}
-              title={point(one, reading)}
-            >
+            <a key={`${reading.check}${reading.x}`} href={href(reading)} tabIndex={-1}>
+              <title>{point(one, reading)}</title>
               <circle class="wear-target" cx={x(reading.x)} cy={y(reading.value)} r="9" />
               <RoundMark round={markOf(one)} x={x(reading.x)} y={y(reading.value)} size={3.5} />
-            </SvgLink>
+            </a>
           )),
         )}
         <Reached {...props} x={x} end={width - MARGIN.right} />

@@ -1,6 +1,10 @@
 /** For each pair every tester is offered, those first whom its size fits, with what they have already. */
 import { describe, expect, it } from 'vitest';
-import { candidatesOf, offersFor, pairsInHands } from '../../../../app/desk/pairs/hand-out-offers.ts';
+import {
+  candidatesOf,
+  offersFor,
+  pairsInHands,
+} from '../../../../app/desk/pairs/hand-out-offers.ts';
 import type { RecordOf } from '../../../../core/records/index.ts';
 import { millimetres } from '../../../../core/units/index.ts';
 import { idOf } from '../../../core/records/make.ts';
