@@ -4,7 +4,7 @@
  */
 import { expect, test, type Page } from '@playwright/test';
 import { chooseLanguage } from './device.ts';
-import { joinLead, openPlace, placesAndPages } from './desk-places.ts';
+import { joinLead, openPlace, placesAndPages } from './every-place.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;

@@ -5,7 +5,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { writeGpx } from '../../core/track/index.ts';
 import { fixAt, START_MS, trackOf } from '../core/track/tracks.ts';
 import { chooseLanguage } from './device.ts';
-import { joinLead, placesAndPages } from './desk-places.ts';
+import { joinLead, placesAndPages } from './every-place.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 import { joinAsTester, openLead } from './two-people.ts';
 

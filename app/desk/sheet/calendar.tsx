@@ -1,20 +1,17 @@
 /** The test day by day, drawn: a row for each pair, or for each round where there are too many pairs. */
 import { useEffect, useState } from 'preact/hooks';
 import type { RecordId } from '../../../core/records/index.ts';
-import { MOST_ROWS, type Calendar as Days, type CalendarRow } from '../../../core/review/index.ts';
+import { MOST_ROWS, type Calendar as Days } from '../../../core/review/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { distanceFigure, formatDate, formatDistance } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
 import { locale, p } from '../../words/index.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
-import { linksOf, type Links } from '../frame/route.ts';
+import { linksOf } from '../frame/route.ts';
+import { DAY_MS, HEAD, LEFT, linesOf, RIGHT, ROW, ticksOf } from './calendar-lines.ts';
+import { Row } from './calendar-row.tsx';
 import { CalendarTable } from './calendar-table.tsx';
 
-const DAY_MS = 86_400_000;
-const ROW = 15;
-const HEAD = 22;
-/** Room for the round and the pair, and for the tester's code before a hand-out. */
-const [LEFT, RIGHT] = [132, 56];
 /** Narrower than this the picture scrolls sideways. */
 const LEAST_WIDTH = 640;
 
@@ -35,140 +32,6 @@ const useWidth = (): [(element: Element | null) => void, number] => {
     return () => observer.disconnect();
   }, [element]);
   return [setElement, width];
-};
-
-/** Days at which a line stands: Mondays, fewer of them where the span is long. */
-const ticksOf = (fromMs: number, untilMs: number, width: number): number[] => {
-  const days = (untilMs - fromMs) / DAY_MS;
-  const step = [1, 7, 14, 28, 56, 112, 224, 448].find((one) => (days / one) * 74 < width) ?? 896;
-  const first = Math.ceil(fromMs / DAY_MS);
-  // 1 January 1970 was a Thursday.
-  const monday = step === 1 ? first : first + ((11 - (first % 7)) % 7);
-  const ticks: number[] = [];
-  for (let day = monday; day * DAY_MS < untilMs; day += step) ticks.push(day * DAY_MS);
-  return ticks;
-};
-
-interface Line {
-  readonly key: string;
-  readonly y: number;
-  /** Stands at the first line of its round. */
-  readonly round: RecordId | null;
-  readonly row: CalendarRow | null;
-  readonly fold: Days['folds'][number] | null;
-}
-
-/** Rows and folded rounds in the order of the rounds, with room between rounds. */
-const linesOf = (days: Days, rounds: readonly RecordId[]): readonly Line[] => {
-  let y = HEAD;
-  return rounds.flatMap((round): Line[] => {
-    const rows = days.rows.filter((row) => row.round === round);
-    const fold = days.folds.find((one) => one.round === round) ?? null;
-    const own = rows.length > 0 ? rows : fold ? [null] : [];
-    const lines = own.map((row, at): Line => {
-      const line = {
-        key: row?.pair ?? `fold ${round}`,
-        y,
-        round: at === 0 ? round : null,
-        row,
-        fold: row ? null : fold,
-      };
-      y += ROW;
-      return line;
-    });
-    if (lines.length > 0) y += 5;
-    return lines;
-  });
-};
-
-/** Where a tester's code ends before a hand-out: left of a bench check that stands just before it. */
-const labelEnd = (row: CalendarRow, fromMs: number, x: (ms: number) => number): number => {
-  const marks = row.checks.map(({ atMs }) => x(atMs) - 8).filter((at) => at < x(fromMs));
-  const near = marks.filter((at) => at > x(fromMs) - 40);
-  return Math.max(LEFT - 8, Math.min(x(fromMs) - 3, ...near));
-};
-
-const Row = (props: {
-  readonly line: Line & { readonly row: CalendarRow };
-  readonly x: (ms: number) => number;
-  readonly end: number;
-  readonly links: Links;
-  readonly names: ReturnType<typeof namesIn>;
-}) => {
-  const { line, x, end, links, names } = props;
-  const { row, y } = line;
-  const middle = y + ROW / 2;
-  return (
-    <g>
-      {row.hands.map(({ handOut, fromMs, untilMs }) => (
-        <rect
-          key={handOut}
-          class="day-hand"
-          x={x(fromMs)}
-          y={y + 1}
-          width={Math.max(1, x(untilMs ?? end) - x(fromMs))}
-          height={ROW - 2}
-        />
-      ))}
-      {row.stops.map(({ stop, fromMs, untilMs }) => (
-        <rect
-          key={stop}
-          class="day-stop"
-          x={x(fromMs)}
-          y={y + 2}
-          width={Math.max(2, x(untilMs ?? end) - x(fromMs))}
-          height={ROW - 4}
-          fill="url(#day-stop)"
-        />
-      ))}
-      {row.runs.map(({ run, atMs, count, complained }) => {
-        const mark = (
-          <path
-            class={complained > 0 ? 'day-run day-complaint' : 'day-run'}
-            d={`M${x(atMs)},${complained > 0 ? y + 2 : middle - 1}V${y + ROW - 3}`}
-            stroke-width={count > 1 ? 3 : undefined}
-          />
-        );
-        return run ? (
-          <a key={run} href={links.run(run)} tabIndex={-1}>
-            <title>{formatDate(atMs)}</title>
-            {mark}
-          </a>
-        ) : (
-          <g key={atMs}>{mark}</g>
-        );
-      })}
-      {row.checks.map(({ check, atMs }) => (
-        <a key={check} href={links.check(check)} tabIndex={-1}>
-          <path class="day-check" d={`M${x(atMs)},${middle - 5}l5,5l-5,5l-5,-5z`} />
-        </a>
-      ))}
-      {row.damages.map(({ damage, atMs }) => (
-        <a key={damage} href={links.damage(damage)} tabIndex={-1}>
-          <path class="day-damage" d={`M${x(atMs) - 4},${middle - 4}l8,8m0,-8l-8,8`} />
-        </a>
-      ))}
-      <a href={links.pair(row.pair)} tabIndex={-1}>
-        <text x={LEFT - 38} y={middle} dy="0.35em" text-anchor="end">
-          {names.code(row.pair)}
-        </text>
-      </a>
-      {row.hands
-        .filter(({ tester }, at) => row.hands[at - 1]?.tester !== tester)
-        .map(({ handOut, tester, fromMs }) => (
-          <text
-            key={handOut}
-            class="soft day-tester"
-            x={labelEnd(row, fromMs, x)}
-            y={middle}
-            dy="0.35em"
-            text-anchor="end"
-          >
-            {names.tester(tester)}
-          </text>
-        ))}
-    </g>
-  );
 };
 
 const Legend = () => {
