@@ -15,6 +15,7 @@ export type RunsHeadline = { readonly claims: Claim } & (
 
 export interface RunsFacts {
   readonly review: Pick<Review, 'pains' | 'damages' | 'oddities'> & {
+    readonly pairs: readonly Pick<Review['pairs'][number], 'id' | 'stopUse'>[];
     readonly size: Pick<Review['size'], 'runs'>;
     readonly waiting: readonly Pick<Review['waiting'][number], 'about'>[];
   };
@@ -32,7 +33,11 @@ export const runsHeadline = ({ review }: RunsFacts): RunsHeadline => {
       testers: [...new Set(open.map(({ tester }) => tester))],
       unanswered: true,
     };
-  const broken = damages.filter(({ stands, answer }) => stands && answer === null);
+  // Nobody runs in a pair that was stopped: the sheet does not ask about it either.
+  const stopped = new Set(review.pairs.filter(({ stopUse }) => stopUse).map(({ id }) => id));
+  const broken = damages.filter(
+    ({ pair, stands, answer }) => stands && answer === null && !stopped.has(pair),
+  );
   if (broken.length > 0)
     return {
       case: 'damage',

@@ -41,6 +41,7 @@ const pain = (who: string, more: object = {}) => ({
 const facts = (more: object = {}): RunsFacts => ({
   review: {
     size: { runs: 518 },
+    pairs: [],
     pains: [],
     damages: [],
     waiting: [],
@@ -111,6 +112,12 @@ describe('the list of runs says first', () => {
     const headline = runsHeadline(facts(more));
     expect(headline.claims).toBe('nothing');
     expect(both(headline)).toEqual([english, chinese]);
+  });
+
+  it('nothing of damage to a pair that was stopped', () => {
+    const damages = [{ pair, stands: true, answer: null }];
+    const pairs = [{ id: pair, stopUse: { id: idOf(40) } }];
+    expect(runsHeadline(facts({ damages, pairs })).case).toBe('quiet');
   });
 
   it('nothing of pain and damage that no longer stand', () => {
