@@ -146,7 +146,7 @@ test('a photo is turned, scaled, freed of its place, sent when allowed, and seen
   await lead.goto(`${hub.url}/join#${hub.codes.lead}`);
   await lead.getByRole('button', { name: 'Join' }).click();
   await lead.getByRole('link', { name: /Demo trainer/ }).click();
-  await lead.getByRole('link', { name: /^Look at one damaged pair/ }).click();
+  await lead.getByRole('link', { name: /^Look at pair 637/ }).click();
   await expect(lead.getByText('sole peels off').first()).toBeVisible();
   await lead.locator('.photo img').first().waitFor();
   expect(await seen(lead)).toEqual(upright);

@@ -184,6 +184,8 @@ test('a comfort line takes a tap or a sideways drag; up and down scrolls the pag
       }),
     );
   const tapped = await start(0.7);
+  // The part that comes last on this screen.
+  await page.locator('main input[type=file]').first().waitFor({ state: 'attached' });
   await stillness(page);
   const still = await places();
   await page.touchscreen.tap(tapped.x, tapped.y);

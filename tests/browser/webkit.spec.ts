@@ -52,7 +52,7 @@ test('from the first code to the lead’s review, offline in between, in WebKit'
   test.setTimeout(300_000);
   const lead = await open();
   await join(lead, hub.codes.lead);
-  await lead.link('New project');
+  await lead.link('New shoe');
   await lead.fill('Name of the project', 'Journey trainer');
   await lead.fill('Distance a pair must carry, km', '500');
   await lead.button('Save');
@@ -105,8 +105,8 @@ test('from the first code to the lead’s review, offline in between, in WebKit'
   await lead.shows('Up to date.');
   await lead.goto(`${hub.url}/desk`);
   await lead.link('Journey trainer');
-  await lead.shows('1 pair, 1 tester in the group (1 has run), 2 runs, 16.8 km');
+  await lead.shows('1 pair, 1 tester, 2 runs, 16.8 km so far.');
   await lead.shows('28.8 km');
-  await lead.link('Complaints');
-  await lead.shows('2 runs of 1 tester were asked about their feet.');
+  await lead.link('Shoe');
+  await lead.shows('2 runs of 1 tester asked.');
 });

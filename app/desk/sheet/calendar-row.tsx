@@ -1,9 +1,13 @@
 /** A pair's line of the calendar: in whose hands, runs, checks, damage, do-not-run. */
 import type { CalendarRow } from '../../../core/review/index.ts';
 import { formatDate } from '../../parts/format.ts';
+import { d, p } from '../../words/index.ts';
 import type { namesIn } from '../desk-state.ts';
 import type { Links } from '../frame/route.ts';
 import { LEFT, ROW, type Line } from './calendar-lines.ts';
+
+/** What a mark is, and of which day. */
+const marked = (what: string, atMs: number): string => d().joined.clauses([what, formatDate(atMs)]);
 
 /** Where a tester's code ends before a hand-out: left of a bench check that stands just before it. */
 const labelEnd = (row: CalendarRow, fromMs: number, x: (ms: number) => number): number => {
@@ -55,7 +59,7 @@ export const Row = (props: {
         );
         return run ? (
           <a key={run} href={links.run(run)} tabIndex={-1}>
-            <title>{formatDate(atMs)}</title>
+            <title>{marked(p().sheet.legend.run, atMs)}</title>
             {mark}
           </a>
         ) : (
@@ -64,11 +68,13 @@ export const Row = (props: {
       })}
       {row.checks.map(({ check, atMs }) => (
         <a key={check} href={links.check(check)} tabIndex={-1}>
+          <title>{marked(p().sheet.legend.check, atMs)}</title>
           <path class="day-check" d={`M${x(atMs)},${middle - 5}l5,5l-5,5l-5,-5z`} />
         </a>
       ))}
       {row.damages.map(({ damage, atMs }) => (
         <a key={damage} href={links.damage(damage)} tabIndex={-1}>
+          <title>{marked(p().sheet.legend.damage, atMs)}</title>
           <path class="day-damage" d={`M${x(atMs) - 4},${middle - 4}l8,8m0,-8l-8,8`} />
         </a>
       ))}

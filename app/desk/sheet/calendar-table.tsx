@@ -28,7 +28,7 @@ export const CalendarTable = (props: {
   return (
     <details class="how-sure no-print">
       <summary>{p().frame.asTable}</summary>
-      <div class="table-wrap" tabIndex={0} role="region" aria-label={words.calendar}>
+      <div class="table-wrap" tabIndex={0} role="region" aria-label={p().frame.asTable}>
         <table class="place-table">
           <thead>
             <tr>

@@ -34,11 +34,21 @@ const useWidth = (): [(element: Element | null) => void, number] => {
   return [setElement, width];
 };
 
-const Legend = () => {
+const Legend = ({ planned }: { readonly planned: boolean }) => {
   const words = p().sheet.legend;
   return (
     <span class="day-legend" aria-hidden="true">
-      {(['hand', 'run', 'complaint', 'check', 'damage', 'stop'] as const).map((mark) => (
+      {(
+        [
+          'hand',
+          'run',
+          'complaint',
+          'check',
+          'damage',
+          'stop',
+          ...(planned ? (['planned'] as const) : []),
+        ] as const
+      ).map((mark) => (
         <span key={mark}>
           <i class={`day-key day-key-${mark}`} />
           {words[mark]}
@@ -78,7 +88,7 @@ export const Calendar = (props: TabProps) => {
     <section class="calendar" aria-label={words.calendar}>
       <div class="calendar-head">
         <h2>{words.calendar}</h2>
-        <Legend />
+        <Legend planned={days.planned.length > 0} />
         <select
           aria-label={words.span}
           value={span}

@@ -329,7 +329,7 @@ describe('a tester’s page says first', () => {
       'what is proved across testers',
       testerLook({ felt: [felt({ word: 'recurs-across-testers', others: { testers: 5 } })] }),
       'clear',
-      'T04 and 5 others feel heel slip at the heel cup.',
+      'T04 and 5 others felt heel slip at the heel cup.',
       'T04 和另外 5 人都有后跟滑动。',
     ],
     [

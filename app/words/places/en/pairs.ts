@@ -6,13 +6,13 @@ const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : 
 const pairCount = (n: number) => count(n, 'pair', 'pairs');
 const runs = (n: number) => count(n, 'run', 'runs');
 
-/** "pair 963", "pairs 963 and 417", "4 pairs". */
 /** "185 of 600 km": the unit once, where both have the same. */
 const ofDistance = (distance: string, brief: string): string => {
   const unit = brief.replace(/^[\d.,\s]+/, '');
   return `${distance.endsWith(unit) ? distance.slice(0, -unit.length).trimEnd() : distance} of ${brief}`;
 };
 
+/** "pair 963", "pairs 963 and 417", "4 pairs". */
 const named = (ids: readonly Parameters<Say['pair']>[0][], say: Say): string =>
   ids.length > 3
     ? pairCount(ids.length)
@@ -36,7 +36,7 @@ export const pairs = {
     }
   },
   sub: (testers: number, rounds: number, runCount: number, distance: string) =>
-    `With ${count(testers, 'tester', 'testers')}, in ${count(rounds, 'round', 'rounds')}. ${runs(runCount)} and ${distance} so far.`,
+    `With ${count(testers, 'tester', 'testers')}, in ${count(rounds, 'round', 'rounds')}. ${runs(runCount)}; the pairs have ${distance} on them.`,
   columns: {
     pair: 'Pair',
     round: 'Round',

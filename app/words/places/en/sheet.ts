@@ -72,7 +72,7 @@ export const sheet = {
     share: (runs: number, of: number) => `${runs} of ${of}`,
     tolerance: (site: string, by: string, unit: string) => `${site} ${by} ${unit} off`,
     toleranceNote: (pair: string, measured: number) =>
-      `Out of tolerance: pair ${pair} of ${measured}`,
+      `Out of tolerance: pair ${pair}, of ${measured} pairs measured`,
     damageNote: (pair: string, distance: string) => `Damage: pair ${pair} at ${distance}`,
     wear: (limit: string) => `${limit} wears too fast`,
     wearNote: (site: string, value: string, at: string, brief: string) =>

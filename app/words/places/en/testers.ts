@@ -73,8 +73,8 @@ export const testers = {
           return `${who}: ${say.felt(h.felt)} in ${h.runs} of ${h.of} runs, others ${h.others.runs} of ${h.others.askedRuns}.`;
         case 'shared':
           return h.others.testers === 1
-            ? `${who} and one other feel ${say.felt(h.felt)}.`
-            : `${who} and ${h.others.testers} others feel ${say.felt(h.felt)}.`;
+            ? `${who} and one other felt ${say.felt(h.felt)}.`
+            : `${who} and ${h.others.testers} others felt ${say.felt(h.felt)}.`;
         case 'felt':
           return `${who} felt ${say.felt(h.felt)} in ${h.runs} of ${h.of} runs.`;
         case 'silent':
