@@ -43,7 +43,7 @@ test('what recurs is said with its evidence, becomes a finding, and leaves as pi
     round.getByRole('link', { name: 'right upper, lateral toe box: 6 of 8 testers' }),
   ).toBeVisible();
   // Counted in the demo: four of eight had pressure at the lateral toe box of the right foot at least twice.
-  await page.getByLabel('Reported').selectOption({ label: 'twice or more' });
+  await page.getByRole('combobox', { name: /^Reported/ }).selectOption({ label: 'twice or more' });
   const zone = round.getByRole('link', { name: 'right upper, lateral toe box: 4 of 8 testers' });
   await expect(zone).toBeVisible();
   await page.getByText('Save the maps', { exact: true }).click();

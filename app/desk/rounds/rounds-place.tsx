@@ -163,7 +163,7 @@ const Samples = ({ review, round }: TabProps & { readonly round: Reviewed }) => 
       {pairs.slice(0, MOST_PAIRS).map(({ id, code, sizeMm }) => (
         <span key={id} class="sample">
           <a href={links.pair(id)}>{code}</a>
-          <span class="soft small">{` ${formatSize(sizeMm)}`}</span>
+          <span class="soft small">{` ${formatSize(sizeMm)} `}</span>
         </span>
       ))}
       {pairs.length > MOST_PAIRS && ` ${words.more(pairs.length - MOST_PAIRS)}`}
