@@ -85,11 +85,14 @@ test('what leads somewhere leads to something, and back comes back', async ({ pa
   const kindOf = (href: string) => href.replaceAll(/[0-9a-f]{8}-[0-9a-f-]{27}/g, '…');
   for (const address of addresses) {
     await openPlace(page, hub.url + address);
-    const links = await page
-      .locator('main a[href^="/desk"]')
-      .evaluateAll((all) =>
-        all.filter((one) => one.checkVisibility()).map((one) => one.getAttribute('href') as string),
-      );
+    const links = await page.locator('main a[href^="/desk"]').evaluateAll((all) =>
+      all
+        .filter((one) => {
+          const { width, height } = one.getBoundingClientRect();
+          return one.checkVisibility() && width > 0 && height > 0;
+        })
+        .map((one) => one.getAttribute('href') as string),
+    );
     // One link of each kind on each place.
     const some = new Map(links.map((href) => [kindOf(href), href]));
     for (const href of some.values()) {

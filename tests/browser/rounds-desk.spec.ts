@@ -48,8 +48,11 @@ test('a change goes from the blueprint to its outcome, and the sheet to who can 
       .getByText('fails', { exact: true }),
   ).toBeVisible();
 
-  await lead.getByRole('link', { name: 'Wear', exact: true }).click();
-  await expect(lead.getByText(/2 dimensions proved out of tolerance; /)).toBeVisible();
+  await lead.getByRole('link', { name: 'Shoe', exact: true }).click();
+  await lead.getByRole('link', { name: 'Arrival', exact: true }).click();
+  await expect(lead.getByRole('heading', { level: 1 })).toHaveText(
+    'Pair 229 is out of tolerance: width of the heel cup.',
+  );
 
   await lead.getByRole('link', { name: 'Changes', exact: true }).click();
   await lead.getByRole('link', { name: 'New finding' }).click();

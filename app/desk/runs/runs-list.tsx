@@ -114,6 +114,8 @@ const Narrow = (
   const names = namesIn(review, records);
   const [text, setText] = useState(query.text);
   useEffect(() => {
+    // Nothing was typed: a question anew would fold the list again.
+    if (text === query.text) return;
     const timer = setTimeout(() => change({ text }), REST_MS);
     return () => clearTimeout(timer);
     // `change` is a new function at each drawing.
