@@ -77,7 +77,7 @@ test('what recurs is said with its evidence, becomes a finding, and leaves as pi
   await expect(
     page.locator('.zone-aside').getByRole('link', { name: 'lateral toe box: Pressure' }),
   ).toBeVisible();
-  expect(await printed(page)).toContain('lateral toe box: Pressure');
+  expect(await printed(page)).toContain('What they said');
 
   await page.goto(`${hub.url}${project}/shoe/zones/left/P4?kind=hot-spot`);
   await proof.locator('> summary').click();

@@ -238,8 +238,9 @@ for (const language of LANGUAGES)
           await at.locator('.part > button').first().click();
         }
         // Unfold what is folded, so that it is looked at too.
-        for (const fold of await at.locator('main details:not([open]) > summary').all())
-          if (await fold.isVisible()) await fold.click();
+        await at
+          .locator('main details')
+          .evaluateAll((all) => all.forEach((one) => ((one as HTMLDetailsElement).open = true)));
       },
       [language],
     );

@@ -78,7 +78,7 @@ export const FindingList = (props: TabProps) => {
       {shown.length === 0 ? (
         <p role="status">{all.length === 0 ? words.noFindings : words.noneShown}</p>
       ) : (
-        <div class="table-wrap" tabIndex={0} role="region" aria-label={words.findings}>
+        <div class="table-wrap" tabIndex={0} role="group" aria-label={words.findings}>
           <table class="place-table finding-table">
             <thead>
               <tr>

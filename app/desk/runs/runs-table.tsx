@@ -91,7 +91,7 @@ export const RunsTable = (
     <SortHead sort={sort} title={title} query={query} sortBy={sortBy} right={right} />
   );
   return (
-    <div class="table-wrap" tabIndex={0} role="region" aria-label={words.all}>
+    <div class="table-wrap" tabIndex={0} role="group" aria-label={words.all}>
       <table class="place-table runs-table">
         <thead>
           <tr>

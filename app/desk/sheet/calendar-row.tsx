@@ -58,7 +58,7 @@ export const Row = (props: {
           />
         );
         return run ? (
-          <a key={run} href={links.run(run)} tabIndex={-1}>
+          <a key={run} href={links.run(run)} tabindex={-1}>
             <title>{marked(p().sheet.legend.run, atMs)}</title>
             {mark}
           </a>
@@ -67,18 +67,18 @@ export const Row = (props: {
         );
       })}
       {row.checks.map(({ check, atMs }) => (
-        <a key={check} href={links.check(check)} tabIndex={-1}>
+        <a key={check} href={links.check(check)} tabindex={-1}>
           <title>{marked(p().sheet.legend.check, atMs)}</title>
           <path class="day-check" d={`M${x(atMs)},${middle - 5}l5,5l-5,5l-5,-5z`} />
         </a>
       ))}
       {row.damages.map(({ damage, atMs }) => (
-        <a key={damage} href={links.damage(damage)} tabIndex={-1}>
+        <a key={damage} href={links.damage(damage)} tabindex={-1}>
           <title>{marked(p().sheet.legend.damage, atMs)}</title>
           <path class="day-damage" d={`M${x(atMs) - 4},${middle - 4}l8,8m0,-8l-8,8`} />
         </a>
       ))}
-      <a href={links.pair(row.pair)} tabIndex={-1}>
+      <a href={links.pair(row.pair)} tabindex={-1}>
         <text x={LEFT - 38} y={middle} dy="0.35em" text-anchor="end">
           {names.code(row.pair)}
         </text>

@@ -101,7 +101,7 @@ export const Calendar = (props: TabProps) => {
           ))}
         </select>
       </div>
-      <div ref={measure} class="picture">
+      <div ref={measure} class="picture" tabIndex={0}>
         <svg
           viewBox={`0 0 ${width} ${height}`}
           style={{ blockSize: `${height}px` }}
@@ -138,7 +138,7 @@ export const Calendar = (props: TabProps) => {
           {lines.map((line) => (
             <g key={line.key}>
               {line.round && (
-                <a href={links.round(line.round)} tabIndex={-1}>
+                <a href={links.round(line.round)} tabindex={-1}>
                   <text class="day-round" x={0} y={line.y + ROW / 2} dy="0.35em">
                     {names.round(line.round).slice(0, 9)}
                   </text>

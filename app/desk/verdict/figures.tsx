@@ -52,7 +52,7 @@ const OfRound = (
   return (
     <section class="sheet">
       <div class="row row-apart">
-        <h3>{speaker.round(verdict.round)}</h3>
+        <h2>{speaker.round(verdict.round)}</h2>
         <Word word={verdict.word} />
       </div>
       {influence &&

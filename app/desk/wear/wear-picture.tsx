@@ -198,7 +198,7 @@ export const WearPicture = (props: PictureProps) => {
         )}
         {rounds.flatMap((one) =>
           one.points.map((reading) => (
-            <a key={`${reading.check}${reading.x}`} href={href(reading)} tabIndex={-1}>
+            <a key={`${reading.check}${reading.x}`} href={href(reading)} tabindex={-1}>
               <title>{point(one, reading)}</title>
               <circle class="wear-target" cx={x(reading.x)} cy={y(reading.value)} r="9" />
               <RoundMark round={markOf(one)} x={x(reading.x)} y={y(reading.value)} size={3.5} />
