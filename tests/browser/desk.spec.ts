@@ -88,7 +88,7 @@ test('checks typed on a phone without a network end as a curve and a verdict at 
   page,
   browser,
 }) => {
-  test.setTimeout(180_000);
+  test.setTimeout(1_200_000);
   const project = await join_(page, hub.codes.lead);
   const stack = page.getByRole('link', { name: /^Stack height, centre of the heel, Round 3: / });
   await page.goto(`${hub.url}${project}/verdict`);

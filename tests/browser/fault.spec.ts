@@ -185,7 +185,7 @@ test('a read that fails never waits for ever, on the phone, at the desk and with
   page,
   browser,
 }) => {
-  test.setTimeout(180_000);
+  test.setTimeout(1_200_000);
   await joinAs(page, hub.codes.tester);
   const log = await page.getByRole('link', { name: 'Log a run' }).getAttribute('href');
   await takeDatabaseAway(page);

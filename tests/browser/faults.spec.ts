@@ -99,7 +99,7 @@ interface Head {
 }
 
 test(`${KILLS} kills at random moments lose no saved run and no draft`, async () => {
-  test.setTimeout(420_000);
+  test.setTimeout(1_200_000);
   const folder = await mkdtemp(join(tmpdir(), 'pairlog-kill-'));
   const random = seeded(20261125);
   let context = await openProfile(folder);

@@ -67,7 +67,7 @@ const handOutTo = async (lead: Page, pair: string, tester: string) => {
 test('a group works by files alone, from the first hand-out to the lead’s figures', async ({
   browser,
 }) => {
-  test.setTimeout(180_000);
+  test.setTimeout(1_200_000);
   const fresh = async () => {
     const page = await (await browser.newContext()).newPage();
     await page.goto(hub.url);

@@ -284,12 +284,12 @@ const journey = async (open: OpenBrowser) => {
 const title = 'from the first code to the lead’s review, offline in between';
 
 test(`${title}, in Chromium`, async () => {
-  test.setTimeout(240_000);
+  test.setTimeout(1_200_000);
   await journey(openChromium);
 });
 
 test(`${title}, in Firefox`, async () => {
   test.skip(programs.firefox === undefined, 'this machine has no Firefox');
-  test.setTimeout(360_000);
+  test.setTimeout(1_200_000);
   await journey(openFirefox);
 });

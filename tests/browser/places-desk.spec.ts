@@ -34,7 +34,7 @@ const firstLevelText = (page: Page): Promise<string> =>
   });
 
 test('every place has its answer on the first screen, and is not long', async ({ page }) => {
-  test.setTimeout(300_000);
+  test.setTimeout(1_200_000);
   await page.setViewportSize({ width: 1280, height: 800 });
   await page.emulateMedia({ reducedMotion: 'reduce' });
   const project = await joinLead(page, hub);
@@ -60,7 +60,7 @@ test('every place has its answer on the first screen, and is not long', async ({
 
 for (const language of ['English', '简体中文'] as const)
   test(`no word of statistics stands outside "How sure?": ${language}`, async ({ page }) => {
-    test.setTimeout(300_000);
+    test.setTimeout(1_200_000);
     const project = await joinLead(page, hub);
     const addresses = await placesAndPages(page, project);
     await page.goto(`${hub.url}/settings`);
@@ -77,7 +77,7 @@ for (const language of ['English', '简体中文'] as const)
   });
 
 test('what leads somewhere leads to something, and back comes back', async ({ page }) => {
-  test.setTimeout(300_000);
+  test.setTimeout(1_200_000);
   const project = await joinLead(page, hub);
   const addresses = await placesAndPages(page, project);
   const seen = new Set<string>(addresses);
@@ -117,7 +117,7 @@ test('what leads somewhere leads to something, and back comes back', async ({ pa
 });
 
 test('at 390 px no place scrolls sideways, in either language', async ({ page }) => {
-  test.setTimeout(300_000);
+  test.setTimeout(1_200_000);
   await page.setViewportSize({ width: 390, height: 844 });
   const project = await joinLead(page, hub);
   const addresses = await placesAndPages(page, project);

@@ -8,14 +8,14 @@ export default defineConfig({
   workers: 2,
   fullyParallel: true,
   retries: 0,
-  timeout: 120_000,
-  expect: { timeout: 10_000 },
+  timeout: 600_000,
+  expect: { timeout: 20_000 },
   use: {
     serviceWorkers: 'allow',
     // A trace costs a fifth of the time; it is there for whoever looks for a fault.
     trace: process.env['PAIRLOG_TRACE'] ? 'retain-on-failure' : 'off',
     locale: 'en-GB',
-    actionTimeout: 10_000,
+    actionTimeout: 20_000,
   },
   projects: [
     {

@@ -105,7 +105,7 @@ test('the welcome screen', async ({ page }) => {
 });
 
 test('the tester’s screens', async ({ page }) => {
-  test.setTimeout(240_000);
+  test.setTimeout(1_200_000);
   await handOutSecondPair(page);
   await page.goto(`${hub.url}/join#${hub.codes.tester}`);
   await page.getByRole('button', { name: 'Join' }).click();
@@ -191,7 +191,7 @@ test('what a tester sees of a pair that must not be worn, and how its lead answe
   page,
   browser,
 }) => {
-  test.setTimeout(240_000);
+  test.setTimeout(1_200_000);
   await joinAsTester(page, hub);
   await page.getByRole('link', { name: 'Log a run' }).click();
   await page.getByLabel('Distance, km').fill('6');
@@ -223,7 +223,7 @@ test('what a tester sees of a pair that must not be worn, and how its lead answe
 
 for (const language of LANGUAGES)
   test(`the lead’s screens: ${language}`, async ({ page }) => {
-    test.setTimeout(300_000);
+    test.setTimeout(1_200_000);
     const project = await joinLead(page, hub);
     const places = await placesAndPages(page, project);
     const more = ['/', '/desk/new', '/desk/group', `${project}/report`, `${project}/plan`];

@@ -113,7 +113,7 @@ const swipeOver = async (
 test('no swipe over any control of a half-filled run changes an answer or its draft', async ({
   page,
 }) => {
-  test.setTimeout(300_000);
+  test.setTimeout(1_200_000);
   const log = await joinAsTester(page);
   await swipeOver(page, log, 60, async () => {
     await page.getByLabel('Distance, km').fill('8.1');
@@ -125,7 +125,7 @@ test('no swipe over any control of a half-filled run changes an answer or its dr
 test('no swipe over any control of today or of the list of runs changes what is kept', async ({
   page,
 }) => {
-  test.setTimeout(300_000);
+  test.setTimeout(1_200_000);
   await joinAsTester(page);
   await swipeOver(page, '/', 4);
   await swipeOver(page, '/runs', 10);
@@ -134,7 +134,7 @@ test('no swipe over any control of today or of the list of runs changes what is 
 test('no swipe over any control of the other screens changes what is answered or kept', async ({
   page,
 }) => {
-  test.setTimeout(300_000);
+  test.setTimeout(1_200_000);
   const log = await joinAsTester(page);
   await page.goto(`${hub.url}/runs`);
   const run = (await page

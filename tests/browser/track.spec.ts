@@ -87,7 +87,6 @@ test('a shared track is measured, painted and saved offline; the hub gets it wit
   page,
   browser,
 }) => {
-  test.setTimeout(120_000);
   await joinAsTester(page);
   await hub.pause();
   await share(page, gpx);

@@ -49,7 +49,7 @@ const logRun = async (page: WebKitPage, km: string, time: string, slipped?: stri
 };
 
 test('from the first code to the lead’s review, offline in between, in WebKit', async () => {
-  test.setTimeout(300_000);
+  test.setTimeout(1_200_000);
   const lead = await open();
   await join(lead, hub.codes.lead);
   await lead.link('New shoe');
