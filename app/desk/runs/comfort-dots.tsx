@@ -3,7 +3,7 @@ import type { RunLook } from '../../../core/review/index.ts';
 import { formatNumber } from '../../parts/format.ts';
 import { p, terms } from '../../words/index.ts';
 import { Picture } from '../frame/picture.tsx';
-import { useWidth } from './use-width.ts';
+import { useWidth } from '../../parts/charts/use-width.ts';
 
 const ROW = 34;
 const [LEFT, RIGHT] = [140, 12];

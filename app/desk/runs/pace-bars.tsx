@@ -2,7 +2,7 @@
 import { formatDuration, type Seconds } from '../../../core/units/index.ts';
 import { p } from '../../words/index.ts';
 import { Picture } from '../frame/picture.tsx';
-import { useWidth } from './use-width.ts';
+import { useWidth } from '../../parts/charts/use-width.ts';
 
 const [HEIGHT, FOOT, HEAD] = [120, 18, 16];
 /** Room for a pace over its bar, px. */

@@ -7,7 +7,7 @@ import { settings } from '../../parts/settings.ts';
 import { useStored } from '../../parts/state.ts';
 import { p } from '../../words/index.ts';
 import { Picture } from '../frame/picture.tsx';
-import { useWidth } from './use-width.ts';
+import { useWidth } from '../../parts/charts/use-width.ts';
 
 const [HEIGHT, EDGE] = [260, 22];
 

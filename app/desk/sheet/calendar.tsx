@@ -1,7 +1,8 @@
 /** The test day by day, drawn: a row for each pair, or for each round where there are too many pairs. */
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { RecordId } from '../../../core/records/index.ts';
 import { MOST_ROWS, type Calendar as Days } from '../../../core/review/index.ts';
+import { useWidth } from '../../parts/charts/use-width.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { distanceFigure, formatDate, formatDistance } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
@@ -18,21 +19,6 @@ const LEAST_WIDTH = 640;
 const spans = ['whole', 'weeks', 'week'] as const;
 type Span = (typeof spans)[number];
 const daysOf: Readonly<Record<Exclude<Span, 'whole'>, number>> = { weeks: 28, week: 7 };
-
-/** The width of an element, followed as it changes; letters in the picture keep their size. */
-const useWidth = (): [(element: Element | null) => void, number] => {
-  const [width, setWidth] = useState(960);
-  const [element, setElement] = useState<Element | null>(null);
-  useEffect(() => {
-    if (!element) return;
-    const observer = new ResizeObserver(([entry]) => {
-      if (entry) setWidth(Math.max(LEAST_WIDTH, Math.round(entry.contentRect.width)));
-    });
-    observer.observe(element);
-    return () => observer.disconnect();
-  }, [element]);
-  return [setElement, width];
-};
 
 const Legend = ({ planned }: { readonly planned: boolean }) => {
   const words = p().sheet.legend;
@@ -63,7 +49,8 @@ export const Calendar = (props: TabProps) => {
   const words = p().sheet;
   const [span, setSpan] = useState<Span>('whole');
   const [open, setOpen] = useState<RecordId | null>(null);
-  const [measure, width] = useWidth();
+  const [measure, room] = useWidth(960);
+  const width = Math.max(LEAST_WIDTH, room);
   const { id, brief } = review.project;
   const bounds =
     span === 'whole'

@@ -3,8 +3,9 @@
  * apart by mark and dash as well as by colour; an interval as a band; a limit as a ruled line.
  * One tab stop: the arrow keys walk the points, and each says its own values.
  */
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useId, useRef, useState } from 'preact/hooks';
 import { linear, niceTicks } from './ticks.ts';
+import { useWidth } from './use-width.ts';
 
 export interface ChartPoint {
   readonly x: number;
@@ -58,25 +59,9 @@ const markPath = (index: number): string =>
     'M0,5L5,-4H-5Z',
   ][index % MARKS] as string;
 
-/** The width of an element in pixels, followed as it changes. */
-const useWidth = (fallback: number) => {
-  const box = useRef<HTMLDivElement>(null);
-  const [width, setWidth] = useState(fallback);
-  useEffect(() => {
-    const element = box.current;
-    if (!element) return;
-    const observer = new ResizeObserver(([entry]) => {
-      if (entry && entry.contentRect.width > 0) setWidth(Math.round(entry.contentRect.width));
-    });
-    observer.observe(element);
-    return () => observer.disconnect();
-  }, []);
-  return { box, width };
-};
-
 export const DistanceChart = (props: DistanceChartProps) => {
   const { title, series, bands = [], limits = [], yCovers = [], formatX, formatY } = props;
-  const { box, width } = useWidth(640);
+  const [box, width] = useWidth(640);
   const titleId = useId();
   const [current, setCurrent] = useState(0);
   const points = useRef<(SVGGElement | null)[]>([]);

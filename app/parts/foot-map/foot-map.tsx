@@ -9,16 +9,15 @@ import type { ComponentChildren, JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import {
   mirroredX,
-  solePrint,
   soleOutlinePath,
   tapBounds,
-  upperDecorations,
   viewBox,
   zoneShapes,
   type FootView,
   type ZoneCode,
   type ZoneShape,
 } from '../../../core/foot/index.ts';
+import { Decorations } from './decorations.tsx';
 import { Hatching, hatchId } from './hatching.tsx';
 
 export type MapFoot = 'left' | 'right';
@@ -97,23 +96,6 @@ const nearestInDirection = (
   }
   return best;
 };
-
-const Decorations = ({ view }: { readonly view: FootView }): JSX.Element => (
-  <g class="foot-map-decorations">
-    {view === 'sole'
-      ? solePrint.map((d) => <path key={d} class="foot-map-print" d={d} />)
-      : upperDecorations.map(({ kind, d }) =>
-          kind === 'lace' ? (
-            <g key={d}>
-              <path class="foot-map-lace-edge" d={d} />
-              <path class="foot-map-lace" d={d} />
-            </g>
-          ) : (
-            <path key={d} class={`foot-map-${kind}`} d={d} />
-          ),
-        )}
-  </g>
-);
 
 type ZoneProps = {
   readonly shape: ZoneShape;
@@ -269,7 +251,9 @@ const OneFoot = (props: FootMapProps & { readonly side: MapFoot }): JSX.Element 
             );
           })}
           <g aria-hidden="true" class="foot-map-above">
-            <Decorations view={view} />
+            <g class="foot-map-decorations">
+              <Decorations view={view} />
+            </g>
             {overlay}
           </g>
         </g>

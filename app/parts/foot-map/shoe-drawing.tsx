@@ -5,14 +5,13 @@
 import { useId } from 'preact/hooks';
 import {
   mirroredX,
-  solePrint,
   soleOutlinePath,
-  upperDecorations,
   viewBox,
   zoneShapes,
   type FootView,
   type ZoneCode,
 } from '../../../core/foot/index.ts';
+import { Decorations } from './decorations.tsx';
 import type { HeatLevel, MapFoot } from './foot-map.tsx';
 import { Hatching, hatchId } from './hatching.tsx';
 
@@ -39,23 +38,6 @@ export const middleOf = (
   const [x, y] = shape.label;
   return [mirroredX(foot, x), y];
 };
-
-const Decorations = ({ view }: { readonly view: FootView }) => (
-  <g class="foot-map-above" aria-hidden="true">
-    {view === 'sole'
-      ? solePrint.map((d) => <path key={d} class="foot-map-print" d={d} />)
-      : upperDecorations.map(({ kind, d }) =>
-          kind === 'lace' ? (
-            <g key={d}>
-              <path class="foot-map-lace-edge" d={d} />
-              <path class="foot-map-lace" d={d} />
-            </g>
-          ) : (
-            <path key={d} class={`foot-map-${kind}`} d={d} />
-          ),
-        )}
-  </g>
-);
 
 export const ShoeDrawing = (props: {
   readonly view: FootView;
@@ -124,7 +106,9 @@ export const ShoeDrawing = (props: {
             </g>
           );
         })}
-        <Decorations view={view} />
+        <g class="foot-map-above" aria-hidden="true">
+          <Decorations view={view} />
+        </g>
         <g class="foot-map-above" aria-hidden="true">
           {shapes.map(
             ({ zone, path }) =>
