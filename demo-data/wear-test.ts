@@ -22,6 +22,7 @@ import { celsius, kilograms, metres, millimetres, seconds } from '../core/units/
 import { planNext, PLAN_SEED } from './hand-out-plan.ts';
 import { writeFindings } from './findings.ts';
 import { seededDice, type Dice } from './random.ts';
+import { remarkOn } from './remarks.ts';
 import {
   blueprint,
   brief,
@@ -80,6 +81,8 @@ const wearShare = (km: number) => Math.log(1 + km / 50) / Math.log(1 + 500 / 50)
 
 export const buildDemo = (seed = SEED): DemoFiles => {
   const dice = seededDice(seed);
+  // Dice of their own: words change no figure.
+  const remarks = seededDice(seed + 1);
   const scribe = newScribe(dice);
   const start = FIRST_DAY - 7 * DAY_MS;
   const group = scribe.newId(start);
@@ -307,6 +310,8 @@ export const buildDemo = (seed = SEED): DemoFiles => {
       }),
       pain: { score: dice.chance(0.04) ? 2 : 0 },
     };
+    const remark = remarkOn(remarks, { tester: testerAt, round: pair.round, complaints });
+    const told: Run = remark === null ? run : { ...run, words: remark };
     const savedMs = startMs + durationS * 1000 + 3 * MINUTE;
     const id = scribe.newId(savedMs);
     if (sendsTrack) {
@@ -319,7 +324,7 @@ export const buildDemo = (seed = SEED): DemoFiles => {
         savedMs,
       );
     }
-    tester.writer.write('run', run, savedMs, id);
+    tester.writer.write('run', told, savedMs, id);
     pair.km += distanceM / 1000;
     return id;
   }

@@ -48,6 +48,17 @@ describe('the demo', () => {
     expect(review?.leftOut).toMatchObject([{ kind: 'lab-booking', why: 'unknown-kind' }]);
   });
 
+  it('gives the figures that it gave before testers added words', () => {
+    const reviewOf = (name: string) => {
+      const records = viewOfLog(addRevisions(emptyLog, revisionsIn(name)));
+      const id = records.project[0]?.revision.id as never;
+      return reviewProject(openProject(records, id, Date.UTC(2026, 10, 19)) as never);
+    };
+    const before = reviewOf('../tests/reference/logs/demo-without-remarks.pairlog');
+    expect(before.size.runs).toBeGreaterThan(450);
+    expect(reviewOf('wear-test.pairlog')).toEqual(before);
+  });
+
   it('takes the late delivery in any order with the same result', () => {
     const [group, late] = [revisionsIn('wear-test.pairlog'), revisionsIn('late-delivery.pairlog')];
     const one = addRevisions(addRevisions(emptyLog, group), late);
