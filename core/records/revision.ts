@@ -50,7 +50,7 @@ export type Revision = Readonly<z.infer<typeof revisionSchema>>;
 export type Body = Readonly<Record<string, unknown>>;
 
 /** What the author decides; the stamp, the predecessor and the hash follow from the log. */
-export interface Draft {
+export interface UnsealedRevision {
   readonly id: RecordId;
   readonly kind: Kind | (string & {});
   readonly author: RecordId;
@@ -71,7 +71,11 @@ export const hashOfRevision = (revision: Readonly<Record<string, unknown>>): Sha
  * the body are put in order once, here, as every other device gets them from the hub or a bundle: whoever
  * checks the hash has nothing left to sort.
  */
-export const sealRevision = (draft: Draft, stamp: Stamp, prev: Stamp | null): Revision => {
+export const sealRevision = (
+  draft: UnsealedRevision,
+  stamp: Stamp,
+  prev: Stamp | null,
+): Revision => {
   const { id, kind, author, sv, body } = draft;
   const open = {
     v: ENVELOPE_VERSION as 1,
