@@ -60,12 +60,6 @@ export interface UnsealedRevision {
   readonly erased?: true;
 }
 
-/** Hash of a revision: SHA-256 over the canonical JSON (RFC 8785) of all of it but `hash`. */
-export const hashOfRevision = (revision: Readonly<Record<string, unknown>>): Sha256 => {
-  const { hash: _, ...rest } = revision;
-  return sha256OfJson(rest);
-};
-
 /**
  * Seals a draft into a revision. `prev` is the stamp of the current revision, null for a new record. The keys of
  * the body are put in order once, here, as every other device gets them from the hub or a bundle: whoever
