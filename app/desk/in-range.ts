@@ -8,13 +8,6 @@ import { rangeInWords } from '../words/say-range.ts';
 export const sayRange = (range: Range): string =>
   rangeInWords(range, { desk: d(), glossary: terms(), number: formatNumber });
 
-/** A range in the unit that the field is typed in. */
-export const typedIn = (range: Range, unit: Range['unit'], factor: number): Range => ({
-  least: range.least * factor,
-  most: range.most * factor,
-  unit,
-});
-
 /**
  * What is wrong with a number of a form, with the field's label; null where nothing is.
  * @param value undefined: the field was left empty, which it may be; null: what was typed is no number

@@ -10,7 +10,7 @@ import { isIn, wholeIn } from './bodies/number-in.ts';
 import * as ranges from './bodies/field-ranges.ts';
 import type { Kind } from './kinds.ts';
 import { canonicalJson, sha256OfJson, sha256OfText, withKeysInOrder } from './hash.ts';
-import { RECORD_ID_PATTERN, SHA256_PATTERN, type RecordId, type Sha256 } from './id.ts';
+import { RECORD_ID_PATTERN, SHA256_PATTERN, type RecordId } from './id.ts';
 import { STAMP_PATTERN, type Stamp } from './stamp.ts';
 
 export const ENVELOPE_VERSION = 1;

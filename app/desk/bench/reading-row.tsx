@@ -3,7 +3,7 @@ import { measures, unitsOf } from '../../../core/records/index.ts';
 import { Button, Choice } from '../../parts/controls/controls.tsx';
 import { d, t, terms } from '../../words/index.ts';
 import { SelectField, TextField } from '../form-parts.tsx';
-import type { ReadingForm } from './bench-rows.ts';
+import type { ReadingForm } from '../../drafts/check-readings.ts';
 
 export const ReadingRow = (props: {
   readonly reading: ReadingForm;

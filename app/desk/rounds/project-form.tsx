@@ -15,7 +15,8 @@ import {
 import { Button, Choice, Choices } from '../../parts/controls/controls.tsx';
 import { d, t, terms } from '../../words/index.ts';
 import { labelOf, saveFromForm, SelectField, SmallForm, TextField } from '../form-parts.tsx';
-import { numberTrouble, sayRange, typedIn } from '../in-range.ts';
+import { typedIn } from '../../drafts/typed.ts';
+import { numberTrouble, sayRange } from '../in-range.ts';
 
 const options = <T extends string>(names: Readonly<Record<T, string>>) =>
   (Object.entries(names) as [T, string][]).map(([value, label]) => ({ value, label }));

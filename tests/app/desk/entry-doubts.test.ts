@@ -1,7 +1,7 @@
 /** What the form and the table of bench checks ask about before a check is saved. */
 import { describe, expect, it } from 'vitest';
 import { confirmedReadings, entryDoubts } from '../../../app/desk/bench/entry-doubts.ts';
-import { readBenchTable } from '../../../app/desk/bench/bench-csv.ts';
+import { readBenchTable } from '../../../app/drafts/check-table.ts';
 import { languageFile } from '../../../app/terminal/languages.ts';
 import { askInWords } from '../../../app/words/say-waiting.ts';
 import { readBody, viewOfHeads, type Revision } from '../../../core/records/index.ts';

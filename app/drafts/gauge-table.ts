@@ -2,10 +2,9 @@
  * Which gauge study stands in a table that a shop wrote or copied out of a spreadsheet? One reading a line: part,
  * operator, value, under a heading; comma, semicolon or tab between. Every line that cannot be read is told.
  */
-import Papa from 'papaparse';
-import * as z from 'zod/mini';
-import type { GaugeStudy } from '../../../core/records/index.ts';
-import { parseDecimal } from '../../../core/units/index.ts';
+import type { GaugeStudy } from '../../core/records/index.ts';
+import { parseDecimal } from '../../core/units/index.ts';
+import { emptyTable, typedTable } from './table.ts';
 
 const columns = ['part', 'operator', 'value'] as const;
 type Column = (typeof columns)[number];
@@ -24,17 +23,10 @@ export interface ReadGaugeTable {
 
 const MOST_READINGS = 1000;
 const LONGEST_NAME = 200;
-const rowsSchema = z.array(z.array(z.string()));
 
 /** Reads a table; what cannot be read is left out and told. */
 export const readGaugeTable = (text: string): ReadGaugeTable => {
-  const { data } = Papa.parse(text.replace(/^\uFEFF/, ''), {
-    skipEmptyLines: false,
-    delimitersToGuess: ['\t', ';', ','],
-  });
-  const [heading = [], ...rows] = rowsSchema.parse(data);
-  const names = heading.map((name) => name.trim().toLowerCase());
-  const missing = columns.filter((column) => !names.includes(column));
+  const { missing, lines } = typedTable<Column>(text, columns, ['\t', ';', ',']);
   if (missing.length > 0)
     return {
       readings: [],
@@ -42,10 +34,7 @@ export const readGaugeTable = (text: string): ReadGaugeTable => {
     };
   const readings: GaugeStudy['readings'] = [];
   const troubles: GaugeTableTrouble[] = [];
-  for (const [at, cells] of rows.entries()) {
-    if (cells.every((cell) => cell.trim() === '')) continue;
-    const line = at + 2;
-    const cell = (column: Column) => (cells[names.indexOf(column)] ?? '').trim();
+  for (const { line, cell } of lines) {
     const before = troubles.length;
     const [part, operator] = (['part', 'operator'] as const).map((column) => {
       const name = cell(column).slice(0, LONGEST_NAME);
@@ -64,4 +53,4 @@ export const readGaugeTable = (text: string): ReadGaugeTable => {
 };
 
 /** A table with its heading alone, to be filled in. */
-export const emptyGaugeTable = (): string => `${columns.join(',')}\r\n`;
+export const emptyGaugeTable = (): string => emptyTable(columns);

@@ -1,6 +1,6 @@
 /** The blueprint's rows in the bench form: one for each dimension and foot, and nothing typed is lost. */
 import { describe, expect, it } from 'vitest';
-import { emptyReading, withBlueprint } from '../../../app/desk/bench/bench-rows.ts';
+import { emptyReading, withBlueprint } from '../../../app/drafts/check-readings.ts';
 import type { Round } from '../../../core/records/index.ts';
 
 const limits = { nominal: 30, lower: -1, upper: 1 };

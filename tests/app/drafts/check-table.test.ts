@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import {
-  checkKey,
-  emptyBenchTable,
-  readBenchTable,
-  tableText,
-} from '../../../app/desk/bench/bench-csv.ts';
+import { checkKey, emptyBenchTable, readBenchTable } from '../../../app/drafts/check-table.ts';
+import { newCheckDraft, typedCheck } from '../../../app/drafts/check.ts';
+import { emptyReading } from '../../../app/drafts/check-readings.ts';
+import { metres } from '../../../core/units/index.ts';
+import { tableText } from '../../../app/drafts/table.ts';
 import { rangeOf, readBody } from '../../../core/records/index.ts';
 import { idOf } from '../../core/records/make.ts';
 
@@ -142,5 +141,44 @@ describe('a table of bench checks', () => {
       known: 0,
       troubles: [],
     });
+  });
+});
+
+describe('one reader', () => {
+  it('takes the same reading from the form and from a line of a table, and refuses the same', () => {
+    const line = (value: string, km: string) =>
+      readBenchTable(
+        `pair,measured_at,measure,site,foot,value,unit,distance_km\r\nP1,2026-03-02 10:00,stack-height,heel-centre,left,"${value}",mm,"${km}"\r\n`,
+        idOf(1),
+        new Map([['P1', idOf(2)]]),
+      );
+    const form = (value: string, km: string) =>
+      typedCheck(
+        {
+          ...newCheckDraft(0),
+          pair: idOf(2),
+          at: '2026-03-02T10:00',
+          km,
+          readings: [{ ...emptyReading, value }],
+        },
+        idOf(1),
+        metres(0),
+        null,
+      );
+    for (const [value, km] of [
+      ['35,5', '１２０'],
+      ['−1', '1'],
+      ['35', '-1'],
+      ['x', '1'],
+      ['35', 'far'],
+      ['99999', '1'],
+    ] as const) {
+      const [table, typed] = [line(value, km), form(value, km)];
+      if ('check' in typed) {
+        expect(table.checks[0]?.readings).toEqual(typed.check.readings);
+        expect(table.checks[0]?.distanceM).toBe(typed.check.distanceM);
+      } else expect(table.troubles).toHaveLength(1);
+      expect(table.checks).toHaveLength('check' in typed ? 1 : 0);
+    }
   });
 });

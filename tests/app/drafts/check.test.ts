@@ -1,14 +1,16 @@
 /** A check typed anew, or corrected: what is not touched stays as it was saved, and so do unknown fields. */
 import { describe, expect, it } from 'vitest';
 import {
-  beforeCorrection,
   checkDraftOf,
-  correctionOf,
-  decisionsKept,
   newCheckDraft,
   typedCheck,
   type CheckDraft,
-} from '../../../app/desk/bench/check-draft.ts';
+} from '../../../app/drafts/check.ts';
+import {
+  beforeCorrection,
+  correctionOf,
+  decisionsKept,
+} from '../../../app/drafts/check-correction.ts';
 import { readBody, type BenchCheck, type RecordOf } from '../../../core/records/index.ts';
 import { metres } from '../../../core/units/index.ts';
 import { idOf, stampAt } from '../../core/records/make.ts';

@@ -1,6 +1,6 @@
 /** Gauge studies from a shop's table. */
 import { describe, expect, it } from 'vitest';
-import { emptyGaugeTable, readGaugeTable } from '../../../app/desk/bench/gauge-csv.ts';
+import { emptyGaugeTable, readGaugeTable } from '../../../app/drafts/gauge-table.ts';
 
 describe('a table of a gauge study', () => {
   it('is read from a file, and from what a spreadsheet puts on the clipboard', () => {

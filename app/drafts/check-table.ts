@@ -3,21 +3,25 @@
  * of one pair at one instant make one check. Nothing is taken in silence: every line that cannot be read is
  * told with its column, and the lines that can are kept.
  */
-import Papa from 'papaparse';
-import * as z from 'zod/mini';
 import {
-  isIn,
   measures,
   measureUnits,
-  rangeOf,
-  ranges,
   readBody,
   unitsOf,
   type BodyOf,
   type Range,
   type RecordId,
-} from '../../../core/records/index.ts';
-import { celsius, parseDecimal, toMetres } from '../../../core/units/index.ts';
+} from '../../core/records/index.ts';
+import { emptyTable, typedTable } from './table.ts';
+import {
+  emptyReading,
+  readCircumstances,
+  readingNumbers,
+  readReading,
+  type CircumstanceField,
+  type ReadingField,
+  type WrongNumber,
+} from './check-readings.ts';
 
 const required = ['pair', 'measured_at', 'measure', 'site', 'foot', 'value', 'unit'] as const;
 const optional = [
@@ -65,12 +69,9 @@ export interface ReadTable {
 export const checkKey = ({ pair, at }: Pick<BodyOf<'bench-check'>, 'pair' | 'at'>): string =>
   `${pair} ${Date.parse(at)}`;
 
-/** What a pair can have run, in the unit of the column. */
-const kilometres: Range = { least: 0, most: ranges.distanceM.most / 1000, unit: 'km' };
 const MOST_READINGS = 200;
+const ANY_NUMBER: Range = { least: -Infinity, most: Infinity, unit: 'mm' };
 const feet = ['left', 'right'] as const;
-
-const rowsSchema = z.array(z.array(z.string()));
 
 /** The column that a field of the record comes from. */
 const columnOf: Readonly<Record<string, Column>> = {
@@ -78,6 +79,16 @@ const columnOf: Readonly<Record<string, Column>> = {
   restedH: 'rested_h',
   temperatureC: 'temperature_c',
   operator: 'operator',
+};
+
+/** The column of each number that is typed. */
+const columnOfField: Readonly<Record<ReadingField | CircumstanceField, Column>> = {
+  value: 'value',
+  km: 'distance_km',
+  rested: 'rested_h',
+  room: 'temperature_c',
+  uncertainty: 'uncertainty',
+  load: 'load_n',
 };
 
 /** A date and time with its offset; without one it is the reader's own clock. */
@@ -99,19 +110,19 @@ export const readBenchTable = (
   pairs: ReadonlyMap<string, RecordId>,
   known: ReadonlySet<string> = new Set(),
 ): ReadTable => {
-  const { data } = Papa.parse(text.replace(/^\uFEFF/, ''), { skipEmptyLines: false });
-  const [heading = [], ...rows] = rowsSchema.parse(data);
-  const names = heading.map((name) => name.trim().toLowerCase().replaceAll(' ', '_'));
-  const troubles: ReadTable['troubles'][number][] = [];
-  for (const column of required)
-    if (!names.includes(column)) troubles.push({ line: 1, column, why: 'missing-column' });
-  if (troubles.length > 0) return { checks: [], lines: new Map(), known: 0, troubles };
+  const { missing, width, lines: typed } = typedTable<Column>(text, required);
+  if (missing.length > 0)
+    return {
+      checks: [],
+      lines: new Map(),
+      known: 0,
+      troubles: missing.map((column) => ({ line: 1, column, why: 'missing-column' })),
+    };
 
+  const troubles: ReadTable['troubles'][number][] = [];
   const checks = new Map<string, BodyOf<'bench-check'>>();
   const lines = new Map<string, readonly number[]>();
-  for (const [at, cells] of rows.entries()) {
-    const line = at + 2;
-    if (cells.every((one) => one.trim() === '')) continue;
+  for (const { line, cells, cell } of typed) {
     const before = troubles.length;
     const fail = (column: Column, trouble: TableTrouble) => {
       troubles.push({ line, column, ...trouble });
@@ -121,25 +132,21 @@ export const readBenchTable = (
       fail('pair', { why: 'open-quote' });
       break;
     }
-    if (cells.length !== names.length) {
+    if (cells.length !== width) {
       fail('pair', { why: 'number-of-cells' });
       continue;
     }
-    const cell = (column: Column) => (cells[names.indexOf(column)] ?? '').trim();
-    const number = (column: Column, range: Range | null): number | undefined => {
-      const said = cell(column);
-      if (said === '' && !required.includes(column as never)) return undefined;
-      const value = parseDecimal(said);
-      if (value === null) fail(column, { why: 'no-number' });
-      else if (range && !isIn(value, range)) fail(column, { why: 'out-of-range', range });
-      return value ?? undefined;
+    const failNumbers = (wrong: readonly WrongNumber<keyof typeof columnOfField>[]) => {
+      const told = wrong.map((one) => ({ ...one, column: columnOfField[one.field] }));
+      told.sort((a, b) => columns.indexOf(a.column) - columns.indexOf(b.column));
+      for (const { column, value, range } of told)
+        fail(column, value === null ? { why: 'no-number' } : { why: 'out-of-range', range });
     };
     const oneOf = <T extends string>(column: Column, of: readonly T[]): T | undefined => {
       const word = of.find((one) => one.toLowerCase() === cell(column).toLowerCase());
       if (word === undefined) fail(column, { why: 'unknown-word', words: of });
       return word;
     };
-    const words = (column: Column) => (cell(column) === '' ? undefined : cell(column));
 
     const pair = pairs.get(cell('pair').toUpperCase());
     if (!pair) fail('pair', { why: 'unknown-pair' });
@@ -150,23 +157,29 @@ export const readBenchTable = (
     const measure = oneOf('measure', measures);
     const unit = oneOf('unit', measure === undefined ? measureUnits : unitsOf[measure]);
     const foot = oneOf('foot', feet);
-    const value = number('value', measure && unit ? rangeOf(measure, unit) : null);
-    const [km, restedH, room, uncertainty, loadN] = [
-      number('distance_km', kilometres),
-      number('rested_h', ranges.restedH),
-      number('temperature_c', ranges.temperatureC),
-      number('uncertainty', ranges.benchWidth),
-      number('load_n', ranges.loadN),
-    ];
-    if (!pair || instant === null || !measure || !unit || !foot || value === undefined) continue;
-    if (troubles.length > before) continue;
-    const [operator, gauge, method] = [words('operator'), words('gauge'), words('method')];
-    const circumstances = {
-      ...(km !== undefined && { distanceM: toMetres(km, 'km') }),
-      ...(restedH !== undefined && { restedH }),
-      ...(room !== undefined && { temperatureC: celsius(room) }),
-      ...(operator !== undefined && { operator }),
+    const typedReading = {
+      ...emptyReading,
+      site,
+      value: cell('value'),
+      uncertainty: cell('uncertainty'),
+      load: cell('load_n'),
+      gauge: cell('gauge'),
+      method: cell('method'),
     };
+    // Without a measure and its unit nothing says what the value can be: its range is not judged.
+    const read =
+      measure && unit
+        ? readReading({ ...typedReading, measure, unit, foot: foot ?? 'left' })
+        : readingNumbers(typedReading, ANY_NUMBER);
+    const { said: circumstances, wrong } = readCircumstances({
+      km: cell('distance_km'),
+      room: cell('temperature_c'),
+      rested: cell('rested_h'),
+      operator: cell('operator'),
+    });
+    failNumbers([...('wrong' in read ? read.wrong : []), ...wrong]);
+    if (!pair || instant === null || !foot || !('reading' in read)) continue;
+    if (troubles.length > before) continue;
     const key = checkKey({ pair, at: instant });
     const check = checks.get(key) ?? { project, pair, at: instant, readings: [] };
     for (const [field, said] of Object.entries(circumstances)) {
@@ -179,20 +192,7 @@ export const readBenchTable = (
     const more = {
       ...check,
       ...circumstances,
-      readings: [
-        ...check.readings,
-        {
-          measure,
-          site,
-          foot,
-          value,
-          unit,
-          ...(gauge !== undefined && { gauge }),
-          ...(uncertainty !== undefined && { uncertainty }),
-          ...(loadN !== undefined && { loadN }),
-          ...(method !== undefined && { method }),
-        },
-      ],
+      readings: [...check.readings, read.reading],
     };
     // What the log would refuse is told here, line by line, before anything is taken in.
     const body = readBody('bench-check', more);
@@ -211,17 +211,5 @@ export const readBenchTable = (
   };
 };
 
-/**
- * The text of a file as a spreadsheet wrote it: UTF-8, or GB 18030 where it is not, which is what a Chinese
- * one writes.
- */
-export const tableText = (bytes: ArrayBuffer): string => {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    return new TextDecoder('gb18030').decode(bytes);
-  }
-};
-
 /** A table with its heading alone, to be filled in. */
-export const emptyBenchTable = (): string => `${columns.join(',')}\r\n`;
+export const emptyBenchTable = (): string => emptyTable(columns);

@@ -3,29 +3,24 @@
  * it was saved, to the second and to the metre, and so do fields that this version does not know.
  */
 import {
-  canonicalJson,
   editBody,
-  ranges,
   type BenchCheck,
-  type CorrectedBy,
-  type Decision,
-  type Range,
   type Reading,
   type RecordId,
-  type RecordOf,
-  type Stamp,
-} from '../../../core/records/index.ts';
-import { celsius, toMetres, type Metres } from '../../../core/units/index.ts';
-import { toInstant, toLocalMinute } from '../../parts/instant.ts';
-import { typedIn } from '../in-range.ts';
+} from '../../core/records/index.ts';
+import type { Metres } from '../../core/units/index.ts';
+import { toInstant, toLocalMinute } from '../parts/instant.ts';
 import {
   emptyReading,
   isTyped,
-  numberOf,
+  readCircumstances,
   readingsOf,
+  type CircumstanceField,
   type ReadingForm,
+  type WrongNumber,
   type WrongRow,
-} from './bench-rows.ts';
+} from './check-readings.ts';
+import { typedLine } from './typed.ts';
 
 export interface CheckDraft {
   readonly pair: RecordId | '';
@@ -99,33 +94,8 @@ export const checkDraftOf = (check: BenchCheck): CheckDraft => ({
 /** What is wrong with the draft, for the form to say at the field. */
 export type CheckTrouble =
   | { readonly what: 'missing'; readonly field: 'pair' | 'at' | 'value' }
-  | {
-      readonly what: 'number';
-      readonly field: 'km' | 'room' | 'rested';
-      /** Null: no number. */
-      readonly value: number | null;
-      readonly range: Range;
-    }
+  | ({ readonly what: 'number' } & WrongNumber<CircumstanceField>)
   | { readonly what: 'row'; readonly wrong: WrongRow };
-
-const inKm = typedIn(ranges.distanceM, 'km', 1 / 1000);
-
-const numberTroubleOf = (draft: CheckDraft): CheckTrouble | null => {
-  const fields = [
-    ['km', draft.arrival ? '' : draft.km, inKm],
-    ['room', draft.room, ranges.temperatureC],
-    ['rested', draft.rested, ranges.restedH],
-  ] as const;
-  for (const [field, text, range] of fields) {
-    const value = numberOf(text);
-    if (value === undefined) continue;
-    if (value === null || value < range.least || value > range.most)
-      return { what: 'number', field, value, range };
-  }
-  return null;
-};
-
-const line = (text: string): string | undefined => (text.trim() === '' ? undefined : text.trim());
 
 /** A reading as typed over the one it was filled with: what the form does not show is kept. */
 const readingOver = (
@@ -162,29 +132,24 @@ export const typedCheck = (
   if (pair === '') return { trouble: { what: 'missing', field: 'pair' } };
   const atMs = new Date(draft.at).getTime();
   if (Number.isNaN(atMs)) return { trouble: { what: 'missing', field: 'at' } };
-  const trouble = numberTroubleOf(draft);
-  if (trouble) return { trouble };
+  const typed = readCircumstances(draft.arrival ? { ...draft, km: '' } : draft);
+  const [wrong] = typed.wrong;
+  if (wrong) return { trouble: { what: 'number', ...wrong } };
   const rows = draft.readings.filter(isTyped);
   const read = readingsOf(rows, draft);
   if ('wrong' in read) return { trouble: { what: 'row', wrong: read.wrong } };
   if (read.readings.length === 0) return { trouble: { what: 'missing', field: 'value' } };
-  const [km, room, rested] = [draft.km, draft.room, draft.rested].map(numberOf);
+  const { distanceM, temperatureC, restedH, operator } = typed.said;
   const keeps = { gauge: same('gauge'), method: same('method') };
   const said = {
     project: before?.project ?? project,
     pair,
     at: before && same('at') ? before.at : toInstant(atMs),
-    distanceM: draft.arrival
-      ? carriedM
-      : before && same('km')
-        ? before.distanceM
-        : typeof km === 'number'
-          ? toMetres(km, 'km')
-          : undefined,
-    temperatureC: typeof room === 'number' ? celsius(room) : undefined,
-    restedH: rested ?? undefined,
-    operator: line(draft.operator),
-    words: line(draft.words),
+    distanceM: draft.arrival ? carriedM : before && same('km') ? before.distanceM : distanceM,
+    temperatureC,
+    restedH,
+    operator,
+    words: typedLine(draft.words),
     readings: read.readings.map((reading, at) => {
       const of = rows[at]?.of;
       return readingOver(reading, of === undefined ? undefined : before?.readings[of], keeps);
@@ -195,72 +160,4 @@ export const typedCheck = (
   return {
     check: editBody<'bench-check'>(before ?? ({} as BenchCheck), said),
   };
-};
-
-/** The corrected check with who corrected it and why; null where nothing was changed. */
-export const correctionOf = (
-  before: BenchCheck,
-  after: BenchCheck,
-  correctedBy: CorrectedBy,
-): BenchCheck | null => {
-  // Both as they would be sent, so that neither the order of fields nor one left empty counts as a change.
-  const bare = ({ correctedBy: _correctedBy, ...rest }: BenchCheck) =>
-    canonicalJson(JSON.parse(JSON.stringify(rest)));
-  return bare(before) === bare(after) ? null : editBody<'bench-check'>(after, { correctedBy });
-};
-
-const isSamePlace = (
-  a: Pick<Reading, 'measure' | 'site' | 'foot'> & { unit?: string | undefined },
-  b: Reading,
-) =>
-  a.measure === b.measure &&
-  a.site === b.site &&
-  a.foot === b.foot &&
-  (a.unit ?? b.unit) === b.unit;
-
-/**
- * What was decided about readings that a correction leaves as they were, said anew of the corrected check: a decision
- * holds only for what was judged, and a reading that was set aside must not come back because a note was changed.
- */
-export const decisionsKept = (
-  decisions: readonly RecordOf<'decision'>[],
-  before: Pick<RecordOf<'bench-check'>, 'body' | 'revision'>,
-  after: { readonly body: BenchCheck; readonly stamp: Stamp },
-): readonly Decision[] => {
-  const own = decisions
-    .filter(
-      ({ body }) =>
-        body.record === before.revision.id &&
-        body.recordKind === 'bench-check' &&
-        body.judged === before.revision.stamp,
-    )
-    .sort((a, b) => (a.revision.stamp < b.revision.stamp ? -1 : 1));
-  return own.flatMap(({ body }): Decision[] => {
-    const { reading } = body;
-    const valuesIn = (check: BenchCheck) =>
-      check.readings
-        .filter((one) => !reading || isSamePlace(reading, one))
-        .map(({ value }) => value);
-    const [was, is] = [valuesIn(before.body), valuesIn(after.body)];
-    const kept = was.length === is.length && was.every((value, at) => value === is[at]);
-    return kept ? [editBody<'decision'>(body, { judged: after.stamp })] : [];
-  });
-};
-
-/** The check as it stood before its latest correction, from its history; null where that is not known. */
-export const beforeCorrection = (
-  revisions: readonly { readonly stamp: string; readonly body: unknown }[],
-  at: string,
-): unknown => {
-  const correctedMs = (body: object): number => {
-    const by =
-      'correctedBy' in body ? (body.correctedBy as { at?: string } | undefined) : undefined;
-    return by?.at === undefined ? -Infinity : Date.parse(by.at);
-  };
-  const earlier = revisions
-    .filter(
-      ({ body }) => typeof body === 'object' && body !== null && correctedMs(body) < Date.parse(at),
-    )
-    .sort((a, b) => (a.stamp < b.stamp ? -1 : 1));
-  return earlier.at(-1)?.body ?? null;
 };
