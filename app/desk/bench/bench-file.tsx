@@ -4,9 +4,9 @@ import { Button, Notice } from '../../parts/controls/controls.tsx';
 import { sendFile } from '../../parts/send-file.ts';
 import { d } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
-import { saveRecord, Unfold } from '../form-parts.tsx';
-import { sayRange } from '../in-range.ts';
-import { Some } from '../some.tsx';
+import { saveRecord, Unfold } from '../parts/form-parts.tsx';
+import { sayRange } from '../parts/in-range.ts';
+import { Some } from '../parts/some.tsx';
 import { saveDecisions } from '../waiting/save-decision.ts';
 import type { ReadTable } from '../../drafts/check-table.ts';
 import {

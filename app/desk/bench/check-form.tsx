@@ -1,10 +1,6 @@
 /** A sample measured on the bench, typed anew or corrected: readings by measure, site and foot, with their circumstances. */
 import { useRef, useState } from 'preact/hooks';
-import {
-  type BenchCheck,
-  type RecordId,
-  type RecordOf,
-} from '../../../core/records/index.ts';
+import { type BenchCheck, type RecordId, type RecordOf } from '../../../core/records/index.ts';
 import { metres } from '../../../core/units/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
@@ -14,8 +10,14 @@ import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { session } from '../../parts/state.ts';
 import { d, p, t, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
-import { DateTimeField, saveFromForm, SelectField, SmallForm, TextField } from '../form-parts.tsx';
-import { numberTrouble } from '../in-range.ts';
+import {
+  DateTimeField,
+  saveFromForm,
+  SelectField,
+  SmallForm,
+  TextField,
+} from '../parts/form-parts.tsx';
+import { numberTrouble } from '../parts/in-range.ts';
 import { saveDecisions } from '../waiting/save-decision.ts';
 import {
   emptyReading,

@@ -14,8 +14,8 @@ import {
 import type { ReadGaugeTable } from '../../drafts/gauge-table.ts';
 import { d, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
-import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
-import { numberTrouble } from '../in-range.ts';
+import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
+import { numberTrouble } from '../parts/in-range.ts';
 
 import { FromTable } from './gauge-table.tsx';
 

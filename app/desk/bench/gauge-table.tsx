@@ -3,7 +3,7 @@ import { useId, useState } from 'preact/hooks';
 import { Button, Field, Notice } from '../../parts/controls/controls.tsx';
 import { sendFile } from '../../parts/send-file.ts';
 import { d } from '../../words/index.ts';
-import { Some } from '../some.tsx';
+import { Some } from '../parts/some.tsx';
 import type { GaugeTableTrouble, ReadGaugeTable } from '../../drafts/gauge-table.ts';
 
 const troubleInWords = ({ why, line, column }: GaugeTableTrouble): string =>

@@ -2,7 +2,7 @@
 import { measures, unitsOf } from '../../../core/records/index.ts';
 import { Button, Choice } from '../../parts/controls/controls.tsx';
 import { d, t, terms } from '../../words/index.ts';
-import { SelectField, TextField } from '../form-parts.tsx';
+import { SelectField, TextField } from '../parts/form-parts.tsx';
 import type { ReadingForm } from '../../drafts/check-readings.ts';
 
 export const ReadingRow = (props: {

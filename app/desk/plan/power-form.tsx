@@ -10,7 +10,7 @@ import {
 import { typedWithin } from '../../drafts/typed.ts';
 import { formatNumber, formatPercent, formatSetPercent } from '../../parts/format.ts';
 import { d } from '../../words/index.ts';
-import { TextField, Unfold } from '../form-parts.tsx';
+import { TextField, Unfold } from '../parts/form-parts.tsx';
 
 export const PowerForm = (props: { readonly testers: number }) => (
   <div class="no-print part">

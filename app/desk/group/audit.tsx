@@ -1,11 +1,11 @@
 /** Who did what in the group: who came in, who was signed out, who invited whom. */
 import { useState } from 'preact/hooks';
-import { Button } from '../parts/controls/controls.tsx';
-import { formatDateTime } from '../parts/format.ts';
-import { store } from '../parts/state.ts';
-import { d, terms } from '../words/index.ts';
-import type { HubClient } from '../store/index.ts';
-import type { DeskRecords } from './worker/desk-work.ts';
+import { Button } from '../../parts/controls/controls.tsx';
+import { formatDateTime } from '../../parts/format.ts';
+import { store } from '../../parts/state.ts';
+import { d, terms } from '../../words/index.ts';
+import type { HubClient } from '../../store/index.ts';
+import type { DeskRecords } from '../worker/desk-work.ts';
 
 type Entry = Extract<
   Awaited<ReturnType<HubClient['audit']>>,

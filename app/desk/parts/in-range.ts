@@ -1,8 +1,8 @@
 /** Whether a number that was typed can be, and the words for it where it cannot. */
-import { isIn, type Range } from '../../core/records/index.ts';
-import { formatNumber } from '../parts/format.ts';
-import { d, terms } from '../words/index.ts';
-import { rangeInWords } from '../words/say-range.ts';
+import { isIn, type Range } from '../../../core/records/index.ts';
+import { formatNumber } from '../../parts/format.ts';
+import { d, terms } from '../../words/index.ts';
+import { rangeInWords } from '../../words/say-range.ts';
 
 /** Which numbers are possible, in the language of the screen. */
 export const sayRange = (range: Range): string =>

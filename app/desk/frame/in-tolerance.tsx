@@ -1,8 +1,8 @@
 /** Says over every place that only pairs in tolerance are read, and which are left out, while the bar's choice is so. */
 import { useEffect } from 'preact/hooks';
-import { Notice } from '../parts/controls/controls.tsx';
-import { d } from '../words/index.ts';
-import { readInTolerance, type TabProps } from './desk-state.ts';
+import { Notice } from '../../parts/controls/controls.tsx';
+import { d } from '../../words/index.ts';
+import { readInTolerance, type TabProps } from '../desk-state.ts';
 
 export const InTolerance = ({ review }: TabProps) => {
   const words = d().blueprint;

@@ -1,5 +1,5 @@
 /** A body with other numbers at some of its fields, everything else as it was. */
-import type { Body } from '../../core/records/index.ts';
+import type { Body } from '../../../core/records/index.ts';
 
 type Node = Record<string, unknown>;
 

@@ -10,16 +10,18 @@ import {
   type Decision,
   type RecordId,
   type Revision,
-} from '../../../core/records/index.ts';
-import { decisionOn, nextCheck, testersToShow } from '../../../core/review/index.ts';
-import { pairsToHold } from '../../../core/wear/index.ts';
-import { deskWork } from '../../../app/desk/worker/desk-work.ts';
-import { idOf, stampAt } from '../../core/records/make.ts';
+} from '../../../../core/records/index.ts';
+import { decisionOn, nextCheck, testersToShow } from '../../../../core/review/index.ts';
+import { pairsToHold } from '../../../../core/wear/index.ts';
+import { deskWork } from '../../../../app/desk/worker/desk-work.ts';
+import { idOf, stampAt } from '../../../core/records/make.ts';
 
 const NOW = Date.UTC(2026, 10, 19);
 const demo = (): readonly Revision[] => {
   const unpacked = unpackBundle(
-    new Uint8Array(readFileSync(new URL('../../../demo-data/wear-test.pairlog', import.meta.url))),
+    new Uint8Array(
+      readFileSync(new URL('../../../../demo-data/wear-test.pairlog', import.meta.url)),
+    ),
   );
   if (!unpacked.ok) throw new Error(unpacked.why);
   return readBundle(unpacked.text).revisions.map(({ revision }) => revision);

@@ -1,12 +1,12 @@
 /** What a lead must ask about, each line with its run: pain first, then what came apart, then what waits, then odd runs. */
 import type { ComponentChildren } from 'preact';
-import { formatDate, formatDistance } from '../parts/format.ts';
-import { d, p } from '../words/index.ts';
-import { namesIn, type TabProps } from './desk-state.ts';
-import { HowSure } from './frame/how-sure.tsx';
-import { linksOf } from './frame/route.ts';
-import { DamageItem, PainItem, Settled } from './pain-answers.tsx';
-import { Some } from './some.tsx';
+import { formatDate, formatDistance } from '../../parts/format.ts';
+import { d, p } from '../../words/index.ts';
+import { namesIn, type TabProps } from '../desk-state.ts';
+import { HowSure } from '../frame/how-sure.tsx';
+import { linksOf } from '../frame/route.ts';
+import { DamageItem, PainItem, Settled } from '../people/pain-answers.tsx';
+import { Some } from '../parts/some.tsx';
 
 /** More odd runs than this are folded. */
 const FEW_ODD = 3;

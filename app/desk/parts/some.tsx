@@ -1,8 +1,8 @@
 /** The first of a long list, and a button for the next: a thousand rows at once would stall the screen. */
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import { Button } from '../parts/controls/controls.tsx';
-import { d } from '../words/index.ts';
+import { Button } from '../../parts/controls/controls.tsx';
+import { d } from '../../words/index.ts';
 
 export const Some = <T,>(props: {
   readonly of: readonly T[];

@@ -1,14 +1,14 @@
 /** The testers' feet against the lasts they wear, their sizes, and whether they stand for the brief's feet. */
-import type { FeetInPair, FeetLook, TesterFeet } from '../../core/review/index.ts';
-import type { FootFit, MondopointSize } from '../../core/rounds/index.ts';
-import { sizeOf, type Millimetres } from '../../core/units/index.ts';
-import { formatNumber, formatSize, SIZE_NAMES } from '../parts/format.ts';
-import { signed } from '../words/figures.ts';
-import { d, t } from '../words/index.ts';
-import { feetLines } from '../words/say-blueprint.ts';
-import { namesIn, useWork, type TabProps } from './desk-state.ts';
-import { Some } from './some.tsx';
-import { speakerOf } from './speaker.ts';
+import type { FeetInPair, FeetLook, TesterFeet } from '../../../core/review/index.ts';
+import type { FootFit, MondopointSize } from '../../../core/rounds/index.ts';
+import { sizeOf, type Millimetres } from '../../../core/units/index.ts';
+import { formatNumber, formatSize, SIZE_NAMES } from '../../parts/format.ts';
+import { signed } from '../../words/figures.ts';
+import { d, t } from '../../words/index.ts';
+import { feetLines } from '../../words/say-blueprint.ts';
+import { namesIn, useWork, type TabProps } from '../desk-state.ts';
+import { Some } from '../parts/some.tsx';
+import { speakerOf } from '../parts/speaker.ts';
 
 const figure = (value: number | undefined): string =>
   value === undefined ? d().none : formatNumber(value, 1);

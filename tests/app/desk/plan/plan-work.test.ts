@@ -1,7 +1,7 @@
 /** From the demo's records to a plan, its hand-outs, and the plan without a tester. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { drawPlan } from '../../../core/panel/index.ts';
+import { drawPlan } from '../../../../core/panel/index.ts';
 import {
   addRevisions,
   emptyLog,
@@ -13,8 +13,8 @@ import {
   type HandOutPlan,
   type RecordId,
   type RecordOf,
-} from '../../../core/records/index.ts';
-import { millimetres } from '../../../core/units/index.ts';
+} from '../../../../core/records/index.ts';
+import { millimetres } from '../../../../core/units/index.ts';
 import {
   balanceOf,
   drawnAnew,
@@ -27,10 +27,10 @@ import {
   planBody,
   questionOf,
   type PlanForm,
-} from '../../../app/desk/plan/plan-work.ts';
+} from '../../../../app/desk/plan/plan-work.ts';
 
 const file = new Uint8Array(
-  readFileSync(new URL('../../../demo-data/wear-test.pairlog', import.meta.url)),
+  readFileSync(new URL('../../../../demo-data/wear-test.pairlog', import.meta.url)),
 );
 const unpacked = unpackBundle(file);
 if (!unpacked.ok) throw new Error(unpacked.why);

@@ -1,16 +1,16 @@
 /** Records that cannot be read because a number in them cannot be: which, what is wrong, and the way to put it right. */
 import { useState } from 'preact/hooks';
-import { isIn, rangeAt, readBody, type Kind, type LeftOut } from '../../core/records/index.ts';
-import { parseDecimal } from '../../core/units/typed.ts';
-import { Notice } from '../parts/controls/controls.tsx';
-import { formatNumber } from '../parts/format.ts';
-import { store } from '../parts/state.ts';
-import { d, terms } from '../words/index.ts';
-import { fieldInWords, problemsInWords, recordInWords } from '../words/say-left-out.ts';
-import { saveFromForm, SmallForm, TextField, Unfold } from './form-parts.tsx';
-import { sayRange } from './in-range.ts';
-import { Some } from './some.tsx';
-import type { DeskRecords } from './worker/desk-work.ts';
+import { isIn, rangeAt, readBody, type Kind, type LeftOut } from '../../../core/records/index.ts';
+import { parseDecimal } from '../../../core/units/typed.ts';
+import { Notice } from '../../parts/controls/controls.tsx';
+import { formatNumber } from '../../parts/format.ts';
+import { store } from '../../parts/state.ts';
+import { d, terms } from '../../words/index.ts';
+import { fieldInWords, problemsInWords, recordInWords } from '../../words/say-left-out.ts';
+import { saveFromForm, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
+import { sayRange } from '../parts/in-range.ts';
+import { Some } from '../parts/some.tsx';
+import type { DeskRecords } from '../worker/desk-work.ts';
 import { withNumbers } from './with-numbers.ts';
 
 const words = () => ({ desk: d(), glossary: terms(), number: formatNumber });

@@ -1,9 +1,9 @@
 /** Changes of the comfort scores between two rounds, as a table. */
-import type { ComfortChange } from '../../core/complaints/index.ts';
-import type { Interval } from '../../core/statistics/index.ts';
-import { formatNumber } from '../parts/format.ts';
-import { signed } from '../words/figures.ts';
-import { d, terms } from '../words/index.ts';
+import type { ComfortChange } from '../../../core/complaints/index.ts';
+import type { Interval } from '../../../core/statistics/index.ts';
+import { formatNumber } from '../../parts/format.ts';
+import { signed } from '../../words/figures.ts';
+import { d, terms } from '../../words/index.ts';
 
 const signedWhole = (value: number): string => signed(value, (size) => formatNumber(size, 0));
 

@@ -1,13 +1,13 @@
 /** Records that cannot be read: told with their field and range in both languages, and put right in place. */
 import { describe, expect, it } from 'vitest';
-import { deskWork } from '../../../app/desk/worker/desk-work.ts';
-import { withNumbers } from '../../../app/desk/with-numbers.ts';
-import { spokenIn } from '../../../app/report/spoken.tsx';
-import { languageFile } from '../../../app/terminal/languages.ts';
-import { problemsInWords, recordInWords } from '../../../app/words/say-left-out.ts';
-import { readBody, type LeftOut } from '../../../core/records/index.ts';
-import { idOf } from '../../core/records/make.ts';
-import { pair, project, PROJECT, record, round } from '../../core/review/log-for-tests.ts';
+import { deskWork } from '../../../../app/desk/worker/desk-work.ts';
+import { withNumbers } from '../../../../app/desk/unread/with-numbers.ts';
+import { spokenIn } from '../../../../app/report/spoken.tsx';
+import { languageFile } from '../../../../app/terminal/languages.ts';
+import { problemsInWords, recordInWords } from '../../../../app/words/say-left-out.ts';
+import { readBody, type LeftOut } from '../../../../core/records/index.ts';
+import { idOf } from '../../../core/records/make.ts';
+import { pair, project, PROJECT, record, round } from '../../../core/review/log-for-tests.ts';
 
 const wide = project({ feet: { lengthMm: [250, 1e8] } });
 const tester = record(idOf(5), 'tester', {

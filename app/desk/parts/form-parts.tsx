@@ -1,12 +1,12 @@
 /** Small pieces that the desk's forms share. */
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { ComponentChildren } from 'preact';
-import type { BodyOf, Kind, RecordId, RecordOf } from '../../core/records/index.ts';
-import { Button, Field, Notice } from '../parts/controls/controls.tsx';
-import { useLimit } from '../parts/controls/limited-field.tsx';
-import { showToast } from '../parts/controls/toast.tsx';
-import { store } from '../parts/state.ts';
-import { d } from '../words/index.ts';
+import type { BodyOf, Kind, RecordId, RecordOf } from '../../../core/records/index.ts';
+import { Button, Field, Notice } from '../../parts/controls/controls.tsx';
+import { useLimit } from '../../parts/controls/limited-field.tsx';
+import { showToast } from '../../parts/controls/toast.tsx';
+import { store } from '../../parts/state.ts';
+import { d } from '../../words/index.ts';
 
 /** Whether a field may stay empty; as words: what that means, or what else is to know. */
 type MayBeEmpty = boolean | string | undefined;

@@ -1,14 +1,14 @@
 /** The group: its devices, more leads, and the log as a file. */
 import { useEffect, useState } from 'preact/hooks';
-import type { DeviceId, Devices } from '../../core/records/index.ts';
-import { Button, LinkButton } from '../parts/controls/controls.tsx';
-import { formatDateTime } from '../parts/format.ts';
-import { sendFile } from '../parts/send-file.ts';
-import { session, store, syncStatus } from '../parts/state.ts';
-import { d, t, terms } from '../words/index.ts';
+import type { DeviceId, Devices } from '../../../core/records/index.ts';
+import { Button, LinkButton } from '../../parts/controls/controls.tsx';
+import { formatDateTime } from '../../parts/format.ts';
+import { sendFile } from '../../parts/send-file.ts';
+import { session, store, syncStatus } from '../../parts/state.ts';
+import { d, t, terms } from '../../words/index.ts';
 import { Audit } from './audit.tsx';
-import { InviteCard, type Invite } from './invite-card.tsx';
-import type { DeskRecords } from './worker/desk-work.ts';
+import { InviteCard, type Invite } from '../parts/invite-card.tsx';
+import type { DeskRecords } from '../worker/desk-work.ts';
 
 const exportAll = async () => {
   const { name, bytes } = await store.exportFile('all');

@@ -8,19 +8,19 @@ import {
   unpackBundle,
   viewOfHeads,
   type Revision,
-} from '../../../core/records/index.ts';
+} from '../../../../core/records/index.ts';
 import {
   checkPanel,
   openProject,
   reviewProject,
   type ProjectLog,
-} from '../../../core/review/index.ts';
-import { deskWork } from '../../../app/desk/worker/desk-work.ts';
+} from '../../../../core/review/index.ts';
+import { deskWork } from '../../../../app/desk/worker/desk-work.ts';
 
 const NOW = Date.UTC(2026, 10, 19);
 const revisions = (): Revision[] => {
   const file = new Uint8Array(
-    readFileSync(new URL('../../../demo-data/wear-test.pairlog', import.meta.url)),
+    readFileSync(new URL('../../../../demo-data/wear-test.pairlog', import.meta.url)),
   );
   const unpacked = unpackBundle(file);
   if (!unpacked.ok) throw new Error(unpacked.why);

@@ -1,16 +1,16 @@
 /** New pairs of a round: one in its form, or a boxful as a list. */
 import { useState } from 'preact/hooks';
-import { drawCodes } from '../../core/panel/index.ts';
-import type { Pair, RecordId, RecordOf } from '../../core/records/index.ts';
-import { parseDecimal } from '../../core/units/index.ts';
-import { Button } from '../parts/controls/controls.tsx';
-import { showToast } from '../parts/controls/toast.tsx';
-import { formatDistance, formatSize } from '../parts/format.ts';
-import { d } from '../words/index.ts';
-import type { TabProps } from './desk-state.ts';
-import { saveFromForm, SmallForm, TextField, Unfold } from './form-parts.tsx';
-import { readLines } from '../drafts/lines.ts';
-import { ListForm } from './list-form.tsx';
+import { drawCodes } from '../../../core/panel/index.ts';
+import type { Pair, RecordId, RecordOf } from '../../../core/records/index.ts';
+import { parseDecimal } from '../../../core/units/index.ts';
+import { Button } from '../../parts/controls/controls.tsx';
+import { showToast } from '../../parts/controls/toast.tsx';
+import { formatDistance, formatSize } from '../../parts/format.ts';
+import { d } from '../../words/index.ts';
+import type { TabProps } from '../desk-state.ts';
+import { saveFromForm, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
+import { readLines } from '../../drafts/lines.ts';
+import { ListForm } from '../parts/list-form.tsx';
 import {
   draftOfPair,
   fieldOfTrouble,
@@ -20,7 +20,7 @@ import {
   type AboutPair,
   type PairDraft,
   type PairTrouble,
-} from '../drafts/pair.ts';
+} from '../../drafts/pair.ts';
 
 type Props = TabProps & { readonly round: RecordId };
 

@@ -1,17 +1,17 @@
 /** Pain and damage that testers reported, each with the answer that goes to the tester's phone: go on, or stay out. */
 import { useState } from 'preact/hooks';
 import type { ComponentChildren } from 'preact';
-import { advices, editBody, type Advice, type RecordId } from '../../core/records/index.ts';
-import type { LeadAnswer, ReviewSummary } from '../../core/review/index.ts';
-import { Choice, Field } from '../parts/controls/controls.tsx';
-import { formatDate, formatDateTime } from '../parts/format.ts';
-import { toInstant } from '../parts/instant.ts';
-import { PhotoRow } from '../parts/photos/photo-view.tsx';
-import { d, terms } from '../words/index.ts';
-import { namesIn, type TabProps } from './desk-state.ts';
-import { labelOf, saveFromForm, SmallForm, Unfold } from './form-parts.tsx';
-import { linksOf } from './frame/route.ts';
-import { Some } from './some.tsx';
+import { advices, editBody, type Advice, type RecordId } from '../../../core/records/index.ts';
+import type { LeadAnswer, ReviewSummary } from '../../../core/review/index.ts';
+import { Choice, Field } from '../../parts/controls/controls.tsx';
+import { formatDate, formatDateTime } from '../../parts/format.ts';
+import { toInstant } from '../../parts/instant.ts';
+import { PhotoRow } from '../../parts/photos/photo-view.tsx';
+import { d, terms } from '../../words/index.ts';
+import { namesIn, type TabProps } from '../desk-state.ts';
+import { labelOf, saveFromForm, SmallForm, Unfold } from '../parts/form-parts.tsx';
+import { linksOf } from '../frame/route.ts';
+import { Some } from '../parts/some.tsx';
 
 /** What is answered: a run with pain, or a report of damage. */
 interface Asked {

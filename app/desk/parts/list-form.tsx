@@ -1,11 +1,11 @@
 /** Many records at once: typed or pasted one a line, beside what each line will add. */
 import { useState } from 'preact/hooks';
 import type { ComponentChildren } from 'preact';
-import { showToast } from '../parts/controls/toast.tsx';
-import { Field } from '../parts/controls/controls.tsx';
-import { d } from '../words/index.ts';
+import { showToast } from '../../parts/controls/toast.tsx';
+import { Field } from '../../parts/controls/controls.tsx';
+import { d } from '../../words/index.ts';
 import { SmallForm } from './form-parts.tsx';
-import type { ReadLine } from '../drafts/lines.ts';
+import type { ReadLine } from '../../drafts/lines.ts';
 import { Some } from './some.tsx';
 
 const LEAST_ROWS = 6;

@@ -1,7 +1,7 @@
 /** A one-time code to join with, as letters and as a square code to scan. */
 import { encode } from 'uqr';
-import { formatDateTime } from '../parts/format.ts';
-import { d } from '../words/index.ts';
+import { formatDateTime } from '../../parts/format.ts';
+import { d } from '../../words/index.ts';
 
 /** The square code as one path, a unit square a module, with the quiet border that scanners need. */
 const pathOf = (text: string) => {

@@ -1,14 +1,14 @@
 /** What the form and the table of bench checks ask about before a check is saved. */
 import { describe, expect, it } from 'vitest';
-import { confirmedReadings, entryDoubts } from '../../../app/desk/bench/entry-doubts.ts';
-import { readBenchTable } from '../../../app/drafts/check-table.ts';
-import { languageFile } from '../../../app/terminal/languages.ts';
-import { askInWords } from '../../../app/words/say-waiting.ts';
-import { readBody, viewOfHeads, type Revision } from '../../../core/records/index.ts';
-import { openProject, reviewProject } from '../../../core/review/index.ts';
-import { idOf, stampAt } from '../../core/records/make.ts';
-import * as make from '../../core/review/log-for-tests.ts';
-import { own, PROJECT } from '../../core/review/log-for-tests.ts';
+import { confirmedReadings, entryDoubts } from '../../../../app/desk/bench/entry-doubts.ts';
+import { readBenchTable } from '../../../../app/drafts/check-table.ts';
+import { languageFile } from '../../../../app/terminal/languages.ts';
+import { askInWords } from '../../../../app/words/say-waiting.ts';
+import { readBody, viewOfHeads, type Revision } from '../../../../core/records/index.ts';
+import { openProject, reviewProject } from '../../../../core/review/index.ts';
+import { idOf, stampAt } from '../../../core/records/make.ts';
+import * as make from '../../../core/review/log-for-tests.ts';
+import { own, PROJECT } from '../../../core/review/log-for-tests.ts';
 
 const [ROUND, PAIR, OTHER] = [idOf(2), idOf(10), idOf(11)];
 const reading = (value: number, more: Record<string, unknown> = {}) => ({
