@@ -63,8 +63,10 @@ export const faultScreen = (): Plugin => ({
     order: 'post',
     async handler(html) {
       const { script, styles } = await built();
-      const files = (await readdir(LANGUAGES)).sort();
-      const words = files.map((file) => runnerImport<LanguageFile>(LANGUAGES + file));
+      const languages = (await readdir(LANGUAGES)).sort();
+      const words = languages.map((language) =>
+        runnerImport<LanguageFile>(`${LANGUAGES}${language}/index.ts`),
+      );
       const sections = (await Promise.all(words)).map(({ module }) => sectionOf(module)).join('');
       return html
         .replace('<title>', () => `<style>${styles}</style><script>${script}</script><title>`)

@@ -12,7 +12,8 @@ import {
   type Range,
   type RecordId,
 } from '../../core/records/index.ts';
-import { millimetres, parseDecimal } from '../../core/units/index.ts';
+import { millimetres } from '../../core/units/index.ts';
+import { typedNumber } from './typed.ts';
 
 export interface FindingDraft {
   readonly title: string;
@@ -77,7 +78,7 @@ const LINE = 200;
 export const readFinding = (draft: FindingDraft, from: Finding | FindingOrigin): ReadFinding => {
   const title = draft.title.trim().slice(0, LINE);
   if (title === '') return { ok: false, trouble: { field: 'title' } };
-  const mm = draft.mm.trim() === '' ? undefined : parseDecimal(draft.mm);
+  const mm = typedNumber(draft.mm);
   if (mm === null || (mm !== undefined && !isIn(mm, ranges.wantedMm)))
     return { ok: false, trouble: { field: 'mm', range: ranges.wantedMm } };
   const wanted = draft.wanted.trim();

@@ -8,7 +8,8 @@ import {
   type Tester,
 } from '../../core/records/index.ts';
 import { kilograms, metres, millimetres } from '../../core/units/index.ts';
-import { parseDecimal, plainText } from '../../core/units/typed.ts';
+import { plainText } from '../../core/units/typed.ts';
+import { typedNumber } from './typed.ts';
 import { parseCell, type LineCells, type ReadOne } from './lines.ts';
 
 /** As typed; feet are `left / right` or one figure for both. */
@@ -53,10 +54,6 @@ export const draftOfTester = (tester: Tester | null): TesterDraft => ({
   mass: written(tester?.massKg),
   height: tester?.heightM === undefined ? '' : written(100 * tester.heightM),
 });
-
-/** Undefined: not said; null: no number. */
-const numberOf = (typed: string): number | null | undefined =>
-  typed.trim() === '' ? undefined : parseDecimal(typed);
 
 /** Left and right as typed, one figure for both where they are alike. Undefined: not said; null: no number. */
 const feetOf = (typed: string, old: Feet | undefined): Feet | null | undefined => {
@@ -110,7 +107,7 @@ export const readTesterDraft = (
   const length = feetOf(draft.length, old?.footLengthMm);
   const width = feetOf(draft.width, old?.footWidthMm);
   const girth = feetOf(draft.girth, old?.ballGirthMm);
-  const [mass, height] = [numberOf(draft.mass), numberOf(draft.height)];
+  const [mass, height] = [typedNumber(draft.mass), typedNumber(draft.height)];
   if (length === null || (length && !(isLength(length.left) && isLength(length.right))))
     return wrong('length');
   if (width === null) return wrong('width');

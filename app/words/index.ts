@@ -1,7 +1,7 @@
 /**
- * Which language does this device speak? A language is one file in `languages`: whatever lies there is
- * offered. The file is loaded in the parts that a screen needs, so that a tester's first page does not
- * wait for the desk's words. Numbers and dates follow the platform's Intl.
+ * Which language does this device speak? A language is a folder in `languages`: whatever lies there is
+ * offered. Its files are loaded as a screen needs them, so that a tester's first page does not wait for
+ * the desk's words. Numbers and dates follow the platform's Intl.
  */
 import { signal } from '@preact/signals';
 import type {
@@ -25,48 +25,32 @@ interface Parts {
   readonly places: PlaceWords;
 }
 
-/** A file's name without its folder and ending, such as `en`. */
+/** A folder's name, such as `en`. */
 export type Language = string;
-
-/** Of files that lie in a folder for each language. */
-const byFolder = <T>(files: Readonly<Record<string, T>>): ReadonlyMap<Language, T> =>
-  new Map(Object.entries(files).map(([path, file]) => [path.split('/').at(-2) as string, file]));
 
 const byLanguage = <T>(files: Readonly<Record<string, T>>): ReadonlyMap<Language, T> =>
   new Map(
-    Object.entries(files).map(([path, file]) => [/([^/]+)\.ts$/.exec(path)?.[1] as string, file]),
+    Object.entries(files).map(([path, file]) => [
+      /^[.]\/\w+\/([^/]+)\//.exec(path)?.[1] as string,
+      file,
+    ]),
   );
 
-// The query makes each part a module of its own, which the build cuts down to that part.
 const names = byLanguage(
-  import.meta.glob<LanguageName>('./languages/*.ts', {
-    query: '?about',
-    import: 'about',
-    eager: true,
-  }),
+  import.meta.glob<LanguageName>('./languages/*/about.ts', { import: 'about', eager: true }),
 );
 const loaders: {
   readonly [P in keyof Parts]: ReadonlyMap<Language, () => Promise<Parts[P]>>;
 } = {
-  phone: byLanguage(
-    import.meta.glob<PhoneWords>('./languages/*.ts', { query: '?phone', import: 'phone' }),
-  ),
+  phone: byLanguage(import.meta.glob<PhoneWords>('./languages/*/phone.ts', { import: 'phone' })),
   glossary: byLanguage(
-    import.meta.glob<Glossary>('./languages/*.ts', { query: '?glossary', import: 'glossary' }),
+    import.meta.glob<Glossary>('./languages/*/glossary.ts', { import: 'glossary' }),
   ),
-  file: byLanguage(
-    import.meta.glob<FileWords>('./languages/*.ts', { query: '?file', import: 'file' }),
-  ),
-  care: byLanguage(
-    import.meta.glob<CareWords>('./languages/*.ts', { query: '?care', import: 'care' }),
-  ),
-  entry: byLanguage(
-    import.meta.glob<EntryWords>('./languages/*.ts', { query: '?entry', import: 'entry' }),
-  ),
-  desk: byLanguage(
-    import.meta.glob<DeskWords>('./languages/*.ts', { query: '?desk', import: 'desk' }),
-  ),
-  places: byFolder(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'places' })),
+  file: byLanguage(import.meta.glob<FileWords>('./languages/*/file.ts', { import: 'file' })),
+  care: byLanguage(import.meta.glob<CareWords>('./languages/*/care.ts', { import: 'care' })),
+  entry: byLanguage(import.meta.glob<EntryWords>('./languages/*/entry.ts', { import: 'entry' })),
+  desk: byLanguage(import.meta.glob<DeskWords>('./languages/*/desk/index.ts', { import: 'desk' })),
+  places: byLanguage(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'places' })),
 };
 
 export const languages: readonly Language[] = [...names.keys()];

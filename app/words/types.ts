@@ -1,4 +1,7 @@
-/** What a language file holds. A file that misses a message, or has one of the wrong form, does not compile. */
+/**
+ * What a language holds. The type of each part is that of its English words; the glossary alone is typed by the ids of
+ * the core, so that a new zone or kind does not compile before every language names it.
+ */
 import type {
   ComfortAttributeId,
   ComplaintKind,
@@ -14,13 +17,10 @@ import type {
   EvidenceWord,
   Trend,
 } from '../../core/complaints/index.ts';
-import type { RunOddity } from '../../core/mileage/index.ts';
 import type {
   Brief,
-  BundleProblem,
   ChangeVerdict,
   DamageReport,
-  LeftOut,
   Measure,
   MeasureUnit,
   PainSign,
@@ -28,11 +28,11 @@ import type {
   Round,
   Run,
   Surface,
-  UnpackProblem,
 } from '../../core/records/index.ts';
 import type { Dose } from '../../core/review/index.ts';
 import type { FormName, HoldWord, WearFit, WearKind } from '../../core/wear/index.ts';
-import type { care, desk, entry, fault, file, phone } from './languages/en.ts';
+import type { care, desk, entry, fault, file, phone, terminal } from './languages/en/index.ts';
+import type { common } from './languages/en/desk/common.ts';
 import type { places } from './places/en/index.ts';
 
 export interface LanguageName {
@@ -95,6 +95,9 @@ export type FileWords = typeof file;
 export type CareWords = typeof care;
 export type EntryWords = typeof entry;
 export type DeskWords = typeof desk;
+/** What the desk says everywhere. */
+export type DeskCommonWords = typeof common;
+export type TerminalWords = typeof terminal;
 /** The words of the desk's places, by place. */
 export type PlaceWords = typeof places;
 
@@ -108,67 +111,7 @@ export interface NamedRecord {
   readonly distance: string;
 }
 
-export interface TerminalWords {
-  /** The ids that --language and --trade take, such as `en|zh`. */
-  readonly usage: (languages: string, trades: string) => string;
-  readonly cannotRead: (file: string, why: string) => string;
-  readonly unpack: Readonly<Record<UnpackProblem, string>>;
-  readonly problem: (problem: BundleProblem) => string;
-  readonly unreadable: (line: number, record: string, problem: string) => string;
-  readonly noProject: (name: string | undefined, names: readonly string[]) => string;
-  readonly wrote: (file: string) => string;
-  /** `order`: the number that was asked for; absent: the project has no round at all. */
-  readonly noRound: (order: string | undefined, rounds: readonly string[]) => string;
-  readonly evidence: (
-    pairs: number,
-    testers: number,
-    haveRun: number,
-    runs: number,
-    km: string,
-  ) => string;
-  readonly brief: (km: string) => string;
-  readonly pairs: string;
-  readonly silent: (days: number) => string;
-  readonly pair: string;
-  readonly round: string;
-  readonly size: string;
-  readonly distance: string;
-  readonly ofBrief: string;
-  readonly runs: string;
-  readonly surfaces: string;
-  readonly holder: string;
-  readonly note: string;
-  readonly stopUse: string;
-  readonly complaints: (round: string) => string;
-  readonly noComplaint: string;
-  readonly zone: string;
-  readonly complaint: string;
-  readonly testersOnce: string;
-  readonly testersTwice: string;
-  readonly reportedRuns: string;
-  readonly leftRight: string;
-  readonly severity: string;
-  readonly proof: string;
-  readonly bench: string;
-  readonly noBench: string;
-  readonly measure: string;
-  readonly readings: string;
-  readonly deviations: string;
-  readonly deviation: string;
-  readonly nominal: string;
-  readonly reading: string;
-  readonly damages: string;
-  readonly oddities: string;
-  readonly oddity: Readonly<Record<RunOddity['why'], string>>;
-  readonly leftOut: Readonly<
-    Record<Exclude<LeftOut['why'], 'unreadable'>, (count: number) => string>
-  >;
-  readonly changes: string;
-  /** What becomes of records that cannot be read, and what to do about them. */
-  readonly unread: string;
-}
-
-/** The whole of a language file. */
+/** The whole of a language. */
 export interface LanguageFile {
   readonly about: LanguageName;
   readonly glossary: Glossary;

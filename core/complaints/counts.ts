@@ -7,7 +7,7 @@
 import type { ComplaintKind, ZoneCode } from '../foot/index.ts';
 import type { Foot, RecordId } from '../records/index.ts';
 import type { FeetAnswer } from './feet-answer.ts';
-import { tallyAnswers, type CellTally, type Tally } from './tally.ts';
+import type { CellTally, Tally } from './tally.ts';
 
 export interface Asked {
   /** Runs in which the question was answered. */
@@ -43,10 +43,6 @@ export interface ComplaintCounts {
   /** Cells with at least one report: most testers first, then most runs, then by zone and kind. */
   readonly cells: readonly ComplaintCell[];
 }
-
-/** Counts the answers of one set of runs. The order of the answers never changes the counts. */
-export const countComplaints = (answers: readonly FeetAnswer[]): ComplaintCounts =>
-  countTally(tallyAnswers(answers), answers);
 
 /** The counts of a tally of these answers. */
 export const countTally = (tally: Tally, answers: readonly FeetAnswer[]): ComplaintCounts => {

@@ -53,13 +53,6 @@ export const stepsPerKm = (secondsPerKm: number, heightM: number): number =>
 export const peakInBodyWeights = (speedMps: number): number => 2.51 + 0.16 * (speedMps - 3);
 
 /**
- * Vertical impulse of both feet over a kilometre of level steady running, newton seconds: m g T, by
- * conservation of momentum, whatever the cadence or the shoe.
- */
-export const impulsePerKm = (mass: Kilograms, secondsPerKm: number): number =>
-  mass * GRAVITY * secondsPerKm;
-
-/**
  * Load of one run on each shoe.
  * @param stepsFromTrack steps in each shoe as the track counted them; null where it did not
  * @returns null where neither the track nor height and time can tell the steps

@@ -1,6 +1,6 @@
 /** How does a saved change become a revision? */
 import { addToHistory, type History } from './log.ts';
-import { sealRevision, type Draft, type Revision } from './revision.ts';
+import { sealRevision, type UnsealedRevision, type Revision } from './revision.ts';
 import { nextStamp, stampAfter, type Clock } from './stamp.ts';
 
 export interface Saved {
@@ -17,7 +17,7 @@ export const saveDraft = (
   clock: Clock,
   nowMs: number,
   history: History | undefined,
-  draft: Draft,
+  draft: UnsealedRevision,
 ): Saved => {
   const head = history?.head;
   const next = head ? stampAfter(clock, nowMs, head.stamp) : nextStamp(clock, nowMs);

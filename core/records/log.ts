@@ -51,23 +51,6 @@ export const addRevisions = (log: Log, revisions: Iterable<Revision>): Log => {
 
 export const emptyLog: Log = new Map();
 
-/** The union of two logs. */
-export const mergeLogs = (a: Log, b: Log): Log => {
-  const [small, large] = a.size < b.size ? [a, b] : [b, a];
-  const merged = new Map(large);
-  for (const [id, history] of small) {
-    const other = merged.get(id);
-    merged.set(id, other ? mergeHistories(other, history) : history);
-  }
-  return merged;
-};
-
-const mergeHistories = (a: History, b: History): History => {
-  let merged = addToHistory(a, b.head);
-  for (const revision of b.older) merged = addToHistory(merged, revision);
-  return merged;
-};
-
 /** Every revision of the log, record by record, oldest first. */
 export function* revisionsOf(log: Log): Generator<Revision> {
   for (const { head, older } of log.values()) {

@@ -10,7 +10,7 @@ import { isIn, wholeIn } from './bodies/number-in.ts';
 import * as ranges from './bodies/field-ranges.ts';
 import type { Kind } from './kinds.ts';
 import { canonicalJson, sha256OfJson, sha256OfText, withKeysInOrder } from './hash.ts';
-import { RECORD_ID_PATTERN, SHA256_PATTERN, type RecordId, type Sha256 } from './id.ts';
+import { RECORD_ID_PATTERN, SHA256_PATTERN, type RecordId } from './id.ts';
 import { STAMP_PATTERN, type Stamp } from './stamp.ts';
 
 export const ENVELOPE_VERSION = 1;
@@ -50,7 +50,7 @@ export type Revision = Readonly<z.infer<typeof revisionSchema>>;
 export type Body = Readonly<Record<string, unknown>>;
 
 /** What the author decides; the stamp, the predecessor and the hash follow from the log. */
-export interface Draft {
+export interface UnsealedRevision {
   readonly id: RecordId;
   readonly kind: Kind | (string & {});
   readonly author: RecordId;
@@ -60,18 +60,16 @@ export interface Draft {
   readonly erased?: true;
 }
 
-/** Hash of a revision: SHA-256 over the canonical JSON (RFC 8785) of all of it but `hash`. */
-export const hashOfRevision = (revision: Readonly<Record<string, unknown>>): Sha256 => {
-  const { hash: _, ...rest } = revision;
-  return sha256OfJson(rest);
-};
-
 /**
  * Seals a draft into a revision. `prev` is the stamp of the current revision, null for a new record. The keys of
  * the body are put in order once, here, as every other device gets them from the hub or a bundle: whoever
  * checks the hash has nothing left to sort.
  */
-export const sealRevision = (draft: Draft, stamp: Stamp, prev: Stamp | null): Revision => {
+export const sealRevision = (
+  draft: UnsealedRevision,
+  stamp: Stamp,
+  prev: Stamp | null,
+): Revision => {
   const { id, kind, author, sv, body } = draft;
   const open = {
     v: ENVELOPE_VERSION as 1,

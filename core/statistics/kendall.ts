@@ -4,7 +4,6 @@
  * JR, Water Resour Res 1984;20:727-732, strata).
  */
 import { normalTwoSided } from './normal.ts';
-import { median } from './ranks.ts';
 
 export interface KendallResult {
   /** Concordant less discordant pairs. */
@@ -58,19 +57,3 @@ export const stratifiedKendall = (strata: readonly Points[]): KendallResult => {
   const z = s === 0 || variance <= 0 ? 0 : (s - Math.sign(s)) / Math.sqrt(variance);
   return { s, variance, z, p: normalTwoSided(z), gamma: compared > 0 ? s / compared : null };
 };
-
-/** The Mann-Kendall trend test of values in their order. */
-export const mannKendall = (values: readonly number[]): KendallResult =>
-  stratifiedKendall([{ x: values.map((_, at) => at), y: values }]);
-
-/** The median of the slopes between all pairs (Sen PK, J Am Stat Assoc 1968;63:1379-1389). */
-export const senSlope = (x: readonly number[], y: readonly number[]): number | null =>
-  median(
-    x.flatMap((from, i) =>
-      x
-        .slice(i + 1)
-        .flatMap((to, j) =>
-          to === from ? [] : [((y[i + 1 + j] as number) - (y[i] as number)) / (to - from)],
-        ),
-    ),
-  );

@@ -1,6 +1,5 @@
 /**
- * Rank tests: two groups (Wilcoxon, Mann & Whitney), pairs (Wilcoxon signed rank), and two groups within
- * strata. Exact, ties included, by counting all ways to share the ranks out (Streitberg B & Röhmel J,
+ * Rank tests: two groups (Wilcoxon, Mann & Whitney), and two groups within strata. Exact, ties included, by counting all ways to share the ranks out (Streitberg B & Röhmel J,
  * Biom J 1987;29; Hollander M & Wolfe DA, Nonparametric Statistical Methods, 1973); the normal
  * distribution with the variance of the permutations where counting would be long.
  */
@@ -167,49 +166,6 @@ export const rankSumTest = (first: readonly number[], second: readonly number[])
       inFirst: [...first.map(() => true), ...second.map(() => false)],
     },
   ]);
-
-export interface SignedRank {
-  /** Sum of the ranks of the positive differences; differences of zero are left out. */
-  readonly v: number;
-  readonly p: number;
-  readonly pGreater: number;
-  readonly method: 'exact' | 'normal';
-}
-
-/** Wilcoxon's signed rank test of paired differences, ties by midranks. */
-export const signedRankTest = (differences: readonly number[]): SignedRank => {
-  const moving = differences.filter((d) => d !== 0);
-  const ranks = doubledRanks(moving.map(Math.abs));
-  const seen = ranks.reduce((sum, rank, at) => sum + ((moving[at] as number) > 0 ? rank : 0), 0);
-  const total = ranks.reduce((a, b) => a + b, 0);
-  const v = seen / 2;
-  if (moving.length > 200) {
-    const z = (seen - total / 2) / (Math.sqrt(ranks.reduce((sum, r) => sum + r * r, 0)) / 2);
-    const p = normalTwoSided(z);
-    return { v, p, pGreater: z > 0 ? p / 2 : 1 - p / 2, method: 'normal' };
-  }
-  let probabilities = new Float64Array(total + 1);
-  probabilities[0] = 1;
-  let most = 0;
-  for (const rank of ranks) {
-    const next = new Float64Array(total + 1);
-    most += rank;
-    for (let sum = 0; sum <= most; sum++)
-      next[sum] =
-        ((probabilities[sum] as number) +
-          (sum >= rank ? (probabilities[sum - rank] as number) : 0)) /
-        2;
-    probabilities = next;
-  }
-  const pGreater = probabilities.reduce((p, share, sum) => p + (sum >= seen ? share : 0), 0);
-  return { v, p: beyondMean(probabilities, seen, total / 2), pGreater, method: 'exact' };
-};
-
-/** The middle of all pairwise means of the differences (Hodges & Lehmann); null where there is none. */
-export const hodgesLehmann = (differences: readonly number[]): number | null => {
-  const means = differences.flatMap((a, at) => differences.slice(at).map((b) => (a + b) / 2));
-  return median(means);
-};
 
 /** The middle value; null where there is none. */
 export const median = (values: readonly number[]): number | null => {

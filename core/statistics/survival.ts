@@ -3,9 +3,8 @@
  *
  * Sources: Kaplan EL & Meier P, J Am Stat Assoc 1958;53:457-481; Greenwood's variance (1926) with the
  * interval on the log-minus-log scale as in Kalbfleisch JD & Prentice RL, The Statistical Analysis of
- * Failure Time Data (1980); log-rank by Mantel N, Cancer Chemother Rep 1966;50:163-170, stratified.
+ * Failure Time Data (1980).
  */
-import { chiSquaredUpper } from './gamma.ts';
 import type { Interval } from './interval.ts';
 import { LEVEL } from './interval.ts';
 import { normalQuantile } from './normal.ts';
@@ -62,32 +61,3 @@ export const kaplanMeier = (lifetimes: readonly Lifetime[], level = LEVEL): Surv
 /** The first time at which the curve is at or below one half; null where it never is. */
 export const medianSurvival = (steps: readonly SurvivalStep[]): number | null =>
   steps.find(({ survival }) => survival <= 0.5 + 1e-12)?.time ?? null;
-
-export interface LogRank {
-  readonly observed: number;
-  /** Events expected in the first group if both had the same curve. */
-  readonly expected: number;
-  readonly variance: number;
-  readonly chiSquared: number;
-  readonly p: number;
-}
-
-/** The log-rank test of the first group against the second, summed over strata. */
-export const logRank = (
-  strata: readonly { readonly first: readonly Lifetime[]; readonly second: readonly Lifetime[] }[],
-): LogRank => {
-  let [observed, expected, variance] = [0, 0, 0];
-  for (const { first, second } of strata) {
-    const both = [...first, ...second];
-    for (const time of new Set(both.filter(({ event }) => event).map((life) => life.time))) {
-      const n = both.filter((life) => life.time >= time).length;
-      const n1 = first.filter((life) => life.time >= time).length;
-      const d = both.filter((life) => life.event && life.time === time).length;
-      observed += first.filter((life) => life.event && life.time === time).length;
-      expected += (d * n1) / n;
-      if (n > 1) variance += (d * n1 * (n - n1) * (n - d)) / (n * n * (n - 1));
-    }
-  }
-  const chiSquared = variance > 0 ? (observed - expected) ** 2 / variance : 0;
-  return { observed, expected, variance, chiSquared, p: chiSquaredUpper(chiSquared, 1) };
-};

@@ -116,15 +116,3 @@ export const weibullSurvival = (fit: WeibullFit, time: number, level = LEVEL): W
   const share = (at: number): number => Math.exp(-Math.exp(at));
   return { survival: share(w), lower: share(w + half), upper: share(w - half) };
 };
-
-export interface WeibullQuantile extends Interval {
-  readonly time: number;
-}
-
-/** The time by which a share (0 to 1, exclusive) has had the event; its interval on the scale of ln t. */
-export const weibullQuantile = (fit: WeibullFit, share: number, level = LEVEL): WeibullQuantile => {
-  const power = Math.log(-Math.log1p(-share)) / fit.shape;
-  const half = normalQuantile((1 + level) / 2) * deltaError(fit, 1, -power);
-  const time = fit.scale * Math.exp(power);
-  return { time, lower: time * Math.exp(-half), upper: time * Math.exp(half) };
-};

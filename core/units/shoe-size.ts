@@ -55,7 +55,3 @@ export type LastSizeSystem = 'eu' | 'uk';
  */
 export const sizeOfLast = (lastLength: Millimetres, system: LastSizeSystem): number =>
   system === 'eu' ? 0.15 * lastLength : (3 * lastLength) / MM_PER_INCH - 25;
-
-/** Length of the last of a size: the inverse of {@link sizeOfLast}. */
-export const lastLengthOf = (size: number, system: LastSizeSystem): Millimetres =>
-  millimetres(system === 'eu' ? size / 0.15 : ((size + 25) * MM_PER_INCH) / 3);

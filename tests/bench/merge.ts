@@ -3,8 +3,8 @@ import SQLite from 'better-sqlite3';
 import {
   addRevisions,
   emptyLog,
-  mergeLogs,
   newRecordId,
+  revisionsOf,
   sealRevision,
   type Log,
   type Revision,
@@ -64,7 +64,8 @@ export const mergeRow: BenchRow = {
       })();
     }
     return Promise.resolve({
-      ours: () => [...mergeLogs(leftLog, rightLog).values()].map(({ head }) => head),
+      ours: () =>
+        [...addRevisions(leftLog, revisionsOf(rightLog)).values()].map(({ head }) => head),
       peer: () => {
         db.exec(`create table merged ${create}; insert into merged select * from "left";
                  insert or ignore into merged select * from "right"`);

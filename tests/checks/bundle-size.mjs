@@ -1,7 +1,7 @@
 /**
  * How much does a tester's first page weigh over the wire? Counts index.html, which holds the fault screen, the
  * JavaScript and CSS that it asks for, whatever those import at once, and the two chunks that the first page always
- * fetches: the words of its language (the larger file) and the welcome screen (min + gzip).
+ * fetches: the words of its language (the larger one) and the welcome screen (min + gzip).
  */
 import { readFile } from 'node:fs/promises';
 import { gzipSync } from 'node:zlib';
@@ -16,7 +16,7 @@ export async function firstPageFiles() {
   const page = await readFile(`${dist}index.html`, 'utf8');
   const asked = new Set([...page.matchAll(/\/(assets\/[^"]+)/g)].map(([, file]) => file));
   const entries = Object.keys(manifest).filter((key) => asked.has(manifest[key].file));
-  const alwaysFetched = ['words/languages/zh.ts?phone', 'phone/welcome.tsx'];
+  const alwaysFetched = ['words/languages/zh/phone.ts', 'phone/welcome.tsx'];
   const files = new Set(['index.html']);
   const visit = (key) => {
     const chunk = manifest[key];

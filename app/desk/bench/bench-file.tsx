@@ -4,11 +4,11 @@ import { Button, Notice } from '../../parts/controls/controls.tsx';
 import { sendFile } from '../../parts/send-file.ts';
 import { d } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
-import { saveRecord, Unfold } from '../form-parts.tsx';
-import { sayRange } from '../in-range.ts';
-import { Some } from '../some.tsx';
+import { saveRecord, Unfold } from '../parts/form-parts.tsx';
+import { sayRange } from '../parts/in-range.ts';
+import { Some } from '../parts/some.tsx';
 import { saveDecisions } from '../waiting/save-decision.ts';
-import type { ReadTable } from './bench-csv.ts';
+import type { ReadTable } from '../../drafts/check-table.ts';
 import {
   confirmedReadings,
   entryDoubts,
@@ -40,7 +40,8 @@ export const BenchFile = ({ review, records }: TabProps) => {
     doing(async () => {
       if (!file) return;
       // The reader of tables is fetched with the first table.
-      const { checkKey, readBenchTable, tableText } = await import('./bench-csv.ts');
+      const { tableText } = await import('../../drafts/table.ts');
+      const { checkKey, readBenchTable } = await import('../../drafts/check-table.ts');
       const pairs = new Map(review.pairs.map(({ id: pair, code }) => [code, pair]));
       const known = new Set(records['bench-check'].map(({ body }) => checkKey(body)));
       const text = tableText(await file.arrayBuffer());
@@ -72,7 +73,7 @@ export const BenchFile = ({ review, records }: TabProps) => {
       close();
     });
   const saveTemplate = async () => {
-    const { emptyBenchTable } = await import('./bench-csv.ts');
+    const { emptyBenchTable } = await import('../../drafts/check-table.ts');
     await sendFile('bench-checks.csv', new TextEncoder().encode(emptyBenchTable()));
   };
   const trouble = (one: ReadTable['troubles'][number]): string => {

@@ -5,8 +5,8 @@ import { checkWarnings } from '../../../core/wear/index.ts';
 import { Notice } from '../../parts/controls/controls.tsx';
 import { warningInWords } from '../../words/say-wear.ts';
 import type { TabProps } from '../desk-state.ts';
-import { speakerOf } from '../speaker.ts';
-import type { ReadingForm } from './bench-rows.ts';
+import { speakerOf } from '../parts/speaker.ts';
+import type { ReadingForm } from '../../drafts/check-readings.ts';
 
 /** What already speaks against the check while it is typed: too little rest, a room too warm or too cold. */
 export const Careful = (

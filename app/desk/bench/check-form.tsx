@@ -1,12 +1,6 @@
 /** A sample measured on the bench, typed anew or corrected: readings by measure, site and foot, with their circumstances. */
 import { useRef, useState } from 'preact/hooks';
-import {
-  rangeOf,
-  ranges,
-  type BenchCheck,
-  type RecordId,
-  type RecordOf,
-} from '../../../core/records/index.ts';
+import { type BenchCheck, type RecordId, type RecordOf } from '../../../core/records/index.ts';
 import { metres } from '../../../core/units/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
@@ -16,25 +10,31 @@ import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { session } from '../../parts/state.ts';
 import { d, p, t, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
-import { DateTimeField, saveFromForm, SelectField, SmallForm, TextField } from '../form-parts.tsx';
-import { numberTrouble } from '../in-range.ts';
+import {
+  DateTimeField,
+  saveFromForm,
+  SelectField,
+  SmallForm,
+  TextField,
+} from '../parts/form-parts.tsx';
+import { numberTrouble } from '../parts/in-range.ts';
 import { saveDecisions } from '../waiting/save-decision.ts';
 import {
   emptyReading,
-  numberOf,
   withBlueprint,
   type ReadingForm,
   type WrongRow,
-} from './bench-rows.ts';
+} from '../../drafts/check-readings.ts';
 import { Careful } from './careful.tsx';
 import {
   checkDraftOf,
-  correctionOf,
   newCheckDraft,
   typedCheck,
   type CheckDraft,
   type CheckTrouble,
-} from './check-draft.ts';
+} from '../../drafts/check.ts';
+import { correctionOf } from '../../drafts/check-correction.ts';
+import { typedNumber } from '../../drafts/typed.ts';
 import { restoreCheck, saveCorrection } from './check-writes.ts';
 import { confirmedReadings, entryDoubts, type EntryDoubts } from './entry-doubts.ts';
 import { EntryQuestion } from './entry-question.tsx';
@@ -44,16 +44,10 @@ import { ReadingRow } from './reading-row.tsx';
 const MOST_WHY = 500;
 
 /** What is wrong with the first row that cannot be, in words. */
-const rowTrouble = ({ measure, site, unit, field, value }: WrongRow): string => {
-  const words = d().bench;
+const rowTrouble = ({ measure, site, field, value, range }: WrongRow): string => {
   const named = `${terms().measures[measure]}, ${site}`;
-  return field === 'value'
-    ? (numberTrouble(named, value, rangeOf(measure, unit)) ?? '')
-    : (numberTrouble(
-        `${named}, ${words[field]}`,
-        value,
-        field === 'load' ? ranges.loadN : ranges.benchWidth,
-      ) ?? '');
+  const label = field === 'value' ? named : `${named}, ${d().bench[field]}`;
+  return numberTrouble(label, value, range) ?? '';
 };
 
 const troubleInWords = (trouble: CheckTrouble): string => {
@@ -218,8 +212,8 @@ export const CheckForm = (props: FormProps) => {
       )}
       <Careful
         {...props}
-        room={numberOf(draft.room)}
-        rested={numberOf(draft.rested)}
+        room={typedNumber(draft.room)}
+        rested={typedNumber(draft.rested)}
         // Any distance above 0: a new pair needs no rest, and one that was worn does.
         distance={draft.arrival ? carried : metres(1)}
         hardness={draft.readings}

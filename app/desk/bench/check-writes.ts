@@ -9,7 +9,7 @@ import { showToast } from '../../parts/controls/toast.tsx';
 import { store } from '../../parts/state.ts';
 import { d, p, t } from '../../words/index.ts';
 import { saveDecisions } from '../waiting/save-decision.ts';
-import { beforeCorrection, decisionsKept } from './check-draft.ts';
+import { beforeCorrection, decisionsKept } from '../../drafts/check-correction.ts';
 
 type Check = RecordOf<'bench-check'>;
 type Decisions = readonly RecordOf<'decision'>[];

@@ -3,14 +3,14 @@ import { useState } from 'preact/hooks';
 import type { ConformityWord } from '../../../core/rounds/index.ts';
 import type { Deviation, SideDifference } from '../../../core/review/index.ts';
 import { formatNumber } from '../../parts/format.ts';
-import { TableHead } from '../table-head.tsx';
+import { TableHead } from './table-head.tsx';
 import { chanceOf, signed } from '../../words/figures.ts';
 import { d, t, terms } from '../../words/index.ts';
 import { decisionInWords, summaryLine } from '../../words/say-blueprint.ts';
 import { placeName } from '../../words/say-place.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
-import { Some } from '../some.tsx';
-import { speakerOf } from '../speaker.ts';
+import { Some } from '../parts/some.tsx';
+import { speakerOf } from '../parts/speaker.ts';
 
 /** What wants to be seen comes first. */
 const order: readonly ConformityWord[] = [

@@ -4,7 +4,7 @@ import { Button } from '../../parts/controls/controls.tsx';
 import { d } from '../../words/index.ts';
 import { apartInWords, askInWords } from '../../words/say-waiting.ts';
 import type { TabProps } from '../desk-state.ts';
-import { speakerOf } from '../speaker.ts';
+import { speakerOf } from '../parts/speaker.ts';
 import type { EntryDoubts } from './entry-doubts.ts';
 
 export const EntryQuestion = (

@@ -1,28 +1,23 @@
 /** A new gauge study: its readings typed into a grid of operators, trials and parts, pasted, or read from a table. */
 import { useState } from 'preact/hooks';
-import {
-  isIn,
-  measures,
-  rangeOf,
-  ranges,
-  unitsOf,
-  type GaugeStudy,
-  type Measure,
-  type MeasureUnit,
-} from '../../../core/records/index.ts';
-import { parseDecimal } from '../../../core/units/index.ts';
+import { measures, unitsOf } from '../../../core/records/index.ts';
 import { toInstant } from '../../parts/instant.ts';
+import {
+  gridKey,
+  mostOfGrid,
+  newGaugeDraft,
+  operatorOf,
+  typedStudy,
+  type GaugeDraft,
+  type GaugeTrouble,
+} from '../../drafts/gauge.ts';
+import type { ReadGaugeTable } from '../../drafts/gauge-table.ts';
 import { d, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
-import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
-import { numberTrouble } from '../in-range.ts';
-import type { ReadGaugeTable } from './gauge-csv.ts';
-import { FromTable } from './gauge-table.tsx';
+import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
+import { numberTrouble } from '../parts/in-range.ts';
 
-/** The handbook's usual design, and the most that a grid holds. */
-const usual = { parts: 10, operators: 3, trials: 3 } as const;
-const most = { parts: 20, operators: 6, trials: 5 } as const;
-type Size = Record<keyof typeof usual, number>;
+import { FromTable } from './gauge-table.tsx';
 
 const upTo = (least: number, greatest: number) =>
   Array.from({ length: greatest - least + 1 }, (_, at) => String(least + at)).map((value) => ({
@@ -31,7 +26,27 @@ const upTo = (least: number, greatest: number) =>
   }));
 
 const count = (many: number) => Array.from({ length: many }, (_, at) => at);
-const keyOf = (operator: number, trial: number, part: number) => `${operator} ${trial} ${part}`;
+
+/** What is wrong, in words; empty only where nothing is. */
+const troubleInWords = (trouble: GaugeTrouble): string => {
+  const words = d().blueprint;
+  switch (trouble.what) {
+    case 'no-gauge':
+      return `${d().bench.gauge}: ${d().missing}`;
+    case 'tolerance-width':
+      return numberTrouble(words.toleranceWidth, trouble.value, trouble.range) ?? '';
+    case 'same-name':
+      return words.sameName;
+    case 'no-number':
+      return `${words.grid}: ${d().wrongNumber}`;
+    case 'reading': {
+      const { part, operator, value } = trouble.reading;
+      return numberTrouble(`${part}, ${operator}`, value, trouble.range) ?? '';
+    }
+    case 'too-few':
+      return `${words.grid}: ${d().missing}`;
+  }
+};
 
 export const GaugeForm = (props: TabProps) => (
   <Unfold label={d().blueprint.gaugeAdd}>
@@ -41,60 +56,16 @@ export const GaugeForm = (props: TabProps) => (
 
 const StudyForm = ({ review, close }: TabProps & { readonly close: () => void }) => {
   const words = d().blueprint;
-  const [gauge, setGauge] = useState('');
-  const [measure, setMeasure] = useState<Measure>('dimension');
-  const [unit, setUnit] = useState<MeasureUnit>('mm');
-  const [site, setSite] = useState('');
-  const [width, setWidth] = useState('');
-  const [size, setSize] = useState<Size>(usual);
-  const [names, setNames] = useState<Readonly<Record<number, string>>>({});
-  const [cells, setCells] = useState<Readonly<Record<string, string>>>({});
+  const [draft, setDraft] = useState<GaugeDraft>(newGaugeDraft);
   const [table, setTable] = useState<ReadGaugeTable | null>(null);
-
-  const operatorName = (at: number) => names[at]?.trim() || words.operator(at + 1);
-  const typed = (): GaugeStudy['readings'] | null => {
-    const readings: GaugeStudy['readings'] = [];
-    for (const operator of count(size.operators))
-      for (const trial of count(size.trials))
-        for (const part of count(size.parts)) {
-          const said = (cells[keyOf(operator, trial, part)] ?? '').trim();
-          const value = parseDecimal(said);
-          if (value === null && said !== '') return null;
-          if (value !== null)
-            readings.push({ part: words.part(part + 1), operator: operatorName(operator), value });
-        }
-    return readings;
-  };
+  const { measure, unit, size, names, cells } = draft;
+  const put = (part: Partial<GaugeDraft>) => setDraft({ ...draft, ...part });
+  const operatorName = (at: number) => operatorOf(draft, at, words);
   const save = async () => {
-    const possible = rangeOf(measure, unit);
-    const toleranceWidth = width.trim() === '' ? undefined : parseDecimal(width);
-    if (gauge.trim() === '') return `${d().bench.gauge}: ${d().missing}`;
-    const widths = { ...ranges.toleranceWidth, most: possible.most, unit };
-    const wrong = numberTrouble(words.toleranceWidth, toleranceWidth, widths);
-    if (wrong !== null || toleranceWidth === null) return wrong;
-    const fromTable = table && table.readings.length > 0 ? table.readings : null;
-    const operators = new Set(count(size.operators).map(operatorName));
-    if (!fromTable && operators.size < size.operators) return words.sameName;
-    const readings = fromTable ?? typed();
-    if (readings === null) return `${words.grid}: ${d().wrongNumber}`;
-    const impossible = readings.find(({ value }) => !isIn(value, possible));
-    if (impossible)
-      return numberTrouble(
-        `${impossible.part}, ${impossible.operator}`,
-        impossible.value,
-        possible,
-      );
-    if (readings.length < 4) return `${words.grid}: ${d().missing}`;
-    const saved = await saveFromForm('gauge-study', {
-      project: review.project.id,
-      at: toInstant(Date.now()),
-      gauge: gauge.trim(),
-      measure,
-      unit,
-      ...(site.trim() !== '' && { site: site.trim() }),
-      ...(toleranceWidth !== undefined && { toleranceWidth }),
-      readings,
-    });
+    const typed = { ...draft, table: table?.readings ?? [] };
+    const read = typedStudy(typed, review.project.id, toInstant(Date.now()), words);
+    if ('trouble' in read) return troubleInWords(read.trouble);
+    const saved = await saveFromForm('gauge-study', read.study);
     if (typeof saved === 'string') return saved;
     close();
     return null;
@@ -102,32 +73,35 @@ const StudyForm = ({ review, close }: TabProps & { readonly close: () => void })
   return (
     <SmallForm save={save}>
       <div class="field-row">
-        <TextField label={d().bench.gauge} value={gauge} onInput={setGauge} />
+        <TextField
+          label={d().bench.gauge}
+          value={draft.gauge}
+          onInput={(gauge) => put({ gauge })}
+        />
         <SelectField
           label={d().bench.reading}
           value={measure}
           options={measures.map((value) => ({ value, label: terms().measures[value] }))}
           onChange={(value) => {
-            setMeasure(value);
-            setUnit(unitsOf[value][0]);
+            put({ measure: value, unit: unitsOf[value][0] });
           }}
         />
         <SelectField
           label={d().rounds.unit}
           value={unit}
           options={unitsOf[measure].map((value) => ({ value, label: terms().units[value] }))}
-          onChange={setUnit}
+          onChange={(chosen) => put({ unit: chosen })}
         />
         <TextField
           label={d().bench.site}
           optional={words.everySite}
-          value={site}
-          onInput={setSite}
+          value={draft.site}
+          onInput={(site) => put({ site })}
         />
         <TextField
           label={`${words.toleranceWidth}, ${terms().units[unit]}`}
-          value={width}
-          onInput={setWidth}
+          value={draft.toleranceWidth}
+          onInput={(toleranceWidth) => put({ toleranceWidth })}
           numeric
           optional
         />
@@ -141,8 +115,8 @@ const StudyForm = ({ review, close }: TabProps & { readonly close: () => void })
                 key={field}
                 label={words[field]}
                 value={String(size[field])}
-                options={upTo(2, most[field])}
-                onChange={(value) => setSize({ ...size, [field]: Number(value) })}
+                options={upTo(2, mostOfGrid[field])}
+                onChange={(value) => put({ size: { ...size, [field]: Number(value) } })}
               />
             ))}
           </div>
@@ -171,7 +145,7 @@ const StudyForm = ({ review, close }: TabProps & { readonly close: () => void })
                             placeholder={words.operator(operator + 1)}
                             value={names[operator] ?? ''}
                             onInput={(event) =>
-                              setNames({ ...names, [operator]: event.currentTarget.value })
+                              put({ names: { ...names, [operator]: event.currentTarget.value } })
                             }
                           />
                         ) : (
@@ -190,11 +164,13 @@ const StudyForm = ({ review, close }: TabProps & { readonly close: () => void })
                               trial + 1,
                               words.part(part + 1),
                             )}
-                            value={cells[keyOf(operator, trial, part)] ?? ''}
+                            value={cells[gridKey(operator, trial, part)] ?? ''}
                             onInput={(event) =>
-                              setCells({
-                                ...cells,
-                                [keyOf(operator, trial, part)]: event.currentTarget.value,
+                              put({
+                                cells: {
+                                  ...cells,
+                                  [gridKey(operator, trial, part)]: event.currentTarget.value,
+                                },
                               })
                             }
                           />

@@ -3,8 +3,8 @@ import { useId, useState } from 'preact/hooks';
 import { Button, Field, Notice } from '../../parts/controls/controls.tsx';
 import { sendFile } from '../../parts/send-file.ts';
 import { d } from '../../words/index.ts';
-import { Some } from '../some.tsx';
-import type { GaugeTableTrouble, ReadGaugeTable } from './gauge-csv.ts';
+import { Some } from '../parts/some.tsx';
+import type { GaugeTableTrouble, ReadGaugeTable } from '../../drafts/gauge-table.ts';
 
 const troubleInWords = ({ why, line, column }: GaugeTableTrouble): string =>
   d().blueprint.gaugeTroubles[why](line, column);
@@ -24,16 +24,16 @@ export const FromTable = (props: {
   };
   const read = async (text: string) => {
     // The reader of tables is fetched with the first table.
-    const { readGaugeTable } = await import('./gauge-csv.ts');
+    const { readGaugeTable } = await import('../../drafts/gauge-table.ts');
     onRead(text.trim() === '' ? null : readGaugeTable(text));
   };
   const readFile = async (file: File | undefined) => {
     if (!file) return;
-    const { tableText } = await import('./bench-csv.ts');
+    const { tableText } = await import('../../drafts/table.ts');
     await read(tableText(await file.arrayBuffer()));
   };
   const saveTemplate = async () => {
-    const { emptyGaugeTable } = await import('./gauge-csv.ts');
+    const { emptyGaugeTable } = await import('../../drafts/gauge-table.ts');
     await sendFile('gauge-study.csv', new TextEncoder().encode(emptyGaugeTable()));
   };
   return (

@@ -2,8 +2,8 @@
 import { measures, unitsOf } from '../../../core/records/index.ts';
 import { Button, Choice } from '../../parts/controls/controls.tsx';
 import { d, t, terms } from '../../words/index.ts';
-import { SelectField, TextField } from '../form-parts.tsx';
-import type { ReadingForm } from './bench-rows.ts';
+import { SelectField, TextField } from '../parts/form-parts.tsx';
+import type { ReadingForm } from '../../drafts/check-readings.ts';
 
 export const ReadingRow = (props: {
   readonly reading: ReadingForm;

@@ -3,8 +3,8 @@ import { Notice } from '../../parts/controls/controls.tsx';
 import { d } from '../../words/index.ts';
 import { apartInWords, askInWords } from '../../words/say-waiting.ts';
 import type { TabProps } from '../desk-state.ts';
-import { Some } from '../some.tsx';
-import { speakerOf } from '../speaker.ts';
+import { Some } from '../parts/some.tsx';
+import { speakerOf } from '../parts/speaker.ts';
 import type { Check, DoubtedReading, EntryDoubts } from './entry-doubts.ts';
 
 export const TableDoubts = (

@@ -3,7 +3,7 @@ import type { RoundComparison } from '../../../core/review/index.ts';
 import { d } from '../../words/index.ts';
 import { benchTexts } from '../../words/say-change.ts';
 import type { TabProps } from '../desk-state.ts';
-import { speakerOf } from '../speaker.ts';
+import { speakerOf } from '../parts/speaker.ts';
 
 export const BenchTable = (props: TabProps & { readonly found: RoundComparison }) => {
   const { bench, measuredLate, earlier, later } = props.found;

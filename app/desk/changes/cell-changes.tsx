@@ -5,9 +5,9 @@ import { formatPercent } from '../../parts/format.ts';
 import { d, terms } from '../../words/index.ts';
 import { pointsInWords, riseLine } from '../../words/say-change.ts';
 import type { TabProps } from '../desk-state.ts';
-import { Some } from '../some.tsx';
-import { speakerOf } from '../speaker.ts';
-import { Judged } from '../judged.tsx';
+import { Some } from '../parts/some.tsx';
+import { speakerOf } from '../parts/speaker.ts';
+import { Judged } from '../parts/judged.tsx';
 
 type Props = TabProps & { readonly found: RoundComparison };
 

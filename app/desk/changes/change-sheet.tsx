@@ -12,9 +12,9 @@ import {
   type RoundNames,
 } from '../../words/say-change.ts';
 import type { TabProps } from '../desk-state.ts';
-import { Some } from '../some.tsx';
-import { speakerOf } from '../speaker.ts';
-import { Judged } from '../judged.tsx';
+import { Some } from '../parts/some.tsx';
+import { speakerOf } from '../parts/speaker.ts';
+import { Judged } from '../parts/judged.tsx';
 
 type Props = TabProps & { readonly change: ComparedChange; readonly rounds: RoundNames };
 

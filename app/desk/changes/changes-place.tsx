@@ -20,6 +20,7 @@ import { ComfortSlopes, FeltSlopes } from './moves.tsx';
 import { Questions } from './questions.tsx';
 import { roundsOf } from './round-pair.ts';
 import './changes.css';
+import './findings.css';
 
 export const ChangesPlace = (props: PlaceProps) => {
   const [part, id] = props.rest;

@@ -4,7 +4,7 @@ import { d } from '../../words/index.ts';
 import { knewLine, orderLine } from '../../words/say-change.ts';
 import type { TabProps } from '../desk-state.ts';
 import { HowSure } from '../frame/how-sure.tsx';
-import { speakerOf } from '../speaker.ts';
+import { speakerOf } from '../parts/speaker.ts';
 import { BenchTable } from './bench-table.tsx';
 import { CellChanges, NewComplaints } from './cell-changes.tsx';
 import { ChangeSheet } from './change-sheet.tsx';

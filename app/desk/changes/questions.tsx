@@ -14,7 +14,7 @@ import { placeName } from '../../words/say-place.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { VerdictStamp } from '../findings/verdict-stamp.tsx';
 import { linksOf } from '../frame/route.ts';
-import { speakerOf } from '../speaker.ts';
+import { speakerOf } from '../parts/speaker.ts';
 
 type Props = TabProps & { readonly look: ChangesLook };
 

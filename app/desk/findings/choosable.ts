@@ -13,7 +13,7 @@ import { isOut } from '../../../core/rounds/index.ts';
 import { terms } from '../../words/index.ts';
 import { placeTitle } from '../../words/say-wear.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
-import { speakerOf } from '../speaker.ts';
+import { speakerOf } from '../parts/speaker.ts';
 
 export type Source = Exclude<NonNullable<Finding['source']>, 'complaint'>;
 

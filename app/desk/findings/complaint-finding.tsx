@@ -9,8 +9,8 @@ import { d } from '../../words/index.ts';
 import { cellTitle } from '../../words/say-complaint.ts';
 import { frozenEvidence } from '../../words/say-evidence.ts';
 import type { TabProps } from '../desk-state.ts';
-import { SmallForm, Unfold } from '../form-parts.tsx';
-import { speakerOf } from '../speaker.ts';
+import { SmallForm, Unfold } from '../parts/form-parts.tsx';
+import { speakerOf } from '../parts/speaker.ts';
 import { FindingFields } from './finding-form.tsx';
 import { useFinding } from './use-finding.ts';
 

@@ -1,7 +1,7 @@
 /** A finding is edited; what no form asks for stays in it. */
 import { carriersOf, draftOfFinding } from '../../drafts/finding.ts';
 import { formatNumber } from '../../parts/format.ts';
-import { SmallForm } from '../form-parts.tsx';
+import { SmallForm } from '../parts/form-parts.tsx';
 import { FindingFields } from './finding-form.tsx';
 import type { FindingProps } from './finding-props.ts';
 import { useFinding } from './use-finding.ts';

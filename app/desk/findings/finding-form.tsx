@@ -7,8 +7,8 @@ import { findingStates, type RecordId } from '../../../core/records/index.ts';
 import type { FindingDraft, FindingTrouble } from '../../drafts/finding.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { d, p, terms } from '../../words/index.ts';
-import { SelectField, TextField } from '../form-parts.tsx';
-import { sayRange } from '../in-range.ts';
+import { SelectField, TextField } from '../parts/form-parts.tsx';
+import { sayRange } from '../parts/in-range.ts';
 
 export interface FindingFieldsProps {
   readonly draft: FindingDraft;

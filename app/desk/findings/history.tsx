@@ -4,7 +4,7 @@ import { Notice } from '../../parts/controls/controls.tsx';
 import { formatDate, formatDateTime, formatNumber } from '../../parts/format.ts';
 import { session, useStored } from '../../parts/state.ts';
 import { d, terms } from '../../words/index.ts';
-import { speakerOf } from '../speaker.ts';
+import { speakerOf } from '../parts/speaker.ts';
 import type { FindingProps } from './finding-props.ts';
 import { revisionsOf, type ToldField, type ToldRevision } from './revisions.ts';
 

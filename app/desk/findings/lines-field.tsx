@@ -1,6 +1,6 @@
 /** Several lines that a person writes, one statement each. */
 import { Field } from '../../parts/controls/controls.tsx';
-import { labelOf } from '../form-parts.tsx';
+import { labelOf } from '../parts/form-parts.tsx';
 
 export const LinesField = (props: {
   readonly label: string;

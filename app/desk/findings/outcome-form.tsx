@@ -7,8 +7,8 @@ import { settings } from '../../parts/settings.ts';
 import { d, t, terms } from '../../words/index.ts';
 import { outcomeOf } from '../../words/say-change.ts';
 import { useWork } from '../desk-state.ts';
-import { saveFromForm, SelectField, SmallForm } from '../form-parts.tsx';
-import { speakerOf } from '../speaker.ts';
+import { saveFromForm, SelectField, SmallForm } from '../parts/form-parts.tsx';
+import { speakerOf } from '../parts/speaker.ts';
 import type { FindingProps } from './finding-props.ts';
 import { LinesField } from './lines-field.tsx';
 

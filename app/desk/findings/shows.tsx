@@ -8,7 +8,7 @@ import { placeName } from '../../words/say-place.ts';
 import { namesIn, useWork } from '../desk-state.ts';
 import { HowSure } from '../frame/how-sure.tsx';
 import { linksOf } from '../frame/route.ts';
-import { speakerOf } from '../speaker.ts';
+import { speakerOf } from '../parts/speaker.ts';
 import type { FindingProps } from './finding-props.ts';
 
 /** Of more runs only the latest are named; the zone's page has all. */

@@ -7,7 +7,7 @@ import {
   type FindingOrigin,
   type FindingTrouble,
 } from '../../drafts/finding.ts';
-import { saveFromForm } from '../form-parts.tsx';
+import { saveFromForm } from '../parts/form-parts.tsx';
 
 /**
  * @param begin the draft when the form opens

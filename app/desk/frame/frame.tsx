@@ -8,6 +8,10 @@ import { d, p } from '../../words/index.ts';
 import { readInTolerance } from '../desk-state.ts';
 import { addressOf, tabOf, tabs, type Place } from './route.ts';
 import './frame.css';
+import './place.css';
+import './stamp.css';
+import './how-sure.css';
+import './picture.css';
 
 const Mark = () => (
   <svg class="frame-mark" viewBox="0 0 24 24" aria-hidden="true">

@@ -17,7 +17,7 @@ import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance } from '../frame/say.ts';
 import { Mark } from '../frame/stamp.tsx';
-import { DamageItem } from '../pain-answers.tsx';
+import { DamageItem } from '../people/pain-answers.tsx';
 
 type Report = TabProps['records']['damage-report'][number];
 

@@ -5,7 +5,7 @@ import { formatDateTime, formatSize } from '../../parts/format.ts';
 import { toLocalMinute } from '../../parts/instant.ts';
 import { d } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
-import { DateTimeField } from '../form-parts.tsx';
+import { DateTimeField } from '../parts/form-parts.tsx';
 import { sinceTrouble } from '../../drafts/hand-out.ts';
 
 /** A pair with its round and size, to be told from the others in a list. */

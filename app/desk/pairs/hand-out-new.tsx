@@ -6,7 +6,7 @@ import { toInstant } from '../../parts/instant.ts';
 import { store } from '../../parts/state.ts';
 import { d, p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
-import { saveFromForm, SelectField, SmallForm } from '../form-parts.tsx';
+import { saveFromForm, SelectField, SmallForm } from '../parts/form-parts.tsx';
 import { testerLabel } from '../testers/tester-label.ts';
 import {
   BlindField,

@@ -7,7 +7,7 @@ import { showToast } from '../../parts/controls/toast.tsx';
 import { toInstant } from '../../parts/instant.ts';
 import { d } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
-import { saveFromForm, SmallForm } from '../form-parts.tsx';
+import { saveFromForm, SmallForm } from '../parts/form-parts.tsx';
 import {
   BlindField,
   freePairs,
@@ -17,7 +17,7 @@ import {
   troubleInWords,
 } from './hand-out-fields.tsx';
 import { candidatesOf, offersFor, pairsInHands, type Candidate } from './hand-out-offers.ts';
-import { Some } from '../some.tsx';
+import { Some } from '../parts/some.tsx';
 import { testerLabel } from '../testers/tester-label.ts';
 
 /** Each row offers every tester of the group: of a thousand a few rows at a time are enough. */

@@ -6,7 +6,7 @@ import { p } from '../../words/index.ts';
 import { placeName } from '../../words/say-place.ts';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance } from '../frame/say.ts';
-import { speakerOf } from '../speaker.ts';
+import { speakerOf } from '../parts/speaker.ts';
 import { Behind, Lane, line, type Axis, type LaneProps } from './life-lane.tsx';
 
 /** The lowest and the highest that is drawn of readings, with some room. */

@@ -8,7 +8,7 @@ import { formatDate, formatDistance, formatNumber } from '../../parts/format.ts'
 import { settings } from '../../parts/settings.ts';
 import { d } from '../../words/index.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
-import { SelectField } from '../form-parts.tsx';
+import { SelectField } from '../parts/form-parts.tsx';
 
 const DAY_MS = 86_400_000;
 /** More lines than this nobody can tell apart; those with most kilometres are drawn. */

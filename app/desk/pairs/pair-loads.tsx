@@ -6,7 +6,7 @@ import { d, terms } from '../../words/index.ts';
 import { toleranceInWords } from '../../words/say-blueprint.ts';
 import type { TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
-import { Some } from '../some.tsx';
+import { Some } from '../parts/some.tsx';
 
 const surfacesInWords = (pair: PairSummary): readonly string[] =>
   Object.entries(pair.bySurface)

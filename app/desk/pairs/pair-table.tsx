@@ -10,7 +10,7 @@ import { Mark } from '../frame/stamp.tsx';
 import { DistanceBar } from '../people/distance-bar.tsx';
 import { SortHead, type SortColumn } from '../people/sort-head.tsx';
 import type { Order } from '../people/sorting.ts';
-import { Some } from '../some.tsx';
+import { Some } from '../parts/some.tsx';
 import type { PairColumn } from './pair-order.ts';
 
 const State = ({ row, links }: { readonly row: PairRow; readonly links: Links }) => {

@@ -5,6 +5,7 @@ import { DamagePage } from './damage-page.tsx';
 import { PairList } from './pair-list.tsx';
 import { PairPage } from './pair-page.tsx';
 import '../people/people.css';
+import '../people/lanes.css';
 import './pairs.css';
 
 export const PairsPlace = ({ rest, ...tab }: PlaceProps) => {

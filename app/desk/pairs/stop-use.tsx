@@ -5,7 +5,13 @@ import { Button } from '../../parts/controls/controls.tsx';
 import { toInstant } from '../../parts/instant.ts';
 import { d, p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
-import { saveFromForm, saveRecord, SelectField, SmallForm, TextField } from '../form-parts.tsx';
+import {
+  saveFromForm,
+  saveRecord,
+  SelectField,
+  SmallForm,
+  TextField,
+} from '../parts/form-parts.tsx';
 import { linksOf } from '../frame/route.ts';
 
 /** @param pair of which pair it is; absent: a pair or a whole round is chosen */

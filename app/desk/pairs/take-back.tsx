@@ -8,7 +8,7 @@ import { store } from '../../parts/state.ts';
 import { d, p } from '../../words/index.ts';
 import { readReturn } from '../../drafts/hand-out.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
-import { DateTimeField, SmallForm } from '../form-parts.tsx';
+import { DateTimeField, SmallForm } from '../parts/form-parts.tsx';
 
 /** Saves hand-outs as they are given; how many could not be saved. */
 const saveAll = async (

@@ -11,11 +11,11 @@ import {
   type HandOutTrouble,
 } from '../../drafts/hand-out.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
-import { DateTimeField, OpenForm, SmallForm } from '../form-parts.tsx';
+import { DateTimeField, OpenForm, SmallForm } from '../parts/form-parts.tsx';
 import { linksOf } from '../frame/route.ts';
 import { BlindField } from '../pairs/hand-out-fields.tsx';
 import { saveHandOuts } from '../pairs/take-back.tsx';
-import { Some } from '../some.tsx';
+import { Some } from '../parts/some.tsx';
 
 const troubleInWords = (trouble: HandOutTrouble): string => {
   const words = p().pairs.hands;

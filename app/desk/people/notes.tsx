@@ -6,7 +6,7 @@ import { p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
-import { Some } from '../some.tsx';
+import { Some } from '../parts/some.tsx';
 
 /** At first so many; a press shows more. */
 const FIRST = 5;

@@ -2,7 +2,7 @@
 import { d, t } from '../../words/index.ts';
 import { panelInWords } from '../../words/say-panel.ts';
 import { useWork, type TabProps } from '../desk-state.ts';
-import { speakerOf } from '../speaker.ts';
+import { speakerOf } from '../parts/speaker.ts';
 
 const Lines = ({ of }: { readonly of: readonly string[] }) => (
   <ul>

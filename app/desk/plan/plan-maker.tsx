@@ -6,23 +6,17 @@ import { byCode } from '../../../core/review/index.ts';
 import { parseDecimal } from '../../../core/units/index.ts';
 import { Button, Choices, Notice } from '../../parts/controls/controls.tsx';
 import { toInstant, toLocalMinute } from '../../parts/instant.ts';
+import { typedWhole } from '../../drafts/typed.ts';
 import { d } from '../../words/index.ts';
 import { askWorker, namesIn, type TabProps } from '../desk-state.ts';
-import { DateTimeField, saveRecord, TextField, Unfold } from '../form-parts.tsx';
-import { numberTrouble } from '../in-range.ts';
+import { DateTimeField, saveRecord, TextField, Unfold } from '../parts/form-parts.tsx';
+import { numberTrouble } from '../parts/in-range.ts';
 import { BalanceInWords } from './balance-in-words.tsx';
 import { PlanTable } from './plan-table.tsx';
 import { planBody, questionOf, type PlanChoice } from './plan-work.ts';
 
 /** A new seed for each plan: the one thing that must not be the same twice. */
 const newSeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;
-
-const whole = (text: string, least: number, most: number): number | null => {
-  const value = parseDecimal(text);
-  return value !== null && Number.isInteger(value) && value >= least && value <= most
-    ? value
-    : null;
-};
 
 type Props = TabProps & { readonly onSaved: (id: RecordId) => void };
 
@@ -63,7 +57,7 @@ const Maker = ({ records, review, onSaved, close }: Props & { readonly close: ()
   const [draft, setDraft] = useState<Draft | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
   const [drawing, setDrawing] = useState(false);
-  const periodCount = whole(periods, 1, 12) ?? 0;
+  const periodCount = typedWhole(periods, 1, 12) ?? 0;
 
   const toggleRound = (id: RecordId) => {
     const next = new Set(rounds);
@@ -78,7 +72,7 @@ const Maker = ({ records, review, onSaved, close }: Props & { readonly close: ()
     setAway(next);
   };
   const draw = async () => {
-    const weeksEach = whole(weeks, 1, 26);
+    const weeksEach = typedWhole(weeks, 1, 26);
     const allowedMm = parseDecimal(allowed);
     const start = Date.parse(from);
     setDraft(null);

@@ -9,7 +9,7 @@ import { formatDate, formatDateTime } from '../../parts/format.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { d } from '../../words/index.ts';
 import { askWorker, namesIn, noteTrouble, type TabProps } from '../desk-state.ts';
-import { saveRecord, SelectField } from '../form-parts.tsx';
+import { saveRecord, SelectField } from '../parts/form-parts.tsx';
 import { BalanceInWords } from './balance-in-words.tsx';
 import { PlanMaker } from './plan-maker.tsx';
 import { PlanTable } from './plan-table.tsx';

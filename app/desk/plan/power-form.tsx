@@ -7,15 +7,10 @@ import {
   powerOfSeeing,
   SD_OF_DIFFERENCES,
 } from '../../../core/panel/index.ts';
-import { parseDecimal } from '../../../core/units/index.ts';
+import { typedWithin } from '../../drafts/typed.ts';
 import { formatNumber, formatPercent, formatSetPercent } from '../../parts/format.ts';
 import { d } from '../../words/index.ts';
-import { TextField, Unfold } from '../form-parts.tsx';
-
-const between = (text: string, least: number, most: number): number | null => {
-  const value = parseDecimal(text);
-  return value !== null && value >= least && value <= most ? value : null;
-};
+import { TextField, Unfold } from '../parts/form-parts.tsx';
 
 export const PowerForm = (props: { readonly testers: number }) => (
   <div class="no-print part">
@@ -30,9 +25,9 @@ const Power = (props: { readonly testers: number }) => {
   const [before, setBefore] = useState('40');
   const [after, setAfter] = useState('5');
   const [comfort, setComfort] = useState('10');
-  const [t, r] = [between(testers, 1, 200), between(runs, 1, 100)];
-  const [b, a] = [between(before, 0, 100), between(after, 0, 100)];
-  const points = between(comfort, 0, 100);
+  const [t, r] = [typedWithin(testers, 1, 200), typedWithin(runs, 1, 100)];
+  const [b, a] = [typedWithin(before, 0, 100), typedWithin(after, 0, 100)];
+  const points = typedWithin(comfort, 0, 100);
   const lines: string[] = [];
   const isWhole = t !== null && r !== null && Number.isInteger(t) && Number.isInteger(r);
   if (isWhole && b !== null && a !== null && points !== null) {

@@ -33,7 +33,7 @@ import {
   type Language,
 } from '../../words/index.ts';
 import { askWorker, useWork, type TabProps } from '../desk-state.ts';
-import { SelectField } from '../form-parts.tsx';
+import { SelectField } from '../parts/form-parts.tsx';
 import { usePhotoAddresses } from './photos.ts';
 import { reportStyles } from './styles.ts';
 import '../../report/report.css';

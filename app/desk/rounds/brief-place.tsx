@@ -9,12 +9,12 @@ import { formatDate, formatNumber, formatSetPercent } from '../../parts/format.t
 import { locale, p, terms } from '../../words/index.ts';
 import { placeName } from '../../words/say-place.ts';
 import type { PlaceProps, TabProps } from '../desk-state.ts';
-import { OpenForm } from '../form-parts.tsx';
+import { OpenForm } from '../parts/form-parts.tsx';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance, sayOf } from '../frame/say.ts';
 import { Mark } from '../frame/stamp.tsx';
-import { speakerOf } from '../speaker.ts';
+import { speakerOf } from '../parts/speaker.ts';
 import { bringBack, putAway } from './archive.ts';
 import { ProjectForm } from './project-form.tsx';
 import './rounds.css';

@@ -14,8 +14,9 @@ import {
 } from '../../drafts/project.ts';
 import { Button, Choice, Choices } from '../../parts/controls/controls.tsx';
 import { d, t, terms } from '../../words/index.ts';
-import { labelOf, saveFromForm, SelectField, SmallForm, TextField } from '../form-parts.tsx';
-import { numberTrouble, sayRange, typedIn } from '../in-range.ts';
+import { labelOf, saveFromForm, SelectField, SmallForm, TextField } from '../parts/form-parts.tsx';
+import { typedIn } from '../../drafts/typed.ts';
+import { numberTrouble, sayRange } from '../parts/in-range.ts';
 
 const options = <T extends string>(names: Readonly<Record<T, string>>) =>
   (Object.entries(names) as [T, string][]).map(([value, label]) => ({ value, label }));

@@ -6,8 +6,8 @@ import { p, t, terms } from '../../words/index.ts';
 import { lastLine } from '../../words/say-blueprint.ts';
 import { placeName } from '../../words/say-place.ts';
 import type { TabProps } from '../desk-state.ts';
-import { Some } from '../some.tsx';
-import { speakerOf } from '../speaker.ts';
+import { Some } from '../parts/some.tsx';
+import { speakerOf } from '../parts/speaker.ts';
 
 const MOST_ROWS = 12;
 

@@ -15,8 +15,8 @@ import {
   type RoundDraft,
 } from '../../drafts/round.ts';
 import type { TabProps } from '../desk-state.ts';
-import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../form-parts.tsx';
-import { sayRange } from '../in-range.ts';
+import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
+import { sayRange } from '../parts/in-range.ts';
 import { Blueprint, Changes, lastLabels, LastPart, Layers } from './round-parts.tsx';
 
 interface FormProps extends TabProps {

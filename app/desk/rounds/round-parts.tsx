@@ -16,8 +16,8 @@ import {
   type LastField,
   type RoundDraft,
 } from '../../drafts/round.ts';
-import { labelOf, SelectField, TextField } from '../form-parts.tsx';
-import { sayRange } from '../in-range.ts';
+import { labelOf, SelectField, TextField } from '../parts/form-parts.tsx';
+import { sayRange } from '../parts/in-range.ts';
 
 export interface PartProps {
   readonly draft: RoundDraft;

@@ -4,7 +4,7 @@ import { Choices, Field } from '../../parts/controls/controls.tsx';
 import { settings } from '../../parts/settings.ts';
 import { p, terms } from '../../words/index.ts';
 import { namesIn } from '../desk-state.ts';
-import { TextField } from '../form-parts.tsx';
+import { TextField } from '../parts/form-parts.tsx';
 import type { CorrectProps } from './correct-props.ts';
 import { MaybeSelect } from './maybe-select.tsx';
 

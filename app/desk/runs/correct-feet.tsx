@@ -5,7 +5,7 @@ import type { ComplaintForm, RunForm } from '../../drafts/run.ts';
 import { Button, Choice, Choices, Field } from '../../parts/controls/controls.tsx';
 import { settings } from '../../parts/settings.ts';
 import { p, t, terms } from '../../words/index.ts';
-import { SelectField, TextField } from '../form-parts.tsx';
+import { SelectField, TextField } from '../parts/form-parts.tsx';
 import type { CorrectProps } from './correct-props.ts';
 import { MaybeSelect } from './maybe-select.tsx';
 

@@ -9,7 +9,7 @@ import { settings } from '../../parts/settings.ts';
 import { session } from '../../parts/state.ts';
 import { d, p, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
-import { OpenForm, SmallForm, TextField } from '../form-parts.tsx';
+import { OpenForm, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { CorrectDay } from './correct-day.tsx';
 import { CorrectFeet } from './correct-feet.tsx';
 import type { CorrectProps } from './correct-props.ts';

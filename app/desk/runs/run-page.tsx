@@ -11,7 +11,7 @@ import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance, sayOf } from '../frame/say.ts';
 import { Mark } from '../frame/stamp.tsx';
-import { PainItem } from '../pain-answers.tsx';
+import { PainItem } from '../people/pain-answers.tsx';
 import type { RunPageAnswer } from '../worker/runs-answers.ts';
 import { ComfortDots } from './comfort-dots.tsx';
 import { CorrectRun } from './correct-run.tsx';

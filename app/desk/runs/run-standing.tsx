@@ -9,7 +9,7 @@ import { toInstant } from '../../parts/instant.ts';
 import { store } from '../../parts/state.ts';
 import { d, p, t } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
-import { OpenForm, SmallForm, TextField } from '../form-parts.tsx';
+import { OpenForm, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { saveDecisions } from '../waiting/save-decision.ts';
 import type { RunPageAnswer } from '../worker/runs-answers.ts';
 import { undoCorrection } from './save-correction.ts';

@@ -7,7 +7,7 @@ import { p, t } from '../../words/index.ts';
 import { namesIn, useWork, type PlaceProps, type TabProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
 import { roundDistance, sayOf } from '../frame/say.ts';
-import { ToAsk } from '../to-ask.tsx';
+import { ToAsk } from './to-ask.tsx';
 import { RunsTable } from './runs-table.tsx';
 
 /** So many rows stand there first; each press then doubles them. */

@@ -3,7 +3,10 @@ import type { RecordId } from '../../../core/records/index.ts';
 import type { PlaceProps } from '../desk-state.ts';
 import { RunPage } from './run-page.tsx';
 import { RunsList } from './runs-list.tsx';
+import './to-ask.css';
 import './runs.css';
+import './run.css';
+import './correct.css';
 
 export const RunsPlace = (props: PlaceProps) => {
   const [run] = props.rest;

@@ -5,7 +5,7 @@ import { formatDate } from '../../parts/format.ts';
 import { p } from '../../words/index.ts';
 import type { namesIn } from '../desk-state.ts';
 import type { Links } from '../frame/route.ts';
-import { Some } from '../some.tsx';
+import { Some } from '../parts/some.tsx';
 
 export const CalendarTable = (props: {
   readonly days: Calendar;

@@ -12,7 +12,7 @@ import { unitsOf } from '../../../core/records/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
-import { speakerOf } from '../speaker.ts';
+import { speakerOf } from '../parts/speaker.ts';
 import { drawn, DRAWING, DRAWINGS_WIDTH, layOut, type PlacedCallout } from './callout-layout.ts';
 
 interface Said {

@@ -10,6 +10,8 @@ import { Callouts } from './callouts.tsx';
 import { RoundsStrip } from './rounds-strip.tsx';
 import { Todo } from './todo.tsx';
 import './sheet.css';
+import './callouts.css';
+import './calendar.css';
 
 export const SheetPlace = (props: PlaceProps) => {
   const { review, records } = props;

@@ -17,7 +17,7 @@ import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
 import { Mark, type Tone } from '../frame/stamp.tsx';
-import { speakerOf } from '../speaker.ts';
+import { speakerOf } from '../parts/speaker.ts';
 import { ShoeParts } from './shoe-parts.tsx';
 
 /** So many dimensions at first. */

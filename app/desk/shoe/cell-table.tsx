@@ -3,9 +3,9 @@ import type { Interval } from '../../../core/statistics/index.ts';
 import { formatNumber, formatPercent } from '../../parts/format.ts';
 import { chanceOf } from '../../words/figures.ts';
 import { d, terms } from '../../words/index.ts';
-import { Some } from '../some.tsx';
+import { Some } from '../parts/some.tsx';
 import type { RoundProps } from './round-props.ts';
-import { Judged } from '../judged.tsx';
+import { Judged } from '../parts/judged.tsx';
 
 const between = ({ lower, upper }: Interval): string =>
   `${formatPercent(lower)}–${formatPercent(upper)}`;

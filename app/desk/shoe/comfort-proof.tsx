@@ -7,9 +7,9 @@ import { formatNumber } from '../../parts/format.ts';
 import { signed } from '../../words/figures.ts';
 import { d, p, terms } from '../../words/index.ts';
 import { panelInWords } from '../../words/say-panel.ts';
-import { ComfortChanges } from '../comfort.tsx';
+import { ComfortChanges } from './comfort.tsx';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
-import { speakerOf } from '../speaker.ts';
+import { speakerOf } from '../parts/speaker.ts';
 
 const between = (interval: Interval | null, write: (value: number) => string): string =>
   interval === null ? '' : ` (${write(interval.lower)} … ${write(interval.upper)})`;

@@ -6,9 +6,9 @@ import { d, terms } from '../../words/index.ts';
 import { askedLines } from '../../words/say-complaint.ts';
 import { painLines } from '../../words/say-pain.ts';
 import type { TabProps } from '../desk-state.ts';
-import { SelectField } from '../form-parts.tsx';
-import { Judged } from '../judged.tsx';
-import { speakerOf } from '../speaker.ts';
+import { SelectField } from '../parts/form-parts.tsx';
+import { Judged } from '../parts/judged.tsx';
+import { speakerOf } from '../parts/speaker.ts';
 import { CellTable } from './cell-table.tsx';
 import { LayersAgainstHeat } from './layers.tsx';
 

@@ -4,7 +4,7 @@ import { d, terms } from '../../words/index.ts';
 import { layersLine } from '../../words/say-blueprint.ts';
 import type { RoundProps } from './round-props.ts';
 import { useWork } from '../desk-state.ts';
-import { speakerOf } from '../speaker.ts';
+import { speakerOf } from '../parts/speaker.ts';
 
 export const LayersAgainstHeat = (props: RoundProps) => {
   const words = d().blueprint;

@@ -5,7 +5,7 @@ import { formatDate } from '../../parts/format.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { Mark } from '../frame/stamp.tsx';
-import { Some } from '../some.tsx';
+import { Some } from '../parts/some.tsx';
 
 /** The first so many; the others follow on a press. */
 const FIRST = 3;

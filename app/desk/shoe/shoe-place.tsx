@@ -5,6 +5,10 @@ import { ComfortPart } from './comfort-part.tsx';
 import { ComplaintsPart } from './complaints-part.tsx';
 import { ZonePage } from './zone-page.tsx';
 import './shoe.css';
+import './felt-list.css';
+import './zone.css';
+import './comfort.css';
+import './arrival.css';
 
 export const ShoePlace = (props: PlaceProps) => {
   const [part] = props.rest;

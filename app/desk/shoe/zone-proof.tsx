@@ -9,9 +9,9 @@ import { settings } from '../../parts/settings.ts';
 import { d, p, t, terms } from '../../words/index.ts';
 import { askedLines, cellLines, lookLines, suspectLine } from '../../words/say-complaint.ts';
 import { useWork, type TabProps } from '../desk-state.ts';
-import { SelectField } from '../form-parts.tsx';
-import { Judged } from '../judged.tsx';
-import { speakerOf } from '../speaker.ts';
+import { SelectField } from '../parts/form-parts.tsx';
+import { Judged } from '../parts/judged.tsx';
+import { speakerOf } from '../parts/speaker.ts';
 
 /** A round in which the complaint was reported, with its counts. */
 export interface RoundCell {

@@ -4,7 +4,7 @@ import { showToast } from '../../parts/controls/toast.tsx';
 import { sendFile } from '../../parts/send-file.ts';
 import { store } from '../../parts/state.ts';
 import { d } from '../../words/index.ts';
-import type { Invite } from '../invite-card.tsx';
+import type { Invite } from '../parts/invite-card.tsx';
 
 /** Hands over a file with what a tester may see. */
 export const sendHandOutFile = async (tester: RecordId): Promise<void> => {

@@ -12,9 +12,9 @@ import {
   type TesterDraft,
 } from '../../drafts/tester.ts';
 import type { TabProps } from '../desk-state.ts';
-import { saveFromForm, SmallForm, TextField } from '../form-parts.tsx';
-import { sayRange } from '../in-range.ts';
-import { ListForm } from '../list-form.tsx';
+import { saveFromForm, SmallForm, TextField } from '../parts/form-parts.tsx';
+import { sayRange } from '../parts/in-range.ts';
+import { ListForm } from '../parts/list-form.tsx';
 import { testerLabel } from './tester-label.ts';
 
 /** The codes of all testers but one. */

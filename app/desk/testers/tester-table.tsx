@@ -8,10 +8,10 @@ import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance, sayOf } from '../frame/say.ts';
 import { Mark } from '../frame/stamp.tsx';
-import type { Invite } from '../invite-card.tsx';
+import type { Invite } from '../parts/invite-card.tsx';
 import { SortHead, type SortColumn } from '../people/sort-head.tsx';
 import type { Order } from '../people/sorting.ts';
-import { Some } from '../some.tsx';
+import { Some } from '../parts/some.tsx';
 import { inviteTester, sendHandOutFile } from './invite.ts';
 import type { TesterColumn } from './tester-order.ts';
 

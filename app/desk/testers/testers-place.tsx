@@ -4,6 +4,7 @@ import type { PlaceProps } from '../desk-state.ts';
 import { TesterList } from './tester-list.tsx';
 import { TesterPage } from './tester-page.tsx';
 import '../people/people.css';
+import '../people/lanes.css';
 import './testers.css';
 
 export const TestersPlace = ({ rest: [tester], ...tab }: PlaceProps) =>

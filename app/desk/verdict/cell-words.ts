@@ -14,7 +14,7 @@ import { p, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
-import { speakerOf } from '../speaker.ts';
+import { speakerOf } from '../parts/speaker.ts';
 import { boundOf, titleOf } from '../wear/limit-words.ts';
 
 /** The limit of a row, and a note beneath it. */

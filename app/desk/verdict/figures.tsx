@@ -10,8 +10,8 @@ import { d, terms } from '../../words/index.ts';
 import { influenceLines } from '../../words/say-waiting.ts';
 import { itemInWords } from '../../words/say-wear.ts';
 import type { TabProps } from '../desk-state.ts';
-import { speakerOf } from '../speaker.ts';
-import { Judged } from '../judged.tsx';
+import { speakerOf } from '../parts/speaker.ts';
+import { Judged } from '../parts/judged.tsx';
 
 export const VerdictFigures = (
   props: TabProps & {

@@ -11,8 +11,8 @@ import { d, t, terms } from '../../words/index.ts';
 import { waitingInWords } from '../../words/say-waiting.ts';
 import type { TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
-import { SmallForm, TextField } from '../form-parts.tsx';
-import { speakerOf } from '../speaker.ts';
+import { SmallForm, TextField } from '../parts/form-parts.tsx';
+import { speakerOf } from '../parts/speaker.ts';
 import { correctedCheck, decisionsOn, usualReason, type Decidable } from './decision.ts';
 import { saveDecisions } from './save-decision.ts';
 

@@ -4,8 +4,8 @@ import { formatDate } from '../../parts/format.ts';
 import { d } from '../../words/index.ts';
 import { decidedInWords } from '../../words/say-waiting.ts';
 import type { TabProps } from '../desk-state.ts';
-import { Some } from '../some.tsx';
-import { speakerOf } from '../speaker.ts';
+import { Some } from '../parts/some.tsx';
+import { speakerOf } from '../parts/speaker.ts';
 import { ReverseButton, WaitingRow } from './waiting-row.tsx';
 import './waiting.css';
 

@@ -11,7 +11,7 @@ import { p, t } from '../../words/index.ts';
 import { CheckForm } from '../bench/check-form.tsx';
 import { bringCheckBack, eraseCheck, takeCorrectionBack } from '../bench/check-writes.ts';
 import { useWork, type PlaceProps, type TabProps } from '../desk-state.ts';
-import { OpenForm } from '../form-parts.tsx';
+import { OpenForm } from '../parts/form-parts.tsx';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';

@@ -11,12 +11,12 @@ import { signed } from '../../words/figures.ts';
 import { placeInWords } from '../../words/say-waiting.ts';
 import { takeDecisionBack } from '../bench/check-writes.ts';
 import type { TabProps } from '../desk-state.ts';
-import { SmallForm, TextField } from '../form-parts.tsx';
+import { SmallForm, TextField } from '../parts/form-parts.tsx';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
 import { Mark } from '../frame/stamp.tsx';
-import { Some } from '../some.tsx';
-import { speakerOf } from '../speaker.ts';
+import { Some } from '../parts/some.tsx';
+import { speakerOf } from '../parts/speaker.ts';
 import { saveDecisions } from '../waiting/save-decision.ts';
 import { readingValue } from './check-lines.ts';
 

@@ -8,12 +8,12 @@ import { formatDate } from '../../parts/format.ts';
 import { p, t, terms } from '../../words/index.ts';
 import { BenchFile } from '../bench/bench-file.tsx';
 import { useWork, type PlaceProps, type TabProps } from '../desk-state.ts';
-import { SelectField } from '../form-parts.tsx';
+import { SelectField } from '../parts/form-parts.tsx';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
-import { Some } from '../some.tsx';
-import { speakerOf } from '../speaker.ts';
+import { Some } from '../parts/some.tsx';
+import { speakerOf } from '../parts/speaker.ts';
 import { measuredLines } from './check-lines.ts';
 
 const sorts = ['date', 'pair', 'distance'] as const;

@@ -10,7 +10,7 @@ import { Picture } from '../frame/picture.tsx';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
 import { Stamp } from '../frame/stamp.tsx';
-import { speakerOf } from '../speaker.ts';
+import { speakerOf } from '../parts/speaker.ts';
 import { boundOf, titleOf } from './limit-words.ts';
 import { farthestRound, isReached, WearPicture } from './wear-picture.tsx';
 

@@ -26,8 +26,8 @@ import {
   wearLines,
 } from '../../words/say-wear.ts';
 import { useWork, type TabProps } from '../desk-state.ts';
-import { SelectField } from '../form-parts.tsx';
-import { speakerOf } from '../speaker.ts';
+import { SelectField } from '../parts/form-parts.tsx';
+import { speakerOf } from '../parts/speaker.ts';
 
 /** Kind and site, as the page's choice names them. */
 export const placeKey = ({

@@ -7,6 +7,7 @@ import { GaugesPage } from './gauges-page.tsx';
 import { NewCheckPage } from './new-check-page.tsx';
 import { WearHome } from './wear-home.tsx';
 import './wear.css';
+import './checks.css';
 
 export const WearPlace = (props: PlaceProps) => {
   const [within, id] = props.rest;

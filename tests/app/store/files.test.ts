@@ -10,7 +10,7 @@ import {
   writeBundle,
   type BodyOf,
   type BundleOrigin,
-  type Draft,
+  type UnsealedRevision,
   type RecordId,
   type Revision,
   type Sha256,
@@ -50,7 +50,7 @@ const pack = ({ origin, revisions, attachments }: Opened): Uint8Array =>
   packBundle(writeBundle(origin, revisions), attachments);
 
 /** A revision that anybody can write who has a record before them. */
-const forged = (before: Revision, changes: Partial<Draft>, n = 0): Revision =>
+const forged = (before: Revision, changes: Partial<UnsealedRevision>, n = 0): Revision =>
   sealRevision(
     {
       id: before.id,

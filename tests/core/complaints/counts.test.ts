@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { countComplaints, countZones, isCautionDue } from '../../../core/complaints/index.ts';
+import { countZones, isCautionDue } from '../../../core/complaints/index.ts';
+import { countComplaints } from './count-complaints.ts';
 import type { Complaint } from '../../../core/records/index.ts';
 import { idOf } from '../records/make.ts';
 

@@ -1,9 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  countComplaints,
-  weighComplaints,
-  type FeetAnswer,
-} from '../../../core/complaints/index.ts';
+import { weighComplaints, type FeetAnswer } from '../../../core/complaints/index.ts';
+import { countComplaints } from './count-complaints.ts';
 import type { Complaint } from '../../../core/records/index.ts';
 import { wilson } from '../../../core/statistics/index.ts';
 import { idOf } from '../records/make.ts';

@@ -1,8 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  comfortAttributeIds,
-  comfortAttributes,
   complaintKinds,
   isPlausible,
   kindsForZone,
@@ -88,21 +86,5 @@ describe('suspects', () => {
 
   it('leave pain to a person', () => {
     expect(suspectsOf('pain', 'P4')).toMatchObject({ first: [], second: [] });
-  });
-});
-
-describe('comfort attributes', () => {
-  it('carry their own id and who asks for them', () => {
-    for (const id of comfortAttributeIds) {
-      expect(comfortAttributes[id].id).toBe(id);
-      expect(comfortAttributes[id].sources.length).toBeGreaterThan(0);
-    }
-  });
-
-  it('ask the four items of the RUN-CAT (Bishop 2020)', () => {
-    const items = comfortAttributeIds.filter((id) =>
-      comfortAttributes[id].sources.includes('bishop-2020'),
-    );
-    expect(items).toEqual(['heel-cushioning', 'forefoot-cushioning', 'flexibility', 'stability']);
   });
 });

@@ -1,11 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  impulsePerKm,
-  peakInBodyWeights,
-  runLoad,
-  stepsPerKm,
-  sumLoads,
-} from '../../../core/mileage/index.ts';
+import { peakInBodyWeights, runLoad, stepsPerKm, sumLoads } from '../../../core/mileage/index.ts';
 import { kilograms, metres, seconds } from '../../../core/units/index.ts';
 
 const inches = (value: number) => value * 0.0254;
@@ -41,13 +35,6 @@ describe('force', () => {
     expect(peakInBodyWeights(4)).toBeCloseTo(2.67, 9);
     expect(Math.abs(peakInBodyWeights(3) / 2.5 - 1)).toBeLessThan(0.05);
     expect(Math.abs(peakInBodyWeights(4) / 2.605 - 1)).toBeLessThan(0.05);
-  });
-
-  it('over a kilometre is m g T: 247,128 N s for 70 kg at 6:00', () => {
-    const impulse = impulsePerKm(kilograms(70), 360);
-    expect(Math.abs(impulse - 247_128)).toBeLessThan(1);
-    // With 0.3694 BW s a step at 3 m/s (Matijevich et al. 2019): 902.3 steps.
-    expect(1000 / 3 / 0.3694).toBeCloseTo(902.4, 0);
   });
 });
 

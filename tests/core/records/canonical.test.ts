@@ -5,7 +5,6 @@ import { describe, expect, it } from 'vitest';
 import * as z from 'zod/mini';
 import {
   canonicalJson,
-  hashOfRevision,
   parseRevision,
   parseRevisionJson,
   revisionSchema,
@@ -13,6 +12,7 @@ import {
   withKeysInOrder,
   type Revision,
 } from '../../../core/records/index.ts';
+import { hashOfRevision } from '../../hash-of-revision.ts';
 import { idOf, stampAt } from './make.ts';
 
 const keys = fc.oneof(

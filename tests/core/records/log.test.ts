@@ -4,7 +4,6 @@ import {
   addRevisions,
   compareRevisions,
   emptyLog,
-  mergeLogs,
   newClock,
   revisionsOf,
   saveDraft,
@@ -17,6 +16,7 @@ import {
 import { anyRevision, idOf } from './make.ts';
 
 const logOf = (revisions: Iterable<Revision>): Log => addRevisions(emptyLog, revisions);
+const mergeLogs = (a: Log, b: Log): Log => addRevisions(a, revisionsOf(b));
 const plain = (log: Log) =>
   [...log].sort(([a], [b]) => (a < b ? -1 : 1)).map(([id, { head, older }]) => [id, head, older]);
 const anyLog = fc.array(anyRevision(), { maxLength: 12 });

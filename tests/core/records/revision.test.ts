@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
   editBody,
-  hashOfRevision,
   MAX_REVISION_CHARACTERS,
   parseRevision,
   readBody,
@@ -9,6 +8,7 @@ import {
   sealRevision,
   type BodyOf,
 } from '../../../core/records/index.ts';
+import { hashOfRevision } from '../../hash-of-revision.ts';
 import { metres } from '../../../core/units/index.ts';
 import { idOf, stampAt } from './make.ts';
 

@@ -4,9 +4,7 @@ import { describe, expect, it } from 'vitest';
 import {
   clusteredDifference,
   clusteredUpper,
-  differenceOfShares,
   exactMcNemar,
-  hodgesLehmann,
   intraclassOfShares,
   pOfClusteredRise,
   signFlip,
@@ -55,8 +53,7 @@ describe('the difference of two clustered shares', () => {
     const set = (x: number, n: number) =>
       Array.from({ length: n }, (_, at) => ({ x: at < x ? 1 : 0, n: 1 }));
     const found = clusteredDifference(set(48, 80), set(56, 70), 0, { lower: 0.025, upper: 0.025 });
-    const plain = differenceOfShares(56, 70, 48, 80);
-    expect(plain.lower).toBeCloseTo(0.0524, 4);
+    const plain = { lower: 0.0524, upper: 0.3339 };
     // Student's t for 70 and 80 units is a little wider than the normal.
     expect(found?.difference).toBeCloseTo(0.2, 12);
     expect(found?.lower).toBeLessThan(plain.lower);
@@ -116,7 +113,7 @@ describe('the interval of the sign-flip test', () => {
     const found = signFlipInterval(maize, { lower: 0.025, upper: 0.025 });
     expect(found.method).toBe('normal');
     expect(found.lower).toBeLessThanOrEqual(0);
-    expect(found.upper).toBeGreaterThan(hodgesLehmann(maize) as number);
+    expect(found.upper).toBeGreaterThan(25);
     expect(signFlipInterval(maize, { lower: 0.027, upper: 0.025 }).lower).toBeGreaterThan(0);
   });
 

@@ -1,0 +1,215 @@
+/**
+ * Which bench checks stand in a table that a shop or a laboratory wrote? One reading a line, RFC 4180; lines
+ * of one pair at one instant make one check. Nothing is taken in silence: every line that cannot be read is
+ * told with its column, and the lines that can are kept.
+ */
+import {
+  measures,
+  measureUnits,
+  readBody,
+  unitsOf,
+  type BodyOf,
+  type Range,
+  type RecordId,
+} from '../../core/records/index.ts';
+import { emptyTable, typedTable } from './table.ts';
+import {
+  emptyReading,
+  readCircumstances,
+  readingNumbers,
+  readReading,
+  type CircumstanceField,
+  type ReadingField,
+  type WrongNumber,
+} from './check-readings.ts';
+
+const required = ['pair', 'measured_at', 'measure', 'site', 'foot', 'value', 'unit'] as const;
+const optional = [
+  'distance_km',
+  'rested_h',
+  'temperature_c',
+  'operator',
+  'gauge',
+  'uncertainty',
+  'load_n',
+  'method',
+] as const;
+export const columns = [...required, ...optional] as const;
+type Column = (typeof columns)[number];
+
+export type TableTrouble =
+  | { readonly why: 'unknown-word'; readonly words: readonly string[] }
+  /** The number cannot be: in the unit of the column. */
+  | { readonly why: 'out-of-range'; readonly range: Range }
+  | {
+      readonly why:
+        | 'missing-column'
+        | 'open-quote'
+        | 'number-of-cells'
+        | 'unknown-pair'
+        | 'no-date'
+        | 'no-number'
+        | 'no-site'
+        | 'differs'
+        | 'too-many'
+        | 'too-long';
+    };
+
+export interface ReadTable {
+  readonly checks: readonly BodyOf<'bench-check'>[];
+  /** The line of each reading of each check. */
+  readonly lines: ReadonlyMap<BodyOf<'bench-check'>, readonly number[]>;
+  /** Checks of the table that the log has already: they are not taken again. */
+  readonly known: number;
+  /** Lines count from 1, the heading included. */
+  readonly troubles: readonly (TableTrouble & { readonly line: number; readonly column: Column })[];
+}
+
+/** A pair at an instant: what makes two checks the same. */
+export const checkKey = ({ pair, at }: Pick<BodyOf<'bench-check'>, 'pair' | 'at'>): string =>
+  `${pair} ${Date.parse(at)}`;
+
+const MOST_READINGS = 200;
+const ANY_NUMBER: Range = { least: -Infinity, most: Infinity, unit: 'mm' };
+const feet = ['left', 'right'] as const;
+
+/** The column that a field of the record comes from. */
+const columnOf: Readonly<Record<string, Column>> = {
+  distanceM: 'distance_km',
+  restedH: 'rested_h',
+  temperatureC: 'temperature_c',
+  operator: 'operator',
+};
+
+/** The column of each number that is typed. */
+const columnOfField: Readonly<Record<ReadingField | CircumstanceField, Column>> = {
+  value: 'value',
+  km: 'distance_km',
+  rested: 'rested_h',
+  room: 'temperature_c',
+  uncertainty: 'uncertainty',
+  load: 'load_n',
+};
+
+/** A date and time with its offset; without one it is the reader's own clock. */
+const instantOf = (text: string): string | null => {
+  const ms = Date.parse(text.includes('T') ? text : text.replace(' ', 'T'));
+  return /^\d{4}-\d{2}-\d{2}[T ]\d{2}:\d{2}/.test(text) && Number.isFinite(ms)
+    ? new Date(ms).toISOString().replace(/\.\d{3}Z$/, 'Z')
+    : null;
+};
+
+/**
+ * Reads a table.
+ * @param pairs ids of the project's pairs by their code
+ * @param known keys of the checks that the log has (see {@link checkKey})
+ */
+export const readBenchTable = (
+  text: string,
+  project: RecordId,
+  pairs: ReadonlyMap<string, RecordId>,
+  known: ReadonlySet<string> = new Set(),
+): ReadTable => {
+  const { missing, width, lines: typed } = typedTable<Column>(text, required);
+  if (missing.length > 0)
+    return {
+      checks: [],
+      lines: new Map(),
+      known: 0,
+      troubles: missing.map((column) => ({ line: 1, column, why: 'missing-column' })),
+    };
+
+  const troubles: ReadTable['troubles'][number][] = [];
+  const checks = new Map<string, BodyOf<'bench-check'>>();
+  const lines = new Map<string, readonly number[]>();
+  for (const { line, cells, cell } of typed) {
+    const before = troubles.length;
+    const fail = (column: Column, trouble: TableTrouble) => {
+      troubles.push({ line, column, ...trouble });
+    };
+    if (cells.some((one) => /[\r\n]/.test(one))) {
+      // A quote that was never closed has swallowed what follows: nothing after it can be trusted.
+      fail('pair', { why: 'open-quote' });
+      break;
+    }
+    if (cells.length !== width) {
+      fail('pair', { why: 'number-of-cells' });
+      continue;
+    }
+    const failNumbers = (wrong: readonly WrongNumber<keyof typeof columnOfField>[]) => {
+      const told = wrong.map((one) => ({ ...one, column: columnOfField[one.field] }));
+      told.sort((a, b) => columns.indexOf(a.column) - columns.indexOf(b.column));
+      for (const { column, value, range } of told)
+        fail(column, value === null ? { why: 'no-number' } : { why: 'out-of-range', range });
+    };
+    const oneOf = <T extends string>(column: Column, of: readonly T[]): T | undefined => {
+      const word = of.find((one) => one.toLowerCase() === cell(column).toLowerCase());
+      if (word === undefined) fail(column, { why: 'unknown-word', words: of });
+      return word;
+    };
+
+    const pair = pairs.get(cell('pair').toUpperCase());
+    if (!pair) fail('pair', { why: 'unknown-pair' });
+    const instant = instantOf(cell('measured_at'));
+    if (instant === null) fail('measured_at', { why: 'no-date' });
+    const site = cell('site').toLowerCase();
+    if (!/^[a-z0-9][a-z0-9-]{0,39}$/.test(site)) fail('site', { why: 'no-site' });
+    const measure = oneOf('measure', measures);
+    const unit = oneOf('unit', measure === undefined ? measureUnits : unitsOf[measure]);
+    const foot = oneOf('foot', feet);
+    const typedReading = {
+      ...emptyReading,
+      site,
+      value: cell('value'),
+      uncertainty: cell('uncertainty'),
+      load: cell('load_n'),
+      gauge: cell('gauge'),
+      method: cell('method'),
+    };
+    // Without a measure and its unit nothing says what the value can be: its range is not judged.
+    const read =
+      measure && unit
+        ? readReading({ ...typedReading, measure, unit, foot: foot ?? 'left' })
+        : readingNumbers(typedReading, ANY_NUMBER);
+    const { said: circumstances, wrong } = readCircumstances({
+      km: cell('distance_km'),
+      room: cell('temperature_c'),
+      rested: cell('rested_h'),
+      operator: cell('operator'),
+    });
+    failNumbers([...('wrong' in read ? read.wrong : []), ...wrong]);
+    if (!pair || instant === null || !foot || !('reading' in read)) continue;
+    if (troubles.length > before) continue;
+    const key = checkKey({ pair, at: instant });
+    const check = checks.get(key) ?? { project, pair, at: instant, readings: [] };
+    for (const [field, said] of Object.entries(circumstances)) {
+      const earlier = (check as Record<string, unknown>)[field];
+      if (earlier !== undefined && earlier !== said)
+        fail(columnOf[field] as Column, { why: 'differs' });
+    }
+    if (check.readings.length >= MOST_READINGS) fail('value', { why: 'too-many' });
+    if (troubles.length > before) continue;
+    const more = {
+      ...check,
+      ...circumstances,
+      readings: [...check.readings, read.reading],
+    };
+    // What the log would refuse is told here, line by line, before anything is taken in.
+    const body = readBody('bench-check', more);
+    if (body.ok) {
+      checks.set(key, body.body);
+      lines.set(key, [...(lines.get(key) ?? []), line]);
+    } else
+      for (const { field } of body.problems) fail(columnOf[field] ?? 'value', { why: 'too-long' });
+  }
+  const fresh = [...checks].filter(([key]) => !known.has(key));
+  return {
+    checks: fresh.map(([, check]) => check),
+    lines: new Map(fresh.map(([key, check]) => [check, lines.get(key) ?? []])),
+    known: checks.size - fresh.length,
+    troubles,
+  };
+};
+
+/** A table with its heading alone, to be filled in. */
+export const emptyBenchTable = (): string => emptyTable(columns);

@@ -1,0 +1,72 @@
+/**
+ * The lines of a table (CSV, RFC 4180) under its heading, for whoever reads them. Lines count from 1, the heading
+ * included; empty ones are passed over.
+ */
+import Papa from 'papaparse';
+import * as z from 'zod/mini';
+
+const rowsSchema = z.array(z.array(z.string()));
+
+export interface TableLine<Column extends string> {
+  readonly line: number;
+  /** As they stand. */
+  readonly cells: readonly string[];
+  /** The cell of a column, without spaces around it; empty where the table has no such column. */
+  readonly cell: (column: Column) => string;
+}
+
+export interface TypedTable<Column extends string> {
+  /** Columns that the table must have and has not. */
+  readonly missing: readonly Column[];
+  readonly width: number;
+  readonly lines: readonly TableLine<Column>[];
+}
+
+/**
+ * Reads the text of a table.
+ * @param required columns without which nothing can be read
+ * @param delimiters what may part the cells; absent: whatever the reader of tables guesses
+ */
+export const typedTable = <Column extends string>(
+  text: string,
+  required: readonly Column[],
+  delimiters?: string[],
+): TypedTable<Column> => {
+  const { data } = Papa.parse(text.replace(/^\uFEFF/, ''), {
+    skipEmptyLines: false,
+    ...(delimiters && { delimitersToGuess: delimiters }),
+  });
+  const [heading = [], ...rows] = rowsSchema.parse(data);
+  const names = heading.map((name) => name.trim().toLowerCase().replaceAll(' ', '_'));
+  const lines = rows.flatMap((cells, at): TableLine<Column>[] =>
+    cells.every((one) => one.trim() === '')
+      ? []
+      : [
+          {
+            line: at + 2,
+            cells,
+            cell: (column) => (cells[names.indexOf(column)] ?? '').trim(),
+          },
+        ],
+  );
+  return {
+    missing: required.filter((column) => !names.includes(column)),
+    width: names.length,
+    lines,
+  };
+};
+
+/**
+ * The text of a file as a spreadsheet wrote it: UTF-8, or GB 18030 where it is not, which is what a Chinese
+ * one writes.
+ */
+export const tableText = (bytes: ArrayBuffer): string => {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return new TextDecoder('gb18030').decode(bytes);
+  }
+};
+
+/** A table with its heading alone, to be filled in. */
+export const emptyTable = (columns: readonly string[]): string => `${columns.join(',')}\r\n`;

@@ -1,0 +1,3 @@
+import type { LanguageName } from '../../types.ts';
+
+export const about: LanguageName = { name: 'English', locale: 'en-GB' };

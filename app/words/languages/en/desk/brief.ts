@@ -1,0 +1,18 @@
+export const brief = {
+  name: 'Name of the project',
+  runner: 'For which runner',
+  use: 'For what',
+  surfaces: 'On which surfaces',
+  distance: 'Distance a pair must carry, km',
+  attributes: 'Comfort questions',
+  attributesHint: 'Overall comfort is always asked.',
+  edit: 'Change the brief',
+  allowed: 'Allowed complaints, % of runs',
+  allowedPain: 'Allowed pain, % of runs',
+  limits: 'What a pair must keep',
+  addLimit: 'One more limit',
+  bounds: { 'at-least': 'must stay at least', 'at-most': 'must stay at most' },
+  value: 'Limit',
+  bases: { reading: 'as read', 'share-of-new': '% of the same pair when new' },
+  everySite: 'empty: every site',
+};

@@ -1,0 +1,17 @@
+export const group = {
+  devices: 'Devices',
+  device: 'Device',
+  role: 'Role',
+  seen: 'Last seen',
+  revoke: 'Sign out',
+  revoked: 'signed out',
+  inviteLead: 'Invite another lead',
+  inviteSpecialist: 'Invite a specialist',
+  specialistHint:
+    'A specialist of the factory reads findings and the reports that you send, and nothing else.',
+  files: 'Files',
+  exportAll: 'Save the whole log as a file',
+  open: 'Open a file',
+  noHub: 'This group works by files: no hub.',
+  sync: 'Sync now',
+};

@@ -1,0 +1,30 @@
+import { countTesters } from '../count.ts';
+
+export const testers = {
+  none: 'No tester yet.',
+  add: 'Add a tester',
+  addSeveral: 'Add several testers',
+  list: 'Testers, a line each',
+  listHint:
+    'Code, name, foot length in mm, left/right where they differ: T07 Ada 265/267. Name and length may be missing. Cells of a table can be pasted.',
+  taken: 'This code is another tester’s.',
+  wrongLength: 'A foot length is from 100 to 400 mm, left/right where they differ: 265/267.',
+  tooManyCells:
+    'More than code, name and foot length. Two lengths stand together, left/right: 265/267.',
+  testers: countTesters,
+  code: 'Code',
+  codeHint: 'Capitals and digits, for example T07.',
+  name: 'Name',
+  nameStays: 'stays in the group',
+  length: 'Foot length, mm (left / right)',
+  mass: 'Body mass, kg',
+  height: 'Height, cm',
+  invite: 'Invite',
+  file: 'Hand-out file',
+  scan: (code: string) => `${code} scans this, or types the code:`,
+  localOnly:
+    'This address works on this machine only. For phones start the hub with --lan, or behind a web server.',
+  validUntil: (date: string) => `Good once, until ${date}.`,
+  needsHub: 'Without a hub, send the hand-out file.',
+  silent: (days: number) => `silent for ${days} days`,
+};

@@ -1,0 +1,85 @@
+import { countPairs, countTesters } from '../count.ts';
+
+export const wear = {
+  round: 'Round',
+  place: 'Measure and site',
+  against: 'Against',
+  curveOf: 'Curve of',
+  newPair: 'a new pair of the round',
+  pairName: (code: string) => `pair ${code}`,
+  xTitles: { steps: 'Steps per shoe, thousands', load: 'Load per shoe, MN' },
+  amounts: {
+    steps: (thousands: string) => `${thousands} thousand steps per shoe`,
+    load: (meganewtons: string) => `${meganewtons} MN per shoe`,
+  },
+  curve: 'estimate',
+  beyond: 'estimate beyond the checks',
+  band: '90 % interval',
+  key: 'Shaded: where the value of a pair lies with 90 % probability; single readings scatter more. Dotted: beyond the checks, never beyond twice their distance.',
+  priorOnly:
+    'No two checks at different distances yet. What you see is what is known of such foams beforehand, not this foam.',
+  leftOut: (count: number) =>
+    `${count} ${count === 1 ? 'check is' : 'checks are'} left out: steps or force before it are not known.`,
+  change: (word: string, at: string, change: string, lower: string, upper: string) =>
+    `${word}. By ${at} a new pair will have changed by ${change} (90 % interval ${lower} to ${upper}).`,
+  value: (at: string, value: string, lower: string, upper: string) =>
+    `At ${at} a new pair will have ${value} (90 % interval ${lower} to ${upper}).`,
+  limit: (what: string, bound: string, value: string) => `${what} ${bound} ${value}`,
+  ofNew: (percent: string) => `${percent} of new`,
+  hold: (limit: string, at: string, chance: string, word: string) =>
+    `${limit} at ${at}: ${word}. A new pair keeps it with a probability of ${chance}.`,
+  crossing: (lower: string, median: string, upper: string) =>
+    `Where the limit is reached: ${median} as the middle estimate; at the earliest (5 % probability) ${lower}, at the latest (95 %) ${upper}.`,
+  crossedAfter: (lower: string) =>
+    `Where the limit is reached: ${lower} at the earliest (5 % probability); by when, the checks cannot tell yet.`,
+  tooFar: (limit: string, at: string) =>
+    `${limit} at ${at}: nothing can be said yet. That is more than twice as far as any check went.`,
+  beyondChecks: 'farther than the checks can tell',
+  notCrossed: 'At what distance the limit is reached the checks cannot tell yet.',
+  toldApart: (form: string, others: string) => `It goes ${form}; ${others} fits worse.`,
+  notToldApart: (weights: string) =>
+    `How it goes on cannot be told yet (probability of each form: ${weights}); the interval allows for all of them.`,
+  basis: {
+    published: (source: string) =>
+      `Part of the estimate is what was known beforehand, published: ${source}.`,
+    judgement: (source: string) =>
+      `Part of the estimate is what was assumed beforehand, judgement, no source: ${source}.`,
+  },
+  foamUnknown: 'The round does not say which foam it has; what is known beforehand is wide.',
+  outlying: (pair: string, change: string, p: string) =>
+    `Pair ${pair} wears otherwise than the rest (${change}, adjusted p ${p}).`,
+  outlier: { lower: 'its change lies lower', higher: 'its change lies higher' },
+  leftRight: (difference: string, lower: string, upper: string, count: number) =>
+    `The left shoe changed by ${difference} against the right one (90 % interval ${lower} to ${upper}, ${countPairs(count)}).`,
+  againstRound: (round: string, at: string, difference: string, lower: string, upper: string) =>
+    `By ${at} the pairs of this round changed by ${difference} against those of ${round} (90 % interval ${lower} to ${upper}).`,
+  next: (pair: string, distance: string, narrowing: string) =>
+    `Measure pair ${pair} at ${distance}: that should make the interval ${narrowing} narrower.`,
+  warningsTitle: 'Checks to read with care',
+  warning: {
+    'short-rest': (rested: string, left: string) =>
+      `rested ${rested} h; up to ${left} of the last run’s change may still be there`,
+    temperature: (celsius: string, points: string | null) =>
+      `measured at ${celsius}${points === null ? '' : `, Asker C reads about ${points} off`}`,
+    'temperature-missing': 'the temperature was not noted',
+    'no-start': 'this pair has no reading at 0 km',
+    'measured-otherwise': (what: string) => `measured otherwise than before (${what})`,
+    'impossible-value': 'a value that cannot be; left out',
+  },
+  ways: {
+    site: 'site',
+    foot: 'foot',
+    unit: 'unit',
+    method: 'method',
+    gauge: 'gauge',
+    load: 'load',
+  },
+  felt: 'How it feels over the same distance',
+  feltLine: (attribute: string, mean: string, lower: string, upper: string, count: number) =>
+    `${attribute}: ${mean} of 100 per 100 km (95 % interval ${lower} to ${upper}, ${countTesters(count)}).`,
+  feltNone: 'Too few scores to say how it feels over distance.',
+  feltScore: 'Score, 0 to 100',
+  feltPart:
+    'Felt and measured cushioning often part: what the bench shows is not what a foot notices.',
+  sites: 'Where it goes first, mean change',
+};

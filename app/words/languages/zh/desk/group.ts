@@ -1,0 +1,18 @@
+import type { DeskWords } from '../../../types.ts';
+
+export const group: DeskWords['group'] = {
+  devices: '设备',
+  device: '设备',
+  role: '角色',
+  seen: '最近在线',
+  revoke: '注销',
+  revoked: '已注销',
+  inviteLead: '邀请另一位负责人',
+  inviteSpecialist: '邀请一位工厂专员',
+  specialistHint: '工厂专员只能看到问题项和您发送的报告，看不到其他内容。',
+  files: '文件',
+  exportAll: '将全部日志存为文件',
+  open: '打开文件',
+  noHub: '本小组以文件往来：没有服务器。',
+  sync: '立即同步',
+};

@@ -1,0 +1,47 @@
+import type { DeskWords } from '../../../types.ts';
+
+export const pairs: DeskWords['pairs'] = {
+  none: '还没有样鞋。先添加轮次，再添加样鞋。',
+  pair: '样鞋',
+  round: '轮次',
+  size: '尺码',
+  distance: '里程',
+  ofBrief: '占任务书',
+  runs: '跑步',
+  surfaces: '按路面',
+  overTime: '样鞋随时间',
+  ofWhat: '指标',
+  days: (first) => `自 ${first} 起的天数`,
+  steps: '每只步数',
+  stepsThousand: '每只步数，千步',
+  stepsFrom: (cadence, regression, unknown) =>
+    [
+      cadence > 0 ? `${cadence} % 实测` : '',
+      regression > 0 ? `${regression} % 按身高配速` : '',
+      unknown > 0 ? `${unknown} % 未知` : '',
+    ]
+      .filter(Boolean)
+      .join('，'),
+  mostWorn: (shown, all) => `${all} 双中里程最多的 ${shown} 双。`,
+  load: '每只负荷 MN',
+  handOut: '发鞋',
+  handOutTo: '发给',
+  handOutSeveral: '一次发放多双',
+  severalHint: '为无人持有的每双鞋选择试穿员，尺码合适的排在前面。未选人的鞋原地不动。',
+  fit: { fits: '尺码合适', 'other-size': '其他尺码', 'size-unknown': '脚长未知' },
+  has: (tester, codes) => `${tester}（已有 ${codes}）`,
+  willBeHandedOut: (count) => (count === 0 ? '尚未选择。' : `将发放 ${count} 双。`),
+  nobodyChosen: '请至少为一双鞋选择试穿员。',
+  noneFree: '没有可发的鞋：每双都有人持有，或已停用。',
+  handedOut: (count) => `已发放 ${count} 双`,
+  someNot: (done, left) => `已发放 ${done} 双，${left} 双未发：原因见列表。`,
+  foot: (length) => `脚长 ${length} mm`,
+  since: '自何时起',
+  sinceHint: '补记？请填这双鞋首次跑步之前的时间。',
+  notYet: '这是将来的时间。',
+  heldUntil: (at) => `这双鞋于 ${at} 才由他人交回。`,
+  blind: '试穿员不知道改了什么',
+  stopReason: '为什么任何人都不能穿？',
+  readBy: (read, holders) => (holders === 0 ? '无人持有' : `${holders} 名持有人中 ${read} 人已读`),
+  unknownSurface: '未说明',
+};

@@ -1,0 +1,10 @@
+/** Pairlog 的全部文字，简体中文。缺少任何一条都无法编译。 */
+export { about } from './about.ts';
+export { glossary } from './glossary.ts';
+export { fault } from './fault.ts';
+export { phone } from './phone.ts';
+export { file } from './file.ts';
+export { care } from './care.ts';
+export { entry } from './entry.ts';
+export { desk } from './desk/index.ts';
+export { terminal } from './terminal.ts';

@@ -1,0 +1,184 @@
+import { describe, expect, it } from 'vitest';
+import { checkKey, emptyBenchTable, readBenchTable } from '../../../app/drafts/check-table.ts';
+import { newCheckDraft, typedCheck } from '../../../app/drafts/check.ts';
+import { emptyReading } from '../../../app/drafts/check-readings.ts';
+import { metres } from '../../../core/units/index.ts';
+import { tableText } from '../../../app/drafts/table.ts';
+import { rangeOf, readBody } from '../../../core/records/index.ts';
+import { idOf } from '../../core/records/make.ts';
+
+const PROJECT = idOf(1);
+const pairs = new Map([
+  ['146', idOf(2)],
+  ['A-7', idOf(3)],
+]);
+const read = (...lines: string[]) => readBenchTable(lines.join('\r\n'), PROJECT, pairs);
+const heading = emptyBenchTable().trim();
+
+describe('a table of bench checks', () => {
+  it('makes one check of the lines of one pair at one instant, as the records want it', () => {
+    const { checks, troubles } = read(
+      heading,
+      '146,2026-05-01T09:30:00+02:00,stack-height,heel-centre,left,"35,8",mm,120,30,23,"Shop, A",calliper C1,0.05,50,ISO x',
+      '146,2026-05-01T09:30:00+02:00,stack-height,heel-centre,right,35.9,mm,120,30,23,"Shop, A",calliper C1,0.05,50,ISO x',
+      'a-7,2026-05-02 10:00Z,hardness,heel-centre,left,45.5,asker-c,,,,,,,,',
+    );
+    expect(troubles).toEqual([]);
+    expect(checks).toHaveLength(2);
+    expect(checks[0]).toMatchObject({
+      pair: idOf(2),
+      at: '2026-05-01T07:30:00Z',
+      distanceM: 120_000,
+      restedH: 30,
+      temperatureC: 23,
+      operator: 'Shop, A',
+      readings: [
+        { foot: 'left', value: 35.8, gauge: 'calliper C1', uncertainty: 0.05, loadN: 50 },
+        { foot: 'right', value: 35.9 },
+      ],
+    });
+    for (const check of checks) expect(readBody('bench-check', check).ok).toBe(true);
+  });
+
+  it('tells every line that it cannot read, by line and column, and keeps the others', () => {
+    const { checks, troubles } = read(
+      heading,
+      '999,2026-05-01T09:30Z,stack-height,heel,left,35,mm,,,,,,,,',
+      '146,yesterday,stack-height,heel,left,35,mm,,,,,,,,',
+      '146,2026-05-01T09:30Z,thickness,heel,left,35,mm,,,,,,,,',
+      '146,2026-05-01T09:30Z,stack-height,Heel centre,both,thick,inch,-3,,,,,,,',
+      '146,2026-05-01T09:30Z,stack-height,heel,left,35,mm,,,,,,,,',
+    );
+    expect(checks).toHaveLength(1);
+    expect(troubles.map(({ line, column, why }) => `${line} ${column} ${why}`)).toEqual([
+      '2 pair unknown-pair',
+      '3 measured_at no-date',
+      '4 measure unknown-word',
+      '5 site no-site',
+      '5 unit unknown-word',
+      '5 foot unknown-word',
+      '5 value no-number',
+      '5 distance_km out-of-range',
+    ]);
+  });
+
+  it('says of a reading what its measure can be in its unit', () => {
+    const { checks, troubles } = read(
+      'pair,measured_at,measure,site,foot,value,unit',
+      '146,2026-05-01T09:30Z,stack-height,heel,left,350,mm',
+      '146,2026-05-01T09:30Z,hardness,heel,left,-1,asker-c',
+      '146,2026-05-01T09:30Z,stack-height,heel,left,35,mm',
+    );
+    expect(checks[0]?.readings).toHaveLength(1);
+    expect(troubles).toEqual([
+      ...[{ line: 2, column: 'value', why: 'out-of-range', range: rangeOf('stack-height', 'mm') }],
+      ...[{ line: 3, column: 'value', why: 'out-of-range', range: rangeOf('hardness', 'asker-c') }],
+    ]);
+  });
+
+  it('names the columns that are missing, and takes them in any order and spelling', () => {
+    const { checks, troubles } = read('pair,value', '146,35');
+    expect(checks).toEqual([]);
+    expect(troubles.map(({ column }) => column)).toEqual([
+      'measured_at',
+      'measure',
+      'site',
+      'foot',
+      'unit',
+    ]);
+    const mixed = read(
+      '\uFEFFValue,Unit,Foot,Site,Measure,Measured at,Pair',
+      '2.95,mm,LEFT,heel-lateral,Tread-Depth,2026-05-01T09:30Z,146',
+    );
+    expect(mixed.troubles).toEqual([]);
+    expect(mixed.checks[0]?.readings[0]).toMatchObject({ measure: 'tread-depth', value: 2.95 });
+  });
+
+  it('tells of a quote that swallows lines, of cells too many, of contradictions and of wrong units', () => {
+    const { checks, troubles } = read(
+      'pair,measured_at,measure,site,foot,value,unit,distance_km,operator',
+      '146,2026-05-01T09:30Z,stack-height,heel,left,35,mm,250,A',
+      '',
+      '146,2026-05-01T09:30Z,stack-height,heel,right,35,mm,260,A',
+      '146,2026-05-02T09:30Z,stack-height,heel,right,35,mm,250,5,A',
+      '146,2026-05-03T09:30Z,stack-height,heel,right,35,g,250,A',
+      '146,2026-05-03T09:30Z,hardness,heel,right,45,asker-c,1500000,A',
+      '146,2026-05-04T09:30Z,stack-height,heel,right,35,mm,250,"A',
+      '146,2026-05-05T09:30Z,stack-height,heel,right,35,mm,250,A',
+    );
+    expect(checks).toHaveLength(1);
+    expect(troubles.map(({ line, column, why }) => `${line} ${column} ${why}`)).toEqual([
+      '4 distance_km differs',
+      '5 pair number-of-cells',
+      '6 unit unknown-word',
+      '7 distance_km out-of-range',
+      '8 pair open-quote',
+    ]);
+  });
+
+  it('takes circumstances from whichever line has them, and nothing that the log has already', () => {
+    const lines = [
+      'pair,measured_at,measure,site,foot,value,unit,temperature_c',
+      '146,2026-05-01T09:30Z,stack-height,heel,left,35,mm,',
+      '146,2026-05-01T09:30Z,stack-height,heel,right,35,mm,23',
+    ];
+    const { checks } = read(...lines);
+    expect(checks[0]).toMatchObject({ temperatureC: 23, readings: [{}, {}] });
+    const again = readBenchTable(lines.join('\n'), PROJECT, pairs, new Set(checks.map(checkKey)));
+    expect(again).toEqual({ checks: [], lines: new Map(), known: 1, troubles: [] });
+  });
+
+  it('reads what a Chinese spreadsheet writes', () => {
+    // 张 in GB 18030.
+    expect(tableText(new Uint8Array([0xd5, 0xc5]).buffer)).toBe('张');
+    expect(tableText(new TextEncoder().encode('张').buffer)).toBe('张');
+  });
+
+  it('reads an empty table as nothing', () => {
+    expect(readBenchTable(emptyBenchTable(), PROJECT, pairs)).toEqual({
+      checks: [],
+      lines: new Map(),
+      known: 0,
+      troubles: [],
+    });
+  });
+});
+
+describe('one reader', () => {
+  it('takes the same reading from the form and from a line of a table, and refuses the same', () => {
+    const line = (value: string, km: string) =>
+      readBenchTable(
+        `pair,measured_at,measure,site,foot,value,unit,distance_km\r\nP1,2026-03-02 10:00,stack-height,heel-centre,left,"${value}",mm,"${km}"\r\n`,
+        idOf(1),
+        new Map([['P1', idOf(2)]]),
+      );
+    const form = (value: string, km: string) =>
+      typedCheck(
+        {
+          ...newCheckDraft(0),
+          pair: idOf(2),
+          at: '2026-03-02T10:00',
+          km,
+          readings: [{ ...emptyReading, value }],
+        },
+        idOf(1),
+        metres(0),
+        null,
+      );
+    for (const [value, km] of [
+      ['35,5', '１２０'],
+      ['−1', '1'],
+      ['35', '-1'],
+      ['x', '1'],
+      ['35', 'far'],
+      ['99999', '1'],
+    ] as const) {
+      const [table, typed] = [line(value, km), form(value, km)];
+      if ('check' in typed) {
+        expect(table.checks[0]?.readings).toEqual(typed.check.readings);
+        expect(table.checks[0]?.distanceM).toBe(typed.check.distanceM);
+      } else expect(table.troubles).toHaveLength(1);
+      expect(table.checks).toHaveLength('check' in typed ? 1 : 0);
+    }
+  });
+});
