@@ -14,7 +14,7 @@ import type {
   RecordId,
 } from '../records/index.ts';
 import type { Metres } from '../units/index.ts';
-import type { EvidenceWord, WeighedCell } from '../complaints/index.ts';
+import { surenessOf, type EvidenceWord, type WeighedCell } from '../complaints/index.ts';
 import { isProven } from './closer-look.ts';
 import { compareComplaint } from './compare-rounds.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
@@ -118,9 +118,9 @@ const reportedOf = (
 const cellIn = (round: RoundReview, zone: ZoneCode, kind: ComplaintKind) =>
   round.complaints.cells.find((one) => one.zone === zone && one.kind === kind);
 
-/** Proved, or reported by two testers and in two runs at least. */
-const isTelling = (cell: WeighedCell): boolean =>
-  isProven(cell) || (cell.word === 'early-sign' && cell.testersOnce >= 2);
+/** Whether it may be said of it that it is clear, or likely. */
+const isTelling = ({ word, testersOnce }: WeighedCell): boolean =>
+  surenessOf(word, testersOnce) !== 'too-early';
 
 /** The latest round in which anybody was asked. */
 export const latestAsked = ({ rounds }: Review): RoundReview | undefined =>

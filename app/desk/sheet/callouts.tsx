@@ -1,5 +1,5 @@
 /** The shoe opened: what recurs, wears, comes apart or lies out of tolerance, each tied to its spot by a line. */
-import { surenessOf } from '../../../core/headlines/index.ts';
+import { surenessOf } from '../../../core/complaints/index.ts';
 import type { ZoneCode } from '../../../core/foot/index.ts';
 import { zones } from '../../../core/foot/index.ts';
 import type { Callout } from '../../../core/review/index.ts';
@@ -39,7 +39,8 @@ const complaintNote = (one: Extract<Callout, { what: 'complaint' }>, props: Word
   const said =
     sure === 'one-tester' && alone !== undefined
       ? words.oneTester(say.testers(one.proved), one.runs, one.askedRuns)
-      : words[sure === 'clear' ? 'clear' : 'likely'](
+      : words.felt(
+          say.upper(terms().sureness[sure][sure === 'clear' ? 'alone' : 'name']),
           one.testers,
           one.askedTesters,
           one.runs,

@@ -3,6 +3,7 @@ import type { Interval } from '../../../core/statistics/index.ts';
 import { formatNumber, formatPercent } from '../../parts/format.ts';
 import { chanceOf } from '../../words/figures.ts';
 import { d, terms } from '../../words/index.ts';
+import { evidenceName } from '../../words/say-complaint.ts';
 import { Some } from '../some.tsx';
 import type { RoundProps } from './round-props.ts';
 import { Judged } from '../judged.tsx';
@@ -48,7 +49,7 @@ export const CellTable = ({ round }: RoundProps) => {
                   <td>{terms().kinds[cell.kind].name}</td>
                   <td>
                     <Judged word={cell.word} title={terms().evidence[cell.word].meaning}>
-                      {terms().evidence[cell.word].name}
+                      {evidenceName(cell, { desk: d(), glossary: terms() })}
                     </Judged>
                   </td>
                   <td class="right">{`${cell.testersOnce} / ${asked.testers}`}</td>

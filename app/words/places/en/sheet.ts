@@ -60,10 +60,9 @@ export const sheet = {
   right: { sole: 'right sole', upper: 'right upper' },
   nothingShows: 'Nothing recurs, wears out early, comes apart or is out of tolerance.',
   callout: {
-    clear: (testers: number, of: number, runs: number, ofRuns: number) =>
-      `Clear: ${testers} of ${of} testers, ${runs} of ${ofRuns} runs`,
-    likely: (testers: number, of: number, runs: number, ofRuns: number) =>
-      `Early sign: ${testers} of ${of} testers, ${runs} of ${ofRuns} runs`,
+    /** `sure`: how sure it is that it recurs. */
+    felt: (sure: string, testers: number, of: number, runs: number, ofRuns: number) =>
+      `${sure}: ${testers} of ${of} testers, ${runs} of ${ofRuns} runs`,
     oneTester: (tester: string, runs: number, ofRuns: number) =>
       `Only ${tester}: ${runs} of ${ofRuns} runs`,
     side: { left: ', left shoe only', right: ', right shoe only', both: '' },

@@ -47,10 +47,8 @@ export const sheet: PlaceWords['sheet'] = {
   right: { sole: '右鞋底', upper: '右鞋面' },
   nothingShows: '没有反复出现、过早磨损、损坏或超差的地方。',
   callout: {
-    clear: (testers, of, runs, ofRuns) =>
-      `已证实：${of} 名试穿员中 ${testers} 名，${ofRuns} 次中 ${runs} 次`,
-    likely: (testers, of, runs, ofRuns) =>
-      `初步迹象：${of} 名试穿员中 ${testers} 名，${ofRuns} 次中 ${runs} 次`,
+    felt: (sure, testers, of, runs, ofRuns) =>
+      `${sure}：${of} 名试穿员中 ${testers} 名，${ofRuns} 次中 ${runs} 次`,
     oneTester: (tester, runs, ofRuns) => `仅 ${tester}：${ofRuns} 次中 ${runs} 次`,
     side: { left: '，只在左鞋', right: '，只在右鞋', both: '' },
     rounds: (rounds) => (rounds > 1 ? `，出现于 ${rounds} 轮` : ''),
