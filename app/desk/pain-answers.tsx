@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { ComponentChildren } from 'preact';
 import { advices, editBody, type Advice, type RecordId } from '../../core/records/index.ts';
+import { damagesToAnswer } from '../../core/headlines/index.ts';
 import type { LeadAnswer, ReviewSummary } from '../../core/review/index.ts';
 import { Choice, Field } from '../parts/controls/controls.tsx';
 import { formatDate, formatDateTime } from '../parts/format.ts';
@@ -145,12 +146,13 @@ export const DamageItem = (props: TabProps & { readonly of: ReviewSummary['damag
   );
 };
 
-/** Pain and damage that no longer keep anybody from running, behind a fold: an answer can still be changed. */
+/** Pain that is over and damage of pairs that may be worn again or were stopped, behind a fold: an answer can still be changed. */
 export const Settled = (props: TabProps) => {
-  const { pains, damages } = props.review;
+  const { pains, damages, pairs } = props.review;
+  const open = new Set(damagesToAnswer(damages, pairs));
   const settled = [
     ...pains.flatMap((one) => (one.stands ? [] : [{ key: one.run, pain: one, damage: null }])),
-    ...damages.flatMap((one) => (one.stands ? [] : [{ key: one.id, pain: null, damage: one }])),
+    ...damages.flatMap((one) => (open.has(one) ? [] : [{ key: one.id, pain: null, damage: one }])),
   ];
   if (settled.length === 0) return null;
   return (

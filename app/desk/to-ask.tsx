@@ -1,5 +1,6 @@
 /** What a lead must ask about, each line with its run: pain first, then what came apart, then what waits, then odd runs. */
 import type { ComponentChildren } from 'preact';
+import { damagesToAnswer } from '../../core/headlines/index.ts';
 import { formatDate, formatDistance } from '../parts/format.ts';
 import { d, p } from '../words/index.ts';
 import { namesIn, type TabProps } from './desk-state.ts';
@@ -54,7 +55,7 @@ export const ToAsk = ({ records, review }: TabProps) => {
   });
   const waiting = review.waiting.length;
   const pains = review.pains.filter(({ stands }) => stands);
-  const damages = review.damages.filter(({ stands }) => stands);
+  const damages = damagesToAnswer(review.damages, review.pairs);
   const settled = review.pains.length + review.damages.length - pains.length - damages.length;
   const count =
     pains.length + damages.length + review.oddities.length + leftOut.length + waiting + settled;

@@ -46,7 +46,7 @@ const testerList = ({
   review,
 }: Opened): { readonly headline: TestersHeadline; readonly rows: readonly TesterRow[] } => {
   const rows = testerRows(log, review);
-  return { headline: testersHeadline(rows), rows };
+  return { headline: testersHeadline(rows, review.quiet), rows };
 };
 
 const testerPage = (

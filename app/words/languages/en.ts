@@ -1360,7 +1360,7 @@ export const desk = {
     priorities: { high: 'high', medium: 'medium', low: 'low' },
     wanted: 'Wanted change',
     wantedMm: 'in mm, if it has a size',
-    carriedBy: 'Round that shall carry it',
+    carriedBy: 'Round that makes the change',
     undecided: 'not decided',
     frozen: (date: string) => `Evidence as of ${date}, frozen`,
     states: {
@@ -1748,7 +1748,7 @@ export const desk = {
       changes: 'What changed in this round',
       verdict: 'Verdict',
       findings: 'Findings and wanted changes',
-      carried: 'Earlier findings whose change this round carries',
+      carried: 'Earlier findings that this round changes',
       maps: 'Where it bothered',
       recurring: 'Complaints that recur',
       comfort: 'Comfort',
@@ -1799,7 +1799,7 @@ export const desk = {
     part: (part: string, trade: string) => `Part: ${part}. Trade: ${trade}.`,
     urgency: (priority: string, state: string) => `Priority: ${priority}. State: ${state}.`,
     wanted: (what: string) => `Wanted: ${what}`,
-    carriedBy: (round: string) => `To be carried by ${round}.`,
+    carriedBy: (round: string) => `To be changed in ${round}.`,
     shownBy: (round: string) => `Shown by ${round}.`,
     frozenTesters: (twice: number, once: number, of: number) =>
       `${twice} of ${testers(of)} reported it at least twice, ${once} at least once.`,
@@ -1810,7 +1810,7 @@ export const desk = {
         : `As it was written, in ${language}:`,
     noEvidence: 'No evidence was frozen with it.',
     outcome: (round: string | null, verdict: string, date: string) =>
-      `Outcome in ${round ?? 'the round that carried it'}: ${verdict} (data up to ${date}).`,
+      `Outcome in ${round ?? 'the round that made the change'}: ${verdict} (data up to ${date}).`,
     sources: {
       complaint: 'from a complaint',
       wear: 'from wear',
@@ -2477,6 +2477,8 @@ export const desk = {
       'hand-out': (count: number) => `Hand out ${count} ${count === 1 ? 'pair' : 'pairs'}`,
       'set-up-phones': (count: number) =>
         `Invite ${testers(count)}, or ask whether the phone is set up: nothing has come from them yet`,
+      'ask-all': (count: number) =>
+        `Ask ${count} testers how it goes: nobody has logged for a week or more`,
       'ask-the-silent': (count: number) =>
         `Ask ${count} ${count === 1 ? 'tester' : 'testers'} how it goes: no run for a week or more`,
       'write-findings': (count: number) =>
@@ -2484,7 +2486,7 @@ export const desk = {
           ? 'Write a finding for one proven complaint'
           : `Write findings for ${count} proven complaints`,
       'assign-findings': (count: number) =>
-        `Say which round carries the change of ${count} ${count === 1 ? 'finding' : 'findings'}`,
+        `Assign ${count} ${count === 1 ? 'finding' : 'findings'} to a round`,
       'judge-findings': (count: number) =>
         `Judge what came of ${count} ${count === 1 ? 'finding' : 'findings'}`,
       'set-limits': () => 'Say in the brief which limits count as failure',

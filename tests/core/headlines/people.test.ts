@@ -174,20 +174,20 @@ describe('a pair’s page says first', () => {
     [
       'how far it has come, with whom, and what is felt most',
       look(slip(5)),
-      '412 of 600 km, with T04; heel slip at the heel cup in 5 of 17 runs.',
-      '已跑 412 km，要求 600 km，在 T04 手中；17 次中有 5 次出现后跟滑动。',
+      'Pair 963, 412 of 600 km, with T04; heel slip at the heel cup in 5 of 17 runs.',
+      '样鞋 963 已跑 412 km，要求 600 km，在 T04 手中；17 次中有 5 次出现后跟滑动。',
     ],
     [
       'that nothing came twice',
       look({ ...slip(1), holder: null }),
-      '412 of 600 km. Nothing recurs in 17 runs.',
-      '已跑 412 km，要求 600 km。17 次跑步中没有反复出现的不适。',
+      'Pair 963, 412 of 600 km. Nothing recurs in 17 runs.',
+      '样鞋 963 已跑 412 km，要求 600 km。17 次跑步中没有反复出现的不适。',
     ],
     [
       'that nobody was asked',
       look({ asked: 0, holder: null }),
-      '412 of 600 km. Nobody was asked what they felt.',
-      '已跑 412 km，要求 600 km。还没有问过脚感。',
+      'Pair 963, 412 of 600 km. Nobody was asked what they felt.',
+      '样鞋 963 已跑 412 km，要求 600 km。还没有问过脚感。',
     ],
     [
       'that its tester has not run yet',

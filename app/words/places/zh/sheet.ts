@@ -72,6 +72,7 @@ export const sheet: PlaceWords['sheet'] = {
     'measure-on-arrival': (which) => `首次穿着前测量${which}`,
     'hand-out': (which) => `发放${which}`,
     'set-up-phones': (who) => `邀请 ${who}：还没有任何记录`,
+    'ask-all': (since, n) => `自 ${since} 起没有人记录（${n} 天）`,
     'ask-the-silent': (who) => `联系 ${who}：一周没有跑步`,
     'write-findings': (_, n) => `为 ${n} 个已证实的问题写问题项`,
     'assign-findings': (_, n) => `为 ${n} 个问题项指定轮次`,
