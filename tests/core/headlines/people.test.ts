@@ -243,6 +243,15 @@ const testerRow = (more: Partial<TesterRow> = {}): TesterRow => ({
 });
 
 describe('the list of testers says first', () => {
+  it('once that nobody has logged, where the whole test went quiet', () => {
+    const quiet = { sinceMs: 1, days: 13, testers: [tester] };
+    const headline = testersHeadline([testerRow({ silentDays: 13 })], quiet);
+    expect(en.testers.headline(headline, say('en'))).toBe(
+      'Nobody has logged since 4 May (13 days).',
+    );
+    expect(zh.testers.headline(headline, say('zh'))).toBe('自 4 May 起没有人记录（13 天）。');
+  });
+
   const cases: readonly [string, readonly TesterRow[], string, string][] = [
     ['that there is none', [], 'No tester yet. Add the first ones.', '还没有试穿员，请先添加。'],
     [
@@ -255,7 +264,7 @@ describe('the list of testers says first', () => {
       'who is silent, the longest first',
       [testerRow({ tester: idOf(9), silentDays: 8 }), testerRow({ silentDays: 12 })],
       'T04 and T09 are silent, the longest for 12 days.',
-      'T04和T09 久无消息，最长 12 天。',
+      'T04 和 T09 久无消息，最长 12 天。',
     ],
     [
       'that nobody holds a pair',

@@ -25,6 +25,7 @@ const sayIn = (felt: string): Say =>
     tester,
     testers: (ids: readonly string[]) => list(ids.map(tester)),
     felt: () => felt,
+    date: String,
     number: (value: number, digits = 1) => value.toFixed(digits),
     list,
   }) as unknown as Say;

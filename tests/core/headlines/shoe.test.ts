@@ -437,7 +437,7 @@ const zoneCases: readonly (readonly [ZoneHeadline, string, string])[] = [
       before: { ...counts, round: second },
       now: { ...counts, testers: 0 },
     },
-    'Rubbing at the ankle: 7 of 8 testers in Round 2, nobody in Round 3.',
+    'Rubbing at the ankle: 7 of 8 in Round 2, now nobody.',
     '脚踝磨脚：Round 2，8 人中 7 人；Round 3，无人反映。',
   ],
   [
@@ -448,7 +448,7 @@ const zoneCases: readonly (readonly [ZoneHeadline, string, string])[] = [
       before: { ...counts, round: first },
       now: { ...counts, testers: 1 },
     },
-    'Rubbing at the ankle: 7 of 8 testers in Round 1, 1 in Round 3.',
+    'Rubbing at the ankle: 7 of 8 in Round 1, now 1.',
     '脚踝磨脚：Round 1，8 人中 7 人；Round 3，8 人中 1 人。',
   ],
   [

@@ -73,7 +73,7 @@ describe('silence', () => {
   it('of the whole test is one, since the last run of anybody', () => {
     const log = opened([out, others, ...runsOn([3, 9]), ...theirs([8])], 20);
     const { quiet } = reviewProject(log);
-    expect(quiet).toMatchObject({ days: 10, testers: [other, tester] });
+    expect(quiet).toMatchObject({ days: 11, testers: [other, tester] });
     expect(quiet?.sinceMs).toBeGreaterThanOrEqual(Date.parse(day(9)));
   });
 

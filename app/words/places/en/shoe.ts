@@ -113,7 +113,7 @@ export const shoe = {
         case 'recurs':
           return `${say.upper(say.felt(h.felt))} recurs: ${of(h)}.`;
         case 'recurred':
-          return `${say.upper(say.felt(h.felt))}: ${of(h.before)} in ${say.round(h.before.round)}, ${h.now.testers === 0 ? 'nobody' : h.now.testers} in ${say.round(h.now.round)}.`;
+          return `${say.upper(say.felt(h.felt))}: ${h.before.testers} of ${h.before.askedTesters} in ${say.round(h.before.round)}, now ${h.now.testers === 0 ? 'nobody' : h.now.testers}.`;
         case 'one-tester':
           return h.testers.length === 1
             ? `Only ${say.testers(h.testers)} keeps having ${say.felt(h.felt)}.`
