@@ -5,7 +5,7 @@ import { places } from '../../../app/words/places/zh/index.ts';
 /** Every text of the places, those with names filled in by a round that is named in Latin letters. */
 const texts = (value: unknown, path: string): [string, string][] => {
   if (typeof value === 'string') return [[path, value]];
-  if (Array.isArray(value) || value === null || value === undefined) return [];
+  if (value === null || value === undefined) return [];
   if (typeof value === 'object')
     return Object.entries(value).flatMap(([key, own]) => texts(own, `${path}.${key}`));
   if (typeof value !== 'function') return [];
@@ -26,6 +26,11 @@ describe('the Chinese words of the places', () => {
     expect(
       all.filter(([, text]) => /[\u3400-\u9fff][A-Za-z0-9]|[A-Za-z0-9][\u3400-\u9fff]/.test(text)),
     ).toEqual([]);
+  });
+
+  it('stay lists where they are lists', () => {
+    expect(places.shoe.levels).toHaveLength(5);
+    expect(Array.isArray(places.shoe.levels)).toBe(true);
   });
 
   it('do so in headlines as well', () => {

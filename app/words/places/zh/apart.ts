@@ -13,9 +13,11 @@ const spacedIn = (value: unknown): unknown =>
     ? spaced(value)
     : typeof value === 'function'
       ? (...about: unknown[]) => spacedIn((value as (...own: unknown[]) => unknown)(...about))
-      : typeof value === 'object' && value !== null
-        ? Object.fromEntries(Object.entries(value).map(([key, own]) => [key, spacedIn(own)]))
-        : value;
+      : Array.isArray(value)
+        ? value.map(spacedIn)
+        : typeof value === 'object' && value !== null
+          ? Object.fromEntries(Object.entries(value).map(([key, own]) => [key, spacedIn(own)]))
+          : value;
 
 /** The same words, whatever names are put in: a group may name its rounds in Latin letters. */
 export const withSpaces = <Words extends object>(words: Words): Words => spacedIn(words) as Words;
