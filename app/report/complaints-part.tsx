@@ -7,7 +7,13 @@ import { FootMap, zoneKey } from '../parts/foot-map/foot-map.tsx';
 import { hatchId, Hatching } from '../parts/foot-map/hatching.tsx';
 import { heatOfZones } from '../parts/foot-map/heat.ts';
 import { percentOf } from '../words/figures.ts';
-import { cellLines, cellTitle, lookLines, suspectLine } from '../words/say-complaint.ts';
+import {
+  cellLines,
+  cellTitle,
+  evidenceName,
+  lookLines,
+  suspectLine,
+} from '../words/say-complaint.ts';
 import { painLines } from '../words/say-pain.ts';
 import type { PartProps } from './document-props.ts';
 import { joined, Lines, Say, type Languages } from './spoken.tsx';
@@ -142,9 +148,7 @@ export const PainPart = ({ report, languages }: PartProps) => {
       <Lines
         in={languages}
         of={({ speaker }) => [
-          ...(pain
-            ? [speaker.desk.joined.sentence(speaker.glossary.evidence[pain.word].name)]
-            : []),
+          ...(pain ? [speaker.desk.joined.sentence(evidenceName(pain, speaker))] : []),
           ...painLines(pain, speaker),
         ]}
       />
@@ -187,10 +191,7 @@ export const ComplaintsPart = (props: PartProps) => {
               <Say
                 in={languages}
                 of={({ speaker }) =>
-                  speaker.desk.joined.aside(
-                    cellTitle(cell, speaker),
-                    speaker.glossary.evidence[cell.word].name,
-                  )
+                  speaker.desk.joined.aside(cellTitle(cell, speaker), evidenceName(cell, speaker))
                 }
               />
             </h3>
@@ -240,10 +241,7 @@ const Others = ({ report, languages }: PartProps) => (
                 <Say in={languages} of={({ speaker }) => speaker.glossary.kinds[cell.kind].name} />
               </td>
               <td>
-                <Say
-                  in={languages}
-                  of={({ speaker }) => speaker.glossary.evidence[cell.word].name}
-                />
+                <Say in={languages} of={({ speaker }) => evidenceName(cell, speaker)} />
               </td>
               <td>{`${cell.testersOnce} / ${report.round.complaints.asked.testers}`}</td>
               <td>{`${cell.runs} / ${report.round.complaints.asked.runs}`}</td>

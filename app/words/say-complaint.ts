@@ -1,10 +1,12 @@
 /** What does the log say about a complaint, in sentences? The same at the desk, in the terminal and in a finding. */
-import type {
-  Association,
-  CellName,
-  FirstRepeat,
-  Onset,
-  Trend,
+import {
+  surenessOf,
+  type Association,
+  type CellName,
+  type EvidenceWord,
+  type FirstRepeat,
+  type Onset,
+  type Trend,
 } from '../../core/complaints/index.ts';
 import { suspectsOf, type PartId } from '../../core/foot/index.ts';
 import type { Foot, RecordId } from '../../core/records/index.ts';
@@ -33,6 +35,19 @@ export interface Speaker {
   /** Name of a language by its tag. */
   readonly language: (tag: string) => string;
 }
+
+/** How sure it is that a complaint, or pain, recurs: by the words of the desk, with what is proved where it is. */
+export const evidenceName = (
+  { word, testersOnce }: { readonly word: EvidenceWord; readonly testersOnce: number },
+  { desk, glossary }: Pick<Speaker, 'desk' | 'glossary'>,
+): string => {
+  if (word === 'not-seen' || word === 'too-few-runs') return glossary.evidence[word].name;
+  const sure = surenessOf(word, testersOnce);
+  const { name } = glossary.sureness[sure];
+  return sure === 'clear' || sure === 'one-tester'
+    ? desk.joined.of(name, glossary.evidence[word].name)
+    : name;
+};
 
 /** A p-value as people read it. */
 export const pOf = (p: number, { number }: Speaker): string =>

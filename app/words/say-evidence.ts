@@ -6,7 +6,13 @@ import type { Evidence, EvidenceFigures } from '../../core/records/index.ts';
 import { kindOf } from '../../core/wear/index.ts';
 import { readingInWords, type ReadingFigures } from './say-blueprint.ts';
 import { comfortChangeLine, scoreLine, type ComfortChangeFigures } from './say-comfort.ts';
-import { circumstanceLines, countLines, type LookFigures, type Speaker } from './say-complaint.ts';
+import {
+  circumstanceLines,
+  countLines,
+  evidenceName,
+  type LookFigures,
+  type Speaker,
+} from './say-complaint.ts';
 import { wearOutlook, type WearFigures } from './say-wear.ts';
 import type { DeskWords, Glossary } from './types.ts';
 
@@ -52,8 +58,11 @@ const sayComplaint = (
 ): readonly string[] | null => {
   const { desk, glossary } = speaker;
   if (!isOf(glossary.evidence, counts.word)) return null;
-  const { name, meaning } = glossary.evidence[counts.word];
-  const proof = desk.joined.aside(name, meaning);
+  const known = { word: counts.word, testersOnce: counts.testersOnce };
+  const proof = desk.joined.aside(
+    evidenceName(known, speaker),
+    glossary.evidence[counts.word].meaning,
+  );
   const byFoot = { left: counts.left, right: counts.right };
   const asked = { runs: counts.askedRuns, testers: counts.askedTesters };
   if (!weighed)

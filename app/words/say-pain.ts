@@ -2,7 +2,7 @@
 import { PAIN_FROM } from '../../core/complaints/index.ts';
 import { isProven, type PainSummary } from '../../core/review/index.ts';
 import { chanceOf, percentOf, setPercentOf } from './figures.ts';
-import { evidenceValue, type Speaker } from './say-complaint.ts';
+import { evidenceName, evidenceValue, type Speaker } from './say-complaint.ts';
 
 /** How many testers and answers, the share against what the brief allows, and for whom it is proven. */
 export const painLines = (pain: PainSummary | null, speaker: Speaker): string[] => {
@@ -54,6 +54,6 @@ export const painClause = (
         pain.testersOnce,
         pain.asked.testers,
         PAIN_FROM,
-        glossary.evidence[pain.word].name,
+        evidenceName(pain, { desk, glossary }),
       )
     : null;

@@ -15,6 +15,7 @@ import type {
   AssociationFactor,
   ComfortChange,
   EvidenceWord,
+  Sureness,
   Trend,
 } from '../../core/complaints/index.ts';
 import type {
@@ -73,6 +74,8 @@ export interface Glossary {
   readonly roles: Terms<Role>;
   /** What the log proves of a complaint; nothing else is said as proof. */
   readonly evidence: Named<EvidenceWord, 'name' | 'meaning'>;
+  /** The same in the few words that stand alone; `meaning` says it in a clause. */
+  readonly sureness: Named<Sureness, 'name' | 'alone' | 'meaning'>;
   readonly trends: Terms<Trend['word']>;
   /** With what a complaint goes together: more of it, or less. */
   readonly factors: Named<AssociationFactor, 'more' | 'less'>;

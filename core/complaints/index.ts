@@ -3,6 +3,7 @@ export * from './counts.ts';
 export * from './caution.ts';
 export * from './pain-stands.ts';
 export * from './evidence.ts';
+export * from './sureness.ts';
 export * from './pain.ts';
 export * from './silence.ts';
 export * from './observed-runs.ts';

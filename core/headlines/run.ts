@@ -9,7 +9,12 @@ const LEAST_OTHERS = 4;
 /** Smaller differences of comfort do not matter: the smallest that runners call one (Mills 2010). */
 const MATTERS = 10;
 
-export type RunHeadline = { readonly claims: Claim; readonly tester: RecordId } & (
+export type RunHeadline = {
+  readonly claims: Claim;
+  readonly tester: RecordId;
+  /** When the run began. */
+  readonly at: string;
+} & (
   | { readonly case: 'pain'; readonly score: number }
   | { readonly case: 'off-day' | 'best-day'; readonly score: number; readonly usual: number }
   | { readonly case: 'felt'; readonly felt: FeltName; readonly more: number }
@@ -30,7 +35,7 @@ const worst = (complaints: readonly Complaint[]): Complaint | undefined =>
 
 /** @returns the case; an off day lies outside of all other runs and by as much as matters */
 export const runHeadline = ({ run, comfort, caution }: RunLook): RunHeadline => {
-  const about = { claims: 'nothing', tester: run.tester } as const;
+  const about = { claims: 'nothing', tester: run.tester, at: run.startedAt } as const;
   if (caution && run.pain) return { ...about, case: 'pain', score: run.pain.score };
   const overall = comfort.find(({ attribute }) => attribute === 'overall');
   if (overall && overall.score !== null && overall.others.length >= LEAST_OTHERS) {

@@ -21,6 +21,18 @@ export interface RunsFacts {
   };
 }
 
+/**
+ * Damage that still needs its lead. Nobody runs in a pair that was stopped: it is settled, and the sheet does not ask
+ * about it either.
+ */
+export const damagesToAnswer = <D extends Pick<Review['damages'][number], 'pair' | 'stands'>>(
+  damages: readonly D[],
+  pairs: RunsFacts['review']['pairs'],
+): readonly D[] => {
+  const stopped = new Set(pairs.filter(({ stopUse }) => stopUse).map(({ id }) => id));
+  return damages.filter(({ pair, stands }) => stands && !stopped.has(pair));
+};
+
 /** @returns the case; pain and damage that a lead has answered are asked about after those that nobody answered */
 export const runsHeadline = ({ review }: RunsFacts): RunsHeadline => {
   const { pains, damages, waiting, oddities, size } = review;
@@ -33,11 +45,7 @@ export const runsHeadline = ({ review }: RunsFacts): RunsHeadline => {
       testers: [...new Set(open.map(({ tester }) => tester))],
       unanswered: true,
     };
-  // Nobody runs in a pair that was stopped: the sheet does not ask about it either.
-  const stopped = new Set(review.pairs.filter(({ stopUse }) => stopUse).map(({ id }) => id));
-  const broken = damages.filter(
-    ({ pair, stands, answer }) => stands && answer === null && !stopped.has(pair),
-  );
+  const broken = damagesToAnswer(damages, review.pairs).filter(({ answer }) => answer === null);
   if (broken.length > 0)
     return {
       case: 'damage',

@@ -2,6 +2,7 @@
  * What does the shoe do to the feet, in one sentence? One rule each for complaints, one zone, comfort and arrival. What
  * is said of a round is what its runs prove of it; pain comes first.
  */
+import { surenessOf, type Sureness } from '../complaints/index.ts';
 import type { ComfortAttributeId } from '../foot/index.ts';
 import type { Foot, Measure, RecordId } from '../records/index.ts';
 import type {
@@ -14,7 +15,7 @@ import type {
   ZoneLook,
 } from '../review/index.ts';
 import type { FeltName } from './sheet.ts';
-import { surenessOf, type Claim, type Sureness } from './stamp.ts';
+import type { Claim } from './stamp.ts';
 
 /** A round with who reported something, of whom. */
 export interface HeadlineCount {

@@ -2,10 +2,11 @@
  * Is it the shoe, or this foot? One sentence of one tester, from what is proved of their complaints and what the
  * others in the same rounds said. It never says more than the complaint's own stamp.
  */
+import { surenessOf, type Sureness } from '../complaints/index.ts';
 import type { RecordId } from '../records/index.ts';
 import type { FeltByTester, TesterLook } from '../review/index.ts';
 import type { FeltName } from './sheet.ts';
-import { surenessOf, type Claim, type Sureness } from './stamp.ts';
+import type { Claim } from './stamp.ts';
 
 /** Reported in fewer runs it is an event, not what a tester feels. */
 const LEAST_RUNS = 2;

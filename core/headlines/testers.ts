@@ -1,6 +1,6 @@
 /** Who needs a word from the lead: who is in pain, who is silent? In one sentence, by rule. */
 import type { RecordId } from '../records/index.ts';
-import type { TesterRow } from '../review/index.ts';
+import type { Quiet, TesterRow } from '../review/index.ts';
 import type { Claim } from './stamp.ts';
 
 export type TestersHeadline = { readonly claims: Claim } & (
@@ -8,16 +8,22 @@ export type TestersHeadline = { readonly claims: Claim } & (
   | { readonly case: 'pain'; readonly testers: readonly RecordId[] }
   /** The longest silent first. */
   | { readonly case: 'silent'; readonly testers: readonly RecordId[]; readonly days: number }
+  /** Nobody at all has logged for a while. */
+  | { readonly case: 'all-quiet'; readonly sinceMs: number; readonly days: number }
   | { readonly case: 'nobody-holds'; readonly of: number }
   | { readonly case: 'all-heard'; readonly holders: number }
 );
 
 /** What the list of testers says first. */
-export const testersHeadline = (rows: readonly TesterRow[]): TestersHeadline => {
+export const testersHeadline = (
+  rows: readonly TesterRow[],
+  quiet: Quiet | null = null,
+): TestersHeadline => {
   const claims = 'nothing';
   if (rows.length === 0) return { case: 'none', claims };
   const hurt = rows.filter(({ pain }) => pain?.stands);
   if (hurt.length > 0) return { case: 'pain', claims, testers: hurt.map(({ tester }) => tester) };
+  if (quiet) return { case: 'all-quiet', claims, sinceMs: quiet.sinceMs, days: quiet.days };
   const silent = rows
     .filter(({ silentDays }) => silentDays !== null)
     .toSorted((a, b) => (b.silentDays ?? 0) - (a.silentDays ?? 0));

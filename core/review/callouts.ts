@@ -14,10 +14,10 @@ import type {
   RecordId,
 } from '../records/index.ts';
 import type { Metres } from '../units/index.ts';
-import type { EvidenceWord, WeighedCell } from '../complaints/index.ts';
+import { surenessOf, type EvidenceWord, type WeighedCell } from '../complaints/index.ts';
 import { isProven } from './closer-look.ts';
 import { compareComplaint } from './compare-rounds.ts';
-import type { ProjectLog } from './project-log.ts';
+import { ownRecords, type ProjectLog } from './project-log.ts';
 import type { Review, RoundReview } from './review-types.ts';
 import { zoneAtSite, zoneOfDamageAt } from './shoe-spots.ts';
 import { isOutOfTolerance } from './tolerance.ts';
@@ -118,9 +118,9 @@ const reportedOf = (
 const cellIn = (round: RoundReview, zone: ZoneCode, kind: ComplaintKind) =>
   round.complaints.cells.find((one) => one.zone === zone && one.kind === kind);
 
-/** Proved, or reported by two testers and in two runs at least. */
-const isTelling = (cell: WeighedCell): boolean =>
-  isProven(cell) || (cell.word === 'early-sign' && cell.testersOnce >= 2);
+/** Whether it may be said of it that it is clear, or likely. */
+const isTelling = ({ word, testersOnce }: WeighedCell): boolean =>
+  surenessOf(word, testersOnce) !== 'too-early';
 
 /** The latest round in which anybody was asked. */
 export const latestAsked = ({ rounds }: Review): RoundReview | undefined =>
@@ -178,7 +178,26 @@ const bettersOf = (log: ProjectLog, review: Review): Callout[] => {
     );
 };
 
-const tolerancesOf = (review: Review): Callout[] => {
+/** A place of a round, and a pair where it is about one. */
+interface Measured {
+  readonly round: RecordId | undefined;
+  readonly measure: Measure;
+  readonly site: string;
+  readonly pair?: string;
+}
+
+/** Whether a lead closed a finding of these readings: what is settled is pointed at no more. */
+const isSettled = (log: ProjectLog, one: Measured): boolean =>
+  ownRecords(log.records.finding, log.id).some(
+    ({ body: { state, round, evidence } }) =>
+      state === 'closed' &&
+      round === one.round &&
+      evidence?.place?.measure === one.measure &&
+      evidence.place.site === one.site &&
+      evidence.reading?.pair === one.pair,
+  );
+
+const tolerancesOf = (log: ProjectLog, review: Review): Callout[] => {
   const measured = review.pairs.filter(({ outOfTolerance }) => outOfTolerance.judged > 0).length;
   const out = new Set(
     review.pairs.filter((pair) => isOutOfTolerance(pair.outOfTolerance)).map(({ id }) => id),
@@ -186,6 +205,8 @@ const tolerancesOf = (review: Review): Callout[] => {
   const worst = new Map<string, Callout & { readonly what: 'out-of-tolerance' }>();
   for (const { pair, measure, site, unit, deviation, foot, word } of review.deviations) {
     if (!out.has(pair) || (word !== 'not-conforming' && word !== 'outside')) continue;
+    const { code, round } = review.pairs.find(({ id }) => id === pair) ?? {};
+    if (code !== undefined && isSettled(log, { round, measure, site, pair: code })) continue;
     const key = `${pair} ${measure} ${site}`;
     const known = worst.get(key);
     const isWorse = !known || Math.abs(deviation) > Math.abs(known.deviation);
@@ -227,6 +248,7 @@ const wearsOf = (log: ProjectLog, verdicts: readonly Verdict[]): Callout[] => {
       if (item.what !== 'wear' || item.distance === null) continue;
       const { median } = item.distance;
       if (typeof median !== 'number' || median >= briefM) continue;
+      if (isSettled(log, { round, measure: item.limit.measure, site: item.site })) continue;
       const key = `${item.kind} ${item.site} ${item.limit.value}`;
       const known = soonest.get(key);
       if (known && known.reachedM <= median) continue;
@@ -259,7 +281,7 @@ export const calloutsOf = (
     damagesOf(log, review),
     complaints.filter(isProvedOne),
     wearsOf(log, verdicts),
-    tolerancesOf(review),
+    tolerancesOf(log, review),
     complaints.filter((one) => !isProvedOne(one)),
     bettersOf(log, review),
   ].flatMap((some) => some.slice(0, MOST));

@@ -263,14 +263,15 @@ export const lookAtChanges = (
 
 /**
  * Did what the blueprint changed arrive on the samples? Of what is named in both blueprints and not the same; what else
- * differs is no answer to that.
+ * differs is no answer to that: `not-asked` where that alone was measured.
  */
 export const arrivedAnswer = (
   arrivals: readonly Arrival[],
-): 'yes' | 'partly' | 'no' | 'not-measured' => {
+): 'yes' | 'partly' | 'no' | 'not-asked' | 'not-measured' => {
   const measured = arrivals.filter(({ wanted, measured: is }) => wanted !== null && is !== null);
   const arrived = measured.filter(({ word }) => word === 'arrived').length;
-  if (measured.length === 0) return 'not-measured';
+  if (measured.length === 0)
+    return arrivals.some(({ measured: is }) => is !== null) ? 'not-asked' : 'not-measured';
   if (arrived === 0) return 'no';
   return arrived === arrivals.filter(({ wanted }) => wanted !== null).length ? 'yes' : 'partly';
 };

@@ -11,7 +11,7 @@ import type { Metres } from '../units/index.ts';
 import { isProven } from './closer-look.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
 import type { Review, RoundReview } from './review-types.ts';
-import { silentOf, type Silent } from './silence.ts';
+import { silentOf, type Quiet, type Silent } from './silence.ts';
 import type { Verdict } from './verdict.ts';
 
 /** Odd runs of so many days stand among the steps: a run may be odd and right, for ever. So do pain and damage of pairs that came back. */
@@ -56,12 +56,22 @@ export type NextStep =
       readonly testers: readonly RecordId[];
       readonly count: number;
     }
+  /** The whole test went quiet: `testers` fell silent together. */
+  | ({ readonly step: 'ask-all'; readonly count: number } & Quiet)
   /** Proven complaints of the latest round without a finding. */
   | { readonly step: 'write-findings'; readonly cells: readonly CellName[]; readonly count: number }
   /** Open findings that no round shall carry yet. */
-  | { readonly step: 'assign-findings'; readonly count: number }
+  | {
+      readonly step: 'assign-findings';
+      readonly findings: readonly RecordId[];
+      readonly count: number;
+    }
   /** Findings whose round has been run in, without an outcome. */
-  | { readonly step: 'judge-findings'; readonly count: number }
+  | {
+      readonly step: 'judge-findings';
+      readonly findings: readonly RecordId[];
+      readonly count: number;
+    }
   | { readonly step: 'set-limits'; readonly count: number }
   /** What the verdict does not know yet, in the latest round. */
   | { readonly step: 'settle-verdict'; readonly count: number }
@@ -162,7 +172,10 @@ export const overviewOf = (
   const silent = silentOf(log);
   const unheard = unheardOf(log);
   // Who never logged a run is asked about that, not about the days since.
-  const fellSilent = silent.filter(({ tester }) => !unheard.includes(tester));
+  const { quiet } = review;
+  const fellSilent = silent.filter(
+    ({ tester }) => !unheard.includes(tester) && !quiet?.testers.includes(tester),
+  );
   const asked = new Map(review.rounds.map(({ id, complaints }) => [id, complaints.asked.runs]));
 
   const held = new Set(
@@ -227,6 +240,7 @@ export const overviewOf = (
     { step: 'measure-on-arrival', pairs: unmeasured.map(({ id }) => id), count: unmeasured.length },
     { step: 'hand-out', pairs: waiting.map(({ id }) => id), count: waiting.length },
     { step: 'set-up-phones', testers: unheard, count: unheard.length },
+    ...(quiet ? [{ step: 'ask-all', count: quiet.testers.length, ...quiet } as const] : []),
     {
       step: 'ask-the-silent',
       testers: fellSilent.map(({ tester }) => tester),
@@ -237,8 +251,16 @@ export const overviewOf = (
       cells: unwritten.map(({ zone, kind }) => ({ zone, kind })),
       count: unwritten.length,
     },
-    { step: 'assign-findings', count: unassigned.length },
-    { step: 'judge-findings', count: unjudged.length },
+    {
+      step: 'assign-findings',
+      findings: unassigned.map(({ revision }) => revision.id),
+      count: unassigned.length,
+    },
+    {
+      step: 'judge-findings',
+      findings: unjudged.map(({ revision }) => revision.id),
+      count: unjudged.length,
+    },
     { step: 'set-limits', count: log.project.brief.limits.length === 0 ? 1 : 0 },
     { step: 'settle-verdict', count: review.size.runs > 0 ? (open ?? 0) : 0 },
     {

@@ -25,6 +25,7 @@ import type { Metres, Millimetres } from '../units/index.ts';
 import type { Combined, Conformity, LeftRight } from '../rounds/index.ts';
 import type { GaugeReview } from './gauges.ts';
 import type { Preference } from './preferences.ts';
+import type { Quiet } from './silence.ts';
 import type { DecidedItem, WaitingItem } from './standing/standing.ts';
 import type { PairTolerance } from './tolerance.ts';
 
@@ -156,6 +157,8 @@ export interface Review {
   /** When the question was asked, milliseconds since 1970. */
   readonly nowMs: number;
   readonly size: EvidenceSize;
+  /** The whole test went quiet (`silence.ts`); null: somebody ran, or single testers are silent. */
+  readonly quiet: Quiet | null;
   /** Testers of the group, with or without a pair or a run of this project. */
   readonly groupTesters: number;
   /** By order. */

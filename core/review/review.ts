@@ -16,7 +16,7 @@ import { preferencesOf } from './preferences.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
 import type { LeadAnswer, Review } from './review-types.ts';
 import { comfortAnswers, reviewRound } from './round-review.ts';
-import { silentOf } from './silence.ts';
+import { quietOf, silentOf } from './silence.ts';
 import { reviewTesters } from './tester-review.ts';
 
 /** Reviews one project. */
@@ -57,6 +57,7 @@ export const reviewProject = (log: ProjectLog): Review => {
     bench: pairs.flatMap(benchSeries),
     deviations: pairs.flatMap(({ deviations }) => deviations),
     sides: pairs.flatMap(({ sides }) => sides),
+    quiet: quietOf(log),
     gauges: log.gauges,
     without:
       log.without

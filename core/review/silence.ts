@@ -43,3 +43,32 @@ export const silentOf = ({
     .filter(({ days }) => days >= SILENT_DAYS)
     .sort((a, b) => b.days - a.days);
 };
+
+/** The whole test went quiet: nobody at all has logged for a while. */
+export interface Quiet {
+  /** End of the last run of anybody. */
+  readonly sinceMs: number;
+  /** Whole days since. */
+  readonly days: number;
+  /** Those who fell silent with the rest; not who was silent long before, or never logged a run. */
+  readonly testers: readonly RecordId[];
+}
+
+/** Fewer silent testers are named one by one. */
+const LEAST_QUIET = 2;
+
+/**
+ * Whether the silence is one of the whole test, to be said once, or of single testers.
+ * @returns null where anybody ran within a week, where nobody ever did, or where one tester alone is silent
+ */
+export const quietOf = (log: Pick<ProjectLog, 'spans' | 'heardMs' | 'nowMs'>): Quiet | null => {
+  const sinceMs = Math.max(...log.heardMs.values());
+  const days = Math.floor((log.nowMs - sinceMs) / DAY_MS);
+  if (!Number.isFinite(sinceMs) || days < SILENT_DAYS) return null;
+  const together = silentOf(log).filter(
+    (one) => log.heardMs.has(one.tester) && one.days - days < SILENT_DAYS,
+  );
+  return together.length < LEAST_QUIET
+    ? null
+    : { sinceMs, days, testers: together.map(({ tester }) => tester) };
+};

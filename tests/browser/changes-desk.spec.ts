@@ -36,7 +36,7 @@ test('from the step on the sheet to the finding, and its outcome is written down
   await line.getByRole('link', { name: 'Write down the outcome' }).focus();
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Heel slips in the heel cup');
-  await expect(page.getByText('Round 2 carried the change. Did it work?')).toBeVisible();
+  await expect(page.getByText('Round 2 makes this change. Did it work?')).toBeVisible();
   await expect(page.getByText(/57 of 172 runs before, 3 of 183 now/)).toBeVisible();
   await press(page, 'button', 'Write down the outcome');
   const form = page.getByRole('region', { name: 'Write down the outcome' });
@@ -46,7 +46,7 @@ test('from the step on the sheet to the finding, and its outcome is written down
   await expect(form.getByText('Write what shows it.')).toBeVisible();
   await form.getByLabel('What shows it, a line each').fill('Three of 183 runs.');
   await press(page, 'button', 'Save');
-  await expect(page.getByText(/^Round 2 carried the change: better, as of /)).toBeVisible();
+  await expect(page.getByText(/^Round 2 makes this change: better, as of /)).toBeVisible();
   await page.goBack();
   await expect(line.getByText('better', { exact: true })).toBeVisible();
   await expect(line.getByRole('link', { name: 'Write down the outcome' })).toHaveCount(0);
@@ -95,7 +95,7 @@ test('a finding is edited, erased and brought back', async ({ page }) => {
   await form.getByLabel('Round that shall carry it').selectOption({ label: 'Round 3' });
   await form.getByRole('button', { name: 'Save' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('The heel tires');
-  await expect(page.getByText('Round 3 carried the change. Did it work?')).toBeVisible();
+  await expect(page.getByText('Round 3 makes this change. Did it work?')).toBeVisible();
   await page.getByRole('button', { name: 'Erase this finding' }).click();
   await expect(page.getByRole('link', { name: 'The heel tires' })).toHaveCount(0);
   await page.getByRole('button', { name: 'Undo' }).click();

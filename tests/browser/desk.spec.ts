@@ -65,7 +65,7 @@ test('what recurs is said with its evidence, becomes a finding, and leaves as pi
   await expect(page.getByText('All 52 reports')).toBeVisible();
   const proof = page.locator('.zone-main > .how-sure');
   await proof.locator('> summary').click();
-  await expect(proof.getByText('recurs across testers', { exact: true })).toBeVisible();
+  await expect(proof.getByText('clear: recurs across testers', { exact: true })).toBeVisible();
   await expect(proof.getByText(/^4 of 8 testers reported it at least twice/)).toBeVisible();
   await expect(proof.getByText(/It came in 50 of 183 asked runs/)).toBeVisible();
   await expect(proof.getByText(/more often with more layers of material there/)).toBeVisible();

@@ -35,7 +35,7 @@ test('a finding is made from wear, changed, looked at again, and its history say
   // It is opened as it was written.
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('The heel wears through');
   await expect(page.getByText('outsole, tooling')).toBeVisible();
-  await expect(page.getByText('No round carries this change yet.')).toBeVisible();
+  await expect(page.getByText('No round makes this change yet.')).toBeVisible();
   await page.getByText(/^How sure, as of .*\?$/).click();
   await expect(page.getByText(/^Tread depth, lateral heel: falls with distance/)).toBeVisible();
 
@@ -44,7 +44,7 @@ test('a finding is made from wear, changed, looked at again, and its history say
   await edit.getByLabel('State').selectOption('asked-for');
   await edit.getByLabel('Round that shall carry it').selectOption({ label: 'Round 2' });
   await edit.getByRole('button', { name: 'Save' }).click();
-  await expect(page.getByText('Round 2 carried the change. Did it work?')).toBeVisible();
+  await expect(page.getByText('Round 2 makes this change. Did it work?')).toBeVisible();
 
   await page.getByRole('button', { name: 'Write down the outcome' }).click();
   const outcome = page.getByRole('region', { name: 'Write down the outcome' });
@@ -53,7 +53,7 @@ test('a finding is made from wear, changed, looked at again, and its history say
   await outcome.getByLabel('What the change did').selectOption('no-different');
   await outcome.getByLabel('What shows it, a line each').fill('As deep as before.\n\nNo slower.');
   await outcome.getByRole('button', { name: 'Save' }).click();
-  await expect(page.getByText(/^Round 2 carried the change: no different, as of /)).toBeVisible();
+  await expect(page.getByText(/^Round 2 makes this change: no different, as of /)).toBeVisible();
   await page.getByText(/^What shows it, as of /).click();
   await expect(page.getByText('No slower.')).toBeVisible();
 

@@ -253,7 +253,7 @@ const journey = async (open: OpenBrowser) => {
     // Testers 2 of 2, one of them twice, 3 of 4 runs, left 2 and right 1, severity mean 4 and most 6.
     await expect(cells).toHaveText([
       'Heel slip',
-      'early sign',
+      'likely',
       '2 / 2',
       /^1 /,
       /^3 \/ 4 /,

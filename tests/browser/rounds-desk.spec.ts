@@ -80,7 +80,7 @@ test('a change goes from the blueprint to its outcome, and the sheet to who can 
   await expect(outcome.getByLabel('What the change did')).toHaveValue('better');
   await expect(outcome.getByLabel('What shows it, a line each')).toHaveValue(/Round 2: /);
   await outcome.getByRole('button', { name: 'Save' }).click();
-  await expect(lead.getByText(/^Round 2 carried the change: better, as of /)).toBeVisible();
+  await expect(lead.getByText(/^Round 2 makes this change: better, as of /)).toBeVisible();
 
   await lead.goto(`${project}/report?trade=upper`);
   await lead.getByLabel('Round').selectOption({ label: 'Round 1' });

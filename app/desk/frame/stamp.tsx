@@ -1,7 +1,8 @@
 /** A word that judges, as a stamp: filled is against, a green frame is for, dashed is open. Never a link. */
 import type { ComponentChildren } from 'preact';
-import type { Stamp as Word, Sureness } from '../../../core/headlines/index.ts';
-import { p } from '../../words/index.ts';
+import { sureness, type Sureness } from '../../../core/complaints/index.ts';
+import type { Stamp as Word } from '../../../core/headlines/index.ts';
+import { p, terms } from '../../words/index.ts';
 
 export type Tone = 'fails' | 'holds' | 'open' | 'danger' | 'plain';
 
@@ -9,9 +10,15 @@ export type Tone = 'fails' | 'holds' | 'open' | 'danger' | 'plain';
 export const Mark = (props: {
   readonly tone: Tone;
   readonly title?: string;
+  /** For a word that is mistaken where it stands alone; absent: the word itself. */
+  readonly says?: string;
   readonly children: ComponentChildren;
 }) => (
-  <span class={`stamp stamp-${props.tone}`} title={props.title}>
+  <span
+    class={`stamp stamp-${props.tone}`}
+    title={props.title}
+    {...(props.says && { role: 'img', 'aria-label': props.says })}
+  >
     {props.children}
   </span>
 );
@@ -31,8 +38,37 @@ const toneOfSureness: Readonly<Record<Sureness, Tone>> = {
 };
 
 /** How sure a complaint is. */
-export const SureStamp = ({ word }: { readonly word: Sureness }) => (
-  <Mark tone={toneOfSureness[word]} title={p().frame.surenessMeaning[word]}>
-    {p().frame.sureness[word]}
-  </Mark>
-);
+export const SureStamp = ({ word }: { readonly word: Sureness }) => {
+  const { name, alone, meaning } = terms().sureness[word];
+  return (
+    <Mark
+      tone={toneOfSureness[word]}
+      title={`${alone}${p().frame.sureWord(meaning)}`}
+      {...(alone !== name && { says: alone })}
+    >
+      {name}
+    </Mark>
+  );
+};
+
+/** For a reader who takes "clear" for "no complaint"; what the other words mean stands behind it. */
+export const SureLegend = () => {
+  const words = p().frame;
+  const { name, alone } = terms().sureness.clear;
+  return (
+    <div class="sure-legend small soft">
+      {words.sureLegend(name, alone)}
+      <details class="how-sure">
+        <summary>{words.sureWords}</summary>
+        <dl>
+          {sureness.map((one) => (
+            <div key={one}>
+              <dt>{terms().sureness[one].name}</dt>
+              <dd>{`${terms().sureness[one].alone}${words.sureWord(terms().sureness[one].meaning)}`}</dd>
+            </div>
+          ))}
+        </dl>
+      </details>
+    </div>
+  );
+};

@@ -13,14 +13,20 @@ import type { Order } from '../people/sorting.ts';
 import { Some } from '../parts/some.tsx';
 import type { PairColumn } from './pair-order.ts';
 
-const State = ({ row, links }: { readonly row: PairRow; readonly links: Links }) => {
+const State = (props: {
+  readonly row: PairRow;
+  readonly links: Links;
+  readonly quiet: TabProps['review']['quiet'];
+}) => {
+  const { row, links, quiet } = props;
+  const withAll = row.holder !== null && quiet?.testers.includes(row.holder);
   const words = p();
   return (
     <>
       {row.stopped && <Mark tone="danger">{words.frame.doNotRun}</Mark>}
       {row.damage !== null && <a href={links.damage(row.damage)}>{words.pairs.damaged}</a>}
       {row.outOfTolerance && <Mark tone="fails">{words.frame.outOfTolerance}</Mark>}
-      {row.holderSilentDays !== null && (
+      {row.holderSilentDays !== null && !withAll && (
         <span class="soft">{words.pairs.silent(row.holderSilentDays)}</span>
       )}
     </>
@@ -100,7 +106,7 @@ export const PairTable = (
               </td>
               <td class="right cell-checks">{row.checks}</td>
               <td class="cell-state">
-                <State row={row} links={links} />
+                <State row={row} links={links} quiet={review.quiet} />
               </td>
             </tr>
           )}

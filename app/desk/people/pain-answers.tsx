@@ -12,6 +12,7 @@ import { namesIn, type TabProps } from '../desk-state.ts';
 import { labelOf, saveFromForm, SmallForm, Unfold } from '../parts/form-parts.tsx';
 import { linksOf } from '../frame/route.ts';
 import { Some } from '../parts/some.tsx';
+import { damagesToAnswer } from '../../../core/headlines/index.ts';
 
 /** What is answered: a run with pain, or a report of damage. */
 interface Asked {
@@ -145,12 +146,13 @@ export const DamageItem = (props: TabProps & { readonly of: ReviewSummary['damag
   );
 };
 
-/** Pain and damage that no longer keep anybody from running, behind a fold: an answer can still be changed. */
+/** Pain that is over and damage of pairs that may be worn again or were stopped, behind a fold: an answer can still be changed. */
 export const Settled = (props: TabProps) => {
-  const { pains, damages } = props.review;
+  const { pains, damages, pairs } = props.review;
+  const open = new Set(damagesToAnswer(damages, pairs));
   const settled = [
     ...pains.flatMap((one) => (one.stands ? [] : [{ key: one.run, pain: one, damage: null }])),
-    ...damages.flatMap((one) => (one.stands ? [] : [{ key: one.id, pain: null, damage: one }])),
+    ...damages.flatMap((one) => (open.has(one) ? [] : [{ key: one.id, pain: null, damage: one }])),
   ];
   if (settled.length === 0) return null;
   return (

@@ -7,6 +7,7 @@ import { HowSure } from '../frame/how-sure.tsx';
 import { linksOf } from '../frame/route.ts';
 import { DamageItem, PainItem, Settled } from '../people/pain-answers.tsx';
 import { Some } from '../parts/some.tsx';
+import { damagesToAnswer } from '../../../core/headlines/index.ts';
 
 /** More odd runs than this are folded. */
 const FEW_ODD = 3;
@@ -54,11 +55,12 @@ export const ToAsk = ({ records, review }: TabProps) => {
   });
   const waiting = review.waiting.length;
   const pains = review.pains.filter(({ stands }) => stands);
-  const damages = review.damages.filter(({ stands }) => stands);
+  const damages = damagesToAnswer(review.damages, review.pairs);
   const settled = review.pains.length + review.damages.length - pains.length - damages.length;
-  const count =
-    pains.length + damages.length + review.oddities.length + leftOut.length + waiting + settled;
-  if (count === 0) return null;
+  const open = pains.length + damages.length + review.oddities.length + leftOut.length + waiting;
+  if (open + settled === 0) return null;
+  // What is settled needs nobody: it stays to be read, without a box.
+  if (open === 0) return <Settled records={records} review={review} />;
   const isDanger = pains.length + damages.length > 0;
   return (
     <section

@@ -1,10 +1,22 @@
 /** What waits for the lead's decision, runs and readings, and what was decided. */
 import { waitingHeadline } from '../../../core/headlines/index.ts';
+import { formatDate } from '../../parts/format.ts';
 import { p } from '../../words/index.ts';
 import type { PlaceProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
+import { NextChecks } from '../verdict/next-checks.tsx';
 import { Waiting } from '../waiting/waiting.tsx';
+
+/** The whole test went quiet: said once. */
+const Quiet = ({ review }: PlaceProps) =>
+  review.quiet && (
+    <p>
+      <a href={linksOf(review.project.id).place('testers')}>
+        {p().sheet.steps['ask-all'](formatDate(review.quiet.sinceMs), review.quiet.days)}
+      </a>
+    </p>
+  );
 
 export const WaitingPlace = (props: PlaceProps) => (
   <>
@@ -14,6 +26,8 @@ export const WaitingPlace = (props: PlaceProps) => (
         { words: p().frame.places.runs, href: linksOf(props.review.project.id).place('runs') },
       ]}
     />
+    <Quiet {...props} />
     <Waiting {...props} />
+    <NextChecks {...props} title={p().verdict.nextChecks} />
   </>
 );

@@ -1,5 +1,5 @@
 /** The shoe opened: what recurs, wears, comes apart or lies out of tolerance, each tied to its spot by a line. */
-import { surenessOf } from '../../../core/headlines/index.ts';
+import { surenessOf } from '../../../core/complaints/index.ts';
 import type { ZoneCode } from '../../../core/foot/index.ts';
 import { zones } from '../../../core/foot/index.ts';
 import type { Callout } from '../../../core/review/index.ts';
@@ -13,7 +13,15 @@ import type { TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
 import { speakerOf } from '../parts/speaker.ts';
-import { drawn, DRAWING, DRAWINGS_WIDTH, layOut, type PlacedCallout } from './callout-layout.ts';
+import {
+  drawn,
+  DRAWING,
+  DRAWINGS_WIDTH,
+  layOut,
+  type PlacedCallout,
+  LINE_START,
+} from './callout-layout.ts';
+import { useHeights } from './use-heights.ts';
 
 interface Said {
   readonly title: string;
@@ -31,7 +39,8 @@ const complaintNote = (one: Extract<Callout, { what: 'complaint' }>, props: Word
   const said =
     sure === 'one-tester' && alone !== undefined
       ? words.oneTester(say.testers(one.proved), one.runs, one.askedRuns)
-      : words[sure === 'clear' ? 'clear' : 'likely'](
+      : words.felt(
+          say.upper(terms().sureness[sure][sure === 'clear' ? 'alone' : 'name']),
           one.testers,
           one.askedTesters,
           one.runs,
@@ -152,6 +161,7 @@ const Side = (props: {
   readonly placed: readonly PlacedCallout[];
   readonly height: number;
   readonly tab: Words;
+  readonly words: Map<Callout, HTMLElement> | null;
 }) => (
   <ul class={`callouts-${props.side}`} style={{ blockSize: `${props.height}px` }}>
     {props.placed.map(({ callout, top }) => {
@@ -159,6 +169,10 @@ const Side = (props: {
       return (
         <li
           key={`${callout.what} ${title}`}
+          ref={(element) => {
+            if (element) props.words?.set(callout, element);
+            else props.words?.delete(callout);
+          }}
           class={isDanger(callout) ? 'callout callout-danger' : 'callout'}
           style={{ '--top': `${top}px` }}
         >
@@ -173,7 +187,8 @@ const Side = (props: {
 export const Callouts = (props: TabProps & { readonly callouts: readonly Callout[] }) => {
   const { callouts } = props;
   const words = p().sheet;
-  const { left, right, height } = layOut(callouts);
+  const { heights, words: elements, around } = useHeights();
+  const { left, right, height } = layOut(callouts, heights);
   const placed = [...left, ...right];
   const zonesOf = (foot: 'left' | 'right'): ReadonlyMap<ZoneCode, DrawnZone> => {
     const found = new Map<ZoneCode, DrawnZone>();
@@ -185,8 +200,8 @@ export const Callouts = (props: TabProps & { readonly callouts: readonly Callout
     return found;
   };
   return (
-    <section class="callouts" aria-label={words.shoe}>
-      <Side side="left" placed={left} height={height} tab={props} />
+    <section class="callouts" aria-label={words.shoe} ref={around}>
+      <Side side="left" placed={left} height={height} tab={props} words={elements.current} />
       <div class="callouts-shoes" aria-hidden="true">
         {drawn.map(({ foot, view }) => (
           <figure
@@ -207,14 +222,14 @@ export const Callouts = (props: TabProps & { readonly callouts: readonly Callout
             <g key={at}>
               <path
                 class="leader"
-                d={`M${foot === 'left' ? -8 : DRAWINGS_WIDTH + 8},${lineY}L${x},${y}`}
+                d={`M${foot === 'left' ? -LINE_START : DRAWINGS_WIDTH + LINE_START},${lineY}L${x},${y}`}
               />
               <SpotMark callout={callout} foot={foot} x={x} y={y} top={0} lineY={0} />
             </g>
           ))}
         </svg>
       </div>
-      <Side side="right" placed={right} height={height} tab={props} />
+      <Side side="right" placed={right} height={height} tab={props} words={elements.current} />
       {callouts.length === 0 && <p class="callouts-none">{words.nothingShows}</p>}
     </section>
   );

@@ -1,5 +1,5 @@
 /** The rounds side by side: stamp, how far their pairs have come against the brief, and what is so. */
-import { surenessOf } from '../../../core/headlines/index.ts';
+import { surenessOf } from '../../../core/complaints/index.ts';
 import { p, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';

@@ -1,9 +1,11 @@
 /** What to do next: a line a thing, each opening the record that it is about; what may hurt somebody first. */
 import type { RecordId } from '../../../core/records/index.ts';
 import type { NextStep } from '../../../core/review/index.ts';
+import { formatDate } from '../../parts/format.ts';
 import { locale, p, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf, type Links, type Place } from '../frame/route.ts';
+import { NextChecks } from '../verdict/next-checks.tsx';
 
 /** Of more things only the first are named; their list has the rest. */
 const MOST_NAMED = 6;
@@ -21,6 +23,7 @@ const placeOfStep: Readonly<Record<NextStep['step'], Place>> = {
   'measure-on-arrival': 'wear',
   'hand-out': 'pairs',
   'set-up-phones': 'testers',
+  'ask-all': 'testers',
   'ask-the-silent': 'testers',
   'write-findings': 'shoe',
   'assign-findings': 'changes',
@@ -41,6 +44,9 @@ interface Subject {
   readonly href: string;
 }
 
+const titleOf = (finding: RecordId, { records }: TabProps): string =>
+  records.finding.find(({ revision }) => revision.id === finding)?.body.title ?? '';
+
 /** What a step is about, each with the address of its record. */
 const subjectsOf = (step: NextStep, props: TabProps, links: Links): readonly Subject[] => {
   const { review } = props;
@@ -57,6 +63,8 @@ const subjectsOf = (step: NextStep, props: TabProps, links: Links): readonly Sub
     return [...new Map(review.oddities.map((one) => [one.run, one])).values()]
       .filter(({ tester }) => step.testers.includes(tester))
       .map(({ run, tester }) => ({ name: names.tester(tester), href: links.run(run) }));
+  if ('findings' in step)
+    return step.findings.map((id) => ({ name: titleOf(id, props), href: links.finding(id) }));
   if ('testers' in step)
     return step.testers.map((id: RecordId) => ({ name: names.tester(id), href: links.tester(id) }));
   if ('pairs' in step)
@@ -86,7 +94,10 @@ export const stepLine = (step: NextStep, props: TabProps, links: Links) => {
   const [only] = subjects;
   return {
     subjects,
-    title: p().sheet.steps[step.step](whomOf(step, subjects), step.count),
+    title:
+      step.step === 'ask-all'
+        ? p().sheet.steps['ask-all'](formatDate(step.sinceMs), step.days)
+        : p().sheet.steps[step.step](whomOf(step, subjects), step.count),
     href: subjects.length === 1 && only ? only.href : links.place(placeOfStep[step.step]),
     danger: dangers.has(step.step),
   };
@@ -107,6 +118,9 @@ export const Todo = (props: TabProps & { readonly next: readonly NextStep[] }) =
             return (
               <li key={step.step} class={danger ? 'todo-danger' : undefined}>
                 <a href={href}>{title}</a>
+                {step.step === 'settle-verdict' && (
+                  <NextChecks records={props.records} review={props.review} />
+                )}
                 {subjects.length > 1 && (
                   <span>
                     {subjects.slice(0, MOST_NAMED).map(({ name, href: to }, at) => (

@@ -4,6 +4,7 @@ import { formatNumber, formatPercent } from '../../parts/format.ts';
 import { chanceOf } from '../../words/figures.ts';
 import { d, terms } from '../../words/index.ts';
 import { Some } from '../parts/some.tsx';
+import { evidenceName } from '../../words/say-complaint.ts';
 import type { RoundProps } from './round-props.ts';
 import { Judged } from '../parts/judged.tsx';
 
@@ -48,7 +49,7 @@ export const CellTable = ({ round }: RoundProps) => {
                   <td>{terms().kinds[cell.kind].name}</td>
                   <td>
                     <Judged word={cell.word} title={terms().evidence[cell.word].meaning}>
-                      {terms().evidence[cell.word].name}
+                      {evidenceName(cell, { desk: d(), glossary: terms() })}
                     </Judged>
                   </td>
                   <td class="right">{`${cell.testersOnce} / ${asked.testers}`}</td>

@@ -46,6 +46,14 @@ const driftWords = ({ drift }: ComfortRound): string => {
   return words.steady;
 };
 
+/** Why the means of two rounds and their difference do not go together: who is compared. */
+const sameTesters = ({ change }: ComfortRound): readonly string[] => {
+  if (!change) return [];
+  const words = p().shoe.comfort;
+  const by = tenths(change.difference);
+  return [change.by === 'same-testers' ? words.same(by, change.testers) : words.different(by)];
+};
+
 const Attribute = (props: TabProps & { readonly look: AttributeLook }) => {
   const { review, records, look } = props;
   const words = p().shoe.comfort;
@@ -204,11 +212,14 @@ export const ComfortPart = (props: TabProps) => {
       <PlaceHead
         headline={words.headline(headline, sayOf(props), name)}
         {...(last?.wear && {
-          sub: words.sub(
-            review.rounds.find((one) => one.id === last.round)?.name ?? '',
-            last.wear.runs,
-            last.wear.n,
-          ),
+          sub: [
+            words.sub(
+              review.rounds.find((one) => one.id === last.round)?.name ?? '',
+              last.wear.runs,
+              last.wear.n,
+            ),
+            ...sameTesters(last),
+          ].join(p().shoe.between),
         })}
         stamp={stamp && <Mark tone={stamp.tone}>{words.changes[stamp.word]}</Mark>}
       />

@@ -1,6 +1,6 @@
 /** Complaints: what is felt most, in one sentence; the shoe of each round; the list that proves it. */
-import { sureIn, type ShoeHeadline, type Sureness } from '../../../core/headlines/index.ts';
-import { sureness } from '../../../core/headlines/index.ts';
+import { sureness, type Sureness } from '../../../core/complaints/index.ts';
+import { sureIn, type ShoeHeadline } from '../../../core/headlines/index.ts';
 import type { ShoeLook } from '../../../core/review/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { p, t } from '../../words/index.ts';
@@ -8,7 +8,7 @@ import { useWork, type TabProps } from '../desk-state.ts';
 import { HowSure } from '../frame/how-sure.tsx';
 import { PlaceHead } from '../frame/place.tsx';
 import { sayOf } from '../frame/say.ts';
-import { SureStamp } from '../frame/stamp.tsx';
+import { SureLegend, SureStamp } from '../frame/stamp.tsx';
 import { ComplaintsProof } from './complaints-proof.tsx';
 import { FeltList } from './felt-list.tsx';
 import { Pains } from './pains.tsx';
@@ -73,6 +73,7 @@ export const ComplaintsPart = (props: TabProps) => {
         }
       />
       <ShoeParts project={id} at="complaints" />
+      {look.latest !== null && <SureLegend />}
       <Pains {...props} />
       {review.rounds.length > 0 && <RoundMaps {...props} />}
       {look.latest !== null && <FeltList {...props} complaints={look.complaints} />}

@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import type { RecordId } from '../../../core/records/index.ts';
 import { formatSetPercent } from '../../parts/format.ts';
 import { d, terms } from '../../words/index.ts';
-import { askedLines } from '../../words/say-complaint.ts';
+import { askedLines, evidenceName } from '../../words/say-complaint.ts';
 import { painLines } from '../../words/say-pain.ts';
 import type { TabProps } from '../desk-state.ts';
 import { SelectField } from '../parts/form-parts.tsx';
@@ -41,7 +41,9 @@ export const ComplaintsProof = (props: TabProps) => {
       <h2>{d().pain.title}</h2>
       <p>
         {round.pain && (
-          <Judged word={round.pain.word}>{terms().evidence[round.pain.word].name}</Judged>
+          <Judged word={round.pain.word}>
+            {evidenceName(round.pain, { desk: d(), glossary: terms() })}
+          </Judged>
         )}{' '}
         {painAsked}
       </p>

@@ -1,6 +1,7 @@
 /** Which complaint, who, since when, how sure: a line each that leads to the zone's page, the most pressing first. */
 import { useState } from 'preact/hooks';
-import { sureIn, surenessOf } from '../../../core/headlines/index.ts';
+import { surenessOf } from '../../../core/complaints/index.ts';
+import { sureIn } from '../../../core/headlines/index.ts';
 import type { RoundFelt, ShoeComplaint } from '../../../core/review/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { IntervalLine } from '../../parts/charts/interval-line.tsx';

@@ -7,7 +7,7 @@ import {
   type ZoneCode,
 } from '../../../core/foot/index.ts';
 import type { ZoneCount } from '../../../core/complaints/index.ts';
-import { surenessOf } from '../../../core/headlines/index.ts';
+import { surenessOf } from '../../../core/complaints/index.ts';
 import type { Foot } from '../../../core/records/index.ts';
 import type { RoundSummary } from '../../../core/review/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';

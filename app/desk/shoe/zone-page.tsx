@@ -117,11 +117,7 @@ const Zone = (
           { words: words.view[at.foot][view] },
           { words: zoneName },
         ]}
-        headline={words.zone.headline(
-          headline,
-          sayOf(props),
-          kind === null ? '' : terms().kinds[kind].name,
-        )}
+        headline={words.zone.headline(headline, sayOf(props), zoneName)}
         sub={[
           words.zone.sub(felt, look.allReports, look.tellers),
           words.zone.feet(sum('left'), sum('right')),

@@ -7,7 +7,13 @@ import { SurvivalChart } from '../../parts/charts/survival-chart.tsx';
 import { formatSetPercent } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
 import { d, p, t, terms } from '../../words/index.ts';
-import { askedLines, cellLines, lookLines, suspectLine } from '../../words/say-complaint.ts';
+import {
+  askedLines,
+  cellLines,
+  evidenceName,
+  lookLines,
+  suspectLine,
+} from '../../words/say-complaint.ts';
 import { useWork, type TabProps } from '../desk-state.ts';
 import { SelectField } from '../parts/form-parts.tsx';
 import { Judged } from '../parts/judged.tsx';
@@ -73,7 +79,6 @@ export const ZoneProof = (
   );
   if (!shown) return null;
   const speaker = speakerOf(props);
-  const evidence = terms().evidence[shown.cell.word];
   const { complaint, pain } = review.project.brief.allowedRate;
   return (
     <div class="stack">
@@ -84,7 +89,8 @@ export const ZoneProof = (
         onChange={setChosen}
       />
       <p>
-        <Judged word={shown.cell.word}>{evidence.name}</Judged> {evidence.meaning}
+        <Judged word={shown.cell.word}>{evidenceName(shown.cell, speaker)}</Judged>{' '}
+        {terms().evidence[shown.cell.word].meaning}
       </p>
       {askedLines(shown.round, { desk: d() }).map((line) => (
         <p key={line}>{line}</p>

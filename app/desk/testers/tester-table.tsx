@@ -86,7 +86,7 @@ export const TesterTable = (
                 {row.lastRunMs === null ? '–' : formatDate(row.lastRunMs)}
               </td>
               <td class="right one-line cell-silent">
-                {row.silentDays !== null && (
+                {row.silentDays !== null && !review.quiet?.testers.includes(row.tester) && (
                   <Mark tone="open">{words.silentFor(row.silentDays)}</Mark>
                 )}
               </td>

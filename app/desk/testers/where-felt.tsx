@@ -34,7 +34,7 @@ export const WhereFelt = (props: TabProps & { readonly look: TesterLook }) => {
               p().pairs.ofAsked(one.marks.length, look.asked),
               p().pairs.ofAsked(one.others.testers, one.others.askedTesters),
               p().pairs.ofAsked(one.others.runs, one.others.askedRuns),
-              p().frame.sureness[surenessForTester(one)],
+              terms().sureness[surenessForTester(one)].name,
             ]),
           }}
         >

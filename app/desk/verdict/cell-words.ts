@@ -139,6 +139,7 @@ export const cellHref = (cell: GridCell, row: GridRow, { review }: TabProps): st
 export const settleLine = (
   settle: Settle,
   props: TabProps,
+  at: Pick<GridRow, 'kind' | 'site'>,
 ): { readonly line: string; readonly href: string } => {
   const { settles } = p().verdict;
   const say = sayOf(props);
@@ -146,8 +147,8 @@ export const settleLine = (
   switch (settle.by) {
     case 'measure':
       return {
-        line: settles.measure([...settle.pairs], say.distance(settle.atM), say),
-        href: settle.pairs[0] ? links.pair(settle.pairs[0]) : links.place('wear', 'checks', 'new'),
+        line: settles.measure(settle, say),
+        href: links.pair(settle.pair),
       };
     case 'measure-first':
       return { line: settles['measure-first'], href: links.place('wear', 'checks', 'new') };
@@ -159,10 +160,13 @@ export const settleLine = (
     case 'look-at-reading':
       return {
         line: settles['look-at-reading'](say.pair(settle.pair), say.distance(settle.atM)),
-        href: links.pair(settle.pair),
+        href: settle.check ? links.check(settle.check) : links.pair(settle.pair),
       };
     case 'pairs-differ':
-      return { line: settles['pairs-differ'], href: links.place('wear') };
+      return {
+        line: settles['pairs-differ'],
+        href: links.place('wear', ...(at.kind && at.site ? ['of', at.kind, at.site] : [])),
+      };
     case 'run-pairs':
       return {
         line: settles['run-pairs'](settle.need, settle.have, say.distance(settle.atM)),

@@ -105,7 +105,7 @@ const Row = (
   const { row, rounds, latest, records, review } = props;
   const words = p().verdict;
   const { title, note } = rowWords(row, props);
-  const settle = row.settle && settleLine(row.settle, props);
+  const settle = row.settle && settleLine(row.settle, props, row);
   return (
     <tr role="row">
       <th scope="row" role="rowheader">

@@ -1,7 +1,6 @@
 /** A limit as a card: its picture, what each round says of it, and the check that would tell most. */
 import { stampOf, wearRoundSays } from '../../../core/headlines/index.ts';
-import type { RecordId } from '../../../core/records/index.ts';
-import { nextCheck, type WearCard as Card, type WearRound } from '../../../core/review/index.ts';
+import type { WearRound } from '../../../core/review/index.ts';
 import { RoundMark } from '../../parts/charts/interval-line.tsx';
 import { p } from '../../words/index.ts';
 import { valueOf } from '../../words/say-wear.ts';
@@ -11,6 +10,8 @@ import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
 import { Stamp } from '../frame/stamp.tsx';
 import { speakerOf } from '../parts/speaker.ts';
+import { settleLine } from '../verdict/cell-words.ts';
+import type { LimitCard as Card } from '../worker/wear-answers.ts';
 import { boundOf, titleOf } from './limit-words.ts';
 import { farthestRound, isReached, WearPicture } from './wear-picture.tsx';
 
@@ -22,19 +23,15 @@ const stampOfCard = (rounds: readonly WearRound[]) => {
   return word === undefined ? 'open' : stampOf(word);
 };
 
-const NextCheck = (props: TabProps & { readonly one: WearRound | undefined }) => {
-  const words = p().wear;
-  const say = sayOf(props);
-  const next = props.one && nextCheck(props.one);
-  if (!next) return null;
-  const pair = next.pair as RecordId;
+/** What would settle it, as its row of the verdict says; that a limit fails stands on its stamp. */
+const Next = (props: CardProps) => {
+  const { settle } = props.card;
+  if (!settle || settle.by === 'change') return null;
+  const { line, href } = settleLine(settle, props, props.card);
   return (
     <p class="wear-next">
-      {words.nextCheck}
-      <a href={linksOf(props.review.project.id).pair(pair)}>
-        {p().verdict.pair(say.pair(pair))}
-      </a>{' '}
-      {words.nextAt(say.distance(next.distance))}
+      {p().wear.nextCheck}
+      <a href={href}>{line}</a>
     </p>
   );
 };
@@ -118,7 +115,7 @@ export const WearCard = (props: CardProps) => {
           )}
         </Picture>
       )}
-      <NextCheck records={props.records} review={review} one={rounds.at(-1)} />
+      <Next {...props} />
     </section>
   );
 };

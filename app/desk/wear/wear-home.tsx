@@ -1,7 +1,6 @@
 /** Wear: which limit is reached first and about when, a card for each, and what to measure next. */
 import { useState } from 'preact/hooks';
 import type { RecordId } from '../../../core/records/index.ts';
-import type { WearCard as Card } from '../../../core/review/index.ts';
 import { metres, type Metres } from '../../../core/units/index.ts';
 import { LinkButton } from '../../parts/controls/controls.tsx';
 import { p, t } from '../../words/index.ts';
@@ -13,6 +12,7 @@ import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
 import { Stamp } from '../frame/stamp.tsx';
 import { speakerOf } from '../parts/speaker.ts';
+import type { LimitCard as Card } from '../worker/wear-answers.ts';
 import { measureOf, titleOf } from './limit-words.ts';
 import { WearCard } from './wear-card.tsx';
 import { placeKey, WearDetails } from './wear-details.tsx';
@@ -20,13 +20,22 @@ import { placeKey, WearDetails } from './wear-details.tsx';
 type Narrowed = RecordId | 'all';
 
 /** The cards of one place and one round; a limit that nothing was measured for stays. */
-const narrow = (cards: readonly Card[], round: Narrowed, place: string): readonly Card[] =>
+const narrow = (
+  cards: readonly Card[],
+  round: Narrowed,
+  place: string,
+  latest: RecordId | null,
+): readonly Card[] =>
   cards
     .filter((card) => place === 'all' || placeKey(card) === place)
     .map((card) =>
       round === 'all'
         ? card
-        : { ...card, rounds: card.rounds.filter((one) => one.round === round) },
+        : {
+            ...card,
+            rounds: card.rounds.filter((one) => one.round === round),
+            settle: round === latest ? card.settle : null,
+          },
     );
 
 /** What the address asks for: `of/<measure and unit>/<site>/<round>`. */
@@ -49,7 +58,7 @@ export const WearHome = (props: PlaceProps) => {
   const { headline, stamp, cards } = state;
   const say = sayOf(props);
   const speaker = speakerOf(props);
-  const shown = narrow(cards, round, place);
+  const shown = narrow(cards, round, place, state.latest);
   const limited = shown.filter(({ limit }) => limit !== null);
   const rest = shown.filter(({ limit }) => limit === null);
   const measured = review.rounds.filter((one) =>

@@ -1,4 +1,5 @@
 /** What the places Pairs and Testers ask of the log. */
+import type { Sureness } from '../../../core/complaints/index.ts';
 import {
   pairHeadline,
   pairsHeadline,
@@ -7,7 +8,6 @@ import {
   testerStamp,
   type PairHeadline,
   type PairsHeadline,
-  type Sureness,
   type TesterHeadline,
   type TestersHeadline,
 } from '../../../core/headlines/index.ts';
@@ -46,7 +46,7 @@ const testerList = ({
   review,
 }: Opened): { readonly headline: TestersHeadline; readonly rows: readonly TesterRow[] } => {
   const rows = testerRows(log, review);
-  return { headline: testersHeadline(rows), rows };
+  return { headline: testersHeadline(rows, review.quiet), rows };
 };
 
 const testerPage = (

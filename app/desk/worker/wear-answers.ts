@@ -16,7 +16,9 @@ import {
   wearCards,
   type CheckLook,
   type ListedCheck,
+  type NextVisit,
   type ProjectLog,
+  type Settle,
   type VerdictGrid,
   type WearCard,
 } from '../../../core/review/index.ts';
@@ -31,16 +33,30 @@ const cardsOf = (log: ProjectLog): readonly WearCard[] => {
   return cards;
 };
 
+/** What would settle a limit: the same as in its row of the verdict. */
+export type LimitCard = WearCard & { readonly settle: Settle | null };
+
 export interface WearState {
   readonly headline: WearHeadline;
   readonly stamp: Stamp;
-  readonly cards: readonly WearCard[];
+  readonly cards: readonly LimitCard[];
+  /** Whose open limits are settled; null: nobody has run. */
+  readonly latest: RecordId | null;
   /** All checks, whether or not they count. */
   readonly checks: number;
 }
 
-const wearState = ({ log }: Opened): WearState => {
+const gridOf = ({ log, review, verdicts }: Opened): VerdictGrid =>
+  verdictGrid(log, review, verdicts(), cardsOf(log));
+
+const wearState = (opened: Opened): WearState => {
+  const { log } = opened;
   const cards = cardsOf(log);
+  const { rows, latest } = gridOf(opened);
+  const settleOf = ({ limit, kind, site }: WearCard) =>
+    limit === null
+      ? null
+      : rows.find((row) => row.limit === limit && row.kind === kind && row.site === site)?.settle;
   const facts = {
     rounds: log.rounds.map(({ revision }) => revision.id),
     cards,
@@ -49,7 +65,8 @@ const wearState = ({ log }: Opened): WearState => {
   return {
     headline: wearHeadline(facts),
     stamp: wearStamp(facts),
-    cards,
+    cards: cards.map((card) => ({ ...card, settle: settleOf(card) ?? null })),
+    latest,
     checks: log.everyCheck.length,
   };
 };
@@ -64,9 +81,17 @@ export interface VerdictState {
   readonly grid: VerdictGrid;
 }
 
-const verdictState = ({ log, review, verdicts }: Opened): VerdictState => {
-  const grid = verdictGrid(log, review, verdicts(), cardsOf(log));
+/** The next checks that would settle a limit, each pair and distance once. */
+const nextVisits = (opened: Opened): readonly NextVisit[] => {
+  const visits = gridOf(opened).rows.flatMap(({ settle }) =>
+    settle?.by === 'measure' ? [settle] : [],
+  );
+  return [...new Map(visits.map((one) => [`${one.pair} ${one.atM}`, one])).values()];
+};
+
+const verdictState = (opened: Opened): VerdictState => {
+  const grid = gridOf(opened);
   return { headline: verdictHeadline(grid), stamp: verdictStamp(grid), grid };
 };
 
-export const wearQuestions = { wearState, checkList, checkLook, verdictState };
+export const wearQuestions = { wearState, checkList, checkLook, nextVisits, verdictState };

@@ -7,6 +7,7 @@ import {
   cellTitle,
   lookLines,
   suspectLine,
+  evidenceName,
 } from '../../words/say-complaint.ts';
 import { painLines } from '../../words/say-pain.ts';
 import { table } from '../table.ts';
@@ -27,7 +28,7 @@ export const complaintsOf = (round: RoundReview, { spoken, speaker }: Printing):
   const pain = [
     speaker.desk.joined.of(
       speaker.desk.pain.title,
-      round.pain ? glossary.evidence[round.pain.word].name : speaker.desk.none,
+      round.pain ? evidenceName(round.pain, speaker) : speaker.desk.none,
     ),
     ...painLines(round.pain, speaker).map((line) => `  ${line}`),
   ];
@@ -56,7 +57,7 @@ export const complaintsOf = (round: RoundReview, { spoken, speaker }: Printing):
         `${cell.runs}/${asked.runs}`,
         `${cell.byFoot.left}/${cell.byFoot.right}`,
         cell.severity ? `${cell.severity.mean.toFixed(1)} / ${cell.severity.most}` : '–',
-        glossary.evidence[cell.word].name,
+        evidenceName(cell, speaker),
       ]),
     ),
   );
@@ -76,7 +77,7 @@ export const recurringOf = (
     if (!cell) return [];
     return [
       [
-        speaker.desk.joined.of(cellTitle(cell, speaker), speaker.glossary.evidence[cell.word].name),
+        speaker.desk.joined.of(cellTitle(cell, speaker), evidenceName(cell, speaker)),
         ...[
           ...cellLines(cell, round.complaints, speaker),
           ...lookLines(look, speaker),

@@ -207,9 +207,9 @@ describe('a finding says', () => {
 
   it('in both languages', () => {
     expect(en.said.outcome('Round 2', en.stamps.better, '1 Nov')).toBe(
-      'Round 2 carried the change: better, as of 1 Nov.',
+      'Round 2 makes this change: better, as of 1 Nov.',
     );
     expect(zh.said.judge('第 2 轮')).toBe('第 2 轮已改动，有效吗？');
-    expect(en.said['no-round']()).toBe('No round carries this change yet.');
+    expect(en.said['no-round']()).toBe('No round makes this change yet.');
   });
 });

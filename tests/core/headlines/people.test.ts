@@ -174,20 +174,20 @@ describe('a pair’s page says first', () => {
     [
       'how far it has come, with whom, and what is felt most',
       look(slip(5)),
-      '412 of 600 km, with T04; heel slip at the heel cup in 5 of 17 runs.',
-      '已跑 412 km，要求 600 km，在 T04 手中；17 次中有 5 次出现后跟滑动。',
+      'Pair 963, 412 of 600 km, with T04; heel slip at the heel cup in 5 of 17 runs.',
+      '样鞋 963 已跑 412 km，要求 600 km，在 T04 手中；17 次中有 5 次出现后跟滑动。',
     ],
     [
       'that nothing came twice',
       look({ ...slip(1), holder: null }),
-      '412 of 600 km. Nothing recurs in 17 runs.',
-      '已跑 412 km，要求 600 km。17 次跑步中没有反复出现的不适。',
+      'Pair 963, 412 of 600 km. Nothing recurs in 17 runs.',
+      '样鞋 963 已跑 412 km，要求 600 km。17 次跑步中没有反复出现的不适。',
     ],
     [
       'that nobody was asked',
       look({ asked: 0, holder: null }),
-      '412 of 600 km. Nobody was asked what they felt.',
-      '已跑 412 km，要求 600 km。还没有问过脚感。',
+      'Pair 963, 412 of 600 km. Nobody was asked what they felt.',
+      '样鞋 963 已跑 412 km，要求 600 km。还没有问过脚感。',
     ],
     [
       'that its tester has not run yet',
@@ -243,6 +243,15 @@ const testerRow = (more: Partial<TesterRow> = {}): TesterRow => ({
 });
 
 describe('the list of testers says first', () => {
+  it('once that nobody has logged, where the whole test went quiet', () => {
+    const quiet = { sinceMs: 1, days: 13, testers: [tester] };
+    const headline = testersHeadline([testerRow({ silentDays: 13 })], quiet);
+    expect(en.testers.headline(headline, say('en'))).toBe(
+      'Nobody has logged since 4 May (13 days).',
+    );
+    expect(zh.testers.headline(headline, say('zh'))).toBe('自 4 May 起没有人记录（13 天）。');
+  });
+
   const cases: readonly [string, readonly TesterRow[], string, string][] = [
     ['that there is none', [], 'No tester yet. Add the first ones.', '还没有试穿员，请先添加。'],
     [
@@ -255,7 +264,7 @@ describe('the list of testers says first', () => {
       'who is silent, the longest first',
       [testerRow({ tester: idOf(9), silentDays: 8 }), testerRow({ silentDays: 12 })],
       'T04 and T09 are silent, the longest for 12 days.',
-      'T04和T09 久无消息，最长 12 天。',
+      'T04 和 T09 久无消息，最长 12 天。',
     ],
     [
       'that nobody holds a pair',

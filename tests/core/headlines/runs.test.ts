@@ -1,6 +1,7 @@
 /** What the runs, the decisions that wait and one run say first: a case for each state, in both languages. */
 import { describe, expect, it } from 'vitest';
 import {
+  damagesToAnswer,
   runHeadline,
   runsHeadline,
   waitingHeadline,
@@ -24,6 +25,7 @@ const sayIn = (felt: string): Say =>
     tester,
     testers: (ids: readonly string[]) => list(ids.map(tester)),
     felt: () => felt,
+    date: String,
     number: (value: number, digits = 1) => value.toFixed(digits),
     list,
   }) as unknown as Say;
@@ -170,9 +172,29 @@ describe('the list of decisions says first', () => {
   });
 });
 
+describe('damage that needs its lead', () => {
+  it('leaves out a pair that was stopped: that is settled', () => {
+    const damages = [
+      { id: 'a', pair: 'p1', stands: true },
+      { id: 'b', pair: 'p2', stands: true },
+      { id: 'c', pair: 'p1', stands: false },
+    ] as never;
+    const pairs = [
+      { id: 'p1', stopUse: null },
+      { id: 'p2', stopUse: { id: 's', reason: 'peels' } },
+    ] as never;
+    expect(damagesToAnswer(damages, pairs)).toEqual([{ id: 'a', pair: 'p1', stands: true }]);
+  });
+});
+
 describe('one run says first', () => {
   const look = (run: object, more: object = {}): RunLook =>
-    ({ run: { tester: t01, ...run }, comfort: [], caution: false, ...more }) as unknown as RunLook;
+    ({
+      run: { tester: t01, startedAt: '1 May', ...run },
+      comfort: [],
+      caution: false,
+      ...more,
+    }) as unknown as RunLook;
   const said = (one: RunLook) => {
     const h: RunHeadline = runHeadline(one);
     expect(h.claims).toBe('nothing');
@@ -194,40 +216,45 @@ describe('one run says first', () => {
         { pain: { score: 5 }, ...feet(slips) },
         { caution: true, ...overall(20, [60, 61, 62, 63]) },
       ),
-      'T01 reports pain, 5 of 10.',
-      'T01 反映疼痛，5 分（满分 10 分）。',
+      'T01 reports pain on 1 May: 5 of 10.',
+      'T01 在 1 May 反映疼痛，5 分（满分 10 分）。',
     ],
     [
       'an off day, outside of all other runs and by as much as matters',
       look({ feet: { answer: 'nothing' } }, overall(43, [55, 59, 60, 58])),
-      'An off day for T01: comfort 43, usually 59.',
-      'T01 状态不佳：舒适度 43，平时 59。',
+      'An off day for T01, 1 May: comfort 43, usually 59.',
+      'T01 在 1 May 状态不佳：舒适度 43，平时 59。',
     ],
     [
       'a good day',
       look({}, overall(80, [55, 60, 60, 58])),
-      'A good day for T01: comfort 80, usually 59.',
-      'T01 状态很好：舒适度 80，平时 59。',
+      'A good day for T01, 1 May: comfort 80, usually 59.',
+      'T01 在 1 May 状态很好：舒适度 80，平时 59。',
     ],
     [
       'no off day by three other runs',
       look({ feet: { answer: 'nothing' } }, overall(43, [55, 59, 60])),
-      'Nothing bothered T01 on this run.',
-      'T01 这次跑步没有不适。',
+      'Nothing bothered T01 on 1 May.',
+      'T01 在 1 May 的跑步没有不适。',
     ],
     [
       'what was felt, on both feet once',
       look(feet(slips, { ...slips, foot: 'right' })),
-      'T01 feels heel slip at the heel cup.',
-      'T01 感到后跟打滑。',
+      'T01 felt heel slip at the heel cup on 1 May.',
+      'T01 在 1 May 感到后跟打滑。',
     ],
     [
       'the worst of what was felt',
       look(feet({ ...slips, zone: 'U1', severity: 1 }, slips)),
-      'T01 feels heel slip at the heel cup, and 1 more.',
-      'T01 感到后跟打滑，另有 1 处。',
+      'T01 felt heel slip at the heel cup and 1 more on 1 May.',
+      'T01 在 1 May 感到后跟打滑，另有 1 处。',
     ],
-    ['no answer', look({}), 'T01 said nothing about the feet.', 'T01 没有回答脚感。'],
+    [
+      'no answer',
+      look({}),
+      'T01 said nothing about the feet on 1 May.',
+      'T01 在 1 May 没有回答脚感。',
+    ],
   ])('%s', (_, one, english, chinese) => {
     expect(said(one)).toEqual([english, chinese]);
   });

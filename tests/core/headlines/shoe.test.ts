@@ -408,21 +408,21 @@ const shoeCases: readonly (readonly [ShoeHeadline, string, string])[] = [
   [
     { case: 'single-reports', claims: 'too-early', round: third, complaints: 2 },
     'Only single reports in Round 3. Too early to tell.',
-    'Round 3只有零星反映，为时尚早。',
+    'Round 3 只有零星反映，为时尚早。',
   ],
   [
     { case: 'nothing', claims, round: third, runs: 131 },
     'No complaint in 131 runs of Round 3.',
-    'Round 3的 131 次跑步没有不适。',
+    'Round 3 的 131 次跑步没有不适。',
   ],
 ];
 
 const zoneCases: readonly (readonly [ZoneHeadline, string, string])[] = [
-  [{ case: 'not-asked', claims }, 'No answers about this zone yet.', '还没有人回答这个部位。'],
+  [{ case: 'not-asked', claims }, 'No answers about the ankle yet.', '还没有人回答脚踝的感觉。'],
   [
     { case: 'nothing', claims, runs: 486, testers: 12 },
-    'Nobody has felt anything here in 486 runs.',
-    '486 次跑步中无人在此处感到不适。',
+    'Nobody has felt anything at the ankle in 486 runs.',
+    '486 次跑步中，无人在脚踝感到不适。',
   ],
   [
     { case: 'recurs', claims: 'clear', felt, ...counts },
@@ -437,8 +437,8 @@ const zoneCases: readonly (readonly [ZoneHeadline, string, string])[] = [
       before: { ...counts, round: second },
       now: { ...counts, testers: 0 },
     },
-    'Rubbing: 7 of 8 testers in Round 2, nobody in Round 3.',
-    '磨脚：Round 2，8 人中 7 人；Round 3，无人反映。',
+    'Rubbing at the ankle: 7 of 8 in Round 2, now nobody.',
+    '脚踝磨脚：Round 2，8 人中 7 人；Round 3，无人反映。',
   ],
   [
     {
@@ -448,8 +448,8 @@ const zoneCases: readonly (readonly [ZoneHeadline, string, string])[] = [
       before: { ...counts, round: first },
       now: { ...counts, testers: 1 },
     },
-    'Rubbing: 7 of 8 testers in Round 1, 1 in Round 3.',
-    '磨脚：Round 1，8 人中 7 人；Round 3，8 人中 1 人。',
+    'Rubbing at the ankle: 7 of 8 in Round 1, now 1.',
+    '脚踝磨脚：Round 1，8 人中 7 人；Round 3，8 人中 1 人。',
   ],
   [
     { case: 'one-tester', claims: 'one-tester', felt, testers: [tester], round: third },
@@ -458,8 +458,8 @@ const zoneCases: readonly (readonly [ZoneHeadline, string, string])[] = [
   ],
   [
     { case: 'mostly-one', claims, felt, tester, runs: 28, of: 34 },
-    '28 of 34 reports here come from T11.',
-    '此处 34 次反映中有 28 次来自 T11。',
+    'Rubbing at the ankle: 28 of 34 reports come from T11.',
+    '脚踝磨脚：34 次反映中有 28 次来自 T11。',
   ],
   [
     { case: 'likely', claims: 'likely', felt, ...counts },
@@ -468,13 +468,13 @@ const zoneCases: readonly (readonly [ZoneHeadline, string, string])[] = [
   ],
   [
     { case: 'few', claims: 'too-early', felt, reports: 1 },
-    'Only 1 report so far. Too early to tell.',
-    '目前只有 1 次反映，为时尚早。',
+    'Rubbing at the ankle: 1 report so far. Too early to tell.',
+    '脚踝磨脚：目前只有 1 次反映，为时尚早。',
   ],
   [
     { case: 'any', claims, ...counts },
-    'Felt here by 7 of 8 testers in Round 3.',
-    'Round 3：8 人中 7 人在此处有感觉。',
+    'Ankle: felt by 7 of 8 testers in Round 3.',
+    '脚踝：Round 3，8 人中 7 人有感觉。',
   ],
 ];
 
@@ -485,7 +485,7 @@ const comfortCases: readonly (readonly [ComfortHeadline, string, string])[] = [
   [
     { case: 'score', claims, mean: 74, round: first },
     'Comfort is 74 of 100 in Round 1.',
-    'Round 1舒适度为 74 分（满分 100）。',
+    'Round 1 舒适度为 74 分（满分 100）。',
   ],
   [
     { case: 'better', claims: 'clear', ...scores },
@@ -559,8 +559,8 @@ describe('in words', () => {
   });
 
   it.each(zoneCases)('a zone: %o', (one, english, chinese) => {
-    expect(en.shoe.zone.headline(one, inEnglish, 'Rubbing')).toBe(english);
-    expect(zh.shoe.zone.headline(one, inChinese, '磨脚')).toBe(chinese);
+    expect(en.shoe.zone.headline(one, inEnglish, 'ankle')).toBe(english);
+    expect(zh.shoe.zone.headline(one, inChinese, '脚踝')).toBe(chinese);
   });
 
   it.each(comfortCases)('comfort: %o', (one, english, chinese) => {

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { verdict as en } from '../../../app/words/places/en/verdict.ts';
 import { verdict as zh } from '../../../app/words/places/zh/verdict.ts';
 import { verdictHeadline, verdictStamp } from '../../../core/headlines/index.ts';
-import type { GridRow, VerdictGrid } from '../../../core/review/index.ts';
+import type { GridRow, NextVisit, VerdictGrid } from '../../../core/review/index.ts';
 import { idOf } from '../records/make.ts';
 import { sayForTests, sayInChinese } from './say.ts';
 
@@ -93,5 +93,35 @@ describe('the verdict says first', () => {
         expect(said(grid)[0]?.split(' ').length).toBeLessThanOrEqual(12);
       }),
     );
+  });
+});
+
+describe('the next check', () => {
+  const visit = { pair: idOf(5), atM: 390_000, also: [idOf(6)] };
+  it.each([
+    [
+      { when: 'later', atMs: 12 },
+      'Measure pair 5 at 390 km (about 12); also pair 6',
+      '样鞋 5 到 390 km 时测量（约 12）；也可测样鞋 6',
+    ],
+    [
+      { when: 'not-run' },
+      'Measure pair 5 at 390 km (not being run now); also pair 6',
+      '样鞋 5 到 390 km 时测量（目前没有人在跑）；也可测样鞋 6',
+    ],
+    [
+      { when: 'not-known' },
+      'Measure pair 5 at 390 km (no run in it yet); also pair 6',
+      '样鞋 5 到 390 km 时测量（还没有人穿它跑过）；也可测样鞋 6',
+    ],
+    [
+      { when: 'now' },
+      'Measure pair 5 at 390 km (it has come so far); also pair 6',
+      '样鞋 5 到 390 km 时测量（已跑到）；也可测样鞋 6',
+    ],
+  ] as const)('says when: %j', (expected, english, chinese) => {
+    const one = { ...visit, expected } as unknown as NextVisit;
+    expect(en.settles.measure(one, sayForTests)).toBe(english);
+    expect(zh.settles.measure(one, sayInChinese)).toBe(chinese);
   });
 });

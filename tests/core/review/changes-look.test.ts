@@ -170,7 +170,7 @@ describe('whether a change arrived', () => {
     const [cup, back] = arrivals;
     if (!cup || !back) throw new Error('no arrivals');
     expect(arrivedAnswer([back])).toBe('not-measured');
-    expect(arrivedAnswer([{ ...cup, wanted: null, word: 'moved' }])).toBe('not-measured');
+    expect(arrivedAnswer([{ ...cup, wanted: null, word: 'moved' }])).toBe('not-asked');
     expect(arrivedAnswer([{ ...cup, word: 'not-arrived' }])).toBe('no');
     expect(arrivedAnswer([cup])).toBe('yes');
   });

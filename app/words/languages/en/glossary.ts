@@ -245,6 +245,28 @@ export const glossary: Glossary = {
       meaning: 'nobody reported it, but so few runs would often be silent anyway',
     },
   },
+  sureness: {
+    clear: {
+      name: 'clear',
+      alone: 'clearly recurs',
+      meaning: 'proved for at least two testers, by the limit that the brief sets',
+    },
+    'one-tester': {
+      name: 'one tester',
+      alone: 'recurs for one tester',
+      meaning: 'proved for one tester, open for the others',
+    },
+    likely: {
+      name: 'likely',
+      alone: 'likely recurs',
+      meaning: 'several testers report it; it is not proved yet',
+    },
+    'too-early': {
+      name: 'too early to tell',
+      alone: 'too early to tell',
+      meaning: 'too few reports to tell',
+    },
+  },
   trends: {
     fades: 'fades with the kilometres on the pair',
     grows: 'grows with the kilometres on the pair',

@@ -166,6 +166,28 @@ export const glossary: Glossary = {
       meaning: '无人反馈，但次数这样少，沉默并不少见',
     },
   },
+  sureness: {
+    clear: {
+      name: '已证实',
+      alone: '已证实反复出现',
+      meaning: '按任务书的限值，至少在两名试穿员身上得到证实',
+    },
+    'one-tester': {
+      name: '仅一人',
+      alone: '仅在一名试穿员身上反复出现',
+      meaning: '在一名试穿员身上得到证实，其他人未定',
+    },
+    likely: {
+      name: '很可能',
+      alone: '很可能反复出现',
+      meaning: '有多名试穿员反映，尚未证实',
+    },
+    'too-early': {
+      name: '为时尚早',
+      alone: '为时尚早',
+      meaning: '反映太少，还看不出来',
+    },
+  },
   trends: {
     fades: '随样鞋里程减轻',
     grows: '随样鞋里程加重',

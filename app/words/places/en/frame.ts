@@ -22,18 +22,10 @@ export const frame = {
     open: 'Nothing is decided yet.',
     holds: 'Everything that the brief asks for is proved.',
   },
-  sureness: {
-    clear: 'clear',
-    'one-tester': 'one tester',
-    likely: 'likely',
-    'too-early': 'too early to tell',
-  },
-  surenessMeaning: {
-    clear: 'Proved for at least two testers, by the limit that the brief sets.',
-    'one-tester': 'Proved for one tester, open for the others.',
-    likely: 'Several testers report it; it is not proved yet.',
-    'too-early': 'Too few reports to tell.',
-  },
+  /** Beside the first stamp of a page. */
+  sureLegend: (word: string, alone: string) => `“${word}” here means: ${alone}.`,
+  sureWords: 'What each word means',
+  sureWord: (meaning: string) => `: ${meaning}.`,
   doNotRun: 'do not run',
   outOfTolerance: 'out of tolerance',
   /** Within a sentence. */

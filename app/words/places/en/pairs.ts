@@ -124,11 +124,11 @@ export const pairs = {
             ? `Pair ${pair} is out of tolerance; ${felt(h.felt)}.`
             : `Pair ${pair} is out of tolerance.`;
         case 'felt':
-          return `${gone(h)}; ${felt(h)}.`;
+          return `Pair ${pair}, ${gone(h)}; ${felt(h)}.`;
         case 'quiet':
-          return `${gone(h)}. Nothing recurs in ${runs(h.asked)}.`;
+          return `Pair ${pair}, ${gone(h)}. Nothing recurs in ${runs(h.asked)}.`;
         case 'not-asked':
-          return `${gone(h)}. Nobody was asked what they felt.`;
+          return `Pair ${pair}, ${gone(h)}. Nobody was asked what they felt.`;
         case 'not-run':
           return h.holder === null
             ? `Nobody has run in pair ${pair}.`

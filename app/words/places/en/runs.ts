@@ -60,21 +60,22 @@ export const runs = {
   },
   runHeadline: (h: RunHeadline, say: Say): string => {
     const who = say.tester(h.tester);
+    const day = say.date(h.at);
     switch (h.case) {
       case 'pain':
-        return `${who} reports pain, ${h.score} of 10.`;
+        return `${who} reports pain on ${day}: ${h.score} of 10.`;
       case 'off-day':
-        return `An off day for ${who}: comfort ${say.number(h.score, 0)}, usually ${say.number(h.usual, 0)}.`;
+        return `An off day for ${who}, ${day}: comfort ${say.number(h.score, 0)}, usually ${say.number(h.usual, 0)}.`;
       case 'best-day':
-        return `A good day for ${who}: comfort ${say.number(h.score, 0)}, usually ${say.number(h.usual, 0)}.`;
+        return `A good day for ${who}, ${day}: comfort ${say.number(h.score, 0)}, usually ${say.number(h.usual, 0)}.`;
       case 'felt':
         return h.more === 0
-          ? `${who} feels ${say.felt(h.felt)}.`
-          : `${who} feels ${say.felt(h.felt)}, and ${h.more} more.`;
+          ? `${who} felt ${say.felt(h.felt)} on ${day}.`
+          : `${who} felt ${say.felt(h.felt)} and ${h.more} more on ${day}.`;
       case 'nothing':
-        return `Nothing bothered ${who} on this run.`;
+        return `Nothing bothered ${who} on ${day}.`;
       case 'not-asked':
-        return `${who} said nothing about the feet.`;
+        return `${who} said nothing about the feet on ${day}.`;
     }
   },
   all: 'All runs',

@@ -4,6 +4,7 @@ import type { NextStep } from '../../../../core/review/index.ts';
 import type { Say } from '../../say-names.ts';
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
+const days = (n: number) => count(n, 'day', 'days');
 
 export const sheet = {
   headline: (h: SheetHeadline, say: Say): string => {
@@ -60,10 +61,9 @@ export const sheet = {
   right: { sole: 'right sole', upper: 'right upper' },
   nothingShows: 'Nothing recurs, wears out early, comes apart or is out of tolerance.',
   callout: {
-    clear: (testers: number, of: number, runs: number, ofRuns: number) =>
-      `Clear: ${testers} of ${of} testers, ${runs} of ${ofRuns} runs`,
-    likely: (testers: number, of: number, runs: number, ofRuns: number) =>
-      `Early sign: ${testers} of ${of} testers, ${runs} of ${ofRuns} runs`,
+    /** `sure`: how sure it is that it recurs. */
+    felt: (sure: string, testers: number, of: number, runs: number, ofRuns: number) =>
+      `${sure}: ${testers} of ${of} testers, ${runs} of ${ofRuns} runs`,
     oneTester: (tester: string, runs: number, ofRuns: number) =>
       `Only ${tester}: ${runs} of ${ofRuns} runs`,
     side: { left: ', left shoe only', right: ', right shoe only', both: '' },
@@ -91,6 +91,7 @@ export const sheet = {
     'measure-on-arrival': (which: string) => `Measure ${which} before the first run`,
     'hand-out': (which: string) => `Hand out ${which}`,
     'set-up-phones': (who: string) => `Invite ${who}: nothing has come yet`,
+    'ask-all': (since: string, n: number) => `Nobody has logged since ${since} (${days(n)})`,
     'ask-the-silent': (who: string) => `Write to ${who}: no run for a week`,
     'write-findings': (_: string, n: number) =>
       n === 1

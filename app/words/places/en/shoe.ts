@@ -60,7 +60,7 @@ export const shoe = {
   sub: (round: string, r: number, t: number) => `${round}: ${runs(r)} of ${testers(t)} asked.`,
   nothingClear: 'Nothing recurs in it so far.',
   moreClear: (n: number) => `${n} more ${n === 1 ? 'recurs' : 'recur'}.`,
-  clearBefore: (list: string) => `Clear in earlier rounds: ${list}.`,
+  clearBefore: (list: string) => `Clearly recurred in earlier rounds: ${list}.`,
   inRound: (felt: string, round: string) => `${felt} (${round})`,
   pains: 'Pain after a run',
   pain: (score: number) => `${score} of 10`,
@@ -103,28 +103,29 @@ export const shoe = {
   saveMap: 'Save the maps',
   zoneTitle: (side: string, zone: string) => `${side}, ${zone}`,
   zone: {
-    headline: (h: ZoneHeadline, say: Say, kind: string): string => {
+    /** `zone`: within a sentence. */
+    headline: (h: ZoneHeadline, say: Say, zone: string): string => {
       switch (h.case) {
         case 'not-asked':
-          return 'No answers about this zone yet.';
+          return `No answers about the ${zone} yet.`;
         case 'nothing':
-          return `Nobody has felt anything here in ${runs(h.runs)}.`;
+          return `Nobody has felt anything at the ${zone} in ${runs(h.runs)}.`;
         case 'recurs':
           return `${say.upper(say.felt(h.felt))} recurs: ${of(h)}.`;
         case 'recurred':
-          return `${kind}: ${of(h.before)} in ${say.round(h.before.round)}, ${h.now.testers === 0 ? 'nobody' : h.now.testers} in ${say.round(h.now.round)}.`;
+          return `${say.upper(say.felt(h.felt))}: ${h.before.testers} of ${h.before.askedTesters} in ${say.round(h.before.round)}, now ${h.now.testers === 0 ? 'nobody' : h.now.testers}.`;
         case 'one-tester':
           return h.testers.length === 1
             ? `Only ${say.testers(h.testers)} keeps having ${say.felt(h.felt)}.`
             : `${say.upper(say.felt(h.felt))}: proved for single testers only.`;
         case 'mostly-one':
-          return `${h.runs} of ${h.of} reports here come from ${say.tester(h.tester)}.`;
+          return `${say.upper(say.felt(h.felt))}: ${h.runs} of ${h.of} reports come from ${say.tester(h.tester)}.`;
         case 'likely':
           return `${say.upper(say.felt(h.felt))}: ${of(h)} in ${say.round(h.round)}.`;
         case 'few':
-          return `Only ${count(h.reports, 'report', 'reports')} so far. Too early to tell.`;
+          return `${say.upper(say.felt(h.felt))}: ${count(h.reports, 'report', 'reports')} so far. Too early to tell.`;
         case 'any':
-          return `Felt here by ${of(h)} in ${say.round(h.round)}.`;
+          return `${say.upper(zone)}: felt by ${of(h)} in ${say.round(h.round)}.`;
       }
     },
     sub: (felt: string, reports: number, t: number) =>
@@ -205,6 +206,9 @@ export const shoe = {
     },
     sub: (round: string, scores: number, t: number) =>
       `${round}: ${count(scores, 'score', 'scores')} from ${testers(t)}. First wearings stand apart.`,
+    /** Why a mean and a difference of two rounds do not go together. */
+    same: (by: string, t: number) => `Same testers only: ${by} (${t} who wore both).`,
+    different: (by: string) => `Different testers: ${by}.`,
     tester: 'a tester',
     score: 'Score',
     course: 'Along the kilometres',

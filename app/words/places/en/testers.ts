@@ -20,6 +20,8 @@ export const testers = {
         return h.testers.length > 3
           ? `${h.testers.length} testers are silent, the longest for ${days(h.days)}.`
           : `${say.testers(h.testers)} ${h.testers.length === 1 ? 'is' : 'are'} silent${h.testers.length === 1 ? '' : ', the longest'} for ${days(h.days)}.`;
+      case 'all-quiet':
+        return `Nobody has logged since ${say.date(h.sinceMs)} (${days(h.days)}).`;
       case 'nobody-holds':
         return `Nobody holds a pair. ${testerCount(h.of)} could run.`;
       case 'all-heard':

@@ -1,6 +1,6 @@
 /** The verdict: what each round holds of the brief, and what would settle the rest. */
 import type { VerdictHeadline } from '../../../../core/headlines/index.ts';
-import type { GridRow } from '../../../../core/review/index.ts';
+import type { Expected, GridRow, NextVisit } from '../../../../core/review/index.ts';
 import type { Say } from '../../say-names.ts';
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
@@ -76,9 +76,25 @@ export const verdict = {
   pair: (code: string) => `pair ${code}`,
   cellSays: (limit: string, round: string, stamp: string, says: string) =>
     `${limit}, ${round}: ${stamp}; ${says}`,
+  /** When a pair is expected to have come so far. */
+  expected: (expected: Expected, say: Say): string => {
+    switch (expected.when) {
+      case 'now':
+        return 'it has come so far';
+      case 'later':
+        return `about ${say.date(expected.atMs)}`;
+      case 'not-run':
+        return 'not being run now';
+      case 'not-known':
+        return 'no run in it yet';
+    }
+  },
+  nextChecks: 'Next checks',
   settles: {
-    measure: (ids: Parameters<Say['pair']>[0][], at: string, say: Say) =>
-      `Measure ${pairs(say, ids)} at ${at}`,
+    measure: (visit: NextVisit, say: Say): string =>
+      `Measure pair ${say.pair(visit.pair)} at ${say.distance(visit.atM)} (${verdict.expected(visit.expected, say)})${
+        visit.also.length > 0 ? `; also ${pairs(say, [...visit.also])}` : ''
+      }`,
     'measure-first': 'Measure it, new and worn',
     'look-at-pair': (code: string) => `Look at pair ${code}: it wears unlike the others`,
     'look-at-reading': (code: string, at: string) => `Check the reading of pair ${code} at ${at}`,

@@ -68,8 +68,7 @@ export const wear = {
   says: (title: string, lines: string) => `${title}. ${lines}`,
   shaded: (round: string) => `Shaded: 9 pairs in 10, ${round}. Dotted: beyond the checks.`,
   bar: ' Bar below: where the limit is reached.',
-  nextCheck: 'Next check: ',
-  nextAt: (distance: string) => `at about ${distance}`,
+  nextCheck: 'To settle it: ',
   narrow: {
     round: 'Round',
     place: 'Measure and site',

@@ -1,5 +1,6 @@
 /** The desk's places, in Chinese; one file a place. */
 import type { PlaceWords } from '../../types.ts';
+import { withSpaces } from './apart.ts';
 import { changes } from './changes.ts';
 import { frame } from './frame.ts';
 import { pairs } from './pairs.ts';
@@ -12,7 +13,7 @@ import { testers } from './testers.ts';
 import { verdict } from './verdict.ts';
 import { wear } from './wear.ts';
 
-export const places: PlaceWords = {
+export const places: PlaceWords = withSpaces({
   brief,
   changes,
   frame,
@@ -26,4 +27,4 @@ export const places: PlaceWords = {
   testers,
   verdict,
   wear,
-};
+});

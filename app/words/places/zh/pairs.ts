@@ -110,11 +110,11 @@ export const pairs: PlaceWords['pairs'] = {
         case 'out-of-tolerance':
           return h.felt ? `样鞋 ${pair} 超差；${felt(h.felt)}。` : `样鞋 ${pair} 超差。`;
         case 'felt':
-          return `${gone(h)}；${felt(h)}。`;
+          return `样鞋 ${pair} ${gone(h)}；${felt(h)}。`;
         case 'quiet':
-          return `${gone(h)}。${h.asked} 次跑步中没有反复出现的不适。`;
+          return `样鞋 ${pair} ${gone(h)}。${h.asked} 次跑步中没有反复出现的不适。`;
         case 'not-asked':
-          return `${gone(h)}。还没有问过脚感。`;
+          return `样鞋 ${pair} ${gone(h)}。还没有问过脚感。`;
         case 'not-run':
           return h.holder === null
             ? `还没有人穿样鞋 ${pair} 跑过。`

@@ -50,21 +50,22 @@ export const runs: PlaceWords['runs'] = {
   },
   runHeadline: (h, say) => {
     const who = say.tester(h.tester);
+    const day = say.date(h.at);
     switch (h.case) {
       case 'pain':
-        return `${who} 反映疼痛，${h.score} 分（满分 10 分）。`;
+        return `${who} 在 ${day} 反映疼痛，${h.score} 分（满分 10 分）。`;
       case 'off-day':
-        return `${who} 状态不佳：舒适度 ${say.number(h.score, 0)}，平时 ${say.number(h.usual, 0)}。`;
+        return `${who} 在 ${day} 状态不佳：舒适度 ${say.number(h.score, 0)}，平时 ${say.number(h.usual, 0)}。`;
       case 'best-day':
-        return `${who} 状态很好：舒适度 ${say.number(h.score, 0)}，平时 ${say.number(h.usual, 0)}。`;
+        return `${who} 在 ${day} 状态很好：舒适度 ${say.number(h.score, 0)}，平时 ${say.number(h.usual, 0)}。`;
       case 'felt':
         return h.more === 0
-          ? `${who} 感到${say.felt(h.felt)}。`
-          : `${who} 感到${say.felt(h.felt)}，另有 ${h.more} 处。`;
+          ? `${who} 在 ${day} 感到${say.felt(h.felt)}。`
+          : `${who} 在 ${day} 感到${say.felt(h.felt)}，另有 ${h.more} 处。`;
       case 'nothing':
-        return `${who} 这次跑步没有不适。`;
+        return `${who} 在 ${day} 的跑步没有不适。`;
       case 'not-asked':
-        return `${who} 没有回答脚感。`;
+        return `${who} 在 ${day} 没有回答脚感。`;
     }
   },
   all: '全部跑步',

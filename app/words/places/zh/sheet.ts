@@ -47,10 +47,8 @@ export const sheet: PlaceWords['sheet'] = {
   right: { sole: '右鞋底', upper: '右鞋面' },
   nothingShows: '没有反复出现、过早磨损、损坏或超差的地方。',
   callout: {
-    clear: (testers, of, runs, ofRuns) =>
-      `已证实：${of} 名试穿员中 ${testers} 名，${ofRuns} 次中 ${runs} 次`,
-    likely: (testers, of, runs, ofRuns) =>
-      `初步迹象：${of} 名试穿员中 ${testers} 名，${ofRuns} 次中 ${runs} 次`,
+    felt: (sure, testers, of, runs, ofRuns) =>
+      `${sure}：${of} 名试穿员中 ${testers} 名，${ofRuns} 次中 ${runs} 次`,
     oneTester: (tester, runs, ofRuns) => `仅 ${tester}：${ofRuns} 次中 ${runs} 次`,
     side: { left: '，只在左鞋', right: '，只在右鞋', both: '' },
     rounds: (rounds) => (rounds > 1 ? `，出现于 ${rounds} 轮` : ''),
@@ -74,6 +72,7 @@ export const sheet: PlaceWords['sheet'] = {
     'measure-on-arrival': (which) => `首次穿着前测量${which}`,
     'hand-out': (which) => `发放${which}`,
     'set-up-phones': (who) => `邀请 ${who}：还没有任何记录`,
+    'ask-all': (since, n) => `自 ${since} 起没有人记录（${n} 天）`,
     'ask-the-silent': (who) => `联系 ${who}：一周没有跑步`,
     'write-findings': (_, n) => `为 ${n} 个已证实的问题写问题项`,
     'assign-findings': (_, n) => `为 ${n} 个问题项指定轮次`,

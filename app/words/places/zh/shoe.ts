@@ -88,28 +88,28 @@ export const shoe: PlaceWords['shoe'] = {
   saveMap: '保存图',
   zoneTitle: (side, zone) => `${side}，${zone}`,
   zone: {
-    headline: (h, say, kind) => {
+    headline: (h, say, zone) => {
       switch (h.case) {
         case 'not-asked':
-          return '还没有人回答这个部位。';
+          return `还没有人回答${zone}的感觉。`;
         case 'nothing':
-          return `${h.runs} 次跑步中无人在此处感到不适。`;
+          return `${h.runs} 次跑步中，无人在${zone}感到不适。`;
         case 'recurs':
           return `${say.felt(h.felt)}反复出现：${of(h)}。`;
         case 'recurred':
-          return `${kind}：${say.round(h.before.round)}，${of(h.before)}；${say.round(h.now.round)}，${h.now.testers === 0 ? '无人反映' : of(h.now)}。`;
+          return `${say.felt(h.felt)}：${say.round(h.before.round)}，${of(h.before)}；${say.round(h.now.round)}，${h.now.testers === 0 ? '无人反映' : of(h.now)}。`;
         case 'one-tester':
           return h.testers.length === 1
             ? `只有 ${say.testers(h.testers)} 反复出现${say.felt(h.felt)}。`
             : `${say.felt(h.felt)}：只在个别试穿员身上证实。`;
         case 'mostly-one':
-          return `此处 ${h.of} 次反映中有 ${h.runs} 次来自 ${say.tester(h.tester)}。`;
+          return `${say.felt(h.felt)}：${h.of} 次反映中有 ${h.runs} 次来自 ${say.tester(h.tester)}。`;
         case 'likely':
           return `${say.felt(h.felt)}：${say.round(h.round)}，${of(h)}。`;
         case 'few':
-          return `目前只有 ${h.reports} 次反映，为时尚早。`;
+          return `${say.felt(h.felt)}：目前只有 ${h.reports} 次反映，为时尚早。`;
         case 'any':
-          return `${say.round(h.round)}：${of(h)}在此处有感觉。`;
+          return `${zone}：${say.round(h.round)}，${of(h)}有感觉。`;
       }
     },
     sub: (felt, reports, t) => `${felt}：${t} 名试穿员共反映 ${reports} 次。`,
@@ -173,6 +173,8 @@ export const shoe: PlaceWords['shoe'] = {
       }
     },
     sub: (round, scores, t) => `${round}：${t} 名试穿员共打分 ${scores} 次。首次试穿单独列出。`,
+    same: (by, t) => `只比同样的试穿员：${by}（${t} 名两轮都穿过）。`,
+    different: (by) => `试穿员不同：${by}。`,
     tester: '一名试穿员',
     score: '得分',
     course: '随里程变化',

@@ -65,8 +65,24 @@ export const verdict: PlaceWords['verdict'] = {
   without: (who, word) => `不算${apart(who).trimEnd()}：${word}`,
   pair: (code) => `样鞋 ${code}`,
   cellSays: (limit, round, stamp, says) => `${limit}，${round}：${stamp}；${says}`,
+  expected: (expected, say) => {
+    switch (expected.when) {
+      case 'now':
+        return '已跑到';
+      case 'later':
+        return `约 ${say.date(expected.atMs)}`;
+      case 'not-run':
+        return '目前没有人在跑';
+      case 'not-known':
+        return '还没有人穿它跑过';
+    }
+  },
+  nextChecks: '接下来的测量',
   settles: {
-    measure: (ids, at, say) => `在 ${at} 时测量样鞋 ${say.list(ids.map(say.pair))}`,
+    measure: ({ pair, atM, expected, also }, say) =>
+      `样鞋 ${say.pair(pair)} 到 ${say.distance(atM)} 时测量（${verdict.expected(expected, say)}）${
+        also.length > 0 ? `；也可测样鞋 ${say.list(also.map(say.pair))}` : ''
+      }`,
     'measure-first': '新鞋与穿过的鞋各测一次',
     'look-at-pair': (code) => `查看样鞋 ${code}：磨损与其他不同`,
     'look-at-reading': (code, at) => `核对样鞋 ${code} 在 ${at} 时的读数`,

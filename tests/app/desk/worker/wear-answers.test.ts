@@ -143,8 +143,14 @@ describe('the grid of the verdict', () => {
     expect(stamp).toBe('open');
     const settles = grid.rows.map(({ settle }) => settle);
     expect(settles[1]).toMatchObject({ by: 'measure', atM: 390_000 });
-    const pairs = settles[1]?.by === 'measure' ? settles[1].pairs : [];
-    expect(pairs.map((id) => codeOf(desk, id)).sort()).toEqual(['360', '637', '926']);
+    const visit = settles[1]?.by === 'measure' ? settles[1] : null;
+    expect(codeOf(desk, visit?.pair ?? '')).toBe('637');
+    expect(visit?.also.map((id) => codeOf(desk, id))).toEqual(['360', '926']);
+    // T01 ran about 9 km a day in it up to 17 November.
+    expect(visit?.expected).toMatchObject({ when: 'later' });
+    expect(await desk.work.nextVisits(desk.project)).toContainEqual(visit);
+    const { cards } = desk.work.wearState(desk.project);
+    expect(cards.slice(0, 3).map(({ settle }) => settle)).toEqual(settles.slice(0, 3));
     expect(settles[3]).toEqual({ by: 'run-pairs', need: 29, have: 0, atM: 600_000 });
     expect(settles[6]).toBeNull();
     const lives = grid.rows[3]?.cells[1]?.picture;

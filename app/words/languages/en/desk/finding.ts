@@ -6,7 +6,7 @@ export const finding = {
   priorities: { high: 'high', medium: 'medium', low: 'low' },
   wanted: 'Wanted change',
   wantedMm: 'in mm, if it has a size',
-  carriedBy: 'Round that shall carry it',
+  carriedBy: 'Round that makes the change',
   undecided: 'not decided',
   frozen: (date: string) => `Evidence as of ${date}, frozen`,
   states: {

@@ -25,6 +25,8 @@ export const overview = {
     'hand-out': (count: number) => `Hand out ${count} ${count === 1 ? 'pair' : 'pairs'}`,
     'set-up-phones': (count: number) =>
       `Invite ${countTesters(count)}, or ask whether the phone is set up: nothing has come from them yet`,
+    'ask-all': (count: number) =>
+      `Ask ${count} testers how it goes: nobody has logged for a week or more`,
     'ask-the-silent': (count: number) =>
       `Ask ${count} ${count === 1 ? 'tester' : 'testers'} how it goes: no run for a week or more`,
     'write-findings': (count: number) =>
@@ -32,7 +34,7 @@ export const overview = {
         ? 'Write a finding for one proven complaint'
         : `Write findings for ${count} proven complaints`,
     'assign-findings': (count: number) =>
-      `Say which round carries the change of ${count} ${count === 1 ? 'finding' : 'findings'}`,
+      `Assign ${count} ${count === 1 ? 'finding' : 'findings'} to a round`,
     'judge-findings': (count: number) =>
       `Judge what came of ${count} ${count === 1 ? 'finding' : 'findings'}`,
     'set-limits': () => 'Say in the brief which limits count as failure',

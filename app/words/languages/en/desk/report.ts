@@ -13,7 +13,7 @@ export const report = {
     changes: 'What changed in this round',
     verdict: 'Verdict',
     findings: 'Findings and wanted changes',
-    carried: 'Earlier findings whose change this round carries',
+    carried: 'Earlier findings that this round changes',
     maps: 'Where it bothered',
     recurring: 'Complaints that recur',
     comfort: 'Comfort',
@@ -64,7 +64,7 @@ export const report = {
   part: (part: string, trade: string) => `Part: ${part}. Trade: ${trade}.`,
   urgency: (priority: string, state: string) => `Priority: ${priority}. State: ${state}.`,
   wanted: (what: string) => `Wanted: ${what}`,
-  carriedBy: (round: string) => `To be carried by ${round}.`,
+  carriedBy: (round: string) => `To be changed in ${round}.`,
   shownBy: (round: string) => `Shown by ${round}.`,
   frozenTesters: (twice: number, once: number, of: number) =>
     `${twice} of ${countTesters(of)} reported it at least twice, ${once} at least once.`,
@@ -75,7 +75,7 @@ export const report = {
       : `As it was written, in ${language}:`,
   noEvidence: 'No evidence was frozen with it.',
   outcome: (round: string | null, verdict: string, date: string) =>
-    `Outcome in ${round ?? 'the round that carried it'}: ${verdict} (data up to ${date}).`,
+    `Outcome in ${round ?? 'the round that made the change'}: ${verdict} (data up to ${date}).`,
   sources: {
     complaint: 'from a complaint',
     wear: 'from wear',

@@ -16,6 +16,7 @@ export const overview: DeskWords['overview'] = {
     'hand-out': (count: number) => `发放 ${count} 双鞋`,
     'set-up-phones': (count: number) =>
       `邀请 ${count} 名试穿员，或询问手机是否已设置好：还没有收到任何记录`,
+    'ask-all': (count: number) => `询问 ${count} 位试穿员近况：一周以上没有任何人记录`,
     'ask-the-silent': (count: number) => `询问 ${count} 位试穿员近况：一周以上没有跑步记录`,
     'write-findings': (count: number) => `把 ${count} 项已证实的不适写成问题项`,
     'assign-findings': (count: number) => `为 ${count} 个问题项指定由哪一轮修改`,

@@ -1,0 +1,61 @@
+/**
+ * When will a pair have come so far? From the pace of whoever has it, in that pair: kilometres a day over the hand-out
+ * so far. A pause counts as a week at most, so that an illness or a holiday does not slow the pace for ever.
+ */
+import { isWithin } from '../mileage/index.ts';
+import type { RecordId } from '../records/index.ts';
+import { metres, type Metres } from '../units/index.ts';
+import type { LoggedPair, ProjectLog } from './project-log.ts';
+import { SILENT_DAYS, silentOf } from './silence.ts';
+
+const DAY_MS = 86_400_000;
+/** Longer pauses count as this long. Judgement, no source. */
+const LONGEST_PAUSE_MS = SILENT_DAYS * DAY_MS;
+
+export type Expected =
+  /** The pair has come so far already. */
+  | { readonly when: 'now' }
+  | { readonly when: 'later'; readonly atMs: number }
+  /** Nobody has it, or whoever has it is silent. */
+  | { readonly when: 'not-run' }
+  /** It has been handed out, and nobody has run in it since. */
+  | { readonly when: 'not-known' };
+
+/** Metres a day of whoever has the pair now; null where they have not run in it yet. */
+const paceOf = ({ runs }: LoggedPair, tester: RecordId, fromMs: number, nowMs: number) => {
+  const own = runs.filter(
+    (run) => run.tester === tester && run.startMs >= fromMs && run.startMs <= nowMs,
+  );
+  if (own.length === 0) return null;
+  const stops = [fromMs, ...own.map(({ startMs }) => startMs), nowMs];
+  const countedMs = stops
+    .slice(1)
+    .reduce((sum, ms, at) => sum + Math.min(LONGEST_PAUSE_MS, ms - (stops[at] ?? ms)), 0);
+  const distanceM = own.reduce((sum, one) => sum + one.distanceM, 0);
+  // Of less than a day nothing is known: one day is the least.
+  return metres(distanceM / Math.max(1, countedMs / DAY_MS));
+};
+
+/**
+ * When the pair is expected to have come to `atM`.
+ * @param atM distance on the pair, metres
+ * @returns `later` with the instant in ms since 1970; `not-known` for a pair that is not in the log
+ */
+export const expectedAt = (
+  log: Pick<ProjectLog, 'pairs' | 'spans' | 'heardMs' | 'nowMs'>,
+  pair: RecordId,
+  atM: Metres,
+): Expected => {
+  const { nowMs } = log;
+  const own = log.pairs.find(({ id }) => id === pair);
+  if (!own) return { when: 'not-known' };
+  const leftM = atM - (own.curve.totalM.at(-1) ?? own.curve.carriedInM);
+  if (leftM <= 0) return { when: 'now' };
+  const held = own.spans.find((span) => isWithin(span, nowMs));
+  if (!held || silentOf(log).some(({ tester }) => tester === held.tester))
+    return { when: 'not-run' };
+  const pace = paceOf(own, held.tester, held.fromMs, nowMs);
+  return pace === null || pace === 0
+    ? { when: 'not-known' }
+    : { when: 'later', atMs: nowMs + (leftM / pace) * DAY_MS };
+};

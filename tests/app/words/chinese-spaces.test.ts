@@ -1,0 +1,45 @@
+/** Chinese sentences keep a half-width space between a Chinese character and a Latin letter or a figure. */
+import { describe, expect, it } from 'vitest';
+import { places } from '../../../app/words/places/zh/index.ts';
+
+/** Every text of the places, those with names filled in by a round that is named in Latin letters. */
+const texts = (value: unknown, path: string): [string, string][] => {
+  if (typeof value === 'string') return [[path, value]];
+  if (value === null || value === undefined) return [];
+  if (typeof value === 'object')
+    return Object.entries(value).flatMap(([key, own]) => texts(own, `${path}.${key}`));
+  if (typeof value !== 'function') return [];
+  return ['Round 1', 3].flatMap((about) => {
+    try {
+      return texts(value(about, about, about, about, about, about), `${path}(${about})`);
+    } catch {
+      // A sentence about a case: the headlines' own tests say it.
+      return [];
+    }
+  });
+};
+
+describe('the Chinese words of the places', () => {
+  it('set names and figures apart', () => {
+    const all = texts(places, 'places');
+    expect(all.length).toBeGreaterThan(500);
+    expect(
+      all.filter(([, text]) => /[\u3400-\u9fff][A-Za-z0-9]|[A-Za-z0-9][\u3400-\u9fff]/.test(text)),
+    ).toEqual([]);
+  });
+
+  it('stay lists where they are lists', () => {
+    expect(places.shoe.levels).toHaveLength(5);
+    expect(Array.isArray(places.shoe.levels)).toBe(true);
+  });
+
+  it('do so in headlines as well', () => {
+    const say = { round: () => 'Round 3' } as unknown as Parameters<
+      typeof places.sheet.headline
+    >[1];
+    const round = 'id' as never;
+    expect(
+      places.sheet.headline({ case: 'nothing-recurs', claims: 'nothing', round } as never, say),
+    ).toBe('Round 3 目前没有反复出现的问题。');
+  });
+});
