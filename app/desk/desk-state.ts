@@ -106,8 +106,17 @@ export interface PlaceProps extends TabProps {
   readonly rest: readonly string[];
 }
 
-/** Codes of pairs and testers and names of rounds, by id; a pair out of tolerance is marked wherever it is named. */
-export const namesIn = (review: ReviewSummary, records: DeskRecords) => {
+/** Codes of pairs and testers and names of rounds, by id. */
+interface Names {
+  /** Without the mark: where it is said beside it. */
+  readonly code: (id: string) => string;
+  /** A pair out of tolerance is marked wherever it is named. */
+  readonly pair: (id: string) => string;
+  readonly tester: (id: RecordId | null) => string;
+  readonly round: (id: RecordId) => string;
+}
+
+const findNames = (review: ReviewSummary, records: DeskRecords): Names => {
   const out = new Set([
     ...review.pairs.flatMap(({ id, outOfTolerance }) =>
       isOutOfTolerance(outOfTolerance) ? [id] : [],
@@ -119,11 +128,23 @@ export const namesIn = (review: ReviewSummary, records: DeskRecords) => {
   const testers = new Map(records.tester.map(({ revision, body }) => [revision.id, body.code]));
   const rounds = new Map(review.rounds.map(({ id, name }) => [id, name]));
   return {
-    /** Without the mark: where it is said beside it. */
     code,
-    pair: (id: string) =>
-      out.has(id as RecordId) ? `${code(id)} (${d().blueprint.mark})` : code(id),
-    tester: (id: RecordId | null) => (id === null ? '' : (testers.get(id) ?? '?')),
-    round: (id: RecordId) => rounds.get(id) ?? '?',
+    pair: (id) => (out.has(id as RecordId) ? `${code(id)} (${d().blueprint.mark})` : code(id)),
+    tester: (id) => (id === null ? '' : (testers.get(id) ?? '?')),
+    round: (id) => rounds.get(id) ?? '?',
   };
+};
+
+const known = new WeakMap<
+  ReviewSummary,
+  { readonly records: DeskRecords; readonly names: Names }
+>();
+
+/** Found once for each review: every row and line of a place asks for them, and there may be a thousand pairs. */
+export const namesIn = (review: ReviewSummary, records: DeskRecords): Names => {
+  const before = known.get(review);
+  if (before?.records === records) return before.names;
+  const names = findNames(review, records);
+  known.set(review, { records, names });
+  return names;
 };
