@@ -32,7 +32,7 @@ export const places: readonly BenchPlace[] = [
   { name: 'pairs', to: { path: 'pairs' }, shows: '.people-table tbody tr', tab: 'pairs' },
   { name: 'a pair', to: { link: '.people-table tbody th a' }, shows: '.life' },
   { name: 'testers', to: { path: 'testers' }, shows: '.people-table tbody tr', tab: 'testers' },
-  { name: 'a tester', to: { link: '.people-table tbody th a' }, shows: '.page-columns' },
+  { name: 'a tester', to: { link: '.people-table tbody th a' }, shows: '.tester-columns' },
   { name: 'runs', to: { path: 'runs' }, shows: '.runs-table tbody tr' },
   { name: 'a run', to: { link: '.runs-table tbody th a' }, shows: '.run-body' },
   { name: 'waiting', to: { path: 'waiting' }, shows: 'h1', tab: 'waiting' },
