@@ -1,12 +1,15 @@
 /** What the desk works on: the records but the runs, and the answers of its worker. */
 import { signal } from '@preact/signals';
-import { wrap, type Remote } from 'comlink';
+import { transferHandlers, wrap, type Remote } from 'comlink';
 import { useEffect, useState } from 'preact/hooks';
 import { kinds, type RecordId } from '../../core/records/index.ts';
 import { isOutOfTolerance, type ReviewSummary } from '../../core/review/index.ts';
 import { useStored } from '../parts/state.ts';
 import { d } from '../words/index.ts';
 import type { DeskAnswers, DeskRecords, DeskWork } from './worker/desk-work.ts';
+import { inPieces } from './worker/in-pieces.ts';
+
+transferHandlers.set('in-pieces', inPieces(false));
 
 let worker: Remote<DeskWork> | null = null;
 /** Why the worker does not answer, if it does not. */

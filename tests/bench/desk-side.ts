@@ -1,6 +1,7 @@
 /** One built desk in a browser: its hub, its data, and a walk from place to place that measures each. */
 import { pathToFileURL } from 'node:url';
 import { devices, type Browser, type Page } from '@playwright/test';
+import type { Revision } from '../../core/records/index.ts';
 import type { HubProcess } from '../browser/hub-process.ts';
 import type { BenchPlace } from './desk-places.ts';
 import type { LargeGroup } from './large-group.ts';
@@ -31,8 +32,9 @@ const AT_ONCE = 20_000;
 const writeHeads = async (page: Page, { revisions }: LargeGroup) => {
   for (let at = 0; at < revisions.length; at += AT_ONCE)
     await page.evaluate(
-      (heads) =>
+      (text) =>
         new Promise<void>((done, fail) => {
+          const heads = JSON.parse(text) as readonly Revision[];
           const opening = indexedDB.open('pairlog');
           opening.onsuccess = () => {
             const tx = opening.result.transaction('heads', 'readwrite');
@@ -44,7 +46,8 @@ const writeHeads = async (page: Page, { revisions }: LargeGroup) => {
             tx.onerror = () => fail(new Error('not written'));
           };
         }),
-      revisions.slice(at, at + AT_ONCE),
+      // As text: Playwright takes each value of an object apart by itself.
+      JSON.stringify(revisions.slice(at, at + AT_ONCE)),
     );
 };
 
@@ -59,7 +62,7 @@ interface TraceEvent {
   readonly args?: { readonly name?: string };
 }
 
-/** The longest task of the thread that was busiest among the pages' main threads, ms. */
+/** The longest task of any page's main thread, ms. */
 const longestTask = (trace: Buffer): { readonly wall: number; readonly cpu: number } => {
   const { traceEvents } = JSON.parse(trace.toString()) as { traceEvents: readonly TraceEvent[] };
   const mains = new Set(
