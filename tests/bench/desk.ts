@@ -41,7 +41,8 @@ const pass = async (side: Side, all: typeof places, into: Passes, pictures?: str
     console.error(name, measured);
   }
 };
-const [mine, theirs]: [Passes, Passes] = [new Map(), new Map()];
+const mine: Passes = new Map();
+const theirs: Passes = new Map();
 for (let at = 0; at < Number(values.passes); at++) {
   if (before) await pass(before, formerPlaces, theirs);
   await pass(now, places, mine, at === 0 ? values.pictures : undefined);
