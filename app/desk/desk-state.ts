@@ -1,12 +1,15 @@
 /** What the desk works on: the records but the runs, and the answers of its worker. */
 import { signal } from '@preact/signals';
-import { wrap, type Remote } from 'comlink';
+import { transferHandlers, wrap, type Remote } from 'comlink';
 import { useEffect, useState } from 'preact/hooks';
 import { kinds, type RecordId } from '../../core/records/index.ts';
 import { isOutOfTolerance, type ReviewSummary } from '../../core/review/index.ts';
 import { useStored } from '../parts/state.ts';
 import { d } from '../words/index.ts';
 import type { DeskAnswers, DeskRecords, DeskWork } from './worker/desk-work.ts';
+import { inPieces } from './worker/in-pieces.ts';
+
+transferHandlers.set('in-pieces', inPieces(false));
 
 let worker: Remote<DeskWork> | null = null;
 /** Why the worker does not answer, if it does not. */
@@ -106,8 +109,17 @@ export interface PlaceProps extends TabProps {
   readonly rest: readonly string[];
 }
 
-/** Codes of pairs and testers and names of rounds, by id; a pair out of tolerance is marked wherever it is named. */
-export const namesIn = (review: ReviewSummary, records: DeskRecords) => {
+/** Codes of pairs and testers and names of rounds, by id. */
+interface Names {
+  /** Without the mark: where it is said beside it. */
+  readonly code: (id: string) => string;
+  /** A pair out of tolerance is marked wherever it is named. */
+  readonly pair: (id: string) => string;
+  readonly tester: (id: RecordId | null) => string;
+  readonly round: (id: RecordId) => string;
+}
+
+const findNames = (review: ReviewSummary, records: DeskRecords): Names => {
   const out = new Set([
     ...review.pairs.flatMap(({ id, outOfTolerance }) =>
       isOutOfTolerance(outOfTolerance) ? [id] : [],
@@ -119,11 +131,23 @@ export const namesIn = (review: ReviewSummary, records: DeskRecords) => {
   const testers = new Map(records.tester.map(({ revision, body }) => [revision.id, body.code]));
   const rounds = new Map(review.rounds.map(({ id, name }) => [id, name]));
   return {
-    /** Without the mark: where it is said beside it. */
     code,
-    pair: (id: string) =>
-      out.has(id as RecordId) ? `${code(id)} (${d().blueprint.mark})` : code(id),
-    tester: (id: RecordId | null) => (id === null ? '' : (testers.get(id) ?? '?')),
-    round: (id: RecordId) => rounds.get(id) ?? '?',
+    pair: (id) => (out.has(id as RecordId) ? `${code(id)} (${d().blueprint.mark})` : code(id)),
+    tester: (id) => (id === null ? '' : (testers.get(id) ?? '?')),
+    round: (id) => rounds.get(id) ?? '?',
   };
+};
+
+const known = new WeakMap<
+  ReviewSummary,
+  { readonly records: DeskRecords; readonly names: Names }
+>();
+
+/** Found once for each review: every row and line of a place asks for them, and there may be a thousand pairs. */
+export const namesIn = (review: ReviewSummary, records: DeskRecords): Names => {
+  const before = known.get(review);
+  if (before?.records === records) return before.names;
+  const names = findNames(review, records);
+  known.set(review, { records, names });
+  return names;
 };

@@ -1,9 +1,10 @@
 /** The lead's desk: the frame, and in it the place that the address names. */
 import { useLocation } from 'preact-iso';
+import type { RecordId } from '../../core/records/index.ts';
 import { LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
 import { session } from '../parts/state.ts';
 import { d, t } from '../words/index.ts';
-import { useDeskRecords, useReview, workTrouble } from './desk-state.ts';
+import { useDeskRecords, useReview, useWork, workTrouble } from './desk-state.ts';
 import { GroupFrame, ProjectFrame } from './frame/frame.tsx';
 import { PlaceHead } from './frame/place.tsx';
 import { routeOf, type Route } from './frame/route.ts';
@@ -17,6 +18,18 @@ import type { DeskRecords } from './worker/desk-work.ts';
 import '../parts/charts/charts.css';
 import '../parts/foot-map/foot-map.css';
 import './desk.css';
+
+/** Has the worker think ahead of the other places, after the one that is shown; draws nothing. */
+const Prepare = ({
+  records,
+  project,
+}: {
+  readonly records: DeskRecords;
+  readonly project: RecordId;
+}) => {
+  useWork((desk) => desk.prepare(project), records, [project]);
+  return null;
+};
 
 const ProjectDesk = (props: {
   readonly records: DeskRecords;
@@ -43,6 +56,7 @@ const ProjectDesk = (props: {
         review={review}
         rest={route.rest}
       />
+      <Prepare records={records} project={route.project} />
     </ProjectFrame>
   );
 };

@@ -52,19 +52,27 @@ export const formatSize = (footLength: Millimetres): string => {
   return sizes === 'mondopoint' ? `${size} mm` : `${SIZE_NAMES[sizes]} ${size}`;
 };
 
+const dateFormatters = new Map<string, Intl.DateTimeFormat>();
+
+/** @param name tells apart what is made with which options */
+const dateFormat = (name: string, options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat => {
+  const key = `${locale()} ${name}`;
+  const made = dateFormatters.get(key) ?? new Intl.DateTimeFormat(locale(), options);
+  dateFormatters.set(key, made);
+  return made;
+};
+
 export const formatDate = (at: number | string): string =>
-  new Intl.DateTimeFormat(locale(), { dateStyle: 'medium' }).format(new Date(at));
+  dateFormat('date', { dateStyle: 'medium' }).format(new Date(at));
 
 /** A day of this week or the last: its weekday tells it sooner than its number. `2026-06-01` is a local day. */
 export const formatDay = (day: string): string =>
-  new Intl.DateTimeFormat(locale(), { weekday: 'long', day: 'numeric', month: 'short' }).format(
+  dateFormat('day', { weekday: 'long', day: 'numeric', month: 'short' }).format(
     new Date(`${day}T12:00`),
   );
 
 export const formatDateTime = (at: number | string): string =>
-  new Intl.DateTimeFormat(locale(), { dateStyle: 'medium', timeStyle: 'short' }).format(
-    new Date(at),
-  );
+  dateFormat('date and time', { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(at));
 
 export const formatPercent = (share: number): string => percentOf(share, number);
 

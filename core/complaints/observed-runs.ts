@@ -32,6 +32,17 @@ export interface CellName {
 export const reports = ({ complaints }: Pick<ObservedRun, 'complaints'>, cell: CellName): boolean =>
   complaints.some(({ zone, kind }) => zone === cell.zone && kind === cell.kind);
 
+/** How many of the runs reported each cell, on either foot, found in one pass over them. */
+export const countReports = (
+  runs: readonly Pick<ObservedRun, 'complaints'>[],
+): ((cell: CellName) => number) => {
+  const keyOf = ({ zone, kind }: CellName): string => `${zone} ${kind}`;
+  const counts = new Map<string, number>();
+  for (const { complaints } of runs)
+    for (const key of new Set(complaints.map(keyOf))) counts.set(key, (counts.get(key) ?? 0) + 1);
+  return (cell) => counts.get(keyOf(cell)) ?? 0;
+};
+
 /** Did the run report the cell on this foot? */
 export const reportsOn = (
   { complaints }: Pick<ObservedRun, 'complaints'>,

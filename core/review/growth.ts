@@ -9,8 +9,8 @@
 import {
   allowedRateOf,
   chanceOfSilence,
+  countReports,
   reportedCells,
-  reports,
   SILENCE_LEVEL,
   trendsOverDistance,
   type AllowedRate,
@@ -55,9 +55,10 @@ export const growthOf = (
   // The greater rate allowed of the two needs the least runs, so the lesser one is asked about.
   const silenceChance =
     there.length === 0 ? 1 : chanceOfSilence(asked, Math.min(allowed.complaint, allowed.pain));
+  const reportsThere = countReports(there);
   const isRuledOut = (cell: CellName): boolean => {
-    const seen = there.filter((run) => reports(run, cell)).length;
-    return chanceOfSilence(asked, allowedRateOf(cell.kind, allowed), seen) <= SILENCE_LEVEL;
+    const rate = allowedRateOf(cell.kind, allowed);
+    return chanceOfSilence(asked, rate, reportsThere(cell)) <= SILENCE_LEVEL;
   };
   return {
     growing: cells.filter((_, at) => trends[at]?.word === 'grows'),

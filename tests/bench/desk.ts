@@ -1,76 +1,76 @@
 /**
- * `npm run bench:desk [TESTERS] [RUNS] [FOLDER]`: a desk that holds much, in a real browser. Prints how long
- * each tab took to be there and the longest time that the page could not answer; with a folder, keeps a
- * picture of each. Needs `npm run build` first.
+ * `npm run bench:desk [-- TESTERS RUNS] [--before FOLDER] [--passes N] [--pictures FOLDER]`: a desk that holds much, in
+ * a real browser. Of each place: how long until its answer is there, and the longest time in which the page could not
+ * answer, by the clock and by the processor time of the page's thread, which other work on the machine does not lengthen.
+ * Needs `npm run build` first; `--before` is a built checkout of an earlier state to be measured in turns with this one.
  */
 import { mkdirSync } from 'node:fs';
-import { chromium, devices } from '@playwright/test';
-import { startHubProcess } from '../browser/hub-process.ts';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { chromium } from '@playwright/test';
 import { launchOptions } from '../browser/programs.ts';
+import { openDeskSide, type Measured, type Side } from './desk-side.ts';
+import { formerPlaces, places } from './desk-places.ts';
 import { largeGroup } from './large-group.ts';
 
-const [testers = 1000, runs = 200_000] = process.argv.slice(2, 4).map(Number);
-const folder = process.argv[4];
-if (folder) mkdirSync(folder, { recursive: true });
-
-const hub = await startHubProcess();
-const browser = await chromium.launch(launchOptions);
-const context = await browser.newContext({ ...devices['Desktop Chrome'], locale: 'en-GB' });
-const page = await context.newPage();
-await page.goto(`${hub.url}/join#${hub.codes.lead}`);
-await page.getByRole('button', { name: 'Join' }).click();
-await page.locator('main h1').waitFor();
-await page.waitForTimeout(1000);
-
-const { project, revisions } = largeGroup(testers, runs);
-for (let at = 0; at < revisions.length; at += 20_000)
-  await page.evaluate(
-    (heads) =>
-      new Promise<void>((done, fail) => {
-        const opening = indexedDB.open('pairlog');
-        opening.onsuccess = () => {
-          const tx = opening.result.transaction('heads', 'readwrite');
-          for (const head of heads) tx.objectStore('heads').put(head);
-          tx.oncomplete = () => {
-            opening.result.close();
-            done();
-          };
-          tx.onerror = () => fail(new Error('not written'));
-        };
-      }),
-    revisions.slice(at, at + 20_000),
-  );
-
-const ready = {
-  complaints: '.foot-map-zone:not([data-level=unasked])',
-  pairs: 'tbody tr',
-  comfort: 'tbody tr',
-  testers: 'tbody tr',
-  rounds: '.sheet',
-} as const;
-
-console.log(`${testers} testers, ${runs} runs\n`);
-console.log('| tab | there after | longest time without an answer |\n| --- | --- | --- |');
-await page.addInitScript(() => {
-  const stalls: number[] = [];
-  Object.assign(window, { stalls });
-  new PerformanceObserver((list) => {
-    for (const { duration } of list.getEntries()) stalls.push(duration);
-  }).observe({ type: 'longtask', buffered: true });
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: {
+    before: { type: 'string' },
+    passes: { type: 'string', default: '3' },
+    pictures: { type: 'string' },
+  },
 });
-for (const [tab, selector] of Object.entries(ready)) {
-  const began = Date.now();
-  await page.goto(`${hub.url}/desk/${project}/${tab}`);
-  await page.locator(selector).first().waitFor({ timeout: 120_000 });
-  const took = Date.now() - began;
-  await page.waitForTimeout(1500);
-  const longest = await page.evaluate(() =>
-    Math.max(0, ...(window as unknown as { stalls: number[] }).stalls),
-  );
-  console.log(
-    `| ${tab} | ${(took / 1000).toFixed(1)} s | ${longest === 0 ? 'under 50 ms' : `${longest.toFixed(0)} ms`} |`,
-  );
-  if (folder) await page.screenshot({ path: `${folder}/${tab}.png` });
+const [testers = 1000, runs = 200_000] = positionals.map(Number);
+if (values.pictures) mkdirSync(values.pictures, { recursive: true });
+
+const group = largeGroup(testers, runs, true);
+const browser = await chromium.launch(launchOptions);
+const here = fileURLToPath(new URL('../..', import.meta.url));
+const now = await openDeskSide(browser, here, group);
+const before = values.before ? await openDeskSide(browser, values.before, group) : null;
+
+const median = (list: readonly number[]): number =>
+  list.toSorted((a, b) => a - b)[Math.floor((list.length - 1) / 2)] as number;
+
+/** By place, what each pass measured. */
+type Passes = Map<string, Measured[]>;
+const pass = async (side: Side, all: typeof places, into: Passes, pictures?: string) => {
+  for await (const [name, measured] of side.walk(all, pictures)) {
+    into.set(name, [...(into.get(name) ?? []), measured]);
+    console.error(name, measured);
+  }
+};
+const mine: Passes = new Map();
+const theirs: Passes = new Map();
+for (let at = 0; at < Number(values.passes); at++) {
+  if (before) await pass(before, formerPlaces, theirs);
+  await pass(now, places, mine, at === 0 ? values.pictures : undefined);
 }
+
+const middle = (list: readonly Measured[], of: (one: Measured) => number) => median(list.map(of));
+const ms = (value: number) => `${value.toFixed(0)} ms`;
+console.log(`${testers} testers, ${runs} runs, ${group.revisions.length} records; the middle of`);
+console.log(`${values.passes} passes. Longest task of the page's thread: clock / processor.\n`);
+console.log('| place | there after | longest task | nodes | tab before | ratio |');
+console.log('| --- | --- | --- | --- | --- | --- |');
+for (const [name, list] of mine) {
+  const tab = places.find((one) => one.name === name)?.tab;
+  const old = tab === undefined ? undefined : theirs.get(tab);
+  const there = middle(list, (one) => one.thereMs);
+  const cells = [
+    name,
+    ms(there),
+    `${ms(middle(list, (one) => one.longestMs))} / ${ms(middle(list, (one) => one.longestCpuMs))}`,
+    String(middle(list, (one) => one.nodes)),
+    old
+      ? `${tab}: ${ms(middle(old, (one) => one.thereMs))}, ` +
+        `${ms(middle(old, (one) => one.longestMs))} / ${ms(middle(old, (one) => one.longestCpuMs))}`
+      : '',
+    old ? (there / middle(old, (one) => one.thereMs)).toFixed(2) : '',
+  ];
+  console.log(`| ${cells.join(' | ')} |`);
+}
+await now.close();
+await before?.close();
 await browser.close();
-await hub.stop();

@@ -61,7 +61,7 @@ export const FeltSlopes = (props: TabProps & { readonly look: ChangesLook }) => 
         word: words.words[one.word],
         tone: tones[one.word],
       }))}
-      table={{
+      table={() => ({
         head: [
           words.complaint,
           words.testersOf(earlier),
@@ -77,7 +77,7 @@ export const FeltSlopes = (props: TabProps & { readonly look: ChangesLook }) => 
           ...cells(one),
           words.words[one.word],
         ]),
-      }}
+      })}
       more={
         drawn.length > MOST_LINES && (
           <p class="soft small">{words.moreLines(drawn.length - MOST_LINES)}</p>
@@ -116,7 +116,7 @@ export const ComfortSlopes = (props: TabProps & { readonly look: ChangesLook }) 
         word: words.comfortWords[one.word],
         tone: tones[one.word],
       }))}
-      table={{
+      table={() => ({
         head: [words.question, earlier, later, words.word],
         rows: look.comfort.map((one) => [
           nameOf(one),
@@ -124,7 +124,7 @@ export const ComfortSlopes = (props: TabProps & { readonly look: ChangesLook }) 
           whole(one.later),
           words.comfortWords[one.word],
         ]),
-      }}
+      })}
     />
   );
 };

@@ -57,7 +57,7 @@ export const SlopeChart = (props: {
   readonly slopes: readonly Slope[];
   readonly fromZero: boolean;
   readonly tick: (value: number) => string;
-  readonly table: PictureTable;
+  readonly table: () => PictureTable;
   readonly more?: ComponentChildren;
 }) => {
   const { slopes, rounds } = props;

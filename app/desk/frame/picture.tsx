@@ -2,17 +2,48 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import { p } from '../../words/index.ts';
+import { Some } from '../parts/some.tsx';
+import { OnceOpened } from './once-opened.tsx';
 
 export interface PictureTable {
   readonly head: readonly string[];
   readonly rows: readonly (readonly ComponentChildren[])[];
 }
 
+const Table = ({ table, says }: { readonly table: PictureTable; readonly says: string }) => (
+  <div class="table-wrap" tabIndex={0} role="region" aria-label={says}>
+    <table class="place-table">
+      <thead>
+        <tr>
+          {table.head.map((cell) => (
+            <th scope="col" key={cell}>
+              {cell}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        <Some of={[...table.rows.entries()]} columns={table.head.length}>
+          {([row, [first, ...cells]]) => (
+            <tr key={row}>
+              <th scope="row">{first}</th>
+              {cells.map((cell, at) => (
+                <td key={at}>{cell}</td>
+              ))}
+            </tr>
+          )}
+        </Some>
+      </tbody>
+    </table>
+  </div>
+);
+
 export const Picture = (props: {
   readonly title?: ComponentChildren;
   /** What the drawing shows, in one sentence; the table has the rest. */
   readonly says: string;
-  readonly table?: PictureTable;
+  /** Asked for once the table is opened: with many points it is long. */
+  readonly table?: () => PictureTable;
   readonly children: ComponentChildren;
 }) => {
   const id = useId();
@@ -26,32 +57,9 @@ export const Picture = (props: {
       )}
       {children}
       {table && (
-        <details class="how-sure no-print">
-          <summary>{p().frame.asTable}</summary>
-          <div class="table-wrap" tabIndex={0} role="region" aria-label={says}>
-            <table class="place-table">
-              <thead>
-                <tr>
-                  {table.head.map((cell) => (
-                    <th scope="col" key={cell}>
-                      {cell}
-                    </th>
-                  ))}
-                </tr>
-              </thead>
-              <tbody>
-                {table.rows.map(([first, ...cells], row) => (
-                  <tr key={row}>
-                    <th scope="row">{first}</th>
-                    {cells.map((cell, at) => (
-                      <td key={at}>{cell}</td>
-                    ))}
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </div>
-        </details>
+        <OnceOpened title={p().frame.asTable} class="no-print">
+          {() => <Table table={table()} says={says} />}
+        </OnceOpened>
       )}
     </figure>
   );

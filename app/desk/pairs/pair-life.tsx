@@ -188,7 +188,7 @@ export const PairLife = (props: LaneProps) => {
   return (
     <Picture
       says={words.lifeSays(look.code, sayOf(props).distance(look.totalM), look.runs.length)}
-      table={tableOf(props)}
+      table={() => tableOf(props)}
     >
       <div class="life">
         <Hands {...props} axis={axis} />

@@ -7,6 +7,7 @@ import { useLimit } from '../../parts/controls/limited-field.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { store } from '../../parts/state.ts';
 import { d } from '../../words/index.ts';
+import { Options } from './options.tsx';
 
 /** Whether a field may stay empty; as words: what that means, or what else is to know. */
 type MayBeEmpty = boolean | string | undefined;
@@ -98,11 +99,7 @@ export const SelectField = <T extends string>(props: {
         onChange={(event) => props.onChange(event.currentTarget.value as T)}
       >
         {props.value === '' && <option value="">{d().none}</option>}
-        {props.options.map(({ value, label }) => (
-          <option key={value} value={value}>
-            {label}
-          </option>
-        ))}
+        <Options of={props.options} value={props.value} />
       </select>
     )}
   </Field>

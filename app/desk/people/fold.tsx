@@ -1,13 +1,9 @@
-/** Something that is looked at now and then: drawn, and asked of the log, only once it is opened. */
+/** Something that is looked at now and then, under the list of pairs or testers. */
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
+import { OnceOpened } from '../frame/once-opened.tsx';
 
-export const Fold = (props: { readonly title: string; readonly children: ComponentChildren }) => {
-  const [opened, setOpened] = useState(false);
-  return (
-    <details class="how-sure" onToggle={(event) => event.currentTarget.open && setOpened(true)}>
-      <summary>{props.title}</summary>
-      {opened && <div class="people-fold">{props.children}</div>}
-    </details>
-  );
-};
+export const Fold = (props: { readonly title: string; readonly children: ComponentChildren }) => (
+  <OnceOpened title={props.title} bodyClass="people-fold">
+    {props.children}
+  </OnceOpened>
+);

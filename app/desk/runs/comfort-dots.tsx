@@ -29,7 +29,7 @@ export const ComfortDots = (props: {
     <Picture
       title={words.comfort(tester)}
       says={words.comfortSays(tester, others)}
-      table={{
+      table={() => ({
         head: [words.attribute, words.thisRun, words.usually],
         rows: rows.map((row) => {
           const usual = middleOf(row.others);
@@ -39,7 +39,7 @@ export const ComfortDots = (props: {
             usual === null ? '' : formatNumber(usual, 0),
           ];
         }),
-      }}
+      })}
     >
       <svg
         ref={measure}

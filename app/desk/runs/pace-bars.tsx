@@ -21,10 +21,10 @@ export const PaceBars = ({ paceByKmS }: { readonly paceByKmS: readonly number[] 
     <Picture
       title={words.paceByKm}
       says={words.paceSays(paceByKmS.length)}
-      table={{
+      table={() => ({
         head: [words.kilometre, words.pace],
         rows: paceByKmS.map((time, at) => [String(at + 1), formatDuration(time as Seconds)]),
-      }}
+      })}
     >
       <svg
         ref={measure}

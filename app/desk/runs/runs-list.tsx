@@ -8,6 +8,7 @@ import { namesIn, useWork, type PlaceProps, type TabProps } from '../desk-state.
 import { PlaceHead } from '../frame/place.tsx';
 import { roundDistance, sayOf } from '../frame/say.ts';
 import { ToAsk } from './to-ask.tsx';
+import { Options, type Option } from '../parts/options.tsx';
 import { RunsTable } from './runs-table.tsx';
 
 /** So many rows stand there first; each press then doubles them. */
@@ -79,11 +80,6 @@ export const RunsList = (props: PlaceProps) => {
   );
 };
 
-interface Option {
-  readonly value: string;
-  readonly label: string;
-}
-
 const Pick = (props: {
   readonly label: string;
   readonly value: string;
@@ -95,11 +91,7 @@ const Pick = (props: {
     value={props.value}
     onChange={(event) => props.onChange(event.currentTarget.value)}
   >
-    {props.options.map(({ value, label }) => (
-      <option key={value} value={value}>
-        {label}
-      </option>
-    ))}
+    <Options of={props.options} value={props.value} />
   </select>
 );
 

@@ -11,6 +11,8 @@ import { damagesToAnswer } from '../../../core/headlines/index.ts';
 
 /** More odd runs than this are folded. */
 const FEW_ODD = 3;
+/** So many who are in pain, and so many pairs that came apart, stand there first. */
+const FIRST = 20;
 
 const OddRuns = ({ records, review }: TabProps) => {
   const words = d().ask;
@@ -69,12 +71,12 @@ export const ToAsk = ({ records, review }: TabProps) => {
     >
       <h2>{p().runs.needsYou}</h2>
       <ul class="plain-list">
-        {pains.map((one) => (
-          <PainItem key={one.run} records={records} review={review} of={one} />
-        ))}
-        {damages.map((one) => (
-          <DamageItem key={one.id} records={records} review={review} of={one} />
-        ))}
+        <Some of={pains} step={FIRST}>
+          {(one) => <PainItem key={one.run} records={records} review={review} of={one} />}
+        </Some>
+        <Some of={damages} step={FIRST}>
+          {(one) => <DamageItem key={one.id} records={records} review={review} of={one} />}
+        </Some>
         {waiting > 0 && (
           <li>
             <a href={linksOf(review.project.id).place('waiting')}>{p().runs.decide(waiting)}</a>

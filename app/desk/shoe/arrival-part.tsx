@@ -4,6 +4,7 @@ import { arrivalHeadline, type ArrivalHeadline } from '../../../core/headlines/i
 import type { RecordId } from '../../../core/records/index.ts';
 import { isOut } from '../../../core/rounds/index.ts';
 import { arrivalOf, type ArrivalDimension } from '../../../core/review/index.ts';
+import { apart } from '../../parts/charts/apart.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { formatNumber } from '../../parts/format.ts';
 import { signed } from '../../words/figures.ts';
@@ -22,6 +23,10 @@ import { ShoeParts } from './shoe-parts.tsx';
 
 /** So many dimensions at first. */
 const FIRST = 12;
+/** Dots nearer than so many percent of the line cannot be told apart. */
+const DOT_APART = 0.5;
+/** So many pairs that are out are named beside a line; the table has the others. */
+const MOST_NAMED = 12;
 
 type Round = ArrivalDimension['rounds'][number];
 
@@ -49,7 +54,11 @@ const Line = (
       />
       <line class="strip-grid" x1="0" x2="100%" y1="10" y2="10" />
       <line class="arrival-drawn" x1={percent(0)} x2={percent(0)} y1="1" y2="19" />
-      {round.points.map(({ pair, foot, deviation, word }) => (
+      {apart(
+        round.points,
+        ({ deviation, word }) => [at(deviation), isOut(word) ? 1 : 0],
+        DOT_APART,
+      ).map(({ pair, foot, deviation, word }) => (
         <a key={`${pair}${foot}`} href={links.pair(pair)} tabindex={-1}>
           <circle
             class={isOut(word) ? 'arrival-out' : 'arrival-dot'}
@@ -112,12 +121,13 @@ const Says = (
   if (out.length > 0)
     return (
       <>
-        {out.map(({ pair, deviation }) => (
+        {out.slice(0, MOST_NAMED).map(({ pair, deviation }) => (
           <span key={pair} class="arrival-named">
             <a href={links.pair(pair)}>{names.code(pair)}</a> {write(deviation)}{' '}
             {terms().units[dimension.unit]}
           </span>
         ))}
+        {out.length > MOST_NAMED && p().sheet.more(out.length - MOST_NAMED)}
       </>
     );
   return <span class="soft">{undecided > 0 ? words.undecided(undecided) : words.allIn}</span>;
@@ -222,7 +232,7 @@ export const ArrivalPart = (props: TabProps) => {
       />
       <ShoeParts project={id} at="arrival" />
       {dimensions.length > 0 && (
-        <Picture says={words.pictureSays} table={tableOf(props, shown)}>
+        <Picture says={words.pictureSays} table={() => tableOf(props, shown)}>
           <Key />
           <ul class="arrivals plain-list">
             {shown.map((one) => (

@@ -225,7 +225,7 @@ export const ComfortPart = (props: TabProps) => {
       />
       <ShoeParts project={id} at="comfort" />
       {look.length > 0 && (
-        <Picture says={words.pictureSays} table={tableOf(props, look)}>
+        <Picture says={words.pictureSays} table={() => tableOf(props, look)}>
           <Key {...props} look={look} />
           <ul class="comforts plain-list">
             <li class="comfort comfort-head small soft" aria-hidden="true">

@@ -143,7 +143,7 @@ export const RoundMaps = (props: TabProps) => {
   return (
     <Picture
       says={words.maps(rounds.length)}
-      {...(zones && { table: tableOf(rounds, zones, times) })}
+      {...(zones && { table: () => tableOf(rounds, zones, times) })}
     >
       <div class="maps-row" ref={drawings}>
         {rounds.map((round, at) => (

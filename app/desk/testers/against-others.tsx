@@ -53,10 +53,10 @@ export const AgainstOthers = (props: TabProps & { readonly look: TesterLook }) =
       <h2>{words.against}</h2>
       <Picture
         says={words.againstSays(look.code)}
-        table={{
+        table={() => ({
           head: [words.attribute, words.mean, words.range],
           rows: lines.map(({ name, ownWords, others }) => [name, ownWords, rangeOf(others)]),
-        }}
+        })}
       >
         <p class="soft small">{words.againstNote}</p>
         {lines.map(({ name, own, ownWords, others }) => (

@@ -93,7 +93,7 @@ export const FeetDrawing = (props: {
   return (
     <Picture
       says={words.feetSays(look.code, latest ? pairName(latest.pair) : '–')}
-      table={{
+      table={() => ({
         head: [words.foot, words.footLength, words.footWidth, words.last, words.toe],
         rows: inLast.flatMap((pair) =>
           (['left', 'right'] as const).map((side) => [
@@ -104,7 +104,7 @@ export const FeetDrawing = (props: {
             mmOrDash(pair[side]?.toeMm ?? null),
           ]),
         ),
-      }}
+      })}
     >
       {latest && (
         <p class="soft small">{words.feetOf(pairName(latest.pair), formatSize(latest.sizeMm))}</p>

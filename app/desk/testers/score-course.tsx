@@ -20,7 +20,7 @@ export const ScoreCourse = (props: TabProps & { readonly look: TesterLook }) => 
       <h2>{words.course}</h2>
       <Picture
         says={words.courseSays(look.code, course.length)}
-        table={{
+        table={() => ({
           head: [
             p().pairs.page.runTable.run,
             p().pairs.columns.pair,
@@ -37,7 +37,7 @@ export const ScoreCourse = (props: TabProps & { readonly look: TesterLook }) => 
             roundDistance(endM),
             formatNumber(score, 0),
           ]),
-        }}
+        })}
       >
         <div class="lane-field score-course">
           <svg

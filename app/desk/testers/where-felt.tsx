@@ -27,7 +27,7 @@ export const WhereFelt = (props: TabProps & { readonly look: TesterLook }) => {
       ) : (
         <Picture
           says={words.whereSays(look.code)}
-          table={{
+          table={() => ({
             head: [words.where, words.own, words.otherTesters, words.otherRuns, words.sure],
             rows: look.felt.map((one) => [
               title(one),
@@ -36,7 +36,7 @@ export const WhereFelt = (props: TabProps & { readonly look: TesterLook }) => {
               p().pairs.ofAsked(one.others.runs, one.others.askedRuns),
               terms().sureness[surenessForTester(one)].name,
             ]),
-          }}
+          })}
         >
           <FeltDrawing project={review.project.id} felt={look.felt} asked={look.asked} />
           <ul class="felt-list">

@@ -106,7 +106,8 @@ const Checks = (props: TabProps & { readonly checks: readonly ListedCheck[] }) =
   const [chosen, setChosen] = useState<Chosen>({ pair: 'all', measure: 'all', sort: 'date' });
   const choose = (part: Partial<Chosen>) => setChosen({ ...chosen, ...part });
   const rows = chosenFrom(checks, chosen, say.pair);
-  const pairs = review.pairs.filter(({ id }) => checks.some(({ pair }) => pair === id));
+  const checked = new Set(checks.map(({ pair }) => pair));
+  const pairs = review.pairs.filter(({ id }) => checked.has(id));
   const measured = measures.filter((measure) =>
     checks.some(({ readings }) => readings.some((one) => one.measure === measure)),
   );

@@ -69,7 +69,7 @@ export const WearCard = (props: CardProps) => {
             title,
             rounds.map((one) => words.roundLine(say.round(one.round), saysOf(one))).join('; '),
           )}
-          table={{
+          table={() => ({
             head: [words.table.round, words.table.pair, words.table.distance, words.table.value],
             rows: rounds.flatMap((one) =>
               one.points.map((point) => [
@@ -83,7 +83,7 @@ export const WearCard = (props: CardProps) => {
                 </a>,
               ]),
             ),
-          }}
+          })}
         >
           <WearPicture
             rounds={rounds}

@@ -13,6 +13,7 @@ import { sayOf } from '../frame/say.ts';
 import { Stamp } from '../frame/stamp.tsx';
 import { speakerOf } from '../parts/speaker.ts';
 import type { LimitCard as Card } from '../worker/wear-answers.ts';
+import { InTurn } from '../parts/in-turn.tsx';
 import { measureOf, titleOf } from './limit-words.ts';
 import { WearCard } from './wear-card.tsx';
 import { placeKey, WearDetails } from './wear-details.tsx';
@@ -71,13 +72,10 @@ export const WearHome = (props: PlaceProps) => {
       .reduce<Metres>((most, { greatest }) => (greatest > most ? greatest : most), metres(0));
   const list = (some: readonly Card[]) => (
     <div class="wear-cards">
-      {some.map((card) => (
-        <WearCard
-          key={`${placeKey(card)} ${card.limit?.value}`}
-          records={records}
-          review={review}
-          card={card}
-        />
+      {some.map((card, at) => (
+        <InTurn key={`${placeKey(card)} ${card.limit?.value}`} at={at}>
+          {() => <WearCard records={records} review={review} card={card} />}
+        </InTurn>
       ))}
     </div>
   );

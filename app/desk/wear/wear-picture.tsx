@@ -1,6 +1,7 @@
 /** One limit drawn: the readings of every round on one scale, the curves, the limit, and where it is reached. */
 import type { WearRound } from '../../../core/review/index.ts';
 import { fromMetres, type Metres } from '../../../core/units/index.ts';
+import { apart } from '../../parts/charts/apart.ts';
 import { RoundMark } from '../../parts/charts/interval-line.tsx';
 import { linear, niceTicks } from '../../parts/charts/ticks.ts';
 import { useWidth } from '../../parts/charts/use-width.ts';
@@ -11,6 +12,8 @@ const HEIGHT = 216;
 const MARGIN = { top: 14, right: 14, bottom: 44, left: 34 };
 /** A strip under the axis for each round that reaches the limit. */
 const STRIP = 7;
+/** Half a mark: a round's marks nearer than this cannot be told apart or pressed. */
+const MARK_APART = 5;
 
 export interface PictureProps {
   readonly rounds: readonly WearRound[];
@@ -197,13 +200,15 @@ export const WearPicture = (props: PictureProps) => {
             ),
         )}
         {rounds.flatMap((one) =>
-          one.points.map((reading) => (
-            <a key={`${reading.check}${reading.x}`} href={href(reading)} tabindex={-1}>
-              <title>{point(one, reading)}</title>
-              <circle class="wear-target" cx={x(reading.x)} cy={y(reading.value)} r="9" />
-              <RoundMark round={markOf(one)} x={x(reading.x)} y={y(reading.value)} size={3.5} />
-            </a>
-          )),
+          apart(one.points, (reading) => [x(reading.x), y(reading.value)], MARK_APART).map(
+            (reading) => (
+              <a key={`${reading.check}${reading.x}`} href={href(reading)} tabindex={-1}>
+                <title>{point(one, reading)}</title>
+                <circle class="wear-target" cx={x(reading.x)} cy={y(reading.value)} r="9" />
+                <RoundMark round={markOf(one)} x={x(reading.x)} y={y(reading.value)} size={3.5} />
+              </a>
+            ),
+          ),
         )}
         <Reached {...props} x={x} end={width - MARGIN.right} />
       </svg>

@@ -47,6 +47,7 @@ import {
   type WearPlaceSize,
 } from '../../../core/review/index.ts';
 import { csvOf, jsonOf, tablesOf } from '../../report/tables.ts';
+import { roundsOf } from '../changes/round-pair.ts';
 import { openedOf, type Opened } from './opened.ts';
 import { placeAnswers, type PlaceAnswers } from './place-answers.ts';
 
@@ -102,6 +103,8 @@ export interface DeskAnswers extends PlaceAnswers {
   feet(project: RecordId): FeetLook;
   /** Whether the panel answers steadily, and whom to ask what. */
   panelCheck(project: RecordId): PanelCheck;
+  /** Works out what the places will ask, one answer at a time, while nobody asks anything. */
+  prepare(project: RecordId): Promise<void>;
 }
 
 export interface DeskWork extends DeskAnswers {
@@ -135,8 +138,31 @@ const answersFrom = (find: (project: RecordId) => Opened | null): DeskAnswers =>
   const runsOf = (project: RecordId, round: RecordId) =>
     get(project).log.pairs.flatMap((pair) => (pair.round === round ? pair.runs : []));
 
+  const answers = placeAnswers(get);
   return {
-    ...placeAnswers(get),
+    ...answers,
+    async prepare(project) {
+      const opened = find(project);
+      const { earlier, later } = roundsOf(opened?.review.rounds ?? [], {});
+      for (const ask of [
+        answers.shoe,
+        answers.testerList,
+        answers.comfort,
+        answers.wearState,
+        answers.verdictState,
+        answers.pairList,
+        (id: RecordId) => earlier && later && answers.changes(id, earlier.id, later.id, 'all'),
+      ]) {
+        // A question that came in the meantime is answered first.
+        await new Promise((done) => setTimeout(done));
+        if (!opened || find(project) !== opened) return;
+        try {
+          ask(project);
+        } catch {
+          // The place itself says so, when it asks.
+        }
+      }
+    },
     review(project) {
       const one = find(project);
       return one && summarise(one.review);

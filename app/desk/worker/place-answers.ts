@@ -35,11 +35,34 @@ export type PlaceAnswers = {
     : never;
 };
 
+/** Answers that are kept until the log changes: each asks for much work, and is of the whole project. */
+const kept: ReadonlySet<string> = new Set([
+  'sheet',
+  'shoe',
+  'comfort',
+  'pairList',
+  'testerList',
+  'wearState',
+  'verdictState',
+  'changes',
+]);
+
+const answersOf = new WeakMap<Opened, Map<string, unknown>>();
+
+const askOnce = (name: string, ask: Question, opened: Opened, about: readonly never[]): unknown => {
+  if (!kept.has(name)) return ask(opened, ...about);
+  const known = answersOf.get(opened) ?? new Map<string, unknown>();
+  answersOf.set(opened, known);
+  const key = JSON.stringify([name, ...about]);
+  if (!known.has(key)) known.set(key, ask(opened, ...about));
+  return known.get(key);
+};
+
 /** @param get opens a project, or throws where it is not in the log */
 export const placeAnswers = (get: (project: RecordId) => Opened): PlaceAnswers =>
   Object.fromEntries(
     Object.entries<Question>(questions).map(([name, ask]) => [
       name,
-      (project: RecordId, ...about: never[]) => ask(get(project), ...about),
+      (project: RecordId, ...about: never[]) => askOnce(name, ask, get(project), about),
     ]),
   ) as unknown as PlaceAnswers;

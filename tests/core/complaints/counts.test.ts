@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { countZones, isCautionDue } from '../../../core/complaints/index.ts';
+import { countReports, countZones, isCautionDue } from '../../../core/complaints/index.ts';
 import { countComplaints } from './count-complaints.ts';
 import type { Complaint } from '../../../core/records/index.ts';
 import { idOf } from '../records/make.ts';
@@ -24,6 +24,12 @@ describe('counting complaints', () => {
     answer(4, 102, [slip('right')]),
     answer(5, 103),
   ];
+
+  it('counts the runs that reported a cell, each once, in one pass', () => {
+    const reported = countReports(answers);
+    expect(reported({ zone: 'U10', kind: 'heel-slip' })).toBe(3);
+    expect(reported({ zone: 'U10', kind: 'pressure' })).toBe(0);
+  });
 
   it('counts runs and testers of those asked, each run once whatever the feet', () => {
     const { asked, cells } = countComplaints(answers);

@@ -54,6 +54,17 @@ describe('the desk’s worker', () => {
     expect(structuredClone(summary)).toEqual(summary);
   });
 
+  it('works out once what a place asks, ahead of it, and anew once the log is read anew', async () => {
+    const { work } = await opened();
+    await work.prepare(project);
+    const ahead = work.comfort(project);
+    expect(work.comfort(project)).toBe(ahead);
+    expect(work.inTolerance.comfort(project)).not.toBe(ahead);
+    await work.read();
+    expect(work.comfort(project)).not.toBe(ahead);
+    expect(work.comfort(project)).toEqual(ahead);
+  });
+
   it('counts zones as the review does, and of one kind only that', async () => {
     const { work } = await opened();
     const round = review.rounds[1];
