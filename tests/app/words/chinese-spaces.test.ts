@@ -29,6 +29,12 @@ describe('the Chinese words of the places', () => {
     ).toEqual([]);
   });
 
+  it('leave dates together', () => {
+    expect(places.sheet.steps['ask-all']('2026年11月17日', 12)).toBe(
+      '自 2026年11月17日起没有人记录（12 天）',
+    );
+  });
+
   it('stay lists where they are lists', () => {
     expect(places.shoe.levels).toHaveLength(5);
     expect(Array.isArray(places.shoe.levels)).toBe(true);
