@@ -59,10 +59,20 @@ export const ToAsk = ({ records, review }: TabProps) => {
   const pains = review.pains.filter(({ stands }) => stands);
   const damages = damagesToAnswer(review.damages, review.pairs);
   const settled = review.pains.length + review.damages.length - pains.length - damages.length;
-  const open = pains.length + damages.length + review.oddities.length + leftOut.length + waiting;
-  if (open + settled === 0) return null;
+  const open = pains.length + damages.length + review.oddities.length + waiting;
+  if (open + leftOut.length + settled === 0) return null;
+  const below = (
+    <>
+      {leftOut.map((line) => (
+        <p key={line} class="soft small">
+          {line}
+        </p>
+      ))}
+      <Settled records={records} review={review} />
+    </>
+  );
   // What is settled needs nobody: it stays to be read, without a box.
-  if (open === 0) return <Settled records={records} review={review} />;
+  if (open === 0) return below;
   const isDanger = pains.length + damages.length > 0;
   return (
     <section
@@ -84,12 +94,7 @@ export const ToAsk = ({ records, review }: TabProps) => {
         )}
       </ul>
       {review.oddities.length > 0 && <OddRuns records={records} review={review} />}
-      {leftOut.map((line) => (
-        <p key={line} class="soft small">
-          {line}
-        </p>
-      ))}
-      <Settled records={records} review={review} />
+      {below}
     </section>
   );
 };

@@ -187,7 +187,7 @@ const Side = (props: {
 export const Callouts = (props: TabProps & { readonly callouts: readonly Callout[] }) => {
   const { callouts } = props;
   const words = p().sheet;
-  const { heights, words: elements, around } = useHeights();
+  const { heights, words: elements, around } = useHeights(callouts);
   const { left, right, height } = layOut(callouts, heights);
   const placed = [...left, ...right];
   const zonesOf = (foot: 'left' | 'right'): ReadonlyMap<ZoneCode, DrawnZone> => {

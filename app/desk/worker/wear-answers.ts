@@ -81,12 +81,15 @@ export interface VerdictState {
   readonly grid: VerdictGrid;
 }
 
-/** The next checks that would settle a limit, each pair and distance once. */
+/** The next checks that would settle a limit; one visit to the bench of the same pairs once. */
 const nextVisits = (opened: Opened): readonly NextVisit[] => {
   const visits = gridOf(opened).rows.flatMap(({ settle }) =>
     settle?.by === 'measure' ? [settle] : [],
   );
-  return [...new Map(visits.map((one) => [`${one.pair} ${one.atM}`, one])).values()];
+  const keyOf = ({ pair, also, atM }: NextVisit) => [atM, ...[pair, ...also].sort()].join(' ');
+  return visits.filter(
+    (one, at) => visits.findIndex((other) => keyOf(other) === keyOf(one)) === at,
+  );
 };
 
 const verdictState = (opened: Opened): VerdictState => {

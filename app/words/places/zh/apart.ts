@@ -2,11 +2,11 @@
 export const apart = (name: string): string =>
   `${/^[!-~]/.test(name) ? ' ' : ''}${name}${/[!-~]$/.test(name) ? ' ' : ''}`;
 
-/** A half-width space wherever a Chinese character and a Latin letter or a figure stand side by side. */
+/** A half-width space wherever a Chinese character and a Latin letter or a figure stand side by side; dates stay together. */
 const spaced = (text: string): string =>
   text
-    .replace(/([\u3400-\u9fff])(?=[A-Za-z0-9])/g, '$1 ')
-    .replace(/([A-Za-z0-9%])(?=[\u3400-\u9fff])/g, '$1 ');
+    .replace(/(?![年月])([\u3400-\u9fff])(?=[A-Za-z0-9])/g, '$1 ')
+    .replace(/([A-Za-z0-9%])(?![年月日])(?=[\u3400-\u9fff])/g, '$1 ');
 
 const spacedIn = (value: unknown): unknown =>
   typeof value === 'string'

@@ -14,7 +14,7 @@ export const testers: PlaceWords['testers'] = {
           ? `${h.testers.length} 名试穿员久无消息，最长 ${h.days} 天。`
           : `${say.testers(h.testers)} 久无消息，${h.testers.length === 1 ? '已' : '最长'} ${h.days} 天。`;
       case 'all-quiet':
-        return `自 ${say.date(h.sinceMs)} 起没有人记录（${h.days} 天）。`;
+        return `自${say.date(h.sinceMs)}起没有人记录（${h.days} 天）。`;
       case 'nobody-holds':
         return `样鞋都在库，${h.of} 名试穿员可以开始跑。`;
       case 'all-heard':

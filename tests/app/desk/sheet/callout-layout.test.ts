@@ -30,7 +30,7 @@ const cross = (a: PlacedCallout, b: PlacedCallout): boolean => {
     [from(b), b.lineY],
     [b.x, b.y],
   ];
-  return turn(p!, q!, r!) * turn(p!, q!, s!) < 0 && turn(r!, s!, p!) * turn(r!, s!, q!) < 0;
+  return turn(p, q, r) * turn(p, q, s) < 0 && turn(r, s, p) * turn(r, s, q) < 0;
 };
 
 const pairsOf = <T>(list: readonly T[]): [T, T][] =>

@@ -148,7 +148,10 @@ describe('the grid of the verdict', () => {
     expect(visit?.also.map((id) => codeOf(desk, id))).toEqual(['360', '926']);
     // T01 ran about 9 km a day in it up to 17 November.
     expect(visit?.expected).toMatchObject({ when: 'later' });
-    expect(await desk.work.nextVisits(desk.project)).toContainEqual(visit);
+    // The same three pairs at one distance are one visit.
+    const visits = desk.work.nextVisits(desk.project);
+    expect(visits).toHaveLength(1);
+    expect(visits[0]).toMatchObject({ atM: 390_000, expected: { when: 'later' } });
     const { cards } = desk.work.wearState(desk.project);
     expect(cards.slice(0, 3).map(({ settle }) => settle)).toEqual(settles.slice(0, 3));
     expect(settles[3]).toEqual({ by: 'run-pairs', need: 29, have: 0, atM: 600_000 });
