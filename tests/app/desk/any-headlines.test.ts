@@ -13,6 +13,7 @@ import type { ChangesSay } from '../../../app/words/places/en/changes.ts';
 import {
   arrivalHeadline,
   runsHeadline,
+  surenessOf,
   waitingHeadline,
   type Claim,
 } from '../../../core/headlines/index.ts';
@@ -94,13 +95,23 @@ const overclaims = (desk: PlaceAnswers, project: RecordId, rounds: readonly Reco
       faults.push(`${place} claims ${claim}, shown is ${allowed.join(', ')}`);
   };
   const { headline, stamp, callouts } = desk.sheet(project);
-  const wordsOf = (round: RecordId) =>
-    callouts.flatMap((one) => (one.what === 'complaint' && one.round === round ? [one.word] : []));
-  if (headline.claims === 'likely' && 'round' in headline)
-    expectClaim('sheet', 'early-sign', wordsOf(headline.round).length > 0 ? ['early-sign'] : []);
-  else expectClaim('sheet', headline.claims, [stamp]);
+  // What is said of a complaint is as sure as the mark of it beside the headline.
+  if (headline.claims !== stamp && 'round' in headline && 'felt' in headline) {
+    const named = [headline.felt].flat();
+    for (const { zone, kind } of named) {
+      const shown = callouts.find(
+        (one) =>
+          one.what === 'complaint' &&
+          one.round === headline.round &&
+          one.zone === zone &&
+          one.kind === kind,
+      );
+      if (shown?.what !== 'complaint') faults.push('sheet names what is not shown');
+      else expectClaim('sheet', headline.claims, [surenessOf(shown.word, shown.testers)]);
+    }
+  } else expectClaim('sheet', headline.claims, [stamp]);
   const card = desk.shoeCard(project);
-  expectClaim('card', card.headline.claims, [card.stamp, 'likely']);
+  expectClaim('card', card.headline.claims, [card.stamp, headline.claims]);
   for (const state of [desk.wearState(project), desk.verdictState(project)])
     expectClaim('wear or verdict', state.headline.claims, [state.stamp, 'likely']);
   for (const earlier of rounds)
