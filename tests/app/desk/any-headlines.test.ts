@@ -17,7 +17,13 @@ import {
   waitingHeadline,
   type Claim,
 } from '../../../core/headlines/index.ts';
-import { addRevisions, emptyLog, viewOfHeads, type RecordId } from '../../../core/records/index.ts';
+import {
+  addRevisions,
+  emptyLog,
+  viewOfHeads,
+  type RecordId,
+  type Revision,
+} from '../../../core/records/index.ts';
 import { arrivalOf, type ReviewSummary } from '../../../core/review/index.ts';
 import type { PlaceWords } from '../../../app/words/types.ts';
 import { randomLog } from '../../random-logs.ts';
@@ -188,6 +194,15 @@ const unproved = (desk: PlaceAnswers, project: RecordId): readonly string[] => {
   return word === wanted ? [] : [`shoe claims ${headline.claims}, its round says ${word}`];
 };
 
+const withoutAlarm = (heads: readonly Revision[]): readonly Revision[] =>
+  heads
+    .filter(({ kind }) => kind !== 'damage-report')
+    .map((head) => {
+      if (head.kind !== 'run' || head.body === null) return head;
+      const { pain: _, ...body } = head.body;
+      return { ...head, body };
+    });
+
 it(
   'the first line of every place of any log is whole, short, and claims no more than is shown',
   async () => {
@@ -195,7 +210,9 @@ it(
     const cases = new Set<string>();
     const seeds = [...FOUND, ...Array.from({ length: LOGS }, (_, at) => SEED + at)];
     for (const seed of seeds) {
-      const { heads, nowMs, project } = randomLog(seed);
+      const { heads: all, nowMs, project } = randomLog(seed);
+      // Half of them without pain and damage, which come first in every headline and would hide the rest.
+      const heads = seed % 2 === 0 ? all : withoutAlarm(all);
       const records = viewOfHeads(
         [...addRevisions(emptyLog, heads).values()].map(({ head }) => head),
       );
