@@ -57,6 +57,8 @@ interface Mood {
   }[];
   readonly attributes: readonly string[];
   readonly before: Map<string, unknown>;
+  /** For fields that came later: drawn from numbers of their own, so that the log of every kept seed stays as it was. */
+  readonly later: Pick<Mood, 'random' | 'before'>;
 }
 
 const pick = <T>(random: Random, list: readonly T[]): T =>
@@ -128,12 +130,16 @@ const kindNamed: Readonly<Record<string, Kind>> = {
   tester: 'tester',
   round: 'round',
   rounds: 'round',
+  by: 'tester',
   carriedBy: 'round',
   stopUse: 'stop-use',
   about: 'run',
   record: 'run',
   order: 'pair',
 };
+
+/** Far from every seed that is counted up to. */
+const LATER = 1_000_000_007;
 
 const sha256 = 'a'.repeat(64);
 
@@ -143,7 +149,10 @@ const textOf = (def: Definition, name: string, mood: Mood): string => {
   const named = kindNamed[name];
   const own = named && mood.ids[named];
   if (named) return own && own.length > 0 && random() < 0.97 ? pick(random, own) : idOf(240);
-  if (checks.some(({ format }) => format === 'datetime') || /At$|^(at|from|until|over)$/.test(name))
+  if (
+    checks.some(({ format }) => format === 'datetime') ||
+    /At$|^(at|from|until|over|archived)$/.test(name)
+  )
     return instantOf(mood);
   switch (name) {
     case 'sha256':
@@ -179,8 +188,12 @@ const valueOf = (schema: z.ZodMiniType, name: string, mood: Mood): unknown => {
   switch (def.type) {
     case 'optional':
     case 'nullable':
-      // They are in no figure, and drawing them would change the log of every seed that is kept.
-      if (name === 'archived' || name === 'correctedBy') return undefined;
+      if (name === 'archived' || name === 'correctedBy') {
+        const { later } = mood;
+        return later.random() < 0.2
+          ? valueOf(def.innerType as z.ZodMiniType, name, { ...mood, ...later })
+          : undefined;
+      }
       return random() < mood.present
         ? valueOf(def.innerType as z.ZodMiniType, name, mood)
         : def.type === 'nullable'
@@ -312,6 +325,7 @@ export const randomLog = (seed: number): RandomLog => {
     places: Array.from({ length: between(random, 1, 3) }, () => pick(random, places)),
     attributes: random() < 0.5 ? ['overall'] : ['overall', 'heel-cushioning', 'toe-room', 'road'],
     before: new Map(),
+    later: { random: seeded(seed + LATER), before: new Map() },
   };
   const heads = kinds.flatMap((kind) =>
     ids[kind].map((id) => {

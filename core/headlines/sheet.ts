@@ -2,6 +2,7 @@
  * How does the test stand, in one sentence? By rule, from the facts that the latest round's stamp is made of: who may
  * be hurt first, then what is decided, then what a change mended, then what to watch.
  */
+import { surenessOf } from '../complaints/index.ts';
 import type { ComplaintKind, ZoneCode } from '../foot/index.ts';
 import type { DamageReport, RecordId } from '../records/index.ts';
 import type { Callout, Overview, Review, Verdict } from '../review/index.ts';
@@ -26,6 +27,13 @@ export type SheetHeadline = { readonly claims: Claim } & (
       readonly felt: readonly FeltName[];
       readonly testers: number;
       readonly askedTesters: number;
+    }
+  /** Proved for one tester alone. */
+  | {
+      readonly case: 'one-tester';
+      readonly round: RecordId;
+      readonly felt: FeltName;
+      readonly testers: readonly RecordId[];
     }
   | { readonly case: 'fails'; readonly round: RecordId }
   | { readonly case: 'holds'; readonly round: RecordId }
@@ -94,23 +102,11 @@ export const sheetHeadline = (facts: SheetFacts): SheetHeadline => {
   }
   const stamp = sheetStamp(facts);
   if (stamp === 'holds') return { case: 'holds', claims: 'holds', round: round.id };
-  const complaints = callouts.filter((one) => one.what === 'complaint' && one.round === round.id);
-  const proved = complaints.filter(
-    (one) => one.what === 'complaint' && one.word === 'recurs-across-testers',
+  const complaints = callouts.flatMap((one) =>
+    one.what === 'complaint' && one.round === round.id ? [one] : [],
   );
-  if (stamp === 'fails') {
-    const [worst] = proved;
-    return worst?.what === 'complaint'
-      ? {
-          case: 'recurs',
-          claims: 'fails',
-          round: round.id,
-          felt: proved.slice(0, 2).flatMap(feltOf),
-          testers: worst.testers,
-          askedTesters: worst.askedTesters,
-        }
-      : { case: 'fails', claims: 'fails', round: round.id };
-  }
+  if (stamp === 'fails')
+    return recurring(complaints, 'fails') ?? { case: 'fails', claims: 'fails', round: round.id };
   const farthestM = review.pairs.reduce<Metres>(
     (most, pair) => (pair.totalM > most ? pair.totalM : most),
     0 as Metres,
@@ -124,17 +120,42 @@ export const sheetHeadline = (facts: SheetFacts): SheetHeadline => {
       felt: better.slice(0, 2).flatMap(feltOf),
       ...distances,
     };
-  const [first] = complaints;
-  if (first?.what === 'complaint')
-    return {
-      case: 'watch',
-      claims: 'likely',
+  return (
+    watched(complaints) ?? {
+      case: 'nothing-recurs',
+      claims: 'nothing',
       round: round.id,
-      felt: { zone: first.zone, kind: first.kind },
-      testers: first.testers,
-      askedTesters: first.askedTesters,
-    };
-  return { case: 'nothing-recurs', claims: 'nothing', round: round.id, ...distances };
+      ...distances,
+    }
+  );
+};
+
+type ComplaintCallout = Extract<Callout, { what: 'complaint' }>;
+
+/** What is proved across testers; null where nothing is. */
+const recurring = (
+  complaints: readonly ComplaintCallout[],
+  claims: Claim,
+): SheetHeadline | null => {
+  const proved = complaints.filter(({ word }) => word === 'recurs-across-testers');
+  const [worst] = proved;
+  if (!worst) return null;
+  const { round, testers, askedTesters } = worst;
+  const felt = proved.slice(0, 2).flatMap(feltOf);
+  return { case: 'recurs', claims, round, felt, testers, askedTesters };
+};
+
+/** What an open round has to be watched for, as sure as the first of its complaints is. */
+const watched = (complaints: readonly ComplaintCallout[]): SheetHeadline | null => {
+  const recurs = recurring(complaints, 'clear');
+  const [first] = complaints;
+  if (recurs || !first) return recurs;
+  const { round, zone, kind, word, proved, testers, askedTesters } = first;
+  const felt = { zone, kind };
+  const claims = surenessOf(word, testers);
+  return claims === 'one-tester'
+    ? { case: 'one-tester', claims, round, felt, testers: proved }
+    : { case: 'watch', claims, round, felt, testers, askedTesters };
 };
 
 const feltOf = (one: Callout): FeltName[] =>

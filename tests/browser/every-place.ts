@@ -27,7 +27,8 @@ const PAGES = [
   ['pairs', 'pairs/'],
   ['testers', 'testers/'],
   ['runs', 'runs/'],
-  ['wear/checks', 'wear/checks/'],
+  ['wear/checks', 'wear/checks/new'],
+  ['wear/checks', 'wear/checks/0'],
   ['changes', 'changes/findings/'],
 ] as const;
 
@@ -40,19 +41,41 @@ export const joinLead = async (page: Page, hub: HubProcess): Promise<string> => 
   return new URL(page.url()).pathname;
 };
 
-/** Opens a place and waits for what it asks of the log. */
+/** What a place asks of the worker comes after its frame. */
+const answered = async (page: Page) => {
+  await page.locator('main h1').first().waitFor();
+  await expect(page.getByText(/^(One moment …|请稍候……)$/)).toHaveCount(0);
+};
+
+/** Loads the app at a place and waits for what it asks of the log. */
 export const openPlace = async (page: Page, url: string) => {
   await page.goto(url);
-  await page.locator('.place-head h1').waitFor();
-  // What a place asks of the worker comes after its frame.
-  await expect(page.locator('main').getByText(/^(One moment …|请稍候……)$/)).toHaveCount(0);
+  await answered(page);
+};
+
+/** Goes to another place as a press on a link does, which takes a tenth of the time that loading the app takes. */
+export const goTo = async (page: Page, path: string) => {
+  await page.evaluate(async (href) => {
+    const before = document.querySelector('main h1');
+    const said = before?.textContent;
+    const link = document.createElement('a');
+    link.href = href;
+    document.body.append(link);
+    link.click();
+    link.remove();
+    // The place before stays until the code of the next one has come.
+    while (before?.isConnected && before.textContent === said)
+      await new Promise((done) => requestAnimationFrame(done));
+  }, path);
+  await answered(page);
 };
 
 /** Every place of the desk, and a page of each kind of record: found by a link as a lead finds it. */
 export const placesAndPages = async (page: Page, project: string): Promise<readonly string[]> => {
   const pages: string[] = [];
   for (const [place, prefix] of PAGES) {
-    await openPlace(page, new URL(`${project}/${place}`, page.url()).href);
+    const path = `${project}/${place}`;
+    if (new URL(page.url()).pathname !== path) await goTo(page, path);
     const link = page.locator(`main a[href^="${project}/${prefix}"]`).first();
     pages.push((await link.getAttribute('href')) as string);
   }

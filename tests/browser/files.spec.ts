@@ -1,6 +1,6 @@
 /** A file is shown before anything of it is taken in, on a tester's phone and on one that is nobody's yet. */
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { axeFaults } from './axe.ts';
 import { backup, foreignFile, leadsFile } from './forged-file.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 
@@ -21,8 +21,7 @@ const look = async (page: Page) => {
     for (const width of [360, 320]) {
       await page.emulateMedia({ colorScheme });
       await page.setViewportSize({ width, height: 760 });
-      const { violations } = await new AxeBuilder({ page: page as never }).analyze();
-      expect(violations.map(({ id }) => id)).toEqual([]);
+      expect(await axeFaults(page)).toEqual([]);
       const tooWide = await page.evaluate(
         () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
       );

@@ -1,6 +1,6 @@
 /** Pairs and testers at the desk: lists that sort, pages behind them, hand-outs that are put right and put back. */
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { axeFaults } from './axe.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
@@ -166,7 +166,6 @@ for (const width of [1280, 390])
       }));
       expect(sideways).toBeLessThanOrEqual(0);
       if (width === 1280) expect(high).toBeLessThanOrEqual(1200);
-      const { violations } = await new AxeBuilder({ page: page as never }).analyze();
-      expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+      expect(await axeFaults(page)).toEqual([]);
     }
   });

@@ -1,11 +1,13 @@
-/** Every screen, in both languages, light and dark: no violation that axe can find, and nothing wider than the phone. */
+/**
+ * Every screen of the phone, in both languages, light and dark: no violation that axe can find, and nothing wider than
+ * the phone. The desk’s are looked at with its places.
+ */
 import { fileURLToPath } from 'node:url';
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { writeGpx } from '../../core/track/index.ts';
 import { fixAt, START_MS, trackOf } from '../core/track/tracks.ts';
+import { axeFaults, COLOURS } from './axe.ts';
 import { chooseLanguage } from './device.ts';
-import { joinLead, placesAndPages } from './every-place.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 import { joinAsTester, openLead } from './two-people.ts';
 
@@ -56,16 +58,9 @@ const logTwice = async (page: Page) => {
   }
 };
 
-/** The rules that look at colours: all that can differ between light and dark. */
-const COLOURS = ['color-contrast', 'link-in-text-block'];
-
 const scan = async (page: Page, name: string, rules?: readonly string[]) => {
   await expect(page.getByText(/^(One moment|请稍候)/)).toHaveCount(0);
-  // axe brings a copy of Playwright's types of its own; the page is the same.
-  const axe = new AxeBuilder({ page: page as never });
-  const { violations } = await (rules ? axe.withRules([...rules]) : axe).analyze();
-  const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html).join(' | ')}`);
-  expect(found, name).toEqual([]);
+  expect(await axeFaults(page, rules), name).toEqual([]);
   const tooWide = await page.evaluate(
     () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
   );
@@ -79,9 +74,8 @@ const walk = async (
   page: Page,
   paths: readonly string[],
   open: (page: Page, path: string) => Promise<void>,
-  languages: readonly (typeof LANGUAGES)[number][] = LANGUAGES,
 ) => {
-  for (const language of languages) {
+  for (const language of LANGUAGES) {
     await page.goto(`${hub.url}/settings`);
     await chooseLanguage(page, language);
     for (const path of paths) {
@@ -220,28 +214,3 @@ test('what a tester sees of a pair that must not be worn, and how its lead answe
   });
   await lead.context().close();
 });
-
-for (const language of LANGUAGES)
-  test(`the lead’s screens: ${language}`, async ({ page }) => {
-    test.setTimeout(1_200_000);
-    const project = await joinLead(page, hub);
-    const places = await placesAndPages(page, project);
-    const more = ['/', '/desk/new', '/desk/group', `${project}/report`, `${project}/plan`];
-    await walk(
-      page,
-      [...more, ...places],
-      async (at, path) => {
-        if (path.startsWith(project)) await at.locator('.place-head h1').waitFor();
-        if (path.endsWith('report')) await at.locator('.report').waitFor();
-        if (path.endsWith('plan')) {
-          await at.locator('.part > button').last().click();
-          await at.locator('.part > button').first().click();
-        }
-        // Unfold what is folded, so that it is looked at too.
-        await at
-          .locator('main details')
-          .evaluateAll((all) => all.forEach((one) => ((one as HTMLDetailsElement).open = true)));
-      },
-      [language],
-    );
-  });

@@ -1,5 +1,6 @@
 /** The sheet's first sentence: a case for each state, and never more than the stamp. */
 import { describe, expect, it } from 'vitest';
+import type { EvidenceWord } from '../../../core/complaints/index.ts';
 import {
   sheetHeadline,
   sheetStamp,
@@ -14,7 +15,7 @@ const round = idOf(10);
 const earlier = idOf(9);
 const pair = idOf(20);
 
-const complaint = (word: 'recurs-across-testers' | 'early-sign', more: object = {}): Callout => ({
+const complaint = (word: EvidenceWord, more: object = {}): Callout => ({
   what: 'complaint',
   zone: 'U10',
   side: 'both',
@@ -123,6 +124,16 @@ describe('the sheet says first', () => {
       felt: [{ zone: 'U3', kind: 'pressure' }],
       farthestM: 381_000,
       briefM: 600_000,
+    });
+  });
+
+  it('what is proved while the verdict is open: across testers, or for one alone', () => {
+    const said = (word: EvidenceWord) =>
+      sheetHeadline(facts('not-known-yet', { callouts: [complaint(word)] }));
+    expect(said('recurs-across-testers')).toMatchObject({ case: 'recurs', claims: 'clear' });
+    expect(said('recurs-for-one-tester')).toMatchObject({
+      case: 'one-tester',
+      claims: 'one-tester',
     });
   });
 

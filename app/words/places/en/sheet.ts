@@ -25,6 +25,10 @@ export const sheet = {
         return h.felt.length > 1
           ? `${say.upper(say.list(h.felt.map(say.felt)))} recur in ${say.round(h.round)}.`
           : `${say.upper(say.list(h.felt.map(say.felt)))} recurs: ${h.testers} of ${h.askedTesters} testers.`;
+      case 'one-tester':
+        return h.testers.length === 1
+          ? `Only ${say.testers(h.testers)} keeps having ${say.felt(h.felt)}.`
+          : `${say.upper(say.felt(h.felt))}: proved for single testers only.`;
       case 'fails':
         return `${say.round(h.round)} fails at least one limit of the brief.`;
       case 'holds':

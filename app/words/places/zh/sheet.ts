@@ -19,6 +19,10 @@ export const sheet: PlaceWords['sheet'] = {
         return h.felt.length > 1
           ? `${say.round(h.round)}反复出现：${say.list(h.felt.map(say.felt))}。`
           : `${say.list(h.felt.map(say.felt))}反复出现：${h.askedTesters} 名试穿员中有 ${h.testers} 名。`;
+      case 'one-tester':
+        return h.testers.length === 1
+          ? `只有 ${say.testers(h.testers)} 反复出现${say.felt(h.felt)}。`
+          : `${say.felt(h.felt)}：只在个别试穿员身上证实。`;
       case 'fails':
         return `${say.round(h.round)}至少有一项达不到任务书的要求。`;
       case 'holds':
