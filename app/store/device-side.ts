@@ -86,7 +86,9 @@ export const deviceSide = (context: StoreContext, session: Session): DeviceSide 
           const { id, stamp, hash } = revision;
           const why = verdict.why ?? 'unknown';
           const field = verdict.field ?? null;
-          await tx.objectStore('refused').put({ id, stamp, hash, revision, why, field });
+          // A quote of what was taken back is kept nowhere: the next page drops it.
+          if (revision.kind !== 'quote' || why !== 'erased')
+            await tx.objectStore('refused').put({ id, stamp, hash, revision, why, field });
           await tx.objectStore('outbox').delete(keyOf(revision));
         }
         await tx.done;
@@ -114,5 +116,7 @@ export const takeRevisions = (
     await tx.objectStore('meta').put(clock, 'clock');
     await also(tx, fresh);
     await tx.done;
-    return new Set(fresh.map(({ kind }) => kind));
+    const kinds = new Set(fresh.map(({ kind }) => kind));
+    // What was taken back took the quotes of it along.
+    return fresh.some(({ erased }) => erased) ? kinds.add('quote') : kinds;
   });

@@ -805,6 +805,7 @@ export const file = {
     acknowledgement: ['acknowledgement', 'acknowledgements'],
     reply: ['reply', 'replies'],
     decision: ['decision', 'decisions'],
+    quote: ['quote', 'quotes'],
     attachment: ['photo, track or file', 'photos, tracks or files'],
   } as Readonly<Record<Kind, readonly [string, string]>>,
   unknownKind: ['entry of a newer app', 'entries of a newer app'] as readonly [string, string],
@@ -968,6 +969,7 @@ export const desk = {
       acknowledgement: 'Answer to a stop-use notice',
       reply: 'Reply to a tester',
       decision: 'Decision',
+      quote: 'Quote',
       attachment: 'Photo or track',
     } as Readonly<Record<Kind, string>>,
     /** By the name of the field in the record, and of the list it stands in. */

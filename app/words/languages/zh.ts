@@ -645,6 +645,7 @@ export const file: FileWords = {
     acknowledgement: ['收到确认', '收到确认'],
     reply: ['答复', '答复'],
     decision: ['裁定', '裁定'],
+    quote: ['引文', '引文'],
     attachment: ['照片、轨迹或文件', '照片、轨迹或文件'],
   },
   unknownKind: ['新版应用的记录', '新版应用的记录'],
@@ -793,6 +794,7 @@ export const desk: DeskWords = {
       acknowledgement: '停用通知的确认',
       reply: '给试穿员的答复',
       decision: '取舍决定',
+      quote: '引文',
       attachment: '照片或轨迹',
     },
     fields: {
