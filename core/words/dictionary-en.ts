@@ -56,7 +56,12 @@ export const english: Dictionary = {
     {
       words:
         /\bheels? ?-?(?:slip\w*|lift\w*|slid\w*)\b|\b(?:slip\w*|lift\w*|slid(?:es?|ing)|pop\w*|ris(?:es?|ing)|com(?:es?|ing) (?:up|out|off)|pump\w*|pull\w* out|up and down)\b/g,
-      ...{ kind: 'heel-slip', zone: 'U10', beside: heel, unless: /\b(?:tongue|collar|lace)s?\b/ },
+      ...{
+        kind: 'heel-slip',
+        zone: 'U10',
+        beside: heel,
+        unless: /\b(?:tongue|collar|lace|(?:out|in|mid)?sole)s?\b/,
+      },
     },
     {
       words:

@@ -149,7 +149,7 @@ const inLanguage = (text: string, dictionary: Dictionary): readonly Mention[] =>
     let before: readonly Found<ZoneWords>[] = [];
     const clauses = sentence.split(dictionary.clause);
     return clauses.flatMap((clause, n) => {
-      const next = clauses[n + 1] ?? all[at + 1] ?? '';
+      const next = clauses.slice(n + 1).find((one) => one.trim() !== '') ?? all[at + 1] ?? '';
       const { mentions, zones } = inClause(clause, next, before, dictionary);
       before = zones;
       return mentions;

@@ -39,7 +39,7 @@ export interface Remark {
   readonly pair: RecordId;
   /** Null: the pair is not in the log. */
   readonly round: RecordId | null;
-  /** On the pair when it was said. */
+  /** On the pair before the run, or when it was said. */
   readonly pairM: Metres;
   readonly atMs: number;
   /** Of the complaint or the damage; null: not said. */
@@ -114,7 +114,8 @@ export const remarksOf = (log: ProjectLog): readonly Remark[] => {
       source: revision.id,
       sourceKind,
       round: pair?.round ?? null,
-      pairM: pair ? mileageAt(pair.curve, about.atMs) : (0 as Metres),
+      // A run without a time ends as it begins, and is not before itself.
+      pairM: pair ? mileageAt(pair.curve, about.atMs - 1) : (0 as Metres),
       untapped:
         one.on === 'run' || one.on === 'complaint'
           ? mentionsIn(one.text).filter((mention) => isUntapped(mention, about.tapped))

@@ -26,6 +26,7 @@ import { EditForm } from './edit-form.tsx';
 import type { FindingProps } from './finding-props.ts';
 import { FindingHistory } from './history.tsx';
 import { OutcomeForm } from './outcome-form.tsx';
+import { Quotes } from './quotes.tsx';
 import { Shows } from './shows.tsx';
 import { VerdictStamp } from './verdict-stamp.tsx';
 
@@ -133,6 +134,7 @@ const Page = (props: FindingProps) => {
         <Wanted {...props} />
         <Came {...props} />
       </div>
+      <Quotes {...props} />
       <PhotoRow photos={body.photos ?? []} label={body.title} />
       <HowSure title={words.history}>
         <FindingHistory {...props} />

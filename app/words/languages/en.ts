@@ -1857,6 +1857,7 @@ export const desk = {
       noFindings: 'No finding has reached you yet.',
       noReports: 'No report has reached you yet.',
       mine: 'Trade',
+      quotes: 'What testers say',
       open: 'Open',
       save: 'Save as a file',
       missing: 'The report is not on this device yet. Open this page once with a network.',
@@ -2424,7 +2425,7 @@ export const desk = {
     inviteLead: 'Invite another lead',
     inviteSpecialist: 'Invite a specialist',
     specialistHint:
-      'A specialist of the factory reads findings and the reports that you send, and nothing else.',
+      'A specialist of the factory reads findings, and the quotes and reports that you send, and nothing else.',
     files: 'Files',
     exportAll: 'Save the whole log as a file',
     open: 'Open a file',

@@ -11,6 +11,7 @@ import { shoes } from './shoes.ts';
 import { testers } from './testers.ts';
 import { verdict } from './verdict.ts';
 import { wear } from './wear.ts';
+import { words } from './words.ts';
 
 export const places: PlaceWords = {
   brief,
@@ -26,4 +27,5 @@ export const places: PlaceWords = {
   testers,
   verdict,
   wear,
+  words,
 };
