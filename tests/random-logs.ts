@@ -282,6 +282,7 @@ const most: Readonly<Record<Kind, number>> = {
   acknowledgement: 1,
   reply: 1,
   decision: 3,
+  quote: 2,
   attachment: 1,
 };
 

@@ -59,13 +59,24 @@ export const searchable = (text: string): Searchable => {
   return { folded, words };
 };
 
-/** A run of Chinese signs as words; a platform that cannot cut it gives it as one. */
-const chineseWords = (run: string): readonly string[] =>
+/** A platform that cannot cut a run of Chinese signs gives it as one. */
+const cut = (run: string): readonly string[] =>
   typeof Intl.Segmenter === 'function'
     ? [...new Intl.Segmenter('zh', { granularity: 'word' }).segment(run)].map(
         ({ segment }) => segment,
       )
     : [run];
+
+/** A run of Chinese signs as words. Words of the shoe stay whole: a platform may cut 鞋舌 into 鞋 and 舌. */
+const chineseWords = (run: string): readonly string[] => {
+  const words: string[] = [];
+  for (const word of cut(run)) {
+    const both = `${words.at(-1) ?? ''}${word}`;
+    if (words.length > 0 && twinOf(both) !== null) words[words.length - 1] = both;
+    else words.push(word);
+  }
+  return words;
+};
 
 const withTwin = (term: Term): Wanted => {
   const twin = twinOf(term.stem);

@@ -82,8 +82,8 @@ test('what nobody tapped is asked about, left alone on this device, and asked ag
   const project = await joinLead(page, hub);
   await page.goto(`${hub.url}${project}/words?untapped=1&q=numb`);
   const perhaps = page.getByText(/^Perhaps also numbness/);
-  const before = await page.getByRole('region', { name: 'Remarks' }).getByRole('listitem').count();
-  await expect(perhaps).toHaveCount(before);
+  await perhaps.first().waitFor();
+  const before = await perhaps.count();
   await page.getByRole('button', { name: 'No, leave it' }).first().click();
   await expect(perhaps).toHaveCount(before - 1);
   await page.getByRole('button', { name: 'Undo' }).click();

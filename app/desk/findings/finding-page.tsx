@@ -133,8 +133,8 @@ const Page = (props: FindingProps) => {
         <Shows {...props} />
         <Wanted {...props} />
         <Came {...props} />
+        <Quotes {...props} />
       </div>
-      <Quotes {...props} />
       <PhotoRow photos={body.photos ?? []} label={body.title} />
       <HowSure title={words.history}>
         <FindingHistory {...props} />

@@ -19,7 +19,7 @@ const QuoteItem = (props: FindingProps & { readonly of: QuoteLook }) => {
   const links = linksOf(review.project.id);
   const who = quote.tester === undefined ? words.theShop : names.tester(quote.tester);
   return (
-    <li class="stack-tight">
+    <li>
       <q>{quote.words}</q>
       <p class="soft small">
         {quote.tester === undefined ? who : <a href={links.tester(quote.tester)}>{who}</a>}
@@ -57,7 +57,7 @@ export const Quotes = (props: FindingProps) => {
   const { zone } = finding.body;
   const place = linksOf(review.project.id).place('words');
   return (
-    <section class="paper finding-quotes" aria-label={words.quotes}>
+    <section class="paper" aria-label={words.quotes}>
       <h2>{words.quotes}</h2>
       {list.length === 0 ? (
         <p class="soft">{words.noQuotes}</p>

@@ -75,7 +75,7 @@ export const removeQuote = async (id: RecordId, said: string): Promise<void> => 
  * leads.
  */
 const withdraw = async ({ body, revision }: RecordOf<'quote'>): Promise<RecordId | null> => {
-  const kept = await store.save('quote', editBody<'quote'>(body, { sent: undefined } as never));
+  const kept = await store.save('quote', editBody<'quote'>(body, { sent: undefined }));
   if (!kept.ok) return trouble();
   const gone = await store.eraseForGood(revision.id);
   return gone.ok ? kept.value.revision.id : trouble();

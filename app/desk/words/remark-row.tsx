@@ -29,24 +29,24 @@ const leaveIt = (key: string): void => {
   });
 };
 
+const perhapsInWords = (props: TabProps, { zone, kind }: Mention): string => {
+  const words = p().words;
+  const glossary = terms();
+  const within = (name: string) => name.charAt(0).toLocaleLowerCase() + name.slice(1);
+  if (kind === null) return zone === null ? '' : words.perhapsAt(within(glossary.zones[zone].name));
+  return words.perhaps(
+    zone === null ? within(glossary.kinds[kind].name) : sayOf(props).felt({ zone, kind }),
+  );
+};
+
 const Perhaps = (props: TabProps & { readonly remark: FoundRemark; readonly of: Mention }) => {
   const { remark, of } = props;
   const words = p().words;
-  const { zone, kind } = of;
-  const glossary = terms();
-  const what =
-    zone !== null && kind !== null
-      ? sayOf(props).felt({ zone, kind })
-      : kind !== null
-        ? glossary.kinds[kind].name
-        : zone !== null
-          ? glossary.zones[zone].name
-          : '';
-  const lower = what.charAt(0).toLocaleLowerCase() + what.slice(1);
+  const asked = perhapsInWords(props, of);
   const who = namesIn(props.review, props.records).tester(remark.tester);
   return (
     <p class="remark-perhaps small">
-      <b>{words.perhaps(lower)}</b> {words.perhapsWho(who)}{' '}
+      <b>{asked}</b> {words.perhapsWho(who)}{' '}
       <Button kind="quiet" onClick={() => leaveIt(mentionKey(remark.id, of))}>
         {words.leave}
       </Button>

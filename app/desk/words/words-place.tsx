@@ -80,9 +80,11 @@ export const WordsPlace = (props: PlaceProps) => {
         ]}
         headline={words.headline(headline)}
         sub={
-          slice.all === 0
+          headline.case === 'none'
             ? words.nothingYet
-            : words.sub(slice.found, slice.all, slice.foundUntapped)
+            : headline.case === 'all'
+              ? words.subAll
+              : words.sub(slice.found, slice.all, slice.foundUntapped)
         }
       />
       <div class="words-body">

@@ -164,8 +164,7 @@ describe('without a choice', () => {
           const erased = new Set(all.filter((one) => one.erased).map(({ id }) => id));
           const kept = (revisions: readonly Revision[]) =>
             stateOf(logOf(revisions.filter((one) => !erased.has(one.id) && !isOfErased(one))));
-          const isOfErased = (one: Revision) =>
-            erased.has((recordShownIn(one) ?? one.id) as RecordId);
+          const isOfErased = (one: Revision) => erased.has(recordShownIn(one) ?? one.id);
           expect(kept(taken)).toEqual(kept(await pull(taker)));
         },
       ),

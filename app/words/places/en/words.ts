@@ -38,6 +38,7 @@ export const words = {
   },
   sub: (found: number, all: number, untapped: number) =>
     `${found} of ${remarks(all)}, ${untapped} of them with something that was not tapped on the run.`,
+  subAll: 'Search them, narrow them, and quote what a finding needs.',
   nothingYet: 'Testers write on the phone, below a run, a complaint or a damage.',
   search: 'Search the words',
   also: (list: string) => `also finds ${list}`,
@@ -83,6 +84,7 @@ export const words = {
   unmarked: 'Mark removed',
   quotedIn: (title: string) => `quoted in “${title}”`,
   perhaps: (what: string) => `Perhaps also ${what}?`,
+  perhapsAt: (zone: string) => `Perhaps something at the ${zone}?`,
   perhapsWho: (who: string) => `${who} did not tap it. It is counted nowhere.`,
   leave: 'No, leave it',
   leftNow: 'Left alone on this device',

@@ -30,6 +30,7 @@ export const words: PlaceWords['words'] = {
   },
   sub: (found, all, untapped) =>
     `${all} 条留言中的 ${found} 条，其中 ${untapped} 条提到当次没有点选的问题。`,
+  subAll: '可以搜索和筛选，再把需要的话引用到问题项。',
   nothingYet: '试穿员在手机上写：跑步、不适或损坏的下方都可以写。',
   search: '搜索留言',
   also: (list) => `也会找到${apart(list)}`,
@@ -72,6 +73,7 @@ export const words: PlaceWords['words'] = {
   unmarked: '已取消标记',
   quotedIn: (title) => `已引用于“${title}”`,
   perhaps: (what) => `也许还有${apart(what)}？`,
+  perhapsAt: (zone) => `也许${apart(zone)}有问题？`,
   perhapsWho: (who) => `${who} 没有点选。不计入任何数字。`,
   leave: '不用管它',
   leftNow: '本机不再提示',
