@@ -286,6 +286,9 @@ const most: Readonly<Record<Kind, number>> = {
   attachment: 1,
 };
 
+/** Kinds that came later: the rest of a seed's log stays as it was. */
+const drawnLast: readonly Kind[] = ['quote'];
+
 export interface RandomLog {
   readonly project: RecordId;
   readonly nowMs: number;
@@ -296,14 +299,14 @@ export interface RandomLog {
 export const randomLog = (seed: number): RandomLog => {
   const random = seeded(seed);
   let last = 0;
-  const ids = Object.fromEntries(
-    kinds.map((kind) => [
-      kind,
-      Array.from({ length: kind === 'project' ? 1 : Math.floor(random() * (most[kind] + 1)) }, () =>
-        idOf(++last),
-      ),
-    ]),
-  ) as Record<Kind, RecordId[]>;
+  const some = (kind: Kind) =>
+    Array.from({ length: kind === 'project' ? 1 : Math.floor(random() * (most[kind] + 1)) }, () =>
+      idOf(++last),
+    );
+  const first = kinds.filter((kind) => !drawnLast.includes(kind));
+  const ids = Object.fromEntries(first.map((kind) => [kind, some(kind)])) as Partial<
+    Record<Kind, RecordId[]>
+  >;
   const mood: Mood = {
     random,
     ids,
@@ -314,8 +317,8 @@ export const randomLog = (seed: number): RandomLog => {
     attributes: random() < 0.5 ? ['overall'] : ['overall', 'heel-cushioning', 'toe-room', 'road'],
     before: new Map(),
   };
-  const heads = kinds.flatMap((kind) =>
-    ids[kind].map((id) => {
+  const heads = [...first, ...drawnLast].flatMap((kind) =>
+    (ids[kind] ?? some(kind)).map((id) => {
       const drawn = valueOf(bodySchemas[kind], '', mood) as Record<string, unknown>;
       const body = kind === 'run' ? withShares(drawn, mood) : drawn;
       const read = readBody(kind, body);
@@ -328,5 +331,5 @@ export const randomLog = (seed: number): RandomLog => {
       );
     }),
   );
-  return { project: ids.project[0] as RecordId, nowMs: START_MS + 100 * DAY_MS, heads };
+  return { project: ids.project?.[0] as RecordId, nowMs: START_MS + 100 * DAY_MS, heads };
 };

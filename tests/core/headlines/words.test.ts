@@ -23,8 +23,8 @@ describe('the words say first', () => {
     [
       'how many, and what nobody tapped',
       facts(),
-      '124 remarks from 12 testers; 9 name something nobody tapped.',
-      '12 名试穿员写了 124 条留言，9 条提到没有点选的问题。',
+      '124 remarks from 12 testers; 9 may name something nobody tapped.',
+      '12 名试穿员写了 124 条留言，9 条可能提到没有点选的问题。',
     ],
     [
       'how many, where all was tapped',

@@ -33,11 +33,11 @@ export const words = {
       case 'all':
         return h.untapped === 0
           ? `${remarks(h.remarks)} from ${count(h.testers, 'tester', 'testers')}.`
-          : `${remarks(h.remarks)} from ${count(h.testers, 'tester', 'testers')}; ${h.untapped} ${h.untapped === 1 ? 'names' : 'name'} something nobody tapped.`;
+          : `${remarks(h.remarks)} from ${count(h.testers, 'tester', 'testers')}; ${h.untapped} may name something nobody tapped.`;
     }
   },
   sub: (found: number, all: number, untapped: number) =>
-    `${found} of ${remarks(all)}, ${untapped} of them with something that was not tapped on the run.`,
+    `${found} of ${remarks(all)}; ${untapped} may name something that was not tapped on the run.`,
   subAll: 'Search them, narrow them, and quote what a finding needs.',
   nothingYet: 'Testers write on the phone, below a run, a complaint or a damage.',
   search: 'Search the words',
@@ -54,7 +54,7 @@ export const words = {
   from: 'from',
   to: 'to',
   photo: 'with a photo',
-  untapped: 'names more than was tapped',
+  untapped: 'may name more than was tapped',
   marked: 'marked or quoted',
   sort: 'Order',
   sorts: { newest: 'newest first', distance: 'by distance on the pair' } satisfies Record<

@@ -25,11 +25,11 @@ export const words: PlaceWords['words'] = {
       case 'all':
         return h.untapped === 0
           ? `${h.testers} 名试穿员写了 ${h.remarks} 条留言。`
-          : `${h.testers} 名试穿员写了 ${h.remarks} 条留言，${h.untapped} 条提到没有点选的问题。`;
+          : `${h.testers} 名试穿员写了 ${h.remarks} 条留言，${h.untapped} 条可能提到没有点选的问题。`;
     }
   },
   sub: (found, all, untapped) =>
-    `${all} 条留言中的 ${found} 条，其中 ${untapped} 条提到当次没有点选的问题。`,
+    `${all} 条留言中的 ${found} 条，其中 ${untapped} 条可能提到当次没有点选的问题。`,
   subAll: '可以搜索和筛选，再把需要的话引用到问题项。',
   nothingYet: '试穿员在手机上写：跑步、不适或损坏的下方都可以写。',
   search: '搜索留言',
@@ -46,7 +46,7 @@ export const words: PlaceWords['words'] = {
   from: '从',
   to: '到',
   photo: '有照片',
-  untapped: '提到没有点选的问题',
+  untapped: '可能提到没有点选的问题',
   marked: '已标记或已引用',
   sort: '排序',
   sorts: { newest: '最新在前', distance: '按样鞋里程' },
