@@ -132,6 +132,8 @@ const kindNamed: Readonly<Record<string, Kind>> = {
   stopUse: 'stop-use',
   about: 'run',
   record: 'run',
+  source: 'run',
+  finding: 'finding',
   order: 'pair',
 };
 
@@ -143,7 +145,10 @@ const textOf = (def: Definition, name: string, mood: Mood): string => {
   const named = kindNamed[name];
   const own = named && mood.ids[named];
   if (named) return own && own.length > 0 && random() < 0.97 ? pick(random, own) : idOf(240);
-  if (checks.some(({ format }) => format === 'datetime') || /At$|^(at|from|until|over)$/.test(name))
+  if (
+    checks.some(({ format }) => format === 'datetime') ||
+    /At$|^(at|from|until|over|sent)$/.test(name)
+  )
     return instantOf(mood);
   switch (name) {
     case 'sha256':

@@ -173,7 +173,7 @@ describe('the quotes of a finding', () => {
 
   it('are gone while what they quote is erased', () => {
     const gone = heads.map((head) =>
-      head.id === idOf(100) ? { ...head, body: null, deleted: true } : head,
+      head.id === idOf(100) ? { ...head, body: null, deleted: true as const } : head,
     );
     expect(quotesOf(open(gone), idOf(70))).toEqual([]);
     expect(ask({}, open(gone)).all).toBe(6);
