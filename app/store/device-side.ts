@@ -108,10 +108,14 @@ export const takeRevisions = (
   also: (tx: Writing, fresh: readonly Revision[]) => Promise<void>,
 ): Promise<ReadonlySet<string>> =>
   context.withDatabase(async (db) => {
+    const concerns = revisions.some(({ kind, erased }) => erased || kind === 'quote');
+    // Few phones ever need it. Fetched before the transaction, which would end meanwhile.
+    const quotes = concerns ? await import('./quotes-gone.ts') : null;
     const tx = db.transaction(RECORD_TABLES, 'readwrite') as unknown as Writing;
     const nowMs = context.now();
     let clock: Clock = await clockIn(tx, () => newDevice(context));
     const fresh = await putRevisions(tx, revisions);
+    await quotes?.dropQuotesOfGone(tx, revisions);
     for (const { stamp } of revisions) clock = clockAfterReceiving(clock, nowMs, stamp);
     await tx.objectStore('meta').put(clock, 'clock');
     await also(tx, fresh);

@@ -3,7 +3,6 @@ import { unwrap, type IDBPTransaction, type StoreNames } from 'idb';
 import {
   addToHistory,
   newClock,
-  recordShownIn,
   type Clock,
   type DeviceId,
   type History,
@@ -53,31 +52,6 @@ const dropBytes = async (tx: Writing, { head, older }: History): Promise<void> =
   }
 };
 
-/** A quote leaves the device with every word of it. */
-const dropQuote = async (tx: Writing, id: RecordId): Promise<void> => {
-  await tx.objectStore('heads').delete(id);
-  await tx.objectStore('superseded').delete(rangeOf(id));
-  await tx.objectStore('outbox').delete(rangeOf(id));
-};
-
-/** Drops the quotes of a record that was taken back, those that were erased among them: their words are still kept. */
-const dropQuotesOf = async (tx: Writing, source: RecordId): Promise<void> => {
-  for (const id of await tx.objectStore('heads').index('kind').getAllKeys('quote')) {
-    const history = await historyOf(tx, id as RecordId);
-    if (history && [history.head, ...history.older].some((one) => recordShownIn(one) === source))
-      await dropQuote(tx, id as RecordId);
-  }
-};
-
-/** Drops a quote that comes after its source was taken back. */
-const dropLateQuote = async (tx: Writing, { head, older }: History): Promise<void> => {
-  for (const one of [head, ...older]) {
-    const source = one.kind === 'quote' ? recordShownIn(one) : null;
-    if (source !== null && (await tx.objectStore('heads').get(source))?.erased)
-      return dropQuote(tx, one.id);
-  }
-};
-
 /** Writes the difference between two states of one record's history. */
 export const putHistory = async (
   tx: Writing,
@@ -92,7 +66,6 @@ export const putHistory = async (
     await tx.objectStore('superseded').delete(rangeOf(head.id));
     await tx.objectStore('outbox').delete(rangeOf(head.id));
     if (before) await dropBytes(tx, before);
-    await dropQuotesOf(tx, head.id);
     return;
   }
   const known = new Set(before?.older.map(({ hash }) => hash));
@@ -144,7 +117,6 @@ export const putRevisions = async (
       if (history) await putHistory(tx, before.get(id), history);
     }),
   );
-  for (const history of after.values()) if (history) await dropLateQuote(tx, history);
   return fresh;
 };
 

@@ -126,12 +126,9 @@ export const audiencesIn = ({
   });
 };
 
-/** Kinds that hold a part of another record, with the field that names it: they go for good when it does. */
-const partFields: Readonly<Record<string, string>> = { attachment: 'record', quote: 'source' };
-
 /** The record that an attachment belongs to, or that a quote is of; null for other kinds. */
 export const recordShownIn = ({ kind, body }: Pick<Revision, 'kind' | 'body'>): RecordId | null => {
-  const field = Object.hasOwn(partFields, kind) ? partFields[kind] : undefined;
-  const named = field === undefined ? undefined : body?.[field];
+  const field = kind === 'attachment' ? 'record' : kind === 'quote' ? 'source' : null;
+  const named = field && body?.[field];
   return typeof named === 'string' && RECORD_ID_PATTERN.test(named) ? (named as RecordId) : null;
 };

@@ -1,5 +1,5 @@
 /** What zones and complaints are called in English. Common practice, no source. */
-import type { Dictionary } from './dictionary.ts';
+import type { Dictionary } from './dictionary-types.ts';
 
 const heel = /\bheels?\b/;
 

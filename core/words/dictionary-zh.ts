@@ -1,5 +1,5 @@
 /** What zones and complaints are called in Chinese. Common practice, no source. */
-import type { Dictionary } from './dictionary.ts';
+import type { Dictionary } from './dictionary-types.ts';
 
 export const chinese: Dictionary = {
   sentence: /[。！\n]+|(?<=[？?])/,

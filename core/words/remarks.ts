@@ -13,7 +13,8 @@ import type {
 } from '../records/index.ts';
 import { ownRecords, type ProjectLog } from '../review/project-log.ts';
 import type { Metres } from '../units/index.ts';
-import { mentionsIn, type Mention } from './dictionary.ts';
+import type { Mention } from './dictionary-types.ts';
+import { mentionsIn } from './dictionary.ts';
 
 /** What a remark is on. `stop`: why a pair was worn against a notice. `check`: the shop's, on a bench check. */
 export const remarkPlaces = ['run', 'complaint', 'pain', 'stop', 'damage', 'check'] as const;

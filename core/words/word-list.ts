@@ -4,7 +4,7 @@ import type { RecordId, RecordOf } from '../records/index.ts';
 import { ownRecords, type ProjectLog } from '../review/project-log.ts';
 import { groupBy } from '../statistics/index.ts';
 import type { Metres } from '../units/index.ts';
-import type { Mention } from './dictionary.ts';
+import type { Mention } from './dictionary-types.ts';
 import { remarksOf, type Remark, type RemarkPlace } from './remarks.ts';
 import { alsoFound, hitsIn, searchable, wantedIn, type Hit, type Searchable } from './search.ts';
 
