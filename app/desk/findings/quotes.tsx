@@ -57,7 +57,7 @@ export const Quotes = (props: FindingProps) => {
   const { zone } = finding.body;
   const place = linksOf(review.project.id).place('words');
   return (
-    <section class="paper" aria-label={words.quotes}>
+    <section class="paper finding-quotes" aria-label={words.quotes}>
       <h2>{words.quotes}</h2>
       {list.length === 0 ? (
         <p class="soft">{words.noQuotes}</p>
