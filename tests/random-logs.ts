@@ -135,6 +135,8 @@ const kindNamed: Readonly<Record<string, Kind>> = {
   stopUse: 'stop-use',
   about: 'run',
   record: 'run',
+  source: 'run',
+  finding: 'finding',
   order: 'pair',
 };
 
@@ -151,7 +153,7 @@ const textOf = (def: Definition, name: string, mood: Mood): string => {
   if (named) return own && own.length > 0 && random() < 0.97 ? pick(random, own) : idOf(240);
   if (
     checks.some(({ format }) => format === 'datetime') ||
-    /At$|^(at|from|until|over|archived)$/.test(name)
+    /At$|^(at|from|until|over|archived|sent)$/.test(name)
   )
     return instantOf(mood);
   switch (name) {
@@ -295,8 +297,12 @@ const most: Readonly<Record<Kind, number>> = {
   acknowledgement: 1,
   reply: 1,
   decision: 3,
+  quote: 2,
   attachment: 1,
 };
+
+/** Kinds that came later: the rest of a seed's log stays as it was. */
+const drawnLast: readonly Kind[] = ['quote'];
 
 export interface RandomLog {
   readonly project: RecordId;
@@ -308,14 +314,14 @@ export interface RandomLog {
 export const randomLog = (seed: number): RandomLog => {
   const random = seeded(seed);
   let last = 0;
-  const ids = Object.fromEntries(
-    kinds.map((kind) => [
-      kind,
-      Array.from({ length: kind === 'project' ? 1 : Math.floor(random() * (most[kind] + 1)) }, () =>
-        idOf(++last),
-      ),
-    ]),
-  ) as Record<Kind, RecordId[]>;
+  const some = (kind: Kind) =>
+    Array.from({ length: kind === 'project' ? 1 : Math.floor(random() * (most[kind] + 1)) }, () =>
+      idOf(++last),
+    );
+  const first = kinds.filter((kind) => !drawnLast.includes(kind));
+  const ids = Object.fromEntries(first.map((kind) => [kind, some(kind)])) as Partial<
+    Record<Kind, RecordId[]>
+  >;
   const mood: Mood = {
     random,
     ids,
@@ -327,8 +333,8 @@ export const randomLog = (seed: number): RandomLog => {
     before: new Map(),
     later: { random: seeded(seed + LATER), before: new Map() },
   };
-  const heads = kinds.flatMap((kind) =>
-    ids[kind].map((id) => {
+  const heads = [...first, ...drawnLast].flatMap((kind) =>
+    (ids[kind] ?? some(kind)).map((id) => {
       const drawn = valueOf(bodySchemas[kind], '', mood) as Record<string, unknown>;
       const body = kind === 'run' ? withShares(drawn, mood) : drawn;
       const read = readBody(kind, body);
@@ -341,5 +347,5 @@ export const randomLog = (seed: number): RandomLog => {
       );
     }),
   );
-  return { project: ids.project[0] as RecordId, nowMs: START_MS + 100 * DAY_MS, heads };
+  return { project: ids.project?.[0] as RecordId, nowMs: START_MS + 100 * DAY_MS, heads };
 };

@@ -13,6 +13,7 @@ import { TestersPlace } from './testers/testers-place.tsx';
 import { VerdictPlace } from './verdict/verdict-place.tsx';
 import { WaitingPlace } from './runs/waiting-place.tsx';
 import { WearPlace } from './wear/wear-place.tsx';
+import { WordsPlace } from './words/words-place.tsx';
 import type { Place } from './frame/route.ts';
 import type { PlaceProps } from './desk-state.ts';
 
@@ -30,4 +31,5 @@ export const screens: Readonly<Record<Place, FunctionComponent<PlaceProps>>> = {
   report: ReportPlace,
   plan: PlanPlace,
   waiting: WaitingPlace,
+  words: WordsPlace,
 };

@@ -27,7 +27,13 @@ const speaker = (): Speaker => ({
 
 const urgency = ['high', 'medium', 'low'] as const;
 
-const FindingCard = ({ body, project }: { body: RecordOf<'finding'>['body']; project: string }) => {
+interface FindingCardProps {
+  readonly body: RecordOf<'finding'>['body'];
+  readonly project: string;
+  readonly quotes: readonly RecordOf<'quote'>[];
+}
+
+const FindingCard = ({ body, project, quotes }: FindingCardProps) => {
   const words = d().report;
   const said = findingInWords(body, speaker(), () => null, formatDate);
   return (
@@ -53,6 +59,18 @@ const FindingCard = ({ body, project }: { body: RecordOf<'finding'>['body']; pro
             <strong>{said.outcome.title}</strong>
           </p>
           <SaidLines said={[]} written={said.outcome.written} />
+        </div>
+      )}
+      {quotes.length > 0 && (
+        <div>
+          <p class="soft small">{words.reader.quotes}</p>
+          <ul class="plain-list">
+            {quotes.map(({ revision, body: { words: said } }) => (
+              <li key={revision.id}>
+                <q>{said}</q>
+              </li>
+            ))}
+          </ul>
         </div>
       )}
       <PhotoRow photos={body.photos ?? []} label={body.title} />
@@ -87,6 +105,7 @@ export const Reader = () => {
   const findings = useRecords('finding');
   const reports = useRecords('report');
   const projects = useRecords('project');
+  const quotes = useRecords('quote');
   const [trade, setTrade] = useState<Trade | 'any'>('any');
   const fits = (of: Trade | undefined) => trade === 'any' || of === undefined || of === trade;
   const shown = (findings ?? [])
@@ -159,7 +178,14 @@ export const Reader = () => {
                 )}
               </h3>
               {own.map(({ body, revision }) => (
-                <FindingCard key={revision.id} body={body} project={nameOf(body.project)} />
+                <FindingCard
+                  key={revision.id}
+                  body={body}
+                  project={nameOf(body.project)}
+                  quotes={(quotes ?? []).filter(
+                    (one) => one.body.finding === revision.id && one.body.sent !== undefined,
+                  )}
+                />
               ))}
             </section>
           );

@@ -102,6 +102,9 @@ const OneFinding = (props: FindingsProps & { readonly finding: ReportedFinding }
       </p>
       <Lines in={languages} of={(spoken) => said.get(spoken)?.evidence?.said ?? []} />
       <Written languages={languages} of={(spoken) => said.get(spoken)?.evidence?.written ?? null} />
+      {(report.quotes[finding.id] ?? []).map((words, at) => (
+        <blockquote key={at}>{words}</blockquote>
+      ))}
       {first.outcome && (
         <>
           <p class="wanted">

@@ -86,7 +86,9 @@ export const deviceSide = (context: StoreContext, session: Session): DeviceSide 
           const { id, stamp, hash } = revision;
           const why = verdict.why ?? 'unknown';
           const field = verdict.field ?? null;
-          await tx.objectStore('refused').put({ id, stamp, hash, revision, why, field });
+          // A quote of what was taken back is kept nowhere: the next page drops it.
+          if (revision.kind !== 'quote' || why !== 'erased')
+            await tx.objectStore('refused').put({ id, stamp, hash, revision, why, field });
           await tx.objectStore('outbox').delete(keyOf(revision));
         }
         await tx.done;
@@ -106,13 +108,19 @@ export const takeRevisions = (
   also: (tx: Writing, fresh: readonly Revision[]) => Promise<void>,
 ): Promise<ReadonlySet<string>> =>
   context.withDatabase(async (db) => {
+    const concerns = revisions.some(({ kind, erased }) => erased || kind === 'quote');
+    // Few phones ever need it. Fetched before the transaction, which would end meanwhile.
+    const quotes = concerns ? await import('./quotes-gone.ts') : null;
     const tx = db.transaction(RECORD_TABLES, 'readwrite') as unknown as Writing;
     const nowMs = context.now();
     let clock: Clock = await clockIn(tx, () => newDevice(context));
     const fresh = await putRevisions(tx, revisions);
+    await quotes?.dropQuotesOfGone(tx, revisions);
     for (const { stamp } of revisions) clock = clockAfterReceiving(clock, nowMs, stamp);
     await tx.objectStore('meta').put(clock, 'clock');
     await also(tx, fresh);
     await tx.done;
-    return new Set(fresh.map(({ kind }) => kind));
+    const kinds = new Set(fresh.map(({ kind }) => kind));
+    // What was taken back took the quotes of it along.
+    return fresh.some(({ erased }) => erased) ? kinds.add('quote') : kinds;
   });

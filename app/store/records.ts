@@ -44,7 +44,7 @@ export interface RecordStore {
   /** Takes the record out of the current state; `restore` brings it back. */
   erase(id: RecordId): Promise<Outcome<void, SaveProblem>>;
   restore(id: RecordId): Promise<Outcome<void, SaveProblem>>;
-  /** Takes the record and its photos back for good, wherever they went. */
+  /** Takes the record, its photos and the quotes of it back for good, wherever they went. */
   eraseForGood(id: RecordId): Promise<Outcome<void, SaveProblem>>;
   newId(): RecordId;
 }
@@ -248,7 +248,10 @@ export const recordStore = (context: StoreContext): RecordStore => {
       ),
     eraseForGood: async (id) => {
       const photos = [...(await namedPhotos(id)).values()];
-      return unit(await write([id, ...photos].map(eraseForGood)));
+      const quotes = (await headsOf('quote')).filter(({ body }) => body?.['source'] === id);
+      return unit(
+        await write([id, ...photos, ...quotes.map((quote) => quote.id)].map(eraseForGood)),
+      );
     },
     newId: () => newId(context),
   };

@@ -1,6 +1,6 @@
 /** What does the body of a revision say, if this version can read it? */
 import * as z from 'zod/mini';
-import { decisionSchema, replySchema } from './bodies/answering.ts';
+import { decisionSchema, quoteSchema, replySchema } from './bodies/answering.ts';
 import {
   attachmentSchema,
   benchCheckSchema,
@@ -39,6 +39,7 @@ export const bodySchemas = {
   acknowledgement: acknowledgementSchema,
   reply: replySchema,
   decision: decisionSchema,
+  quote: quoteSchema,
   attachment: attachmentSchema,
 } satisfies Record<Kind, z.ZodMiniType>;
 

@@ -80,6 +80,16 @@ const growing = (log: Log) => {
   };
 };
 
+/** The records that quotes name, here or in the file: whoever has a quote hears that its source was taken back. */
+const quotedIn = (revisions: readonly Revision[], log: Log): ReadonlySet<RecordId> => {
+  const held = [...log.values()].flatMap(({ head, older }) => [head, ...older]);
+  return new Set(
+    [...held, ...revisions].flatMap((one) =>
+      one.kind === 'quote' ? (recordShownIn(one) ?? []) : [],
+    ),
+  );
+};
+
 /** Holds the revisions of a file to the policy; `log` is what the device holds. Their order does not matter. */
 export const planFile = (
   revisions: readonly Revision[],
@@ -91,6 +101,7 @@ export const planFile = (
   const [believed, whole] = [growing(log), growing(log)];
   const taken: Revision[] = [];
   const asked = new Map<Sha256, Revision>();
+  const quoted = taker.role === 'specialist' ? quotedIn(revisions, log) : new Set<RecordId>();
   let known = 0;
   let away = 0;
   for (const revision of [...revisions].sort(compareRevisions)) {
@@ -104,7 +115,8 @@ export const planFile = (
     }
     const next = heldAs(revision, whole.heldOf(id));
     whole.add(revision, next);
-    if (!mayRead(taker, next)) away++;
+    const ends = revision.erased === true && quoted.has(id);
+    if (!mayRead(taker, next) && !ends) away++;
     else if (maker && mayWrite(maker, revision, believed.heldOf(id), believed.heldOf(about))) {
       taken.push(revision);
       believed.add(revision, next);

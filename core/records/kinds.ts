@@ -21,6 +21,7 @@ export const kinds = [
   'acknowledgement',
   'reply',
   'decision',
+  'quote',
   'attachment',
 ] as const;
 
@@ -33,9 +34,11 @@ export const isKind = (kind: string): kind is Kind => (kinds as readonly string[
  * - `everyone`: each member of the group, because a phone cannot log without it;
  * - `named-tester`: the tester whom the body names;
  * - `specialists`: the members who get findings and reports, and nothing else but the project;
- * - `leads`: nobody else. A round lists what was changed, so it would unblind a tester.
+ * - `leads`: nobody else. A round lists what was changed, so it would unblind a tester;
+ * - `specialists-when-sent`: the specialists from when a lead sent it, nobody else before.
  */
-export type Audience = 'everyone' | 'named-tester' | 'specialists' | 'leads';
+export type Audience =
+  'everyone' | 'named-tester' | 'specialists' | 'leads' | 'specialists-when-sent';
 
 export const audienceOf: Readonly<Record<Kind, Audience>> = {
   project: 'everyone',
@@ -55,6 +58,7 @@ export const audienceOf: Readonly<Record<Kind, Audience>> = {
   acknowledgement: 'named-tester',
   reply: 'named-tester',
   decision: 'leads',
+  quote: 'specialists-when-sent',
   attachment: 'leads',
 };
 

@@ -77,6 +77,11 @@ export const audienceOfRevision = (revision: Revision, held: HeldRecord | null):
       return SPECIALISTS;
     case 'leads':
       return LEADS_ONLY;
+    case 'specialists-when-sent':
+      // Whoever had it once hears of it when it is no longer sent.
+      return typeof body['sent'] === 'string' || held?.audience === SPECIALISTS
+        ? SPECIALISTS
+        : LEADS_ONLY;
     case 'named-tester':
       return kind === 'tester'
         ? id
@@ -121,8 +126,9 @@ export const audiencesIn = ({
   });
 };
 
-/** The record that an attachment belongs to; null for other kinds. */
-export const recordShownIn = ({ kind, body }: Revision): RecordId | null => {
-  const named = kind === 'attachment' ? body?.['record'] : undefined;
+/** The record that an attachment belongs to, or that a quote is of; null for other kinds. */
+export const recordShownIn = ({ kind, body }: Pick<Revision, 'kind' | 'body'>): RecordId | null => {
+  const field = kind === 'attachment' ? 'record' : kind === 'quote' ? 'source' : null;
+  const named = field && body?.[field];
   return typeof named === 'string' && RECORD_ID_PATTERN.test(named) ? (named as RecordId) : null;
 };

@@ -3,6 +3,7 @@ import { readRecord, type BodyProblem, type RecordOf } from './body.ts';
 import type { RecordId } from './id.ts';
 import { kinds, type Kind } from './kinds.ts';
 import type { Log } from './log.ts';
+import { recordShownIn } from './policy.ts';
 import type { Revision } from './revision.ts';
 
 export interface LeftOut {
@@ -31,11 +32,21 @@ const calledOf = ({ kind, body }: Revision): string | null => {
   return typeof found === 'string' ? found.slice(0, 60) : null;
 };
 
+/** A quote is not shown while what it quotes is erased; an erasure for good takes it along. */
+const withoutOrphans = (heads: readonly Revision[]): Revision[] => {
+  const gone = new Set(heads.flatMap(({ id, body }) => (body === null ? [id] : [])));
+  return heads.filter((head) => {
+    const source = head.kind === 'quote' ? recordShownIn(head) : null;
+    return source === null || !gone.has(source);
+  });
+};
+
 /** The view of current revisions (heads), in whatever order they come. */
-export const viewOfHeads = (heads: Iterable<Revision>): Records => {
+export const viewOfHeads = (all: Iterable<Revision>): Records => {
+  const heads = withoutOrphans([...all]);
   const byKind = new Map<Kind, RecordOf<Kind>[]>(kinds.map((kind) => [kind, []]));
   const leftOut: LeftOut[] = [];
-  for (const head of [...heads].sort((a, b) => (a.id < b.id ? -1 : 1))) {
+  for (const head of heads.sort((a, b) => (a.id < b.id ? -1 : 1))) {
     const read = readRecord(head);
     if (read.ok) (byKind.get(read.record.kind) as RecordOf<Kind>[]).push(read.record);
     else if (read.why !== 'gone') {

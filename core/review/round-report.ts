@@ -46,6 +46,8 @@ export interface RoundReport extends RoundLook {
   readonly preferences: Review['preferences'];
   /** What the round showed, most urgent first. */
   readonly findings: readonly ReportedFinding[];
+  /** By finding: the words that a lead quoted and sent, as far as the record they are from still counts. */
+  readonly quotes: Readonly<Record<RecordId, readonly string[]>>;
   /** Findings of other rounds whose change this round carries. */
   readonly carried: readonly ReportedFinding[];
   /** Runs and readings of the round's pairs that are in no figure: they wait for the lead, or were set aside. */
@@ -67,6 +69,19 @@ export const findingsOf = ({ id, records }: Pick<ProjectLog, 'id' | 'records'>) 
   ownRecords(records.finding, id)
     .map(({ body, revision }): ReportedFinding => ({ id: revision.id, body }))
     .sort(byUrgency);
+
+const sentQuotes = ({ id, records }: ProjectLog): RoundReport['quotes'] => {
+  const counting = new Set(
+    [...records.run, ...records['damage-report'], ...records['bench-check']].map(
+      ({ revision }) => revision.id,
+    ),
+  );
+  const quotes: Record<RecordId, string[]> = {};
+  for (const { body } of ownRecords(records.quote, id))
+    if (body.finding !== undefined && body.sent !== undefined && counting.has(body.source))
+      (quotes[body.finding] ??= []).push(body.words);
+  return quotes;
+};
 
 /** The looks that the report shows: limits of the brief, places of findings, else the most checked one. */
 const looksAtWear = (
@@ -149,6 +164,7 @@ const reportOf = (
       ({ first, second }) => first === roundId || second === roundId,
     ),
     findings,
+    quotes: sentQuotes(log),
     carried: all.filter(({ body }) => body.carriedBy === roundId && body.round !== roundId),
     outside: {
       waiting: review.waiting.filter((one) => !one.counts && own.has(one.pair)).length,

@@ -17,6 +17,7 @@ const PLACES = [
   'testers',
   'runs',
   'waiting',
+  'words',
   'rounds',
   'brief',
 ] as const;

@@ -27,7 +27,7 @@ module.exports = {
       to: {
         path: 'node_modules/',
         pathNot:
-          'node_modules/(zod|uuid|canonicalize|@noble/hashes|fflate|saxes|xmlchars|geographiclib-geodesic|ml-matrix)/',
+          'node_modules/(zod|uuid|canonicalize|@noble/hashes|fflate|saxes|xmlchars|geographiclib-geodesic|ml-matrix|stemmer)/',
       },
     },
     {
@@ -64,6 +64,13 @@ module.exports = {
       comment: 'a headline is made of what the review says, never the other way round',
       from: { path: '^core/', pathNot: '^core/headlines/' },
       to: { path: '^core/headlines/' },
+    },
+    {
+      name: 'words-above-the-review',
+      severity: 'error',
+      comment: 'what people wrote is read from an opened project; only headlines say it',
+      from: { path: '^core/', pathNot: '^core/(words|headlines)/' },
+      to: { path: '^core/words/' },
     },
     {
       name: 'phone-and-desk-apart',

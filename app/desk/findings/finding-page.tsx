@@ -26,6 +26,7 @@ import { EditForm } from './edit-form.tsx';
 import type { FindingProps } from './finding-props.ts';
 import { FindingHistory } from './history.tsx';
 import { OutcomeForm } from './outcome-form.tsx';
+import { Quotes } from './quotes.tsx';
 import { Shows } from './shows.tsx';
 import { VerdictStamp } from './verdict-stamp.tsx';
 
@@ -132,6 +133,7 @@ const Page = (props: FindingProps) => {
         <Shows {...props} />
         <Wanted {...props} />
         <Came {...props} />
+        <Quotes {...props} />
       </div>
       <PhotoRow photos={body.photos ?? []} label={body.title} />
       <HowSure title={words.history}>

@@ -16,6 +16,7 @@ import { Mark } from '../frame/stamp.tsx';
 import { HandOutList } from '../people/hand-out-list.tsx';
 import { Notes } from '../people/notes.tsx';
 import { EditPair } from './pair-forms.tsx';
+import { wordsAddress } from '../words/words-address.ts';
 import { NewHandOut } from './hand-out-new.tsx';
 import { PairFacts } from './pair-facts.tsx';
 import { PairLife } from './pair-life.tsx';
@@ -165,6 +166,10 @@ export const PairPage = (props: TabProps & { readonly pair: RecordId }) => {
           empty={words.noNotes}
           notes={look.notes}
           by="tester"
+          all={{
+            href: wordsAddress(linksOf(id).place('words'), { pair }),
+            words: p().words.ofPair,
+          }}
         />
       </div>
       <HowSure title={p().pairs.loadsOfOne}>

@@ -18,9 +18,11 @@ export const Notes = (
     readonly empty: string;
     readonly notes: readonly Note[];
     readonly by: 'tester' | 'pair';
+    /** The same words in the list where they can be searched and quoted, and what that is called. */
+    readonly all: { readonly href: string; readonly words: string };
   },
 ) => {
-  const { review, records, title, empty, notes, by } = props;
+  const { review, records, title, empty, notes, by, all } = props;
   const names = namesIn(review, records);
   const say = sayOf(props);
   const links = linksOf(review.project.id);
@@ -53,6 +55,9 @@ export const Notes = (
           </Some>
         </ul>
       )}
+      <a class="no-print" href={all.href}>
+        {all.words}
+      </a>
     </section>
   );
 };

@@ -19,6 +19,7 @@ export const ShoeParts = (props: { readonly project: RecordId; readonly at: Shoe
           {words.part[part]}
         </a>
       ))}
+      <a href={place('words')}>{p().words.title}</a>
     </nav>
   );
 };

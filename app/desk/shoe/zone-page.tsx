@@ -14,6 +14,7 @@ import { roundDistance, sayOf } from '../frame/say.ts';
 import { SureStamp } from '../frame/stamp.tsx';
 import { surenessOfClaim } from './complaints-part.tsx';
 import { FindingForm } from './finding-form.tsx';
+import { wordsAddress } from '../words/words-address.ts';
 import { kindToShow, zoneAddress, type ZoneAddress } from './zone-address.ts';
 import { ZoneAside } from './zone-aside.tsx';
 import { roundsWith, ZoneProof, type RoundCell } from './zone-proof.tsx';
@@ -144,6 +145,9 @@ const Zone = (
             look={look}
             onAll={() => setMost({ ...most, reports: look.allReports })}
           />
+          <p class="no-print">
+            <a href={wordsAddress(links.place('words'), { zone: at.zone })}>{p().words.ofZone}</a>
+          </p>
           {telling && (
             <HowSure>
               <ZoneProof {...props} cells={cells} first={telling.round.id} />

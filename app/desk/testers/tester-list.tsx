@@ -63,6 +63,9 @@ const Actions = (props: TabProps) => {
       <LinkButton href={linksOf(props.review.project.id).place('plan')}>
         {p().testers.plan}
       </LinkButton>
+      <LinkButton href={linksOf(props.review.project.id).place('words')}>
+        {p().words.title}
+      </LinkButton>
     </div>
   );
 };

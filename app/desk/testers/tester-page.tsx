@@ -18,6 +18,7 @@ import { DamageItem, PainItem } from '../people/pain-answers.tsx';
 import { TakeBackForm } from '../pairs/take-back.tsx';
 import { HandOutList } from '../people/hand-out-list.tsx';
 import { Notes } from '../people/notes.tsx';
+import { wordsAddress } from '../words/words-address.ts';
 import { AgainstOthers } from './against-others.tsx';
 import { FeetDrawing } from './feet-drawing.tsx';
 import { inviteTester, sendHandOutFile } from './invite.ts';
@@ -176,6 +177,10 @@ export const TesterPage = (props: TabProps & { readonly tester: RecordId }) => {
             empty={words.noWords}
             notes={look.notes}
             by="pair"
+            all={{
+              href: wordsAddress(linksOf(id).place('words'), { tester }),
+              words: p().words.allWords,
+            }}
           />
           <section aria-label={words.feet}>
             <h2>{words.feet}</h2>

@@ -10,6 +10,7 @@ import { runsQuestions } from './runs-answers.ts';
 import { sheetQuestions } from './sheet-answers.ts';
 import { shoeQuestions } from './shoe-answers.ts';
 import { wearQuestions } from './wear-answers.ts';
+import { wordsQuestions } from './words-answers.ts';
 
 type Question = (opened: Opened, ...about: never[]) => unknown;
 
@@ -21,6 +22,7 @@ const questions = {
   ...changesQuestions,
   ...peopleQuestions,
   ...runsQuestions,
+  ...wordsQuestions,
 } satisfies Readonly<Record<string, Question>>;
 
 type Questions = typeof questions;

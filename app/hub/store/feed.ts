@@ -248,7 +248,7 @@ const rowOf = (
   };
 };
 
-/** Drops the bodies of a record that was taken back, and the attachments that nothing else shows. */
+/** Drops the bodies of a record that was taken back, the quotes of it, and the attachments that nothing else shows. */
 const takeBack = async (tx: Transaction<Tables>, group: string, id: string): Promise<void> => {
   const own = await tx
     .selectFrom('revisions')
@@ -320,6 +320,19 @@ export const pullRevisions = async (
                 await after()
                   .where('audience', '=', EVERYONE)
                   .where('kind', '=', 'project')
+                  .execute(),
+                // Whoever was sent a quote hears that its source was taken back.
+                await after()
+                  .where('erased', '=', 1)
+                  .where('id', 'in', (eb) =>
+                    eb
+                      .selectFrom('revisions as quote')
+                      .select('quote.about')
+                      .where('quote.group_id', '=', group)
+                      .where('quote.audience', '=', SPECIALISTS)
+                      .where('quote.kind', '=', 'quote')
+                      .where('quote.about', 'is not', null),
+                  )
                   .execute(),
               ]
             : [

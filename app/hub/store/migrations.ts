@@ -188,6 +188,25 @@ const returningAgain: Migration = {
   },
 };
 
+/** Quotes that came from a newer app before this hub knew the kind: they name their source, and go with it. */
+const quotes = (dialect: Dialect): Migration => ({
+  async up(db: Kysely<unknown>) {
+    const field = (name: string) =>
+      dialect === 'postgres'
+        ? sql`json::json #>> ${sql.lit(`{body,${name}}`)}`
+        : sql`json_extract(json, ${sql.lit(`$.body.${name}`)})`;
+    await sql`update revisions set about = ${field('source')}
+      where kind = 'quote' and json is not null`.execute(db);
+    await sql`update revisions set audience = '+'
+      where kind = 'quote' and json is not null and ${field('sent')} is not null`.execute(db);
+    await sql`update revisions set json = null
+      where kind = 'quote' and erased = 0 and exists (
+        select 1 from revisions as source
+         where source.group_id = revisions.group_id and source.id = revisions.about
+           and source.erased = 1)`.execute(db);
+  },
+});
+
 /** Every step from an empty database to today's, by name; steps are only ever added. */
 export const migrationsFor = (dialect: Dialect): Readonly<Record<string, Migration>> => ({
   '0001-first': first(dialect),
@@ -196,6 +215,7 @@ export const migrationsFor = (dialect: Dialect): Readonly<Record<string, Migrati
   '0004-trusted': trusted,
   '0005-specialists': specialists,
   '0006-returning-again': returningAgain,
+  '0007-quotes': quotes(dialect),
 });
 
 const steps = Object.keys(migrationsFor('sqlite')).sort();

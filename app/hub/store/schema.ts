@@ -20,7 +20,7 @@ export interface Tables {
     id: string;
     kind: string;
     author: string;
-    /** `*` every member, a member's id, or empty for leads only. */
+    /** `*` every member, `+` specialists, a member's id, or empty for leads only. */
     audience: string;
     stamp: string;
     hash: string;
@@ -28,7 +28,7 @@ export interface Tables {
     erased: number;
     /** SHA-256 of the attachment that this record names; null for other kinds. */
     attachment: string | null;
-    /** The record that an attachment belongs to; null for other kinds. */
+    /** The record that an attachment belongs to, or that a quote is of; null for other kinds. */
     about: string | null;
     /** Null once the record was taken back. */
     json: string | null;

@@ -1,10 +1,11 @@
-/** What a lead answers and decides about single records: replies to testers, and what counts. */
+/** What a lead says about single records: replies to testers, what counts, and what is quoted. */
 import * as z from 'zod/mini';
 import { stampSchema } from '../revision.ts';
 import {
   footField,
   idField,
   instantField,
+  lineField,
   measureField,
   measureUnitField,
   siteField,
@@ -63,5 +64,32 @@ export const decisionSchema = z.looseObject({
   at: instantField,
 });
 
+/** A record whose words can be quoted. */
+export const quotableKinds = ['run', 'damage-report', 'bench-check'] as const;
+export type QuotableKind = (typeof quotableKinds)[number];
+
+/**
+ * Words of a record that a lead marked, or quoted in a finding. It goes with its source: where that is taken
+ * back, the words here are dropped as well, wherever they went.
+ */
+export const quoteSchema = z.looseObject({
+  project: idField,
+  /** The record that says it. */
+  source: idField,
+  sourceKind: z.enum(quotableKinds),
+  /** Where in the body, e.g. `words` or `feet.complaints.0.words`. */
+  field: lineField,
+  /** As they stood there when they were quoted. */
+  words: wordsField,
+  /** Who said it; absent: the shop. */
+  tester: z.optional(idField),
+  /** The finding that quotes it; absent: only marked. */
+  finding: z.optional(idField),
+  at: instantField,
+  /** Since when specialists may read it; absent: leads alone. */
+  sent: z.optional(instantField),
+});
+
+export type Quote = z.infer<typeof quoteSchema>;
 export type Reply = z.infer<typeof replySchema>;
 export type Decision = z.infer<typeof decisionSchema>;

@@ -18,6 +18,7 @@ import {
   withoutPairsOutOfTolerance,
   type ProjectLog,
 } from '../../../core/review/index.ts';
+import { everyRemark } from '../../../core/words/index.ts';
 import { randomLog, type RandomLog } from '../../random-logs.ts';
 
 const LOGS = Number(process.env['PAIRLOG_LOGS'] ?? 150);
@@ -109,6 +110,14 @@ const answersTo = async ({ heads, nowMs, project }: RandomLog) => {
     [`${name} courses`, () => rounds.map((round) => desk.courses(project, round, 4))] as const,
     [`${name} panel`, () => desk.panelCheck(project)] as const,
     [`${name} feet`, () => desk.feet(project)] as const,
+    [
+      `${name} words`,
+      () => desk.words(project, { ...everyRemark, text: 'heel', most: 9, left: [] }),
+    ] as const,
+    [
+      `${name} quotes`,
+      () => records.finding.map(({ revision }) => desk.quotes(project, revision.id)),
+    ] as const,
   ];
   const printed = (part: (log: ProjectLog) => ProjectLog) => () => {
     const whole = openProject(records, project, nowMs);

@@ -127,6 +127,8 @@ beforeAll(async () => {
     ['hand-out', 'hand-out', { tester }],
     ['reply', 'reply', { tester }],
     ['decision', 'decision', {}],
+    ['quote', 'quote', { source: idOf(70), tester }],
+    ['sent quote', 'quote', { source: idOf(70), tester, sent: '2026-11-18T10:00:00+01:00' }],
     ['unknown kind', 'weather-mast', {}],
   ] as const)
     records[name] = seal(kind, lead, body);
@@ -293,6 +295,8 @@ describe('each record', () => {
     ['acknowledgement', [0, 0, 1, 0, 0, 1, 0]],
     ['reply', [0, 0, 1, 0, 0, 1, 0]],
     ['decision', [0, 0, 0, 0, 0, 1, 0]],
+    ['quote', [0, 0, 0, 0, 0, 1, 0]],
+    ['sent quote', [0, 0, 0, 0, 1, 1, 0]],
     ['unknown kind', [0, 0, 0, 0, 0, 1, 0]],
   ] as const)('%s is read by those it is for', async (name, readers) => {
     for (const [at, caller] of callers.entries()) {
@@ -317,6 +321,8 @@ describe('each record', () => {
     ['report', ['401', '401', no, no, no, 'stored']],
     ['reply', ['401', '401', no, no, no, 'stored']],
     ['decision', ['401', '401', no, no, no, 'stored']],
+    ['quote', ['401', '401', no, no, no, 'stored']],
+    ['sent quote', ['401', '401', no, no, no, 'stored']],
     ['tester', ['401', '401', no, no, no, 'stored']],
     ['run', ['401', '401', 'stored', no, no, 'stored']],
     ['ranking', ['401', '401', 'stored', no, no, 'stored']],

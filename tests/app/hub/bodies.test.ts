@@ -51,6 +51,13 @@ const more: readonly (readonly [Kind, Body])[] = [
     },
   ],
   [
+    'quote',
+    {
+      ...{ project: idOf(1), source: idOf(2), sourceKind: 'run', field: 'words', at },
+      ...{ words: 'The tongue slides.', tester: idOf(3), finding: idOf(4), sent: at },
+    },
+  ],
+  [
     'run',
     {
       ...{ project: idOf(1), pair: idOf(2), tester: idOf(3), startedAt: at, distanceM: 8000 },

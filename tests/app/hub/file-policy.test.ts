@@ -38,6 +38,7 @@ const kinds = [
   'finding',
   'reply',
   'decision',
+  'quote',
   'weather-mast',
 ];
 
@@ -60,7 +61,13 @@ const anyState: fc.Arbitrary<Revision> = fc
         kind: id === ada || id === ben ? 'tester' : kind,
         author,
         sv: 9,
-        body: state === 'kept' ? { ...(tester && { tester }), record, word: ms } : null,
+        body:
+          state === 'kept'
+            ? {
+                ...{ ...(tester && { tester }), record, source: record, word: ms },
+                ...(ms % 2 === 0 && { sent: '2026-11-18T10:00:00Z' }),
+              }
+            : null,
         ...(state !== 'kept' && { deleted: true as const }),
         ...(state === 'erased' && { erased: true as const }),
       },
@@ -156,10 +163,8 @@ describe('without a choice', () => {
           // What was taken back is gone from the hub, and from a file as soon as it is exported.
           const erased = new Set(all.filter((one) => one.erased).map(({ id }) => id));
           const kept = (revisions: readonly Revision[]) =>
-            stateOf(
-              logOf(revisions.filter(({ id, body }) => !erased.has(id) && !isOfErased(body))),
-            );
-          const isOfErased = (body: Revision['body']) => erased.has(body?.['record'] as RecordId);
+            stateOf(logOf(revisions.filter((one) => !erased.has(one.id) && !isOfErased(one))));
+          const isOfErased = (one: Revision) => erased.has(recordShownIn(one) ?? one.id);
           expect(kept(taken)).toEqual(kept(await pull(taker)));
         },
       ),

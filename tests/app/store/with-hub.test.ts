@@ -479,6 +479,69 @@ describe('sync', () => {
     expect([...new Set(kinds)].sort()).toEqual(['attachment', 'run', 'tester']);
   });
 
+  it('drops the quotes of a run that is taken back, on the leads’ and on the specialists’ devices', async () => {
+    const { id, phone } = await newTester('T01');
+    const words = 'The tongue slides to the outside.';
+    const run = value(await phone.save('run', { ...runOf(id), words })).revision.id;
+    await phone.sync();
+    await lead.sync();
+    const at = '2026-05-03T07:30:00+02:00';
+    const body: BodyOf<'quote'> = {
+      ...{ project, source: run, sourceKind: 'run', field: 'words', words, tester: id, at },
+    };
+    const [kept, sent, removed] = [
+      value(await lead.save('quote', body)).revision.id,
+      value(await lead.save('quote', { ...body, sent: at })).revision.id,
+      value(await lead.save('quote', body)).revision.id,
+    ];
+    value(await lead.erase(removed));
+    await lead.sync();
+    const reader = await hub.joined('specialist');
+    await reader.sync();
+    expect((await reader.list('quote')).map(({ body: said }) => said.words)).toEqual([words]);
+    // A lead who is offline quotes it once more.
+    const away = await hub.joined('lead');
+    await away.sync();
+    const late = value(await away.save('quote', body)).revision.id;
+    value(await phone.eraseForGood(run));
+    await phone.sync();
+    for (const device of [lead, reader, away]) await device.sync();
+    for (const device of [lead, reader, away]) {
+      expect(await device.list('quote')).toEqual([]);
+      for (const quote of [kept, sent, removed, late])
+        expect(await device.history(quote)).toBeNull();
+      expect((await device.unsent()).refused).toEqual([]);
+    }
+  });
+
+  it('takes a quote back from specialists, and gives them none that was not sent', async () => {
+    const at = '2026-05-03T07:30:00+02:00';
+    const body: BodyOf<'quote'> = {
+      ...{
+        project,
+        source: lead.newId(),
+        sourceKind: 'run',
+        field: 'words',
+        words: 'It rubs.',
+        at,
+      },
+    };
+    const quote = value(await lead.save('quote', body)).revision.id;
+    await lead.sync();
+    const reader = await hub.joined('specialist');
+    await reader.sync();
+    expect(await reader.list('quote')).toEqual([]);
+    value(await lead.save('quote', { ...body, sent: at }, quote));
+    await lead.sync();
+    await reader.sync();
+    expect(await reader.list('quote')).toHaveLength(1);
+    value(await lead.eraseForGood(quote));
+    await lead.sync();
+    await reader.sync();
+    expect(await reader.list('quote')).toEqual([]);
+    expect((await reader.history(quote))?.older).toEqual([]);
+  });
+
   it('drops a photo that waits when its run is taken back, on every device', async () => {
     let goodNetwork = false;
     const { id, phone } = await newTester('T01', { maySendAttachments: () => goodNetwork });

@@ -92,6 +92,7 @@ export const file = {
     acknowledgement: ['acknowledgement', 'acknowledgements'],
     reply: ['reply', 'replies'],
     decision: ['decision', 'decisions'],
+    quote: ['quote', 'quotes'],
     attachment: ['photo, track or file', 'photos, tracks or files'],
   } as Readonly<Record<Kind, readonly [string, string]>>,
   unknownKind: ['entry of a newer app', 'entries of a newer app'] as readonly [string, string],

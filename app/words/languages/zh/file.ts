@@ -71,6 +71,7 @@ export const file: FileWords = {
     acknowledgement: ['收到确认', '收到确认'],
     reply: ['答复', '答复'],
     decision: ['裁定', '裁定'],
+    quote: ['引文', '引文'],
     attachment: ['照片、轨迹或文件', '照片、轨迹或文件'],
   },
   unknownKind: ['新版应用的记录', '新版应用的记录'],

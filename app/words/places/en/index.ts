@@ -10,6 +10,7 @@ import { shoes } from './shoes.ts';
 import { testers } from './testers.ts';
 import { verdict } from './verdict.ts';
 import { wear } from './wear.ts';
+import { words } from './words.ts';
 
 export const places = {
   brief,
@@ -25,4 +26,5 @@ export const places = {
   testers,
   verdict,
   wear,
+  words,
 };

@@ -12,6 +12,7 @@ import { shoes } from './shoes.ts';
 import { testers } from './testers.ts';
 import { verdict } from './verdict.ts';
 import { wear } from './wear.ts';
+import { words } from './words.ts';
 
 export const places: PlaceWords = withSpaces({
   brief,
@@ -27,4 +28,5 @@ export const places: PlaceWords = withSpaces({
   testers,
   verdict,
   wear,
+  words,
 });

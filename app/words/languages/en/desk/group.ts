@@ -8,7 +8,7 @@ export const group = {
   inviteLead: 'Invite another lead',
   inviteSpecialist: 'Invite a specialist',
   specialistHint:
-    'A specialist of the factory reads findings and the reports that you send, and nothing else.',
+    'A specialist of the factory reads findings, and the quotes and reports that you send, and nothing else.',
   files: 'Files',
   exportAll: 'Save the whole log as a file',
   open: 'Open a file',

@@ -142,6 +142,7 @@ export const report = {
     noFindings: 'No finding has reached you yet.',
     noReports: 'No report has reached you yet.',
     mine: 'Trade',
+    quotes: 'What testers say',
     open: 'Open',
     save: 'Save as a file',
     missing: 'The report is not on this device yet. Open this page once with a network.',

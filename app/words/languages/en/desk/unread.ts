@@ -26,6 +26,7 @@ export const unread = {
     acknowledgement: 'Answer to a stop-use notice',
     reply: 'Reply to a tester',
     decision: 'Decision',
+    quote: 'Quote',
     attachment: 'Photo or track',
   } as Readonly<Record<Kind, string>>,
   /** By the name of the field in the record, and of the list it stands in. */

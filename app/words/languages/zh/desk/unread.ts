@@ -25,6 +25,7 @@ export const unread: DeskWords['unread'] = {
     acknowledgement: '停用通知的确认',
     reply: '给试穿员的答复',
     decision: '取舍决定',
+    quote: '引文',
     attachment: '照片或轨迹',
   },
   fields: {

@@ -1,0 +1,5 @@
+export { remarkPlaces, type Remark, type RemarkPlace, type Tapped } from './remarks.ts';
+export type { Mention } from './dictionary-types.ts';
+export { mentionsIn } from './dictionary.ts';
+export type { Hit } from './search.ts';
+export * from './word-list.ts';

@@ -1,0 +1,146 @@
+/** What did people write, each remark once, with what was tapped beside it? Nothing that was set aside or erased is in it. */
+import type { ComplaintKind, ZoneCode } from '../foot/index.ts';
+import { mileageAt } from '../mileage/index.ts';
+import type {
+  BenchCheck,
+  Complaint,
+  DamageReport,
+  Foot,
+  QuotableKind,
+  RecordId,
+  RecordOf,
+  Run,
+} from '../records/index.ts';
+import { ownRecords, type ProjectLog } from '../review/project-log.ts';
+import type { Metres } from '../units/index.ts';
+import type { Mention } from './dictionary-types.ts';
+import { mentionsIn } from './dictionary.ts';
+
+/** What a remark is on. `stop`: why a pair was worn against a notice. `check`: the shop's, on a bench check. */
+export const remarkPlaces = ['run', 'complaint', 'pain', 'stop', 'damage', 'check'] as const;
+export type RemarkPlace = (typeof remarkPlaces)[number];
+
+export interface Tapped {
+  readonly foot: Foot;
+  readonly zone: ZoneCode;
+  readonly kind: ComplaintKind;
+}
+
+export interface Remark {
+  /** The source and the field: tells it from all others, and stays as long as the record does. */
+  readonly id: string;
+  readonly source: RecordId;
+  readonly sourceKind: QuotableKind;
+  /** Path in the body, e.g. `feet.complaints.0.words`. */
+  readonly field: string;
+  readonly on: RemarkPlace;
+  readonly text: string;
+  /** Null: the shop. */
+  readonly tester: RecordId | null;
+  readonly pair: RecordId;
+  /** Null: the pair is not in the log. */
+  readonly round: RecordId | null;
+  /** On the pair before the run, or when it was said. */
+  readonly pairM: Metres;
+  readonly atMs: number;
+  /** Of the complaint or the damage; null: not said. */
+  readonly foot: Foot | null;
+  /** On the same run, each once. */
+  readonly tapped: readonly Tapped[];
+  /** SHA-256 of each photo that was taken with it. */
+  readonly photos: readonly string[];
+  /** What the dictionary finds that was not tapped on the run: to be asked about, never counted. */
+  readonly untapped: readonly Mention[];
+}
+
+type Words = Pick<Remark, 'field' | 'on' | 'text' | 'foot' | 'photos'>;
+
+const complaintsOf = ({ feet }: Run): readonly Complaint[] =>
+  feet?.answer === 'complaints' ? feet.complaints : [];
+
+const wordsOfRun = (run: Run): readonly Words[] => {
+  const words = (
+    field: string,
+    on: RemarkPlace,
+    text: string | undefined,
+    of: { readonly foot?: Foot; readonly photos?: readonly string[] | undefined } = {},
+  ): Words[] =>
+    text === undefined || text.trim() === ''
+      ? []
+      : [{ field, on, text: text.trim(), foot: of.foot ?? null, photos: of.photos ?? [] }];
+  return [
+    ...words('words', 'run', run.words, { photos: run.photos }),
+    ...complaintsOf(run).flatMap((one, at) =>
+      words(`feet.complaints.${at}.words`, 'complaint', one.words, one),
+    ),
+    ...words('pain.where', 'pain', run.pain?.where),
+    ...words('wornDespiteStop', 'stop', run.wornDespiteStop),
+  ];
+};
+
+const wordsOf = (on: 'damage' | 'check', body: DamageReport | BenchCheck): readonly Words[] => {
+  const text = body.words?.trim() ?? '';
+  const foot = 'foot' in body && (body.foot === 'left' || body.foot === 'right') ? body.foot : null;
+  return text === '' ? [] : [{ field: 'words', on, text, foot, photos: body.photos ?? [] }];
+};
+
+/** Neither the zone nor the kind was tapped on the run. */
+const isUntapped = ({ zone, kind }: Mention, tapped: readonly Tapped[]): boolean =>
+  !tapped.some(
+    (one) => (zone !== null && one.zone === zone) || (kind !== null && one.kind === kind),
+  );
+
+const tappedIn = (run: Run): readonly Tapped[] => [
+  ...new Map(
+    complaintsOf(run).map(({ foot, zone, kind }) => [
+      `${foot} ${zone} ${kind}`,
+      { foot, zone, kind },
+    ]),
+  ).values(),
+];
+
+/** All remarks of a project, the latest first. */
+export const remarksOf = (log: ProjectLog): readonly Remark[] => {
+  const pairs = new Map(log.pairs.map((pair) => [pair.id, pair]));
+  const remarks = (
+    { kind: sourceKind, revision }: RecordOf<QuotableKind>,
+    about: Pick<Remark, 'tester' | 'pair' | 'tapped' | 'atMs'>,
+    words: readonly Words[],
+  ): Remark[] => {
+    const pair = pairs.get(about.pair);
+    return words.map((one) => ({
+      ...about,
+      ...one,
+      id: `${revision.id}.${one.field}`,
+      source: revision.id,
+      sourceKind,
+      round: pair?.round ?? null,
+      // A run without a time ends as it begins, and is not before itself.
+      pairM: pair ? mileageAt(pair.curve, about.atMs - 1) : (0 as Metres),
+      untapped:
+        one.on === 'run' || one.on === 'complaint'
+          ? mentionsIn(one.text).filter((mention) => isUntapped(mention, about.tapped))
+          : [],
+    }));
+  };
+  const { records, id } = log;
+  return [
+    ...ownRecords(records.run, id).flatMap((record) => {
+      const { tester, pair, startedAt } = record.body;
+      const about = { tester, pair, atMs: Date.parse(startedAt), tapped: tappedIn(record.body) };
+      return remarks(record, about, wordsOfRun(record.body));
+    }),
+    ...ownRecords(records['damage-report'], id).flatMap((record) => {
+      const { tester, pair, at } = record.body;
+      const about = { tester, pair, atMs: Date.parse(at), tapped: [] };
+      return remarks(record, about, wordsOf('damage', record.body));
+    }),
+    ...ownRecords(records['bench-check'], id).flatMap((record) => {
+      const about = {
+        ...{ tester: null, pair: record.body.pair },
+        ...{ atMs: Date.parse(record.body.at), tapped: [] },
+      };
+      return remarks(record, about, wordsOf('check', record.body));
+    }),
+  ].sort((a, b) => b.atMs - a.atMs || (a.id < b.id ? -1 : 1));
+};
