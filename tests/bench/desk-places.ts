@@ -38,7 +38,6 @@ export const places: readonly BenchPlace[] = [
   { name: 'waiting', to: { path: 'waiting' }, shows: 'h1', tab: 'waiting' },
   { name: 'rounds', to: { path: 'rounds' }, shows: '.round-list', tab: 'rounds' },
   { name: 'brief', to: { path: 'brief' }, shows: '.place-head h1', tab: 'brief' },
-  { name: 'report', to: { path: 'report' }, shows: '.place-head h1', tab: 'report' },
 ];
 
 /** The tabs before, at commit f7e5468. */
@@ -65,5 +64,4 @@ export const formerPlaces: readonly BenchPlace[] = [
   { name: 'waiting', to: { path: 'waiting' }, shows: 'h2, main p' },
   { name: 'rounds', to: { path: 'rounds' }, shows: '.sheet' },
   { name: 'brief', to: { path: 'brief' }, shows: 'form' },
-  { name: 'report', to: { path: 'report' }, shows: 'h2' },
 ];

@@ -37,9 +37,9 @@ export type PlaceAnswers = {
     : never;
 };
 
-/** Answers that are kept until the log changes: each asks for much work, and is of the whole project. */
+/** Answers that are kept until the log changes: each asks for much work, and there are few of them. */
 const kept: ReadonlySet<string> = new Set([
-  'sheet',
+  'calendar',
   'shoe',
   'comfort',
   'pairList',

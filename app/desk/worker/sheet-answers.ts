@@ -44,7 +44,7 @@ export interface Sheet {
   readonly rounds: readonly SheetRound[];
 }
 
-const sheet = ({ log, review, verdicts }: Opened): Sheet => {
+const workOutSheet = ({ log, review, verdicts }: Opened): Sheet => {
   const overview = overviewOf(log, review, verdicts());
   const callouts = calloutsOf(log, review, verdicts());
   const facts = { review, verdicts: verdicts(), overview, callouts };
@@ -71,6 +71,15 @@ const sheet = ({ log, review, verdicts }: Opened): Sheet => {
       };
     }),
   };
+};
+
+const sheets = new WeakMap<Opened, Sheet>();
+
+/** Worked out once: the sheet and the card among all shoes show the same. */
+const sheet = (opened: Opened): Sheet => {
+  const known = sheets.get(opened) ?? workOutSheet(opened);
+  sheets.set(opened, known);
+  return known;
 };
 
 /** A project as its card among all shoes shows it. */
