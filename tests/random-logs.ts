@@ -180,7 +180,7 @@ const valueOf = (schema: z.ZodMiniType, name: string, mood: Mood): unknown => {
     case 'optional':
     case 'nullable':
       // They are in no figure, and drawing them would change the log of every seed that is kept.
-      if (name === 'archived' || name === 'correctedBy') return undefined;
+      if (['archived', 'correctedBy', 'broughtIn'].includes(name)) return undefined;
       return random() < mood.present
         ? valueOf(def.innerType as z.ZodMiniType, name, mood)
         : def.type === 'nullable'
