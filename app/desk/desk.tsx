@@ -17,6 +17,7 @@ import type { DeskRecords } from './worker/desk-work.ts';
 import '../parts/charts/charts.css';
 import '../parts/foot-map/foot-map.css';
 import './desk.css';
+import './print.css';
 
 const ProjectDesk = (props: {
   readonly records: DeskRecords;

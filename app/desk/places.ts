@@ -9,6 +9,7 @@ import { RoundsPlace } from './rounds/rounds-place.tsx';
 import { RunsPlace } from './runs/runs-place.tsx';
 import { SheetPlace } from './sheet/sheet-place.tsx';
 import { ShoePlace } from './shoe/shoe-place.tsx';
+import { TablesPlace } from './tables/tables-place.tsx';
 import { TestersPlace } from './testers/testers-place.tsx';
 import { VerdictPlace } from './verdict/verdict-place.tsx';
 import { WaitingPlace } from './runs/waiting-place.tsx';
@@ -30,4 +31,5 @@ export const screens: Readonly<Record<Place, FunctionComponent<PlaceProps>>> = {
   report: ReportPlace,
   plan: PlanPlace,
   waiting: WaitingPlace,
+  tables: TablesPlace,
 };

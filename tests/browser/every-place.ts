@@ -19,6 +19,7 @@ const PLACES = [
   'waiting',
   'rounds',
   'brief',
+  'tables',
 ] as const;
 
 /** Pages of single records: found by the first link of that kind on a place. */

@@ -21,6 +21,7 @@ const furtherPlaces = {
   report: 'verdict',
   plan: 'testers',
   waiting: 'runs',
+  tables: 'sheet',
 } as const satisfies Readonly<Record<string, Tab>>;
 export type Further = keyof typeof furtherPlaces;
 export type Place = Tab | Further;

@@ -9,6 +9,7 @@ import { peopleQuestions } from './people-answers.ts';
 import { runsQuestions } from './runs-answers.ts';
 import { sheetQuestions } from './sheet-answers.ts';
 import { shoeQuestions } from './shoe-answers.ts';
+import { tablesQuestions } from './tables-answers.ts';
 import { wearQuestions } from './wear-answers.ts';
 
 type Question = (opened: Opened, ...about: never[]) => unknown;
@@ -21,6 +22,7 @@ const questions = {
   ...changesQuestions,
   ...peopleQuestions,
   ...runsQuestions,
+  ...tablesQuestions,
 } satisfies Readonly<Record<string, Question>>;
 
 type Questions = typeof questions;

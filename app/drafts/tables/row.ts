@@ -29,7 +29,6 @@ type Why =
         | 'no-date'
         | 'no-time'
         | 'no-clock'
-        | 'no-length'
         | 'future'
         | 'before-from'
         | 'far'

@@ -1,0 +1,40 @@
+/** What is wrong with a cell of a table and what to do, in the language of the screen. */
+import type { RecordId } from '../../../core/records/index.ts';
+import { metres, seconds } from '../../../core/units/index.ts';
+import type { CellTrouble } from '../../drafts/tables/row.ts';
+import { formatPace } from '../../parts/format.ts';
+import { d, p } from '../../words/index.ts';
+import { sayRange } from '../in-range.ts';
+
+/** More words than this are not offered at once. */
+const MOST_WORDS = 8;
+
+export const sayTrouble = (
+  trouble: CellTrouble,
+  tester: (id: RecordId | null) => string,
+): string => {
+  const words = p().tables.troubles;
+  switch (trouble.why) {
+    case 'not-a-code':
+      return d().notACode;
+    case 'out-of-range':
+      return sayRange(trouble.range);
+    case 'pace':
+      return words.pace(formatPace(metres(1000), seconds(trouble.secondsPerKm)));
+    case 'with-another':
+      return trouble.tester === null
+        ? words['with-nobody']
+        : words['with-another'](tester(trouble.tester));
+    case 'held':
+      return words.held(tester(trouble.tester));
+    case 'twice':
+    case 'held-in-row':
+      return words[trouble.why](trouble.line);
+    case 'maybe-same':
+      return trouble.line === null ? words['maybe-here'] : words['maybe-same'](trouble.line);
+    case 'unknown-word':
+      return words['unknown-word'](trouble.words.slice(0, MOST_WORDS).join(', '));
+    default:
+      return words[trouble.why];
+  }
+};
