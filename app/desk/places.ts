@@ -9,13 +9,18 @@ import { RoundsPlace } from './rounds/rounds-place.tsx';
 import { RunsPlace } from './runs/runs-place.tsx';
 import { SheetPlace } from './sheet/sheet-place.tsx';
 import { ShoePlace } from './shoe/shoe-place.tsx';
-import { TablesPlace } from './tables/tables-place.tsx';
 import { TestersPlace } from './testers/testers-place.tsx';
 import { VerdictPlace } from './verdict/verdict-place.tsx';
 import { WaitingPlace } from './runs/waiting-place.tsx';
 import { WearPlace } from './wear/wear-place.tsx';
 import type { Place } from './frame/route.ts';
 import type { PlaceProps } from './desk-state.ts';
+import { latePart } from '../parts/late.tsx';
+
+// The reader of tables is fetched with the first table.
+const TablesPlace = latePart<PlaceProps>(
+  async () => (await import('./tables/tables-place.tsx')).TablesPlace,
+);
 
 export const screens: Readonly<Record<Place, FunctionComponent<PlaceProps>>> = {
   sheet: SheetPlace,

@@ -136,6 +136,28 @@ const doubtPlace = (
   reader.doubt('pair', { why: 'with-another', tester: other });
 };
 
+const wornBy = ({ tester, pair }: Pick<KnownRun, 'tester' | 'pair'>): string => `${tester} ${pair}`;
+
+/** The first run of a tester in a pair is marked as it is where testers log: its scores are kept apart. */
+export const withFirstImpressions = (
+  rows: readonly ReadRow[],
+  known: readonly KnownRun[],
+): readonly ReadRow[] => {
+  const worn = new Set(known.map(wornBy));
+  const first = new Map<string, { readonly line: number; readonly ms: number }>();
+  for (const { line, record } of rows) {
+    if (record?.kind !== 'run' || worn.has(wornBy(record.body))) continue;
+    const [key, ms] = [wornBy(record.body), Date.parse(record.body.startedAt)];
+    if (ms < (first.get(key)?.ms ?? Infinity)) first.set(key, { line, ms });
+  }
+  const lines = new Set([...first.values()].map(({ line }) => line));
+  return rows.map((row) =>
+    lines.has(row.line) && row.record?.kind === 'run'
+      ? { ...row, record: { ...row.record, body: { ...row.record.body, firstImpression: true } } }
+      : row,
+  );
+};
+
 export const readRun = (
   reader: RowReader,
   ways: Ways,

@@ -8,7 +8,7 @@ import { readPair, readTester, Seen } from './people.ts';
 import { RowReader, type KnownRun, type ReadRow, type TableRecord } from './row.ts';
 import type { Sheet } from './sheet.ts';
 import { readHandOut, type RowSpans } from './hand-outs.ts';
-import { readRun } from './runs.ts';
+import { readRun, withFirstImpressions } from './runs.ts';
 import { RunIndex } from './run-index.ts';
 import type { WearContext } from './who.ts';
 import type { Way, Ways } from './ways.ts';
@@ -110,7 +110,8 @@ export const readTable = (
     case 'runs': {
       const about = wearContext(context);
       const index = new RunIndex(context.runs);
-      return readers.map((reader) => readRun(reader, ways, about, index));
+      const read = readers.map((reader) => readRun(reader, ways, about, index));
+      return withFirstImpressions(read, context.runs);
     }
   }
 };

@@ -3,8 +3,8 @@
  * the columns themselves, the ranges of the records and the glossary, so that it says what the tables say.
  */
 import { measures, rangeOf, ranges, unitsOf, type Range } from '../../../core/records/index.ts';
-import { columns as english } from '../../words/say-columns/en.ts';
-import { columns as chinese } from '../../words/say-columns/zh.ts';
+import { columns as english, notSaid } from '../../words/say-columns/en.ts';
+import { columns as chinese, notSaid as notSaidInChinese } from '../../words/say-columns/zh.ts';
 import type { Glossary } from '../../words/types.ts';
 import { tableOf, type Table } from './table.ts';
 
@@ -161,11 +161,14 @@ const valuesOf = (table: string, column: string, { en, zh }: Glossaries): Entry[
   const terms = termsByColumn[`${table}.${column}`] ?? termsByColumn[column];
   if (!terms) return [];
   const [own, other] = [terms(en), terms(zh)];
-  return Object.keys(own).map((value) => ({
+  const named = Object.keys(own).map((value) => ({
     value,
     en: nameOf(own[value]),
     zh: nameOf(other[value]),
   }));
+  return table === 'pair-surfaces' && column === 'surface'
+    ? [...named, { value: 'unknown', en: notSaid, zh: notSaidInChinese }]
+    : named;
 };
 
 const meaningIn = (words: Readonly<Record<string, string>>, table: string, column: string) =>

@@ -226,3 +226,6 @@ export const columns = {
   'testers.runs': 'How many runs are on record',
   'wear-curves.km': 'Distance on the pair',
 } as const;
+
+/** Of an answer that was not given. */
+export const notSaid = 'not said';

@@ -228,3 +228,5 @@ export const columns: Readonly<Record<keyof typeof english, string>> = {
   'testers.runs': '记录在案的跑步次数',
   'wear-curves.km': '样鞋已跑距离',
 };
+
+export const notSaid = '未回答';

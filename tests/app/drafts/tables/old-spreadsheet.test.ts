@@ -139,6 +139,17 @@ describe('the old spreadsheet', () => {
     }
   });
 
+  it('marks the first run of each tester in a pair, whose scores are kept apart', () => {
+    const firsts = bodiesOf(runs.rows).filter(
+      (body) => 'firstImpression' in body && body.firstImpression === true,
+    );
+    expect(firsts).toHaveLength(20);
+    // With each of them on record no later run is a first one.
+    const worn20 = firsts.map((body) => ({ ...saved('run', body).body, dayOnly: false }));
+    const later = read(tables.runs, { ...worn, runs: worn20 }).rows;
+    expect(bodiesOf(later).some((body) => 'firstImpression' in body)).toBe(false);
+  });
+
   it('adds nothing when it is brought in a second time', () => {
     const here: TableContext = {
       ...worn,
