@@ -1,13 +1,26 @@
 /** What is wrong with a cell of a table and what to do, in the language of the screen. */
 import type { RecordId } from '../../../core/records/index.ts';
 import { metres, seconds } from '../../../core/units/index.ts';
+import type { Column } from '../../drafts/tables/columns.ts';
 import type { CellTrouble } from '../../drafts/tables/row.ts';
 import { formatPace } from '../../parts/format.ts';
-import { d, p } from '../../words/index.ts';
+import { d, locale, p, terms } from '../../words/index.ts';
 import { sayRange } from '../in-range.ts';
 
-/** More words than this are not offered at once. */
-const MOST_WORDS = 8;
+/** The words that can be typed, as the reader says them. */
+const namesOf = (column: Column, ids: readonly string[]): string => {
+  const { yes, no } = p().runs.form;
+  const { surfaces, grounds, socks } = terms();
+  const named: Readonly<Partial<Record<Column, Readonly<Record<string, string>>>>> = {
+    surface: surfaces,
+    ground: grounds,
+    sock: socks,
+    blind: { yes, no },
+  };
+  return new Intl.ListFormat(locale(), { type: 'disjunction' }).format(
+    ids.map((id) => named[column]?.[id] ?? id),
+  );
+};
 
 export const sayTrouble = (
   trouble: CellTrouble,
@@ -33,7 +46,7 @@ export const sayTrouble = (
     case 'maybe-same':
       return trouble.line === null ? words['maybe-here'] : words['maybe-same'](trouble.line);
     case 'unknown-word':
-      return words['unknown-word'](trouble.words.slice(0, MOST_WORDS).join(', '));
+      return words['unknown-word'](namesOf(trouble.column, trouble.words));
     default:
       return words[trouble.why];
   }

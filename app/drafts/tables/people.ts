@@ -1,13 +1,16 @@
 /** Testers and pairs from the rows of a table. Pure. */
 import {
   editBody,
+  isIn,
   ranges,
   readBody,
   type Pair,
+  type Range,
   type RecordId,
   type RecordOf,
 } from '../../../core/records/index.ts';
 import { footLengthOf, millimetres, type SizeSystem } from '../../../core/units/index.ts';
+import { EU_SIZES } from '../pair.ts';
 import { draftOfTester, rangesOfTester, readTesterDraft, type TesterDraft } from '../tester.ts';
 import { readDistance, readNumber } from './cells.ts';
 import type { Column } from './columns.ts';
@@ -143,21 +146,16 @@ const sizeMmOf = (reader: RowReader, system: SizeSystem, ways: Ways): number | n
   if (text === '') return reader.fail('size', { why: 'missing' });
   const typed = readNumber(text, ways.decimal);
   if (typed === null) return reader.fail('size', { why: 'no-number' });
-  const mm = system === 'mondopoint' ? typed : Math.round(footLengthOf(typed, system));
-  const { least, most } = ranges.footLengthMm;
-  if (mm >= least && mm <= most) return mm;
-  return reader.fail('size', { why: 'out-of-range', range: rangeOfSizes(system) });
+  const range = rangeOfSizes(system);
+  if (!isIn(typed, range)) return reader.fail('size', { why: 'out-of-range', range });
+  return system === 'mondopoint' ? typed : Math.round(footLengthOf(typed, system));
 };
 
-/** Which sizes there are in a system: whole ones within what a record takes. */
-const rangeOfSizes = (system: SizeSystem) => {
+/** Which sizes there are in a system: those of the form, and of the same feet. Judgement, no source. */
+const rangeOfSizes = (system: SizeSystem): Range => {
   if (system === 'mondopoint') return ranges.footLengthMm;
-  // EU sizes as the form takes them; the others by the same feet.
-  const [least, most] = { eu: [17, 56], uk: [0, 20], us: [0, 21], 'us-women': [0, 22] }[system] as [
-    number,
-    number,
-  ];
-  return { least, most, unit: null };
+  if (system === 'eu') return { least: EU_SIZES.smallest, most: EU_SIZES.largest, unit: null };
+  return { least: 0, most: 22, unit: null };
 };
 
 export interface PairContext {

@@ -170,7 +170,7 @@ export const tables = {
     held: (tester: string) => `${tester} had this pair in that time. Correct the dates.`,
     'held-in-row': (line: number) =>
       `In that time the pair was out by row ${line}. Correct one of the two.`,
-    'unknown-word': (words: string) => `Not known. Type one of: ${words}.`,
+    'unknown-word': (words: string) => `Not known. Type ${words}.`,
   },
   broughtInBy: (who: string, date: string) => `Brought in from a table by ${who} on ${date}.`,
   dayOnly: 'The table named the day alone: the hour is made up.',

@@ -139,7 +139,7 @@ export const tables: PlaceWords['tables'] = {
     'maybe-here': '可能与已有的一次跑步相同。如果不是，请确认没有错。',
     held: (tester) => `那段时间这双鞋在 ${tester} 手里。请改正日期。`,
     'held-in-row': (line) => `按第 ${line} 行，那段时间这双鞋已发出。请改正其中一行。`,
-    'unknown-word': (words) => `不认识。请填写其中之一：${words}。`,
+    'unknown-word': (words) => `不认识。请填写${words}。`,
   },
   broughtInBy: (who, date) => `${who}于 ${date} 从表格导入。`,
   dayOnly: '表格只写了日期，时刻是补上的。',

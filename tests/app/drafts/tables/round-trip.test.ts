@@ -17,6 +17,8 @@ import { columnsIn, kindOf, readHead } from '../../../../app/drafts/tables/colum
 import { readSheet } from '../../../../app/drafts/tables/sheet.ts';
 import { readTable, type TableContext } from '../../../../app/drafts/tables/table.ts';
 import { guessWays } from '../../../../app/drafts/tables/ways.ts';
+import { groundNames, sockNames, surfaceNames } from '../../../../app/drafts/tables/names.ts';
+import { languageFile } from '../../../../app/terminal/languages.ts';
 import { readDemo } from '../../report/demo-report.ts';
 
 const two = (value: number): string => String(value).padStart(2, '0');
@@ -187,6 +189,19 @@ describe('a head', () => {
     expect(kindOf(['Pair', 'Measured at', 'Measure', 'Site', 'Value'])).toBe('bench');
     expect(kindOf(['something', 'else'])).toBeNull();
     expect(columnsIn(['Tester', 'Runner', 'Pair'], 'runs')).toEqual(['tester', null, 'pair']);
+  });
+});
+
+describe('a word', () => {
+  it.each(['en', 'zh'])('that the screen offers is read: %s', (language) => {
+    const { surfaces, grounds, socks } = languageFile(language).glossary;
+    for (const [names, terms] of [
+      [surfaceNames, surfaces],
+      [groundNames, grounds],
+      [sockNames, socks],
+    ] as const)
+      for (const [id, name] of Object.entries<string>(terms))
+        expect((names as ReadonlyMap<string, string>).get(name.toLowerCase()), name).toBe(id);
   });
 });
 
