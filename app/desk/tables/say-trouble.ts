@@ -2,7 +2,7 @@
 import type { RecordId } from '../../../core/records/index.ts';
 import { metres, seconds } from '../../../core/units/index.ts';
 import type { Column } from '../../drafts/tables/columns.ts';
-import type { CellTrouble } from '../../drafts/tables/row.ts';
+import type { CellTrouble, PlainWhy } from '../../drafts/tables/row.ts';
 import { formatPace } from '../../parts/format.ts';
 import { d, locale, p, terms } from '../../words/index.ts';
 import { sayRange } from '../in-range.ts';
@@ -22,14 +22,22 @@ const namesOf = (column: Column, ids: readonly string[]): string => {
   );
 };
 
+const isPlain = (
+  trouble: CellTrouble,
+): trouble is Extract<CellTrouble, { readonly why: PlainWhy }> =>
+  trouble.why === 'not-a-code' ||
+  typeof (p().tables.troubles as Readonly<Record<string, unknown>>)[trouble.why] === 'string';
+
+const sayPlain = (why: PlainWhy): string =>
+  why === 'not-a-code' ? d().notACode : p().tables.troubles[why];
+
 export const sayTrouble = (
   trouble: CellTrouble,
   tester: (id: RecordId | null) => string,
 ): string => {
   const words = p().tables.troubles;
+  if (isPlain(trouble)) return sayPlain(trouble.why);
   switch (trouble.why) {
-    case 'not-a-code':
-      return d().notACode;
     case 'out-of-range':
       return sayRange(trouble.range);
     case 'pace':
@@ -47,7 +55,5 @@ export const sayTrouble = (
       return trouble.line === null ? words['maybe-here'] : words['maybe-same'](trouble.line);
     case 'unknown-word':
       return words['unknown-word'](namesOf(trouble.column, trouble.words));
-    default:
-      return words[trouble.why];
   }
 };

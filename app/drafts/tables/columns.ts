@@ -12,13 +12,14 @@ const words = {
   runs: '[tester] [pair] [date] [distance] clock time surface ground temperature sock comfort pain words',
 } as const;
 
-const COLUMNS = [
-  ...(['code', 'name', 'length', 'length-left', 'length-right', 'width', 'girth'] as const),
-  ...(['mass', 'height', 'size', 'round', 'carried', 'pair', 'tester', 'from', 'until'] as const),
-  ...(['blind', 'date', 'clock', 'distance', 'time', 'surface', 'ground'] as const),
-  ...(['temperature', 'sock', 'comfort', 'pain', 'words'] as const),
-] as const;
-export type Column = (typeof COLUMNS)[number];
+/** The words of a text, without their brackets. */
+type Words<Text extends string> = Text extends `${infer First} ${infer Rest}`
+  ? Words<First> | Words<Rest>
+  : Text extends `[${infer Word}]`
+    ? Word
+    : Text;
+
+export type Column = Words<(typeof words)[TableKind]>;
 
 const listed = (kind: TableKind): readonly string[] => words[kind].split(' ');
 

@@ -6,6 +6,22 @@ import type { Column, TableKind } from './columns.ts';
 import type { SheetRow } from './sheet.ts';
 import type { Ways } from './ways.ts';
 
+/** What needs no figure and no name to be said. */
+export type PlainWhy =
+  | 'missing'
+  | 'not-a-code'
+  | 'unknown-pair'
+  | 'unknown-tester'
+  | 'unknown-round'
+  | 'no-number'
+  | 'no-date'
+  | 'no-time'
+  | 'no-clock'
+  | 'future'
+  | 'before-from'
+  | 'far'
+  | 'too-long';
+
 type Why =
   | { readonly why: 'out-of-range'; readonly range: Range }
   /** Seconds for a kilometre that nobody runs. */
@@ -18,22 +34,7 @@ type Why =
   | { readonly why: 'maybe-same'; readonly line: number | null }
   | { readonly why: 'held'; readonly tester: RecordId }
   | { readonly why: 'unknown-word'; readonly words: readonly string[] }
-  | {
-      readonly why:
-        | 'missing'
-        | 'not-a-code'
-        | 'unknown-pair'
-        | 'unknown-tester'
-        | 'unknown-round'
-        | 'no-number'
-        | 'no-date'
-        | 'no-time'
-        | 'no-clock'
-        | 'future'
-        | 'before-from'
-        | 'far'
-        | 'too-long';
-    };
+  | { readonly why: PlainWhy };
 
 /** What is wrong with a cell, or odd: odd ones are taken when somebody says that they are right. */
 export type CellTrouble = Why & { readonly column: Column; readonly grade: 'wrong' | 'odd' };

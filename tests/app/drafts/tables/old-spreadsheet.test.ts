@@ -46,7 +46,7 @@ const saved = <K extends Kind>(kind: K, body: unknown): RecordOf<K> => {
     kind,
     body: read.body,
     revision: sealRevision(
-      { id, kind, author: idOf(3), sv: 1, body: read.body as Record<string, unknown> },
+      { id, kind, author: idOf(3), sv: 1, body: read.body },
       stampAt(ids),
       null,
     ),
