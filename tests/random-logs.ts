@@ -190,7 +190,7 @@ const valueOf = (schema: z.ZodMiniType, name: string, mood: Mood): unknown => {
   switch (def.type) {
     case 'optional':
     case 'nullable':
-      if (name === 'archived' || name === 'correctedBy') {
+      if (['archived', 'correctedBy', 'broughtIn'].includes(name)) {
         const { later } = mood;
         return later.random() < 0.2
           ? valueOf(def.innerType as z.ZodMiniType, name, { ...mood, ...later })

@@ -18,6 +18,7 @@ import type { DeskRecords } from './worker/desk-work.ts';
 import '../parts/charts/charts.css';
 import '../parts/foot-map/foot-map.css';
 import './desk.css';
+import './print.css';
 
 /** Has the worker think ahead of the other places, after the one that is shown; draws nothing. */
 const Prepare = ({

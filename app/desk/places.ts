@@ -16,6 +16,12 @@ import { WearPlace } from './wear/wear-place.tsx';
 import { WordsPlace } from './words/words-place.tsx';
 import type { Place } from './frame/route.ts';
 import type { PlaceProps } from './desk-state.ts';
+import { latePart } from '../parts/late.tsx';
+
+// The reader of tables is fetched with the first table.
+const TablesPlace = latePart<PlaceProps>(
+  async () => (await import('./tables/tables-place.tsx')).TablesPlace,
+);
 
 export const screens: Readonly<Record<Place, FunctionComponent<PlaceProps>>> = {
   sheet: SheetPlace,
@@ -32,4 +38,5 @@ export const screens: Readonly<Record<Place, FunctionComponent<PlaceProps>>> = {
   plan: PlanPlace,
   waiting: WaitingPlace,
   words: WordsPlace,
+  tables: TablesPlace,
 };

@@ -22,7 +22,7 @@ export interface AboutPair {
 }
 
 /** From the shortest foot that a record takes to the longest that lasts are made for. Judgement, no source. */
-const EU_SIZES = { smallest: 17, largest: 56 } as const;
+export const EU_SIZES = { smallest: 17, largest: 56 } as const;
 
 /** Which field of the form is wrong. */
 export const fieldOfTrouble: Readonly<Record<PairTrouble, keyof PairDraft>> = {

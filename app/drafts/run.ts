@@ -279,6 +279,8 @@ export const runOfForm = (typed: RunForm, context: RunContext): FormOutcome => {
     words: isEmpty(form.words) ? undefined : form.words.trim(),
     photos: form.photos.length === 0 ? undefined : form.photos,
     correctedBy: context.correctedBy,
+    // What a tester saves is theirs; what a lead corrects still came from the table.
+    broughtIn: context.correctedBy && before?.broughtIn,
   };
   return { ok: true, run: editBody<'run'>(before ?? ({} as Run), changes as Partial<Run>) };
 };

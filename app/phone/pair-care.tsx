@@ -36,8 +36,8 @@ const setOver = async (
     const run = await store.get('run', id);
     if (!run?.body.pain) continue;
     const { over: _, ...pain } = run.body.pain;
-    // The tester saves it anew, so a lead's mark of correction goes.
-    const { correctedBy: __, ...own } = run.body;
+    // The tester saves it anew, so a lead's marks go.
+    const { correctedBy: __, broughtIn: ___, ...own } = run.body;
     const body = editBody<'run'>(own, { pain: over === undefined ? pain : { ...pain, over } });
     if (!(await store.save('run', body, id)).ok) return false;
   }

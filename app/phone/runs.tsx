@@ -5,7 +5,7 @@ import { showToast } from '../parts/controls/toast.tsx';
 import { formatDateTime, formatDistance, formatNumber, formatPace } from '../parts/format.ts';
 import { session, store, useRecords, useStored } from '../parts/state.ts';
 import { t } from '../words/index.ts';
-import { CorrectedNote } from './corrected-note.tsx';
+import { LeadsNote } from './leads-note.tsx';
 
 const feetInWords = ({ feet }: RecordOf<'run'>['body']): string => {
   const words = t().runs;
@@ -41,7 +41,7 @@ const RunRow = ({ run, code }: { run: RecordOf<'run'>; code: string }) => {
           .filter(Boolean)
           .join(' · ')}
       </p>
-      <CorrectedNote run={body} />
+      <LeadsNote run={body} />
       <div class="row">
         <a class="button" href={`/runs/${revision.id}`}>
           {words.change}
@@ -58,10 +58,15 @@ const RunRow = ({ run, code }: { run: RecordOf<'run'>; code: string }) => {
 };
 
 const restore = async (id: RecordId, last: Run) => {
-  // Only a lead may write the mark of a correction, and a run that its tester brings back is the tester's again.
-  const restored = last.correctedBy
-    ? await store.save('run', editBody<'run'>(last, { correctedBy: undefined }), id)
-    : await store.restore(id);
+  // Only a lead may write these marks, and a run that its tester brings back is the tester's again.
+  const restored =
+    last.correctedBy || last.broughtIn
+      ? await store.save(
+          'run',
+          editBody<'run'>(last, { correctedBy: undefined, broughtIn: undefined }),
+          id,
+        )
+      : await store.restore(id);
   if (restored.ok) showToast({ text: t().runs.restored });
 };
 
@@ -69,7 +74,9 @@ export const Runs = () => {
   const words = t();
   const runs = useRecords('run');
   const pairs = useRecords('pair');
-  const erased = useStored((from) => from.deletedRecords('run'), ['run']);
+  const gone = useStored((from) => from.deletedRecords('run'), ['run']);
+  // What a lead brought in and took back again is not the tester's to bring back.
+  const erased = gone?.filter(({ lastBody }) => lastBody.broughtIn === undefined);
   const tester = session.value?.member;
   const code = (id: RecordId) =>
     pairs?.find(({ revision }) => revision.id === id)?.body.code ?? '?';

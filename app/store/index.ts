@@ -1,5 +1,6 @@
 export { openStore, type DamagedAttachment, type Store, type Unsent } from './store.ts';
 export type { StoreOptions } from './open-context.ts';
+export type { ManyDraft } from './records.ts';
 export type { Session } from './session.ts';
 export type { SyncStatus } from './changes.ts';
 export type { FilePreview, FileProblem } from './files.ts';

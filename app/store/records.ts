@@ -41,6 +41,11 @@ export interface RecordStore {
     body: BodyOf<K>,
     id?: RecordId,
   ): Promise<Outcome<RecordOf<K>, SaveProblem>>;
+  /**
+   * Saves many records that show no photos, and takes others out of the current state, all or nothing; the answers stand
+   * in the order of the drafts.
+   */
+  saveAll(drafts: readonly ManyDraft[]): Promise<Outcome<readonly Revision[], SaveProblem>>;
   /** Takes the record out of the current state; `restore` brings it back. */
   erase(id: RecordId): Promise<Outcome<void, SaveProblem>>;
   restore(id: RecordId): Promise<Outcome<void, SaveProblem>>;
@@ -48,6 +53,11 @@ export interface RecordStore {
   eraseForGood(id: RecordId): Promise<Outcome<void, SaveProblem>>;
   newId(): RecordId;
 }
+
+/** One record of many: a new one, an edit of `id`, or, without a body, the end of its current state. */
+export type ManyDraft =
+  | { readonly kind: Kind; readonly body: Body; readonly id?: RecordId }
+  | { readonly id: RecordId; readonly body: null };
 
 /** What becomes of one record: its next state, or null where nothing is to be done. */
 interface Change {
@@ -125,6 +135,14 @@ export const recordStore = (context: StoreContext): RecordStore => {
 
   const unit = (outcome: Outcome<unknown, SaveProblem>): Outcome<void, SaveProblem> =>
     outcome.ok ? done(undefined) : outcome;
+
+  const erasing = (id: RecordId): Change => ({
+    id,
+    next: (history) =>
+      history && history.head.body !== null
+        ? { kind: history.head.kind, body: null, deleted: true }
+        : null,
+  });
 
   const eraseForGood = (id: RecordId): Change => ({
     id,
@@ -221,18 +239,20 @@ export const recordStore = (context: StoreContext): RecordStore => {
       if (!saved.ok) return saved;
       return done({ kind, body: read.body, revision: saved.value[0] as Revision });
     },
-    erase: async (id) =>
-      unit(
-        await write([
-          {
-            id,
-            next: (history) =>
-              history && history.head.body !== null
-                ? { kind: history.head.kind, body: null, deleted: true }
-                : null,
-          },
-        ]),
-      ),
+    async saveAll(drafts) {
+      for (const draft of drafts) {
+        const read = draft.body && readBody(draft.kind, draft.body);
+        if (read && !read.ok) return { ok: false, why: 'invalid', problems: read.problems };
+      }
+      return write(
+        drafts.map((draft) =>
+          draft.body === null
+            ? erasing(draft.id)
+            : { id: draft.id ?? newId(context), next: () => draft },
+        ),
+      );
+    },
+    erase: async (id) => unit(await write([erasing(id)])),
     restore: async (id) =>
       unit(
         await write([

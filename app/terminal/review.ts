@@ -29,7 +29,9 @@ import {
   withoutPairsOutOfTolerance,
 } from '../../core/review/index.ts';
 import { isTrade } from '../report/document.tsx';
-import { csvOf, jsonOf, tablesOf, type Written } from '../report/tables.ts';
+import { csvOf } from '../report/tables/csv.ts';
+import { dictionaryJson, dictionaryOf, dictionaryTable } from '../report/tables/dictionary.ts';
+import { jsonOf, tablesOf, type Written } from '../report/tables/index.ts';
 import { printReview } from './print-review.ts';
 import { reportText } from './write-report.ts';
 import { languages, languageFile } from './languages.ts';
@@ -198,8 +200,14 @@ const writeFiles = (
   }
   if (values.csv !== undefined) {
     makeFolder(values.csv, words);
-    for (const table of tablesOf(written))
+    const tables = tablesOf(written);
+    const dictionary = dictionaryOf(tables, {
+      en: languageFile('en').glossary,
+      zh: languageFile('zh').glossary,
+    });
+    for (const table of [...tables, dictionaryTable(dictionary)])
       done.push(write(join(values.csv, `${table.name}.csv`), csvOf(table), words));
+    done.push(write(join(values.csv, 'dictionary.json'), `${dictionaryJson(dictionary)}\n`, words));
   }
   if (values.json !== undefined && values.json !== STANDARD_OUTPUT)
     done.push(write(values.json, `${jsonOf(written)}\n`, words));
@@ -222,7 +230,7 @@ const review = (args: readonly string[]): string => {
   if ([values.report, values.csv, values.json].every((one) => one === undefined))
     return printReview(answer, lookAtRounds(log, answer), feet, panel, spoken);
   const reports = reportRounds(log, answer);
-  const written = { review: answer, reports, findings: findingsOf(log), feet, panel };
+  const written = { log, review: answer, reports, findings: findingsOf(log), feet, panel };
   const done = writeFiles(written, opened, chosen);
   return values.json === STANDARD_OUTPUT ? jsonOf(written) : done.join('\n');
 };

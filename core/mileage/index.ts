@@ -5,4 +5,4 @@ export * from './same-run.ts';
 export * from './pair-mileage.ts';
 export * from './hand-out-span.ts';
 export * from './load.ts';
-export type { OwnOddity } from './judge-run.ts';
+export { whereWas, type OwnOddity } from './judge-run.ts';

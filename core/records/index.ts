@@ -7,6 +7,7 @@ export * from './log.ts';
 export * from './policy.ts';
 export * from './edit.ts';
 export * from './body.ts';
+export * from './brought-in.ts';
 export * from './corrected-by.ts';
 export * from './bodies/answering.ts';
 export * from './bodies/common.ts';

@@ -56,8 +56,8 @@ export const mayWrite = (
       if (kind === 'tester') return revision.erased === true && revision.id === member;
       if (!kindsOfTesters.has(kind)) return false;
       if (body !== null && 'tester' in body && body['tester'] !== member) return false;
-      // It says that a lead wrote this.
-      if (body !== null && 'correctedBy' in body) return false;
+      // They say that a lead wrote this.
+      if (body !== null && ('correctedBy' in body || 'broughtIn' in body)) return false;
       if (about && !isWrittenBy(member, about)) return false;
       return !held || (held.kind === kind && isOf(member, held));
     }

@@ -82,5 +82,5 @@ export {
   type RunSlice,
   type RunSort,
 } from './run-list.ts';
-export type { RunState } from './run-states.ts';
+export { runStates, type RunState } from './run-states.ts';
 export { versionsOf, type RunField, type RunVersion } from './run-versions.ts';

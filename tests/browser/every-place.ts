@@ -20,6 +20,7 @@ const PLACES = [
   'words',
   'rounds',
   'brief',
+  'tables',
 ] as const;
 
 /** Pages of single records: found by the first link of that kind on a place. */

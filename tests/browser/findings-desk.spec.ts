@@ -104,7 +104,7 @@ test('the report of a round leaves as a file that needs no network, in two langu
   await apart.close();
 
   for (const [button, name] of [
-    ['Figures as tables (CSV)', /\.csv\.zip$/],
+    ['Save everything as tables', /\.zip$/],
     ['Figures as JSON', /\.json$/],
   ] as const) {
     const download = page.waitForEvent('download');

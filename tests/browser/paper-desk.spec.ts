@@ -38,9 +38,18 @@ const wordsOf = (pdf: Buffer): ReadonlySet<string> => {
   }
 };
 
-/** The words that the place shows, before it is printed. */
-const shownWords = (page: Page): Promise<ReadonlySet<string>> =>
-  page.locator('main').evaluate((main) => new Set(main.textContent?.match(/[a-z]{2,}/gi) ?? []));
+/** All words of the page, those that only paper shows too. */
+const shownWords = async (page: Page): Promise<ReadonlySet<string>> =>
+  // Not the body's textContent: it joins the words of neighbouring elements.
+  new Set(
+    await page.evaluate(() => {
+      const nodes = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+      const words: string[] = [];
+      while (nodes.nextNode())
+        words.push(...(nodes.currentNode.textContent?.match(/[a-z]{2,}/gi) ?? []));
+      return words;
+    }),
+  );
 
 /** Words on paper that no text of the place has: halves of broken ones. */
 const broken = (paper: ReadonlySet<string>, shown: ReadonlySet<string>): readonly string[] => {

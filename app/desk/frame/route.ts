@@ -22,6 +22,7 @@ const furtherPlaces = {
   plan: 'testers',
   waiting: 'runs',
   words: 'testers',
+  tables: 'sheet',
 } as const satisfies Readonly<Record<string, Tab>>;
 export type Further = keyof typeof furtherPlaces;
 export type Place = Tab | Further;

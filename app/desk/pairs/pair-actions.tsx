@@ -1,11 +1,12 @@
 /** What can be done with pairs, one form open at a time. */
 import { useState } from 'preact/hooks';
 import type { RecordId } from '../../../core/records/index.ts';
-import { Button } from '../../parts/controls/controls.tsx';
+import { Button, LinkButton } from '../../parts/controls/controls.tsx';
 import { d, p } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { OpenForm, SelectField } from '../parts/form-parts.tsx';
 import { PairForm, PairsForm } from './pair-forms.tsx';
+import { linksOf } from '../frame/route.ts';
 import { NewHandOut } from './hand-out-new.tsx';
 import { SeveralHandOuts } from './hand-out-several.tsx';
 import { StopUseForm } from './stop-use.tsx';
@@ -71,6 +72,9 @@ export const PairActions = (props: TabProps) => {
           {labelOf(one)}
         </Button>
       ))}
+      <LinkButton href={linksOf(props.review.project.id).place('tables')}>
+        {p().tables.title}
+      </LinkButton>
     </div>
   );
 };

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { RecordId } from '../../../core/records/index.ts';
 import type { PairRow } from '../../../core/review/index.ts';
 import { metres } from '../../../core/units/index.ts';
+import { usePrintWhole } from '../../parts/print-whole.ts';
 import { t, p } from '../../words/index.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
@@ -53,6 +54,7 @@ export const PairList = (props: TabProps) => {
   const [order, setOrder] = useState<Order<PairColumn>>({ by: 'state', direction: 'ascending' });
   const [filter, setFilter] = useState<PairFilter>(everyPair);
   const [isOpen, setOpen] = useState(false);
+  usePrintWhole(() => setOpen(true));
   const [chosen, setChosen] = useState<ReadonlySet<RecordId>>(new Set());
   if (!list) return <p class="soft">{t().loading}</p>;
   const names = namesIn(review, records);

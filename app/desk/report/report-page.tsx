@@ -1,7 +1,7 @@
 /** The report of a round, or a trade's sheet of it: to read, to print, to save as a file, to send. */
 import { useLocation } from 'preact-iso';
 import { useEffect, useState } from 'preact/hooks';
-import { zipSync, strToU8 } from 'fflate';
+import { strToU8 } from 'fflate';
 import { trades, type Trade } from '../../../core/foot/index.ts';
 import { MAX_ATTACHMENT_BYTES, type RecordId } from '../../../core/records/index.ts';
 import type { RoundReport } from '../../../core/review/index.ts';
@@ -34,6 +34,7 @@ import {
 } from '../../words/index.ts';
 import { askWorker, useWork, type TabProps } from '../desk-state.ts';
 import { SelectField } from '../parts/form-parts.tsx';
+import { everythingZip } from './everything.ts';
 import { usePhotoAddresses } from './photos.ts';
 import { reportStyles } from './styles.ts';
 import '../../report/report.css';
@@ -69,13 +70,6 @@ const useWords = (choice: string): readonly ReportWords[] | null => {
   }, [choice]);
   return found?.choice === choice ? found.words : null;
 };
-
-const csvArchive = (tables: Readonly<Record<string, string>>): Uint8Array =>
-  zipSync(
-    Object.fromEntries(
-      Object.entries(tables).map(([name, text]) => [`${name}.csv`, strToU8(text)]),
-    ),
-  );
 
 export const ReportPage = (props: TabProps) => {
   const { review, records } = props;
@@ -262,10 +256,7 @@ const Actions = (
         >
           {words.html}
         </Button>
-        <Button
-          disabled={busy}
-          onClick={save('csv.zip', async () => csvArchive((await figures()).tables))}
-        >
+        <Button disabled={busy} onClick={save('zip', async () => everythingZip(await figures()))}>
           {words.csv}
         </Button>
         <Button disabled={busy} onClick={save('json', async () => strToU8((await figures()).json))}>

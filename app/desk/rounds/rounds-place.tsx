@@ -60,7 +60,8 @@ export const RoundsPlace = (props: PlaceProps) => {
         sub={
           <>
             {words.sub(review.rounds.length, review.pairs.length)}{' '}
-            <a href={links.place('brief')}>{words.brief}</a>
+            <a href={links.place('brief')}>{words.brief}</a>{' '}
+            <a href={links.place('tables')}>{p().tables.title}</a>
           </>
         }
       />

@@ -38,12 +38,11 @@ export const RunHistory = (props: TabProps & { readonly id: RecordId }) => {
   const versions = versionsOf(history);
   const names = namesIn(review, records);
   const { upper } = sayOf(props);
-  const who = (author: string): string =>
-    upper(
-      records.tester.some(({ revision }) => revision.id === author)
-        ? names.tester(author as RecordId)
-        : words.aLead,
-    );
+  const named = (author: string): string =>
+    records.tester.some(({ revision }) => revision.id === author)
+      ? names.tester(author as RecordId)
+      : words.aLead;
+  const who = (author: string): string => upper(named(author));
   const line = ({ author, savedMs, erased, previous }: RunVersion): string => {
     const say = erased ? words.erasedOn : previous ? words.changedOn : words.loggedOn;
     return say(who(author), formatDateTime(savedMs));
@@ -55,10 +54,19 @@ export const RunHistory = (props: TabProps & { readonly id: RecordId }) => {
         {versions.map((version) => (
           <li key={version.savedMs}>
             {line(version)}
+            {version.run?.broughtIn && (
+              <p>
+                {p().tables.broughtInBy(
+                  named(version.run.broughtIn.by),
+                  formatDate(version.run.broughtIn.at),
+                )}
+                {version.run.broughtIn.dayOnly && ` ${p().tables.dayOnly}`}
+              </p>
+            )}
             {version.run?.correctedBy && (
               <p>
                 {words.correctedOn(
-                  who(version.run.correctedBy.by),
+                  named(version.run.correctedBy.by),
                   formatDate(version.run.correctedBy.at),
                   version.run.correctedBy.why,
                 )}

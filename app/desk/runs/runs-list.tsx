@@ -3,9 +3,10 @@ import { useEffect, useState } from 'preact/hooks';
 import { runsHeadline } from '../../../core/headlines/index.ts';
 import { runFilters, runSorts, type RunQuery, type RunSort } from '../../../core/review/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
-import { p, t } from '../../words/index.ts';
+import { d, p, t } from '../../words/index.ts';
 import { namesIn, useWork, type PlaceProps, type TabProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
+import { linksOf } from '../frame/route.ts';
 import { roundDistance, sayOf } from '../frame/say.ts';
 import { ToAsk } from './to-ask.tsx';
 import { Options, type Option } from '../parts/options.tsx';
@@ -57,7 +58,14 @@ export const RunsList = (props: PlaceProps) => {
     <>
       <PlaceHead
         headline={words.headline(runsHeadline({ review }), sayOf(props))}
-        sub={words.sub(shown.all, size.runs, roundDistance(size.distanceM), size.testers)}
+        sub={
+          <>
+            {words.sub(shown.all, size.runs, roundDistance(size.distanceM), size.testers)}{' '}
+            <a class="no-print" href={linksOf(review.project.id).place('tables')}>
+              {p().tables.title}
+            </a>
+          </>
+        }
       />
       <ToAsk {...props} />
       <section class="runs-all" aria-label={words.all}>
@@ -75,6 +83,7 @@ export const RunsList = (props: PlaceProps) => {
             {words.more(Math.min(left, query.most))}
           </Button>
         )}
+        {left > 0 && <p class="only-print">{d().notPrinted(left)}</p>}
       </section>
     </>
   );

@@ -37,7 +37,8 @@ export const SheetPlace = (props: PlaceProps) => {
               roundDistance(distanceM),
             )}{' '}
             <a href={links.place('brief')}>{words.brief}</a>{' '}
-            <a href={links.place('rounds')}>{words.editRounds}</a>
+            <a href={links.place('rounds')}>{words.editRounds}</a>{' '}
+            <a href={links.place('tables')}>{p().tables.title}</a>
           </>
         }
       />

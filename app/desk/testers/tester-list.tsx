@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import { metres } from '../../../core/units/index.ts';
 import { Button, LinkButton } from '../../parts/controls/controls.tsx';
+import { usePrintWhole } from '../../parts/print-whole.ts';
 import { d, p, t } from '../../words/index.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { Feet } from './feet.tsx';
@@ -66,6 +67,9 @@ const Actions = (props: TabProps) => {
       <LinkButton href={linksOf(props.review.project.id).place('words')}>
         {p().words.title}
       </LinkButton>
+      <LinkButton href={linksOf(props.review.project.id).place('tables')}>
+        {p().tables.title}
+      </LinkButton>
     </div>
   );
 };
@@ -115,6 +119,7 @@ export const TesterList = (props: TabProps) => {
   });
   const [filter, setFilter] = useState<TesterFilter>(everyTester);
   const [isOpen, setOpen] = useState(false);
+  usePrintWhole(() => setOpen(true));
   const [invite, setInvite] = useState<Invite | null>(null);
   if (!list) return <p class="soft">{t().loading}</p>;
   const names = namesIn(review, records);

@@ -46,8 +46,9 @@ import {
   type WearPlace,
   type WearPlaceSize,
 } from '../../../core/review/index.ts';
-import { csvOf, jsonOf, tablesOf } from '../../report/tables.ts';
 import { roundsOf } from '../changes/round-pair.ts';
+import { csvOf } from '../../report/tables/csv.ts';
+import { jsonOf, tablesOf, type Table } from '../../report/tables/index.ts';
 import { openedOf, type Opened } from './opened.ts';
 import { placeAnswers, type PlaceAnswers } from './place-answers.ts';
 
@@ -93,9 +94,9 @@ export interface DeskAnswers extends PlaceAnswers {
   ): Readonly<Record<Foot, readonly ZoneCount[]>>;
   /** What stands in the report of a round; null where there is no such round. */
   report(project: RecordId, round: RecordId): RoundReport | null;
-  /** The figures of the whole project as files: tables by their name, and JSON. */
+  /** The figures and the records of the whole project as files: tables as CSV, and JSON. */
   figures(project: RecordId): {
-    readonly tables: Readonly<Record<string, string>>;
+    readonly tables: readonly (Pick<Table, 'name' | 'columns'> & { readonly csv: string })[];
     readonly json: string;
   };
   /** Layers of material against heat and wet; null where none were counted. */
@@ -204,6 +205,7 @@ const answersFrom = (find: (project: RecordId) => Opened | null): DeskAnswers =>
     figures(project) {
       const { log, review } = get(project);
       const written = {
+        log,
         review,
         reports: reportRounds(log, review),
         findings: findingsOf(log),
@@ -211,7 +213,11 @@ const answersFrom = (find: (project: RecordId) => Opened | null): DeskAnswers =>
         panel: checkPanel(log),
       };
       return {
-        tables: Object.fromEntries(tablesOf(written).map((table) => [table.name, csvOf(table)])),
+        tables: tablesOf(written).map((table) => ({
+          name: table.name,
+          columns: table.columns,
+          csv: csvOf(table),
+        })),
         json: jsonOf(written),
       };
     },

@@ -9,6 +9,7 @@ import { peopleQuestions } from './people-answers.ts';
 import { runsQuestions } from './runs-answers.ts';
 import { sheetQuestions } from './sheet-answers.ts';
 import { shoeQuestions } from './shoe-answers.ts';
+import { tablesQuestions } from './tables-answers.ts';
 import { wearQuestions } from './wear-answers.ts';
 import { wordsQuestions } from './words-answers.ts';
 
@@ -23,6 +24,7 @@ const questions = {
   ...peopleQuestions,
   ...runsQuestions,
   ...wordsQuestions,
+  ...tablesQuestions,
 } satisfies Readonly<Record<string, Question>>;
 
 type Questions = typeof questions;

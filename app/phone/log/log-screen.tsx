@@ -13,7 +13,7 @@ import { settings } from '../../parts/settings.ts';
 import { session, store, useStored } from '../../parts/state.ts';
 import { entryWords, t, terms } from '../../words/index.ts';
 import { standingStop } from '../own-mileage.ts';
-import { CorrectedNote } from '../corrected-note.tsx';
+import { LeadsNote } from '../leads-note.tsx';
 import { cautionIn, withCaution } from '../../drafts/run-pain.ts';
 import { ComfortPart } from './comfort-part.tsx';
 import { DayPart } from './day-part.tsx';
@@ -248,7 +248,7 @@ const Form = ({ context }: { context: Context }) => {
         void save();
       }}
     >
-      {before && <CorrectedNote run={before.body} />}
+      {before && <LeadsNote run={before.body} />}
       {stop && (
         <Notice tone="danger">
           <p>{words.log.stopped(stop.body.reason)}</p>

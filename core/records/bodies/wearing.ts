@@ -1,6 +1,7 @@
 /** What is recorded of testers, of the pairs in their hands, and of their runs. */
 import * as z from 'zod/mini';
 import { complaintKinds, zoneCodes } from '../../foot/index.ts';
+import { broughtInSchema } from '../brought-in.ts';
 import { correctedBySchema } from '../corrected-by.ts';
 import {
   celsiusField,
@@ -150,6 +151,8 @@ export const runSchema = z.looseObject({
   photos: z.optional(photosField),
   /** Set where a lead corrected it on the tester's behalf; absent again once the tester saves it anew. */
   correctedBy: z.optional(correctedBySchema),
+  /** Set where a lead brought it in from a table; absent again once the tester saves it anew. */
+  broughtIn: z.optional(broughtInSchema),
 });
 
 /** Pairs in the order of preference, best first; equal pairs share a place. */

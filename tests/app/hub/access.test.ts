@@ -341,15 +341,17 @@ describe('each record', () => {
     }
   });
 
-  it('is said to be corrected by a lead by leads alone', async () => {
+  it.each([
+    { correctedBy: { by: idOf(4), at: '2026-11-20T10:00:00Z', why: 'typed wrong' } },
+    { broughtIn: { by: idOf(4), at: '2026-11-20T10:00:00Z' } },
+  ])('is said to be a lead’s work by leads alone: %j', async (mark) => {
     const run = records['run'] as Revision;
-    const correctedBy = { by: idOf(4), at: '2026-11-20T10:00:00Z', why: 'typed wrong' };
     for (const [caller, author, verdict] of [
       ['tester', tester, 'not-allowed'],
       ['lead', idOf(4), 'stored'],
     ] as const) {
       const next = sealRevision(
-        { id: run.id, kind: 'run', author, sv: 9, body: { ...run.body, correctedBy } },
+        { id: run.id, kind: 'run', author, sv: 9, body: { ...run.body, ...mark } },
         stampAt(++count),
         run.stamp,
       );

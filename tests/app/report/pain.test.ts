@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { reportFile } from '../../../app/report/file.tsx';
 import { spokenIn, type Languages } from '../../../app/report/spoken.tsx';
-import { jsonOf, tablesOf } from '../../../app/report/tables.ts';
+import { jsonOf, tablesOf } from '../../../app/report/tables/index.ts';
 import { languageFile } from '../../../app/terminal/languages.ts';
 import { printReview } from '../../../app/terminal/print-review.ts';
 import { viewOfHeads } from '../../../core/records/index.ts';
@@ -73,8 +73,8 @@ const written = (log: ReturnType<typeof logOf>) => {
     ),
     terminal: ['en', 'zh'].map((id) => printReview(review, looks, feet, panel, languageFile(id))),
     html: reportFile({ report, languages, trade: null, photos: new Map() }, ''),
-    csv: tablesOf({ review, reports, findings: [], feet, panel }),
-    json: JSON.parse(jsonOf({ review, reports, findings: [], feet, panel })) as {
+    csv: tablesOf({ log, review, reports, findings: [], feet, panel }),
+    json: JSON.parse(jsonOf({ log, review, reports, findings: [], feet, panel })) as {
       rounds: { pain: unknown }[];
     },
   };

@@ -2,7 +2,12 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { csvOf, jsonOf, tablesOf } from '../../../app/report/tables.ts';
+import { csvOf } from '../../../app/report/tables/csv.ts';
+import { dictionaryOf, dictionaryTable } from '../../../app/report/tables/dictionary.ts';
+import { jsonOf, tableOfKind, tablesOf } from '../../../app/report/tables/index.ts';
+import { languageFile } from '../../../app/terminal/languages.ts';
+import { columns as english } from '../../../app/words/say-columns/en.ts';
+import { kinds } from '../../../core/records/index.ts';
 import { readDemo } from './demo-report.ts';
 
 const parse = (text: string): string[][] =>
@@ -24,6 +29,8 @@ describe('a table as CSV', () => {
       'a "b"',
       'a,b',
       'a\r\nb',
+      'a;=1+1',
+      'a\n-b; c',
       '鞋楦，"一"',
     ),
     fc.double({ noNaN: true, noDefaultInfinity: true }),
@@ -51,8 +58,14 @@ describe('a table as CSV', () => {
             for (const [column, value] of row.entries()) {
               const read = body[at]?.[column];
               if (typeof value !== 'string') expect(read).toBe(String(value));
-              else if (/^\s*[=+\-@＝＋－＠]|^[\t\r\n]/u.test(value)) expect(read).toBe(`'${value}`);
-              else expect(read).toBe(value);
+              else if (/^\s*[=+\-@＝＋－＠]|^[\t\r\n]/u.test(value))
+                expect(read?.replaceAll(/([;\t\r\n])'/g, '$1')).toBe(
+                  `'${value}`.replaceAll(/([;\t\r\n])'/g, '$1'),
+                );
+              else
+                expect(read).toBe(
+                  value.replace(/([;\t\r\n])(?=[^\S\t\r\n]*[=+\-@＝＋－＠])/gu, "$1'"),
+                );
             }
         },
       ),
@@ -71,6 +84,15 @@ describe('a table as CSV', () => {
     });
     for (const row of parse(text).slice(1))
       for (const one of row) expect(one).not.toMatch(/^\s*[=+@＝＋－＠-]/);
+  });
+
+  it('leaves none either where a spreadsheet parts by semicolons and knows no quotes within a cell', () => {
+    const text = csvOf({
+      columns: ['a', 'b', 'c'],
+      rows: [['felt; =HYPERLINK("x")', 'one\n+1', 'slips;@x\t-2']],
+    });
+    for (const cell of text.split(/[;\t\r\n]+/))
+      expect(cell.replaceAll('"', '')).not.toMatch(/^\s*[=+@-]/);
   });
 
   it('ends every line as RFC 4180 says and begins with a byte order mark', () => {
@@ -117,6 +139,48 @@ describe('the tables of the demo', () => {
       0.7,
       'share-of-new',
     ]);
+  });
+
+  it('hold every kind of record and every run that is on record, counted or not', () => {
+    const names = new Set(tables.map(({ name }) => name));
+    expect(names.size).toBe(tables.length);
+    for (const kind of kinds) {
+      const name = tableOfKind[kind];
+      if (name !== null) expect(names, kind).toContain(name);
+    }
+    const rowsOf = (name: string) => tables.find((one) => one.name === name)?.rows ?? [];
+    expect(rowsOf('runs')).toHaveLength(demo.log.everyRun.length);
+    const said = demo.log.everyRun.filter(({ body }) => body.words !== undefined);
+    expect(said.length).toBeGreaterThan(0);
+    for (const { body } of said) expect(rowsOf('runs').flat()).toContain(body.words);
+    expect(rowsOf('checks')).toHaveLength(
+      demo.log.everyCheck.reduce((sum, { body }) => sum + body.readings.length, 0),
+    );
+  });
+
+  it('have a dictionary: a meaning in both languages for each column, and no meaning for none', () => {
+    const glossaries = { en: languageFile('en').glossary, zh: languageFile('zh').glossary };
+    const entries = dictionaryOf(tables, glossaries);
+    expect(entries).toHaveLength(tables.reduce((sum, { columns }) => sum + columns.length, 0));
+    for (const { table, column, meaning } of entries) {
+      expect(meaning.en, `${table}.${column}`).not.toBe('');
+      expect(meaning.zh, `${table}.${column}`).not.toBe('');
+    }
+    const known = new Set(entries.flatMap(({ table, column }) => [column, `${table}.${column}`]));
+    expect(Object.keys(english).filter((name) => !known.has(name))).toEqual([]);
+    const zone = entries.find(({ column }) => column === 'zone');
+    expect(zone?.values).toContainEqual({ value: 'U10', en: 'heel cup', zh: '后跟杯' });
+    // What a column says in the words of the code is among the words that the dictionary explains.
+    for (const { table, column, values } of entries) {
+      if (values.length === 0 || column === 'value' || column === 'pain_signs') continue;
+      const own = tables.find(({ name }) => name === table);
+      const at = own?.columns.indexOf(column) ?? -1;
+      const words = new Set(values.map(({ value }) => value));
+      for (const row of own?.rows ?? [])
+        if (row[at] !== undefined && row[at] !== null && row[at] !== '')
+          expect(words, `${table}.${column}`).toContain(row[at]);
+    }
+    expect(dictionaryTable(entries).rows).toHaveLength(entries.length);
   });
 
   it('name every finding with its trade', () => {

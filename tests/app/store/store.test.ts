@@ -49,6 +49,38 @@ describe('saving', () => {
     expect((await lead.unsent()).revisions).toBe(0);
   });
 
+  it('saves many at once or none, and ends others in the same breath', async () => {
+    const told: unknown[] = [];
+    const first = value(await lead.save('run', runBody(lead, 1)));
+    lead.subscribe((change) => told.push(change));
+    const wrong = await lead.saveAll([
+      { kind: 'run', body: runBody(lead, 2) },
+      { kind: 'run', body: { ...runBody(lead), distanceM: metres(-5) } },
+    ]);
+    expect(wrong).toMatchObject({ ok: false, why: 'invalid' });
+    expect(await lead.list('run')).toHaveLength(1);
+    const many = value(
+      await lead.saveAll([
+        ...Array.from({ length: 300 }, (_, at) => ({
+          kind: 'run' as const,
+          body: runBody(lead, 10 + at),
+        })),
+        { kind: 'run', body: { ...first.body, distanceM: metres(5) }, id: first.revision.id },
+      ]),
+    );
+    expect(many).toHaveLength(301);
+    expect(many.at(-1)).toMatchObject({ id: first.revision.id, prev: first.revision.stamp });
+    expect(await lead.list('run')).toHaveLength(301);
+    const undone = await lead.saveAll([
+      ...many.slice(0, 300).map(({ id }) => ({ id, body: null })),
+      { kind: 'run', body: first.body, id: first.revision.id },
+    ]);
+    expect(undone.ok).toBe(true);
+    expect((await lead.list('run')).map(({ body }) => body)).toEqual([first.body]);
+    // Each is one message to the screens.
+    expect(told).toEqual([{ kinds: new Set(['run']) }, { kinds: new Set(['run']) }]);
+  });
+
   it('keeps the state before an edit as history', async () => {
     const { revision } = value(await lead.save('run', runBody(lead)));
     value(await lead.save('run', runBody(lead, 12_000), revision.id));

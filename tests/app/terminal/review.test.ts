@@ -114,6 +114,12 @@ describe('files instead of text', () => {
     for (const name of readdirSync(at('csv')))
       expect(out).toContain(`Written: ${at(`csv/${name}`)}`);
     expect(readFileSync(at('csv/findings.csv'), 'utf8')).toContain('Heel slips in the heel cup');
+    expect(readFileSync(at('csv/dictionary.csv'), 'utf8')).toContain(
+      'runs,duration_s,How long the run took,跑步用时,s,0,864000,',
+    );
+    expect(JSON.parse(readFileSync(at('csv/dictionary.json'), 'utf8'))).toMatchObject({
+      format: 'pairlog-dictionary',
+    });
     expect(JSON.parse(readFileSync(at('r.json'), 'utf8'))).toMatchObject({
       format: 'pairlog-review',
       v: 1,

@@ -20,7 +20,8 @@ import {
   type ProjectLog,
   type Subject,
 } from '../../../core/review/index.ts';
-import { csvOf, tablesOf } from '../../../app/report/tables.ts';
+import { csvOf } from '../../../app/report/tables/csv.ts';
+import { figureTables } from '../../../app/report/tables/index.ts';
 import { idOf, stampAt } from '../records/make.ts';
 import * as make from './log-for-tests.ts';
 import { own, PROJECT, record } from './log-for-tests.ts';
@@ -321,6 +322,7 @@ const allFigures = (log: ProjectLog): unknown => {
   const review = reviewProject(log);
   const reports = reportRounds(log, review);
   const written = {
+    log,
     review,
     reports,
     findings: findingsOf(log),
@@ -337,7 +339,7 @@ const allFigures = (log: ProjectLog): unknown => {
       counted: countedFigures(log),
       reports: reports.map(({ outside: _outside, ...report }) => report),
       rounds: overview.rounds,
-      tables: tablesOf(written).map((table) =>
+      tables: figureTables(written).map((table) =>
         csvOf({
           ...table,
           rows: table.rows.map((row) =>

@@ -221,6 +221,7 @@ export const phone = {
     complaints: (count: number) => (count === 1 ? '1 complaint' : `${count} complaints`),
     comfort: (score: number) => `comfort ${score}`,
     corrected: (date: string, why: string) => `Corrected by your lead on ${date}: ${why}`,
+    broughtIn: (date: string) => `Brought in from a table by your lead on ${date}`,
   },
 
   stop: {

@@ -209,6 +209,7 @@ export const phone: PhoneWords = {
     complaints: (count) => `${count} 处不适`,
     comfort: (score) => `舒适度 ${score}`,
     corrected: (date, why) => `负责人已于 ${date} 更正：${why}`,
+    broughtIn: (date) => `负责人于 ${date} 从表格导入`,
   },
 
   stop: {

@@ -9,6 +9,7 @@ import { runs } from './runs.ts';
 import { sheet } from './sheet.ts';
 import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
+import { tables } from './tables.ts';
 import { testers } from './testers.ts';
 import { verdict } from './verdict.ts';
 import { wear } from './wear.ts';
@@ -25,6 +26,7 @@ export const places: PlaceWords = withSpaces({
   sheet,
   shoe,
   shoes,
+  tables,
   testers,
   verdict,
   wear,

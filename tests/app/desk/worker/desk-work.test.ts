@@ -171,8 +171,8 @@ describe('the desk’s worker', () => {
     // What goes from the worker to the page must be plain.
     expect(structuredClone(report)).toEqual(report);
     const { tables, json } = work.figures(project);
-    expect(Object.keys(tables)).toEqual(
-      expect.arrayContaining(['findings', 'complaints', 'pairs']),
+    expect(tables.map(({ name }) => name)).toEqual(
+      expect.arrayContaining(['findings', 'complaints', 'pairs', 'runs']),
     );
     expect(JSON.parse(json)).toMatchObject({ format: 'pairlog-review', v: 1 });
   });

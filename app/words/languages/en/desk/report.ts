@@ -90,7 +90,7 @@ export const report = {
     language: 'Language',
     print: 'Print or save as PDF',
     html: 'Save as one file (HTML)',
-    csv: 'Figures as tables (CSV)',
+    csv: 'Save everything as tables',
     json: 'Figures as JSON',
     send: 'Send to the specialists',
     sent: 'Sent. Specialists receive it with their next sync.',

@@ -80,7 +80,7 @@ export const report: DeskWords['report'] = {
     language: '语言',
     print: '打印或存为 PDF',
     html: '存为单个网页文件',
-    csv: '数据表格（CSV）',
+    csv: '全部保存为表格',
     json: '供程序读取的数据',
     send: '发给专员',
     sent: '已发送。专员下次同步时会收到。',

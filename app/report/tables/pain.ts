@@ -1,5 +1,5 @@
 /** The answers to the question about pain as a table for a spreadsheet, one row a round. */
-import type { Review } from '../../core/review/index.ts';
+import type { Review } from '../../../core/review/index.ts';
 
 export const painTable = ({ rounds }: Review) => ({
   name: 'pain',
