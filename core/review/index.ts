@@ -55,14 +55,13 @@ export * from './wear-cards.ts';
 export * from './check-list.ts';
 export {
   verdictGrid,
-  testersToShow,
   type GridCell,
   type GridPicture,
   type GridRow,
   type GridShare,
-  type Settle,
   type VerdictGrid,
 } from './verdict-grid.ts';
+export { testersToShow, type Settle } from './verdict-settle.ts';
 export { mustNotRun, pairRows, type PairRow } from './pair-rows.ts';
 export { lookAtPair, type PairLook } from './pair-look.ts';
 export type { PairBench } from './pair-bench.ts';

@@ -1,0 +1,109 @@
+/** What would settle a limit of the verdict that is open or fails: which pairs to measure, how many more testers. */
+import type { CellName } from '../complaints/index.ts';
+import { mileageAt } from '../mileage/index.ts';
+import type { RecordId } from '../records/index.ts';
+import { wilson } from '../statistics/index.ts';
+import { type Metres } from '../units/index.ts';
+import { pairsToHold } from '../wear/index.ts';
+import { LEAST_PAIRS_THERE } from './growth.ts';
+import type { ProjectLog } from './project-log.ts';
+import { type VerdictItem } from './verdict.ts';
+import { nextCheck, type WearRound } from './wear-cards.ts';
+
+/** What would settle a limit that is open or fails. */
+export type Settle =
+  | { readonly by: 'measure'; readonly pairs: readonly RecordId[]; readonly atM: Metres }
+  | { readonly by: 'measure-first' }
+  | { readonly by: 'look-at-pair'; readonly pair: RecordId }
+  | { readonly by: 'look-at-reading'; readonly pair: RecordId; readonly atM: Metres }
+  | { readonly by: 'pairs-differ' }
+  | {
+      readonly by: 'run-pairs';
+      readonly need: number | null;
+      readonly have: number;
+      readonly atM: Metres;
+    }
+  | { readonly by: 'ask-testers'; readonly need: number; readonly have: number }
+  | { readonly by: 'ask-at'; readonly need: number; readonly have: number; readonly atM: Metres }
+  | { readonly by: 'lift-or-keep'; readonly pairs: readonly RecordId[] }
+  | { readonly by: 'change'; readonly felt: readonly CellName[] };
+
+const MOST_PAIRS = 3;
+/** More testers are never asked for. */
+const MOST_TESTERS = 5000;
+
+/** How many testers without one report show that a share is at most so much; 73 for 5 %. */
+export const testersToShow = (share: number): number => {
+  for (let testers = 1; testers < MOST_TESTERS; testers++)
+    if (wilson(0, testers).upper <= share) return testers;
+  return MOST_TESTERS;
+};
+
+/** Within so much of each other two checks are one visit to the bench. */
+const ONE_VISIT_M = 25_000;
+
+const settleWear = (
+  item: Extract<VerdictItem, { what: 'wear' }>,
+  wear: WearRound | undefined,
+): Settle | null => {
+  if (item.word === 'does-not-hold') return { by: 'change', felt: [] };
+  const { spread } = item;
+  if (spread?.by === 'pair') return { by: 'look-at-pair', pair: spread.pair as RecordId };
+  if (spread?.by === 'reading')
+    return { by: 'look-at-reading', pair: spread.pair as RecordId, atM: spread.distance };
+  if (spread?.by === 'pairs') return { by: 'pairs-differ' };
+  const first = wear && nextCheck(wear);
+  if (!first) return null;
+  const beside = wear.next.filter(
+    ({ pair, distance }) =>
+      pair !== first.pair && Math.abs(distance - first.distance) <= ONE_VISIT_M,
+  );
+  const pairs = [...new Set([first, ...beside].map(({ pair }) => pair as RecordId))];
+  // In the order of their names, so that the same visit reads the same in every row.
+  return { by: 'measure', pairs: pairs.slice(0, MOST_PAIRS).sort(), atM: first.distance };
+};
+
+/** Pairs that have gone the distance, or broke before it. */
+const lastedTo = (log: ProjectLog, round: RecordId, atM: Metres): number =>
+  log.pairs.filter((pair) => pair.round === round && mileageAt(pair.curve, log.nowMs) >= atM)
+    .length;
+
+export const settleOf = (
+  log: ProjectLog,
+  round: RecordId,
+  item: VerdictItem,
+  wear: WearRound | undefined,
+): Settle | null => {
+  if (item.word === 'holds') return null;
+  const { distanceM, allowedRate } = log.project.brief;
+  const fails = item.word === 'does-not-hold';
+  switch (item.what) {
+    case 'wear':
+      return settleWear(item, wear);
+    case 'not-measured':
+      return { by: 'measure-first' };
+    case 'structure':
+      return fails
+        ? { by: 'change', felt: [] }
+        : {
+            by: 'run-pairs',
+            need: pairsToHold(item.failed),
+            have: lastedTo(log, round, distanceM),
+            atM: distanceM,
+          };
+    case 'allowed-rate':
+      return fails
+        ? { by: 'change', felt: item.cells }
+        : {
+            by: 'ask-testers',
+            need: testersToShow(Math.min(allowedRate.complaint, allowedRate.pain)),
+            have: item.askedTesters,
+          };
+    case 'complaints':
+      return fails
+        ? { by: 'change', felt: item.growing }
+        : { by: 'ask-at', need: LEAST_PAIRS_THERE, have: item.pairsThere, atM: distanceM };
+    case 'stop-use':
+      return { by: 'lift-or-keep', pairs: item.pairs };
+  }
+};
