@@ -12,7 +12,7 @@ import {
   type Range,
   type RecordId,
 } from '../../core/records/index.ts';
-import { emptyTable, typedTable } from './table.ts';
+import { emptyTable, typedTable, type TableLine } from './table.ts';
 import {
   emptyReading,
   readCircumstances,
@@ -100,6 +100,62 @@ const instantOf = (text: string): string | null => {
 };
 
 /**
+ * What stands in one line; null where anything in it cannot be.
+ * @param fail told of each cell that cannot be read
+ */
+const readLine = (
+  cell: TableLine<Column>['cell'],
+  pairs: ReadonlyMap<string, RecordId>,
+  fail: (column: Column, trouble: TableTrouble) => void,
+) => {
+  const failNumbers = (wrong: readonly WrongNumber<keyof typeof columnOfField>[]) => {
+    const told = wrong.map((one) => ({ ...one, column: columnOfField[one.field] }));
+    told.sort((a, b) => columns.indexOf(a.column) - columns.indexOf(b.column));
+    for (const { column, value, range } of told)
+      fail(column, value === null ? { why: 'no-number' } : { why: 'out-of-range', range });
+  };
+  const oneOf = <T extends string>(column: Column, of: readonly T[]): T | undefined => {
+    const word = of.find((one) => one.toLowerCase() === cell(column).toLowerCase());
+    if (word === undefined) fail(column, { why: 'unknown-word', words: of });
+    return word;
+  };
+
+  const pair = pairs.get(cell('pair').toUpperCase());
+  if (!pair) fail('pair', { why: 'unknown-pair' });
+  const instant = instantOf(cell('measured_at'));
+  if (instant === null) fail('measured_at', { why: 'no-date' });
+  const site = cell('site').toLowerCase();
+  if (!/^[a-z0-9][a-z0-9-]{0,39}$/.test(site)) fail('site', { why: 'no-site' });
+  const measure = oneOf('measure', measures);
+  const unit = oneOf('unit', measure === undefined ? measureUnits : unitsOf[measure]);
+  const foot = oneOf('foot', feet);
+  const typedReading = {
+    ...emptyReading,
+    site,
+    value: cell('value'),
+    uncertainty: cell('uncertainty'),
+    load: cell('load_n'),
+    gauge: cell('gauge'),
+    method: cell('method'),
+  };
+  // Without a measure and its unit nothing says what the value can be: its range is not judged.
+  const read =
+    measure && unit
+      ? readReading({ ...typedReading, measure, unit, foot: foot ?? 'left' })
+      : readingNumbers(typedReading, ANY_NUMBER);
+  const { said: circumstances, wrong } = readCircumstances({
+    km: cell('distance_km'),
+    room: cell('temperature_c'),
+    rested: cell('rested_h'),
+    operator: cell('operator'),
+  });
+  failNumbers([...('wrong' in read ? read.wrong : []), ...wrong]);
+  return pair && instant !== null && foot && 'reading' in read && wrong.length === 0
+    ? { pair, at: instant, circumstances, reading: read.reading }
+    : null;
+};
+
+/**
  * Reads a table.
  * @param pairs ids of the project's pairs by their code
  * @param known keys of the checks that the log has (see {@link checkKey})
@@ -136,52 +192,11 @@ export const readBenchTable = (
       fail('pair', { why: 'number-of-cells' });
       continue;
     }
-    const failNumbers = (wrong: readonly WrongNumber<keyof typeof columnOfField>[]) => {
-      const told = wrong.map((one) => ({ ...one, column: columnOfField[one.field] }));
-      told.sort((a, b) => columns.indexOf(a.column) - columns.indexOf(b.column));
-      for (const { column, value, range } of told)
-        fail(column, value === null ? { why: 'no-number' } : { why: 'out-of-range', range });
-    };
-    const oneOf = <T extends string>(column: Column, of: readonly T[]): T | undefined => {
-      const word = of.find((one) => one.toLowerCase() === cell(column).toLowerCase());
-      if (word === undefined) fail(column, { why: 'unknown-word', words: of });
-      return word;
-    };
-
-    const pair = pairs.get(cell('pair').toUpperCase());
-    if (!pair) fail('pair', { why: 'unknown-pair' });
-    const instant = instantOf(cell('measured_at'));
-    if (instant === null) fail('measured_at', { why: 'no-date' });
-    const site = cell('site').toLowerCase();
-    if (!/^[a-z0-9][a-z0-9-]{0,39}$/.test(site)) fail('site', { why: 'no-site' });
-    const measure = oneOf('measure', measures);
-    const unit = oneOf('unit', measure === undefined ? measureUnits : unitsOf[measure]);
-    const foot = oneOf('foot', feet);
-    const typedReading = {
-      ...emptyReading,
-      site,
-      value: cell('value'),
-      uncertainty: cell('uncertainty'),
-      load: cell('load_n'),
-      gauge: cell('gauge'),
-      method: cell('method'),
-    };
-    // Without a measure and its unit nothing says what the value can be: its range is not judged.
-    const read =
-      measure && unit
-        ? readReading({ ...typedReading, measure, unit, foot: foot ?? 'left' })
-        : readingNumbers(typedReading, ANY_NUMBER);
-    const { said: circumstances, wrong } = readCircumstances({
-      km: cell('distance_km'),
-      room: cell('temperature_c'),
-      rested: cell('rested_h'),
-      operator: cell('operator'),
-    });
-    failNumbers([...('wrong' in read ? read.wrong : []), ...wrong]);
-    if (!pair || instant === null || !foot || !('reading' in read)) continue;
-    if (troubles.length > before) continue;
-    const key = checkKey({ pair, at: instant });
-    const check = checks.get(key) ?? { project, pair, at: instant, readings: [] };
+    const read = readLine(cell, pairs, fail);
+    if (!read || troubles.length > before) continue;
+    const { pair, at, circumstances, reading } = read;
+    const key = checkKey({ pair, at });
+    const check = checks.get(key) ?? { project, pair, at, readings: [] };
     for (const [field, said] of Object.entries(circumstances)) {
       const earlier = (check as Record<string, unknown>)[field];
       if (earlier !== undefined && earlier !== said)
@@ -192,7 +207,7 @@ export const readBenchTable = (
     const more = {
       ...check,
       ...circumstances,
-      readings: [...check.readings, read.reading],
+      readings: [...check.readings, reading],
     };
     // What the log would refuse is told here, line by line, before anything is taken in.
     const body = readBody('bench-check', more);

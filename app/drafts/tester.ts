@@ -9,7 +9,7 @@ import {
 } from '../../core/records/index.ts';
 import { kilograms, metres, millimetres } from '../../core/units/index.ts';
 import { plainText } from '../../core/units/typed.ts';
-import { typedNumber } from './typed.ts';
+import { typedLine, typedNumber } from './typed.ts';
 import { parseCell, type LineCells, type ReadOne } from './lines.ts';
 
 /** As typed; feet are `left / right` or one figure for both. */
@@ -86,6 +86,9 @@ const fieldOf: Readonly<Record<string, keyof TesterDraft>> = {
   heightM: 'height',
 };
 
+const ifSaid = <T>(value: number | undefined, of: (value: number) => T): T | undefined =>
+  value === undefined ? undefined : of(value);
+
 /**
  * Reads a draft.
  * @param old the tester as they were; what no form knows is kept
@@ -114,17 +117,16 @@ export const readTesterDraft = (
   if (girth === null) return wrong('girth');
   if (mass === null) return wrong('mass');
   if (height === null) return wrong('height');
-  const name = draft.name.trim();
   const read = readBody(
     'tester',
     editBody<'tester'>(old ?? { code }, {
       code,
-      name: name === '' ? undefined : name,
+      name: typedLine(draft.name),
       footLengthMm: length,
       footWidthMm: width,
       ballGirthMm: girth,
-      massKg: mass === undefined ? undefined : kilograms(mass),
-      heightM: height === undefined ? undefined : metres(height / 100),
+      massKg: ifSaid(mass, kilograms),
+      heightM: ifSaid(height, (cm) => metres(cm / 100)),
     }),
   );
   if (read.ok) return read;

@@ -6,7 +6,7 @@ import { trades, tradeOf, type Trade } from '../../core/foot/index.ts';
 import type { RoundReport } from '../../core/review/index.ts';
 import { setPercentOf } from '../words/figures.ts';
 import { askedLines } from '../words/say-complaint.ts';
-import { verdictTitle } from '../words/say-wear.ts';
+import { verdictTitle } from '../words/say-verdict.ts';
 import { ChangesPart } from './changes-part.tsx';
 import { ComfortPart } from './comfort-part.tsx';
 import { ComplaintsPart, MapsPart, PainPart } from './complaints-part.tsx';

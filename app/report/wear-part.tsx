@@ -6,15 +6,8 @@ import { WearChart } from '../parts/charts/wear-chart.tsx';
 import { isOut } from '../../core/rounds/index.ts';
 import { setPercentOf } from '../words/figures.ts';
 import { readingInWords, summaryLine } from '../words/say-blueprint.ts';
-import {
-  doseInWords,
-  itemInWords,
-  placeTitle,
-  unitName,
-  valueOf,
-  verdictTitle,
-  wearLines,
-} from '../words/say-wear.ts';
+import { doseInWords, placeTitle, unitName, valueOf, wearLines } from '../words/say-wear.ts';
+import { itemInWords, verdictTitle } from '../words/say-verdict.ts';
 import { influenceLines } from '../words/say-waiting.ts';
 import type { PartProps } from './document-props.ts';
 import { joined, Lines, Say, type Languages } from './spoken.tsx';

@@ -32,7 +32,13 @@ import type {
 } from '../../core/records/index.ts';
 import type { Dose } from '../../core/review/index.ts';
 import type { FormName, HoldWord, WearFit, WearKind } from '../../core/wear/index.ts';
-import type { care, desk, entry, fault, file, phone, terminal } from './languages/en/index.ts';
+import type { care } from './languages/en/care.ts';
+import type { desk } from './languages/en/desk/index.ts';
+import type { entry } from './languages/en/entry.ts';
+import type { fault } from './languages/en/fault.ts';
+import type { file } from './languages/en/file.ts';
+import type { phone } from './languages/en/phone.ts';
+import type { terminal } from './languages/en/terminal.ts';
 import type { common } from './languages/en/desk/common.ts';
 import type { places } from './places/en/index.ts';
 

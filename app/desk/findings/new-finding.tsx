@@ -5,7 +5,7 @@
 import { useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import type { RecordId } from '../../../core/records/index.ts';
-import { carriersOf, linesOf, newFinding } from '../../drafts/finding.ts';
+import { carriersOf, linesOf, newFinding, type FindingDraft } from '../../drafts/finding.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { settings } from '../../parts/settings.ts';
 import { d, p, t } from '../../words/index.ts';
@@ -46,6 +46,17 @@ const chooseBy = (source: Exclude<Source, 'other'>): string => {
   return { wear: board.place, blueprint: board.reading, comfort: board.attribute }[source];
 };
 
+/** The draft with what was chosen, in place of what was not typed. */
+const withChosen = (
+  draft: FindingDraft,
+  typed: { readonly title: boolean; readonly part: boolean },
+  chosen: Choosable | null,
+): FindingDraft => ({
+  ...draft,
+  title: typed.title ? draft.title : (chosen?.title ?? ''),
+  part: typed.part ? draft.part : (chosen?.part ?? 'last'),
+});
+
 const Form = (props: TabProps) => {
   const { review } = props;
   const { board, sources: sourceNames } = d().report;
@@ -62,11 +73,7 @@ const Form = (props: TabProps) => {
   const { draft, change, trouble, save } = useFinding(() => newFinding('', 'last'));
   const choosable = useChoosable(props, source, round);
   const chosen = choosable?.find((one) => one.key === key) ?? choosable?.[0] ?? null;
-  const shown = {
-    ...draft,
-    title: typed.title ? draft.title : (chosen?.title ?? ''),
-    part: typed.part ? draft.part : (chosen?.part ?? 'last'),
-  };
+  const shown = withChosen(draft, typed, chosen);
   const speaker = speakerOf(props);
   const saying = (one: Choosable) => sayFigures(one.figures, speaker) ?? [];
 

@@ -8,12 +8,10 @@ import {
   canBeTakenOver,
   draftOfRound,
   duplicateOf,
-  readDraft,
   takeOver,
-  type DimensionTrouble,
-  type ReadDraft,
   type RoundDraft,
 } from '../../drafts/round.ts';
+import { readDraft, type DimensionTrouble, type ReadDraft } from '../../drafts/round-reading.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';

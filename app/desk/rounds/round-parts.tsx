@@ -12,10 +12,10 @@ import {
   lastFields,
   usualLeft,
   type DimensionDraft,
-  type DimensionTrouble,
   type LastField,
   type RoundDraft,
 } from '../../drafts/round.ts';
+import { type DimensionTrouble } from '../../drafts/round-reading.ts';
 import { labelOf, SelectField, TextField } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
 

@@ -8,7 +8,7 @@ import {
 } from '../../../core/review/index.ts';
 import { d, terms } from '../../words/index.ts';
 import { influenceLines } from '../../words/say-waiting.ts';
-import { itemInWords } from '../../words/say-wear.ts';
+import { itemInWords } from '../../words/say-verdict.ts';
 import type { TabProps } from '../desk-state.ts';
 import { speakerOf } from '../parts/speaker.ts';
 import { Judged } from '../parts/judged.tsx';

@@ -1,8 +1,7 @@
 /** Log a run, or change one: on one screen, top to bottom, each answer kept as it is given. */
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
-import * as z from 'zod/mini';
-import type { RecordId, RecordOf, Surface } from '../../../core/records/index.ts';
+import type { RecordId, Surface } from '../../../core/records/index.ts';
 import { surfaces as allSurfaces } from '../../../core/records/index.ts';
 import { Button, Choices, Field, Notice, Page } from '../../parts/controls/controls.tsx';
 import { LimitedField } from '../../parts/controls/limited-field.tsx';
@@ -12,7 +11,6 @@ import { latePart } from '../../parts/late.tsx';
 import { settings } from '../../parts/settings.ts';
 import { session, store, useStored } from '../../parts/state.ts';
 import { entryWords, t, terms } from '../../words/index.ts';
-import { standingStop } from '../own-mileage.ts';
 import { LeadsNote } from '../leads-note.tsx';
 import { cautionIn, withCaution } from '../../drafts/run-pain.ts';
 import { ComfortPart } from './comfort-part.tsx';
@@ -20,80 +18,20 @@ import { DayPart } from './day-part.tsx';
 import { draftKey } from './draft-key.ts';
 import { FeetPart } from './feet-part.tsx';
 import { keepSentTrack } from '../track/send-track.ts';
-import { takeSharedTrack } from '../track/shared-track.ts';
 import { MorePart } from './more-part.tsx';
 import { PainPart } from './pain-part.tsx';
 import { dayOf, onItsDay, typedStart, withTime } from './run-day.ts';
 import { askDoubts, readClockOff, type Asked } from './ask-doubts.ts';
 import { SaveBar } from './save-bar.tsx';
 import { TimeHint } from './time-hint.tsx';
-import {
-  emptyRunForm,
-  formOfRun,
-  runFormSchema,
-  runOfForm,
-  type RunForm,
-  type RunFormError,
-} from '../../drafts/run.ts';
+import { runOfForm, type RunForm, type RunFormError } from '../../drafts/run.ts';
 import './log-screen.css';
+import { readContext, USUAL_SURFACE, type Context } from './log-context.ts';
 
 // Reading and measuring tracks is a third of this screen's code and not always needed.
 const TrackPart = latePart(async () => (await import('../track/track-part.tsx')).TrackPart);
 
 const AFTER_FIRST_PAINT_MS = 800;
-
-const USUAL_SURFACE = 'usual-surface';
-
-interface Context {
-  readonly pair: RecordOf<'pair'>;
-  readonly project: RecordOf<'project'>;
-  readonly before: RecordOf<'run'> | null;
-  readonly stop: RecordOf<'stop-use'> | null;
-  readonly handOuts: readonly RecordOf<'hand-out'>[];
-  readonly firstImpression: boolean;
-  readonly form: RunForm;
-  /** The form as it stands before anything is typed. */
-  readonly empty: RunForm;
-  readonly hasDraft: boolean;
-  /** A track that another app shared into this one. */
-  readonly shared: File | null;
-}
-
-/** Everything the form needs, or null where the pair or run is not on this phone. */
-const readContext = async (
-  pairId: RecordId | null,
-  runId: RecordId | null,
-): Promise<Context | null> => {
-  const before = runId ? await store.get('run', runId) : null;
-  const id = before?.body.pair ?? pairId;
-  const pair = id ? await store.get('pair', id) : null;
-  const project = pair ? await store.get('project', pair.body.project) : null;
-  if (!pair || !project || (runId && !before)) return null;
-  const [stops, handOuts, runs, usual, draft] = await Promise.all([
-    store.list('stop-use'),
-    store.list('hand-out'),
-    store.list('run'),
-    store.setting(USUAL_SURFACE),
-    store.draft(draftKey(runId ?? pair.revision.id)),
-  ]);
-  const kept = z.safeParse(runFormSchema, draft);
-  const surface = allSurfaces.find((one) => one === usual) ?? null;
-  const empty = before
-    ? formOfRun(before.body, settings.value)
-    : emptyRunForm(pair.revision.id, surface);
-  return {
-    pair,
-    project,
-    before,
-    stop: standingStop(stops, pair.revision.id, Date.now()),
-    handOuts,
-    firstImpression: !runs.some(({ body }) => body.pair === pair.revision.id),
-    empty,
-    form: kept.success ? onItsDay(kept.data, Date.now()) : empty,
-    hasDraft: kept.success,
-    shared: runId ? null : takeSharedTrack(),
-  };
-};
 
 const Form = ({ context }: { context: Context }) => {
   const words = t();

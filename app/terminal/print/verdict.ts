@@ -1,7 +1,7 @@
 /** Does a round hold against its brief? */
 import type { RoundInfluence, Verdict } from '../../../core/review/index.ts';
 import { influenceLines } from '../../words/say-waiting.ts';
-import { itemInWords, verdictTitle } from '../../words/say-wear.ts';
+import { itemInWords, verdictTitle } from '../../words/say-verdict.ts';
 import { heading, type Printing } from './printed.ts';
 
 /** A round's verdict, item by item, and who alone decides it. */

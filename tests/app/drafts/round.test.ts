@@ -6,10 +6,10 @@ import {
   draftOfRound,
   duplicateOf,
   emptyDimension,
-  readDraft,
   takeOver,
   usualLeft,
 } from '../../../app/drafts/round.ts';
+import { readDraft } from '../../../app/drafts/round-reading.ts';
 import { practiceDimensions } from '../../../core/rounds/index.ts';
 import { readBody, type Round } from '../../../core/records/index.ts';
 import { millimetres as mm } from '../../../core/units/index.ts';

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { languageFile } from '../../../app/terminal/languages.ts';
 import { printingOf } from '../../../app/terminal/print/printed.ts';
-import { itemInWords } from '../../../app/words/say-wear.ts';
+import { itemInWords } from '../../../app/words/say-verdict.ts';
 import { viewOfHeads, type Revision } from '../../../core/records/index.ts';
 import { openProject, reviewProject, verdictOf } from '../../../core/review/index.ts';
 import { metres } from '../../../core/units/index.ts';
