@@ -5,8 +5,14 @@ import type { LanguageFile } from '../words/types.ts';
 const folder = new URL('../words/languages/', import.meta.url);
 
 const files = new Map<string, LanguageFile>();
-for (const file of readdirSync(folder).sort())
-  files.set(file.replace(/\.ts$/, ''), (await import(new URL(file, folder).href)) as LanguageFile);
+for (const file of readdirSync(folder).sort()) {
+  const id = file.replace(/\.ts$/, '');
+  const paper = new URL(`../report/${id}/index.ts`, folder);
+  files.set(id, {
+    ...((await import(new URL(file, folder).href)) as LanguageFile),
+    ...((await import(paper.href)) as Pick<LanguageFile, 'paper'>),
+  });
+}
 
 /** Their ids, such as `en`. */
 export const languages: readonly string[] = [...files.keys()];

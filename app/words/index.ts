@@ -11,6 +11,7 @@ import type {
   FileWords,
   Glossary,
   LanguageName,
+  PaperWords,
   PhoneWords,
   PlaceWords,
 } from './types.ts';
@@ -23,6 +24,7 @@ interface Parts {
   readonly entry: EntryWords;
   readonly desk: DeskWords;
   readonly places: PlaceWords;
+  readonly paper: PaperWords;
 }
 
 /** A file's name without its folder and ending, such as `en`. */
@@ -67,6 +69,7 @@ const loaders: {
     import.meta.glob<DeskWords>('./languages/*.ts', { query: '?desk', import: 'desk' }),
   ),
   places: byFolder(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'places' })),
+  paper: byFolder(import.meta.glob<PaperWords>('./report/*/index.ts', { import: 'paper' })),
 };
 
 export const languages: readonly Language[] = [...names.keys()];
@@ -99,7 +102,7 @@ export const wordsOf = async (
   language: Language,
 ): Promise<Omit<Parts, 'care' | 'entry' | 'file'> & { readonly about: LanguageName }> => ({
   about: nameOf(language),
-  ...((await load(language, new Set(['phone', 'glossary', 'desk', 'places']))) as Omit<
+  ...((await load(language, new Set(['phone', 'glossary', 'desk', 'places', 'paper']))) as Omit<
     Parts,
     'care' | 'entry' | 'file'
   >),

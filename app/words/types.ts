@@ -34,6 +34,7 @@ import type { Dose } from '../../core/review/index.ts';
 import type { FormName, HoldWord, WearFit, WearKind } from '../../core/wear/index.ts';
 import type { care, desk, entry, fault, file, phone } from './languages/en.ts';
 import type { places } from './places/en/index.ts';
+import type { paper } from './report/en/index.ts';
 
 export interface LanguageName {
   /** In the language itself. */
@@ -97,6 +98,8 @@ export type EntryWords = typeof entry;
 export type DeskWords = typeof desk;
 /** The words of the desk's places, by place. */
 export type PlaceWords = typeof places;
+/** The words of the printed report. */
+export type PaperWords = typeof paper;
 
 /** A record as a sentence names it; every part is in the reader's language, and empty where it is not known. */
 export interface NamedRecord {
@@ -179,4 +182,6 @@ export interface LanguageFile {
   readonly entry: EntryWords;
   readonly desk: DeskWords;
   readonly terminal: TerminalWords;
+  /** Lies in a folder of its own (`app/words/report`). */
+  readonly paper: PaperWords;
 }

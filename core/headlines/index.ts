@@ -15,3 +15,4 @@ export * from './testers.ts';
 export * from './tester.ts';
 export * from './damage.ts';
 export * from './runs.ts';
+export * from './decision.ts';

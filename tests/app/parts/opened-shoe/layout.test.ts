@@ -1,7 +1,7 @@
 /** Words beside the drawn shoes: none over another, each on its shoe's side. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { layOut } from '../../../../app/desk/sheet/callout-layout.ts';
+import { layOut } from '../../../../app/parts/opened-shoe/layout.ts';
 import { zoneCodes } from '../../../../core/foot/index.ts';
 import type { Callout } from '../../../../core/review/index.ts';
 
