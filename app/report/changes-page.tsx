@@ -1,9 +1,11 @@
 /** The second page: what was changed in this round, did it arrive, did it work, what else moved. */
+import { changesHeadline, type WorseName } from '../../core/headlines/index.ts';
 import type { Arrival, ChangesLook, FeltMove } from '../../core/review/index.ts';
 import { percentOf, signed } from '../words/figures.ts';
 import { feltTitle } from '../words/say-change.ts';
 import { siteName } from '../words/say-place.ts';
 import type { PartProps } from './document-props.ts';
+import { AsWritten, Own } from './own-words.tsx';
 import { Lines, Say, type Spoken } from './spoken.tsx';
 
 /** Beyond these nobody reads on; the appendix has them all. */
@@ -14,54 +16,55 @@ type StoryProps = PartProps & { readonly story: ChangesLook };
 export const ChangesPage = (props: PartProps) => {
   const { report, languages } = props;
   const { story, round } = report;
+  if (!story)
+    return (
+      <p class="soft">
+        <Say in={languages} of={({ paper }) => paper.changes.first} />
+      </p>
+    );
   return (
     <section class="changes-page">
       <h2 class="page-title">
+        <Say in={languages} of={(spoken) => headline(story, spoken)} />
+      </h2>
+      <p class="soft">
         <Say
           in={languages}
-          of={(spoken) => (story ? headline(story, spoken) : spoken.paper.changes.first)}
+          of={({ paper, speaker }) =>
+            paper.changes.against(
+              speaker.round(story.comparison.earlier),
+              speaker.round(story.comparison.later),
+              story.comparison.testers.both,
+            )
+          }
         />
-      </h2>
-      {story && (
-        <>
-          <p class="soft">
-            <Say
-              in={languages}
-              of={({ paper, speaker }) =>
-                paper.changes.against(
-                  speaker.round(story.comparison.earlier),
-                  speaker.round(story.comparison.later),
-                  story.comparison.testers.both,
-                )
-              }
-            />
-          </p>
-          {round.changes.length === 0 && (
-            <p>
-              <Say in={languages} of={({ paper }) => paper.changes.noted} />
-            </p>
-          )}
-          {story.comparison.changes.map((_, at) => (
-            <Change {...props} story={story} at={at} key={at} />
-          ))}
-          <Else {...props} story={story} />
-        </>
+      </p>
+      {round.changes.length === 0 && (
+        <p>
+          <Say in={languages} of={({ paper }) => paper.changes.noted} />
+        </p>
       )}
+      {story.comparison.changes.map((_, at) => (
+        <Change {...props} story={story} at={at} key={at} />
+      ))}
+      <Else {...props} story={story} />
     </section>
   );
 };
 
-/** By the same rule as the desk: what is worse first, then what worked, never more than was proved. */
-const headline = ({ comparison, felt }: ChangesLook, { paper, speaker }: Spoken): string => {
-  const words = paper.changes.headline;
-  const { later, testers, changes } = comparison;
-  if (testers.both + testers.onlyLater === 0) return words['nobody-ran'](speaker.round(later));
-  if (felt.some(({ word }) => word === 'worse')) return words.worse;
-  const judged = changes.flatMap(({ found }) => found?.verdict ?? []);
-  if (judged.length === 0) return words.unnamed;
-  const worked = judged.filter((word) => word === 'mended' || word === 'better').length;
-  if (worked > 0) return words.worked(worked, judged.length);
-  return judged.every((word) => word === 'no-different') ? words.none : words.open;
+/** By the desk's own rule (`core/headlines/changes.ts`): it never says more than was proved. */
+const headline = (story: ChangesLook, spoken: Spoken): string => {
+  const { paper, speaker, list } = spoken;
+  const name = (one: WorseName): string =>
+    'attribute' in one
+      ? speaker.glossary.attributes[one.attribute].name
+      : one.zone === null
+        ? speaker.glossary.kinds[one.kind].name
+        : paper.felt(speaker.glossary.kinds[one.kind].name, paper.places[one.zone]);
+  return paper.changes.headline(changesHeadline(story), {
+    round: speaker.round,
+    names: (some) => list(some.map(name)),
+  });
 };
 
 const write = (value: number, unit: Arrival['unit'], { speaker }: Spoken) =>
@@ -97,7 +100,9 @@ const Change = ({ story, at, languages }: StoryProps & { readonly at: number }) 
         <h3>
           <Say in={languages} of={({ speaker }) => speaker.glossary.parts[change.part].name} />
         </h3>
-        <p class="wanted">{change.what}</p>
+        <p class="wanted">
+          <AsWritten in={languages} text={change.what} />
+        </p>
         <p class="soft">
           <Say
             in={languages}
@@ -158,7 +163,7 @@ const Else = (props: StoryProps) => {
   const { knew } = story.comparison;
   const who = [...new Set([...knew.earlier, ...knew.later])];
   return (
-    <div class="two">
+    <>
       <section class="whole">
         <h3>
           <Say in={languages} of={({ paper }) => paper.changes.else} />
@@ -174,58 +179,68 @@ const Else = (props: StoryProps) => {
           </tbody>
         </table>
       </section>
-      <section class="whole">
-        <h3>
-          <Say in={languages} of={({ paper }) => paper.changes.found} />
-        </h3>
-        <Lines
-          in={languages}
-          of={(spoken) =>
-            moved.length > 0
-              ? moved.map((one) => arrivalLine(one, spoken))
-              : [spoken.paper.changes.foundNothing]
-          }
-        />
-        <h3>
-          <Say in={languages} of={({ paper }) => paper.changes.comfort} />
-        </h3>
-        <Lines
-          in={languages}
-          of={({ speaker, paper }) =>
-            story.comfort.map(({ attribute, earlier, later, word }) =>
-              speaker.desk.joined.of(
-                speaker.glossary.attributes[attribute].name,
-                speaker.desk.joined.clauses([
-                  paper.sheet.newToNow(speaker.number(earlier, 0), speaker.number(later, 0)),
-                  paper.changes.comfortWord[word],
-                ]),
-              ),
-            )
-          }
-        />
-        {who.length > 0 && (
-          <p class="soft">
-            <Say
-              in={languages}
-              of={({ paper, speaker, list }) => paper.changes.knew(list(who.map(speaker.tester)))}
-            />
-          </p>
-        )}
-        {report.carried.length > 0 && (
+      <div class="two">
+        <section class="whole">
+          <h3>
+            <Say in={languages} of={({ paper }) => paper.changes.found} />
+          </h3>
           <Lines
             in={languages}
-            of={({ paper, speaker }) =>
-              story.findings.map(({ written, found }) =>
+            of={(spoken) =>
+              moved.length > 0
+                ? moved.map((one) => arrivalLine(one, spoken))
+                : [spoken.paper.changes.foundNothing]
+            }
+          />
+        </section>
+        <section class="whole">
+          <h3>
+            <Say in={languages} of={({ paper }) => paper.changes.comfort} />
+          </h3>
+          <Lines
+            in={languages}
+            of={({ speaker, paper }) =>
+              story.comfort.map(({ attribute, earlier, later, word }) =>
                 speaker.desk.joined.of(
-                  paper.changes.close,
-                  paper.changes.word[written ?? found ?? 'too-little'],
+                  speaker.glossary.attributes[attribute].name,
+                  speaker.desk.joined.clauses([
+                    paper.sheet.newToNow(speaker.number(earlier, 0), speaker.number(later, 0)),
+                    paper.changes.comfortWord[word],
+                  ]),
                 ),
               )
             }
           />
-        )}
-      </section>
-    </div>
+          {who.length > 0 && (
+            <p class="soft">
+              <Say
+                in={languages}
+                of={({ paper, speaker, list }) => paper.changes.knew(list(who.map(speaker.tester)))}
+              />
+            </p>
+          )}
+          {story.findings.map(({ id, written, found }) => {
+            const own = report.carried.find((one) => one.id === id);
+            return (
+              own && (
+                <p key={id}>
+                  <strong>
+                    <Say in={languages} of={({ paper }) => paper.changes.close} />
+                  </strong>{' '}
+                  <Own of={own.body} field="title" in={languages} />{' '}
+                  <span class={`stamp stamp-word-${written ?? found ?? 'too-little'}`}>
+                    <Say
+                      in={languages}
+                      of={({ paper }) => paper.changes.word[written ?? found ?? 'too-little']}
+                    />
+                  </span>
+                </p>
+              )
+            );
+          })}
+        </section>
+      </div>
+    </>
   );
 };
 

@@ -18,9 +18,11 @@ export const Findings = (props: FindingsProps) => {
   const { languages, findings, heading, trade, short = false } = props;
   return (
     <section>
-      <h2>
-        <Say in={languages} of={({ words }) => words.sections[heading]} />
-      </h2>
+      {(findings.length > 0 || !short) && (
+        <h2>
+          <Say in={languages} of={({ words }) => words.sections[heading]} />
+        </h2>
+      )}
       {findings.length === 0 && (
         <p>
           <Say

@@ -2,7 +2,7 @@
 import { zones } from '../../core/foot/index.ts';
 import { decisionHeadline, decisionRows, type DecisionRow } from '../../core/headlines/index.ts';
 import type { RoundReport, WearLook } from '../../core/review/index.ts';
-import { MapTitle, ReportMap } from './complaints-part.tsx';
+import { ReportMap } from './complaints-part.tsx';
 import type { PartProps } from './document-props.ts';
 import { LimitStrip } from './limit-strip.tsx';
 import { Own } from './own-words.tsx';
@@ -12,7 +12,7 @@ import { ShoePicture } from './shoe-picture.tsx';
 import { joined, Say, type Languages, type Spoken } from './spoken.tsx';
 
 /** So many rows stand on the page; in two languages each is twice as tall. */
-const MOST_ROWS = [6, 5] as const;
+const MOST_ROWS = [5, 4] as const;
 
 /** The sentence that says what to do. */
 export const headlineWords = (report: RoundReport, spoken: Spoken): string => {
@@ -29,18 +29,11 @@ export const headlineWords = (report: RoundReport, spoken: Spoken): string => {
 /** How many testers, pairs, runs and kilometres, and how far the farthest pair has come. */
 export const sizeWords = (
   { round: { size }, lines, project }: RoundReport,
-  { paper, speaker }: Spoken,
+  { paper, far }: Spoken,
 ): string =>
   [
-    paper.sizes(size.testers, size.pairs, size.runs, speaker.distance(size.distanceM)),
-    ...(lines[0]
-      ? [
-          paper.farthest(
-            speaker.distance(lines[0].totalM),
-            speaker.distance(project.brief.distanceM),
-          ),
-        ]
-      : []),
+    paper.sizes(size.testers, size.pairs, size.runs, far(size.distanceM)),
+    ...(lines[0] ? [paper.farthest(far(lines[0].totalM), far(project.brief.distanceM))] : []),
   ].join(' ');
 
 export const FirstPage = (props: PartProps) => {
@@ -149,10 +142,7 @@ const Row = ({
       <td class="amount">
         {amountWords(row, languages[0]) === null ? (
           <span class="soft">
-            <Say
-              in={languages}
-              of={({ paper }) => (act === 'keep' ? paper.keep : paper.noAmount)}
-            />
+            <Say in={languages} of={({ paper }) => (act === 'change' ? paper.noAmount : '–')} />
           </span>
         ) : (
           <Say in={languages} of={(spoken) => amountWords(row, spoken) ?? ''} />
@@ -193,19 +183,22 @@ const Proof = (props: PartProps & { readonly rows: readonly DecisionRow[] }) => 
       {kind && own && (
         <figure>
           <figcaption>
-            <MapTitle report={report} languages={languages} kind={kind.kind} />
+            <strong>
+              <Say
+                in={languages}
+                of={({ paper, speaker }) =>
+                  paper.mapTitle(
+                    speaker.glossary.kinds[kind.kind].name,
+                    report.round.complaints.asked.testers,
+                  )
+                }
+              />
+            </strong>
           </figcaption>
           <ReportMap {...props} view={zones[kind.zone].view} zones={own} marked={kind.zone} />
         </figure>
       )}
-      {look && (
-        <div>
-          <PaperCurve {...props} look={look} />
-          <p class="key">
-            <Say in={languages} of={({ paper }) => paper.curveKey} />
-          </p>
-        </div>
-      )}
+      {look && <PaperCurve {...props} look={look} />}
     </div>
   );
 };

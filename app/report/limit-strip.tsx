@@ -9,7 +9,7 @@ import type { PartProps } from './document-props.ts';
 import { Say, type Spoken } from './spoken.tsx';
 
 const asked = ({ measure, bound, value, basis }: Limit, { paper, speaker }: Spoken): string => {
-  const word = speaker.desk.brief.bounds[bound];
+  const word = paper.bounds[bound];
   return basis === 'share-of-new'
     ? paper.limitAsks.ofNew(word, setPercentOf(value, speaker.number))
     : paper.limitAsks.reading(
@@ -18,7 +18,17 @@ const asked = ({ measure, bound, value, basis }: Limit, { paper, speaker }: Spok
       );
 };
 
-const limitName = ({ measure, site }: Limit, { speaker }: Spoken): string =>
+/** Whether no other limit is about the same measure: its site then need not be said. */
+const isAlone = (item: Extract<VerdictItem, { what: 'wear' }>, { verdict }: RoundReport): boolean =>
+  verdict.items.every(
+    (other) =>
+      other === item || other.what !== 'wear' || other.limit.measure !== item.limit.measure,
+  );
+
+const limitName = (
+  { measure, site }: Pick<Limit, 'measure'> & { readonly site?: string | undefined },
+  { speaker }: Spoken,
+): string =>
   speaker.desk.joined.clauses([
     speaker.glossary.measures[measure],
     ...(site === undefined ? [] : [siteName(site, speaker)]),
@@ -40,17 +50,17 @@ const saidOf = (item: VerdictItem, report: RoundReport, spoken: Spoken): Said =>
         ({ kind, site }) => kind === item.kind && site === item.site,
       )?.greatest;
       return {
-        name: limitName({ ...item.limit, site: item.site }, spoken),
+        name: limitName(
+          { ...item.limit, site: isAlone(item, report) ? undefined : item.site },
+          spoken,
+        ),
         asks: asked(item.limit, spoken),
         says:
           typeof at === 'number'
-            ? limitSays.reached(
-                speaker.distance(at),
-                speaker.distance(report.project.brief.distanceM),
-              )
+            ? limitSays.reached(spoken.far(at), spoken.far(report.project.brief.distanceM))
             : greatest === undefined
               ? ''
-              : limitSays.checked(speaker.distance(greatest)),
+              : limitSays.checked(spoken.far(greatest)),
       };
     }
     case 'not-measured':

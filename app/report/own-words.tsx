@@ -8,7 +8,7 @@ type Field = 'title' | 'wanted';
 /** The words of a field in a reader's language; `as`: whose language they stay in where they are not given in it. */
 const wordsIn = (
   { body, field }: { readonly body: Finding; readonly field: Field },
-  { locale, paper, words }: Spoken,
+  { locale, paper }: Spoken,
 ): string => {
   const { otherWords, evidence } = body;
   const own = body[field] ?? '';
@@ -16,13 +16,10 @@ const wordsIn = (
   const other = otherWords?.[field];
   if (other !== undefined && !isForeign(otherWords?.language ?? null, [locale])) return other;
   if (tag !== null && !isForeign(tag, [locale])) return own;
-  // Nobody knows the language of what was written without one.
-  return tag === null
-    ? own
-    : `${paper.inLanguage(languageIn(tag, locale) || words.asWritten(null))} ${own}`;
+  return `${paper.inLanguage(languageIn(tag ?? '', locale))} ${own}`;
 };
 
-/** Line under line; what stays in its own language says so. */
+/** Line under line; what stays in its own language stands once and says which that is. */
 export const Own = ({
   of: body,
   field,
@@ -32,24 +29,48 @@ export const Own = ({
   readonly field: Field;
   readonly in: Languages;
 }) => {
-  const given = languages.filter(
-    (one) => !isForeign(body.evidence?.language ?? null, [one.locale]),
+  const tag = body.evidence?.language ?? null;
+  const isGiven = ({ locale }: Spoken): boolean =>
+    (tag !== null && !isForeign(tag, [locale])) ||
+    (body.otherWords?.[field] !== undefined && !isForeign(body.otherWords.language, [locale]));
+  const missing = languages.filter((one) => !isGiven(one));
+  if (tag !== null && (languages.length === 1 || missing.length === 0))
+    return <Say in={languages} of={(spoken) => wordsIn({ body, field }, spoken)} />;
+  return tag === null ? (
+    <AsWritten in={languages} text={body[field] ?? ''} />
+  ) : (
+    <>
+      {body[field]}
+      {missing.map(({ locale, paper }) => (
+        <span class="second" lang={locale} key={locale}>
+          {paper.asIn(languageIn(tag, locale))}
+        </span>
+      ))}
+    </>
   );
-  const hasOther = (one: Spoken) =>
-    body.otherWords?.[field] !== undefined && !isForeign(body.otherWords.language, [one.locale]);
-  const missing = languages.filter((one) => !given.includes(one) && !hasOther(one));
-  const [first] = languages;
-  // In two languages the original stands once; the other says which language it is.
-  if (languages.length > 1 && missing.length > 0 && missing.length < languages.length)
-    return (
-      <>
-        {body[field]}
-        {missing.map((one) => (
-          <span class="second" lang={one.locale} key={one.locale}>
-            {one.paper.asIn(languageIn(body.evidence?.language ?? first.locale, one.locale))}
+};
+
+/** Nobody said in which language a text is: Chinese signs are one to a reader of another, and the other way round. */
+const isOtherScript = (text: string, { locale }: Spoken): boolean =>
+  /\p{Script=Han}/u.test(text) !== locale.startsWith('zh');
+
+/** Words whose language nobody noted: said to be as written where they look foreign to a reader. */
+export const AsWritten = ({
+  text,
+  in: languages,
+}: {
+  readonly text: string;
+  readonly in: Languages;
+}) => (
+  <>
+    {text}
+    {text !== '' &&
+      languages
+        .filter((one) => isOtherScript(text, one))
+        .map(({ locale, paper }) => (
+          <span class="second" lang={locale} key={locale}>
+            {paper.asIn(null)}
           </span>
         ))}
-      </>
-    );
-  return <Say in={languages} of={(spoken) => wordsIn({ body, field }, spoken)} />;
-};
+  </>
+);

@@ -7,7 +7,7 @@ import { placeTitle, unitName, valueOf } from '../words/say-wear.ts';
 import type { PartProps } from './document-props.ts';
 import { joined, Say } from './spoken.tsx';
 
-const [WIDTH, HEIGHT] = [340, 168];
+const [WIDTH, HEIGHT] = [340, 150];
 const MARGIN = { top: 8, right: 10, bottom: 24, left: 40 };
 
 export const PaperCurve = ({
@@ -54,7 +54,7 @@ export const PaperCurve = ({
           <Say
             in={languages}
             of={(spoken) =>
-              `${unitName(look, spoken.speaker)}. ${spoken.paper.curveOf(spoken.speaker.distance(greatest))}`
+              `${unitName(look, spoken.speaker)}. ${spoken.paper.curveOf(spoken.far(greatest))}`
             }
           />
         </span>
@@ -73,7 +73,12 @@ export const PaperCurve = ({
           </g>
         ))}
         {xTicks.map((tick) => (
-          <text key={tick} x={x(tick)} y={HEIGHT - 8} text-anchor="middle">
+          <text
+            key={tick}
+            x={x(tick)}
+            y={HEIGHT - 8}
+            text-anchor={tick === xTicks.at(-1) ? 'end' : 'middle'}
+          >
             {tick === xTicks.at(-1)
               ? `${speaker.number(tick, 0)} ${unit}`
               : speaker.number(tick, 0)}

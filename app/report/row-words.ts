@@ -73,7 +73,7 @@ export const calloutWords = (
     case 'damage':
       return {
         title: upper(glossary.damages[one.kind]),
-        note: paper.so.damage(speaker.pair(one.pair), speaker.distance(one.pairM)),
+        note: paper.so.damage(speaker.pair(one.pair), spoken.far(one.pairM)),
       };
     case 'wear':
       return {
@@ -81,8 +81,8 @@ export const calloutWords = (
         note: paper.so.wear(
           siteName(one.site, speaker),
           limitValue(one, spoken),
-          speaker.distance(one.reachedM),
-          speaker.distance(one.briefM),
+          spoken.far(one.reachedM),
+          spoken.far(one.briefM),
         ),
       };
   }
@@ -113,13 +113,13 @@ export const actWords = ({ act, callout }: DecisionRow, spoken: Spoken): string 
 /** How much, with its unit; null where no number follows. */
 export const amountWords = (
   { finding, amount }: DecisionRow,
-  { speaker }: Spoken,
+  { speaker, far }: Spoken,
 ): string | null => {
   const mm = finding?.body.wantedMm;
   if (mm !== undefined) return `${speaker.number(mm, 1)}\u00a0mm`;
   if (amount === null) return null;
   return amount.unit === 'km'
-    ? `+${speaker.distance(metres(amount.value * 1000))}`
+    ? `+${far(metres(amount.value * 1000))}`
     : `${signed(amount.value, (size) => speaker.number(size, 1))}\u00a0mm`;
 };
 

@@ -7,7 +7,7 @@ import { signed } from '../words/figures.ts';
 import { placeName } from '../words/say-place.ts';
 import { PaperCurve } from './paper-curve.tsx';
 import type { SheetProps } from './sheet.tsx';
-import { joined, Say, type Languages, type Spoken } from './spoken.tsx';
+import { Say, type Languages, type Spoken } from './spoken.tsx';
 import { Table } from './table.tsx';
 
 type CellsProps = SheetProps & { readonly cells: readonly CellSummary[] };
@@ -71,6 +71,7 @@ export const ComplaintTable = ({ report, languages, cells }: CellsProps) => {
 
 /** What testers wrote of runs in which they felt it: each sentence once, of as many testers as there are. */
 export const WordsOfTesters = ({ report, languages, cells }: CellsProps) => {
+  const [{ paper, speaker, far }] = languages;
   const felt = new Set(cells.map(({ zone, kind }) => `${zone} ${kind}`));
   const texts = new Set<string>();
   const own = report.said.filter(({ text, felt: with_ }) => {
@@ -87,11 +88,7 @@ export const WordsOfTesters = ({ report, languages, cells }: CellsProps) => {
         {own.slice(0, MOST.words).map(({ run, text, tester, pairM }) => (
           <li key={run}>
             <q>{text}</q>{' '}
-            <span class="soft">
-              {joined(languages, ({ paper, speaker }) =>
-                paper.sheet.source(speaker.tester(tester), speaker.distance(pairM)),
-              )}
-            </span>
+            <span class="soft">{paper.sheet.source(speaker.tester(tester), far(pairM))}</span>
           </li>
         ))}
       </ul>

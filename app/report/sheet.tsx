@@ -2,7 +2,7 @@
 import { tradeOf, tradesOfComplaint, zones, type Trade } from '../../core/foot/index.ts';
 import { decisionRows } from '../../core/headlines/index.ts';
 import type { CellSummary, RoundReport } from '../../core/review/index.ts';
-import { MapTitle, ReportLegend, ReportMap } from './complaints-part.tsx';
+import { ReportMap } from './complaints-part.tsx';
 import type { DocumentProps } from './document-props.ts';
 import { Findings } from './findings-part.tsx';
 import { rowName } from './row-words.ts';
@@ -64,18 +64,17 @@ export const Sheet = (props: SheetProps) => {
         <Say
           in={languages}
           of={(spoken) =>
-            spoken.speaker.desk.joined.of(
-              spoken.paper.sheet.heading(spoken.speaker.glossary.trades[trade]),
-              headlineOf(props, spoken),
-            )
+            spoken.speaker.desk.joined.of(spoken.paper.for[trade], headlineOf(props, spoken))
           }
         />
       </h2>
       <Findings {...props} findings={report.findings.filter(own)} heading="findings" short />
       {carried.length > 0 && <Findings {...props} findings={carried} heading="carried" short />}
       <ComplaintTable {...props} cells={cells} />
-      <Map {...props} cells={cells} />
-      <WordsOfTesters {...props} cells={cells} />
+      <div class="felt whole">
+        <Map {...props} cells={cells} />
+        <WordsOfTesters {...props} cells={cells} />
+      </div>
       <Curves {...props} />
       <ComfortTable {...props} />
       <ArrivalTable {...props} />
@@ -93,7 +92,18 @@ const Map = (props: SheetProps & { readonly cells: readonly CellSummary[] }) => 
   const own = cell && report.zonesByKind[cell.kind];
   if (!cell || !own) return null;
   return (
-    <div class="maps maps-one whole">
+    <section>
+      <h3>
+        <Say
+          in={languages}
+          of={({ paper, speaker }) =>
+            paper.mapTitle(
+              speaker.glossary.kinds[cell.kind].name,
+              report.round.complaints.asked.testers,
+            )
+          }
+        />
+      </h3>
       <ReportMap
         report={report}
         languages={languages}
@@ -101,12 +111,6 @@ const Map = (props: SheetProps & { readonly cells: readonly CellSummary[] }) => 
         zones={own}
         marked={cell.zone}
       />
-      <div>
-        <p>
-          <MapTitle report={report} languages={languages} kind={cell.kind} />
-        </p>
-        <ReportLegend languages={languages} />
-      </div>
-    </div>
+    </section>
   );
 };

@@ -2,7 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import type { RecordId, Surface } from '../../core/records/index.ts';
 import type { RoundReport } from '../../core/review/index.ts';
-import { fromMetres, type DistanceUnit } from '../../core/units/index.ts';
+import { fromMetres, type DistanceUnit, type Metres } from '../../core/units/index.ts';
 import { languageIn } from '../words/figures.ts';
 import type { Speaker } from '../words/say-complaint.ts';
 import type { LanguageFile } from '../words/types.ts';
@@ -22,6 +22,8 @@ export interface Spoken {
   readonly unit: DistanceUnit;
   readonly date: (at: number | string) => string;
   readonly surface: (surface: Surface) => string;
+  /** A distance as one says it: whole from 100 on. */
+  readonly far: (distance: Metres) => string;
   /** Names joined as the language joins them: "a, b and c". */
   readonly list: (names: readonly string[]) => string;
 }
@@ -66,6 +68,10 @@ export const spokenIn = (
     },
     date: (at) => dates.format(new Date(at)),
     surface: (surface) => glossary.surfaces[surface],
+    far: (distance) => {
+      const value = fromMetres(distance, unit);
+      return `${number(value, value >= 100 ? 0 : 1)}\u00a0${unit}`;
+    },
     list: (some) => new Intl.ListFormat(locale, { type: 'conjunction' }).format(some),
   };
 };

@@ -1,7 +1,11 @@
 /** The printed report, in English: one line for who decides, then a sheet for each trade. */
 import type { ZoneCode, Trade } from '../../../../core/foot/index.ts';
-import type { DecisionHeadline } from '../../../../core/headlines/index.ts';
-import type { Foot } from '../../../../core/records/index.ts';
+import type {
+  ChangesHeadline,
+  DecisionHeadline,
+  WorseName,
+} from '../../../../core/headlines/index.ts';
+import type { Foot, RecordId } from '../../../../core/records/index.ts';
 import type { VerdictItem } from '../../../../core/review/index.ts';
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
@@ -14,9 +18,15 @@ export interface PaperSay {
   readonly list: (names: readonly string[]) => string;
 }
 
+/** Names that the changes' first sentence uses. */
+export interface ChangedSay {
+  readonly round: (id: RecordId) => string;
+  readonly names: (some: readonly WorseName[]) => string;
+}
+
 const look = (say: PaperSay) =>
   `Look at ${say.pairs.length === 1 ? 'pair' : 'pairs'} ${say.list(say.pairs)} first.`;
-const rest = (open: number) => (open === 0 ? 'Keep the rest.' : 'Test on: the rest is open.');
+const rest = (open: number) => (open === 0 ? 'Keep the rest.' : 'Keep testing the rest.');
 
 export const paper = {
   for: {
@@ -43,7 +53,7 @@ export const paper = {
       case 'keep':
         return `Keep it as it is: all ${limits(h.limits)} hold.`;
       case 'go-on':
-        return `Change nothing yet. Test on: ${limits(h.open)} open.`;
+        return `Change nothing yet. Keep testing: ${limits(h.open)} open.`;
     }
   },
   failing: {
@@ -99,7 +109,7 @@ export const paper = {
       `${testers} of ${of} testers, ${runs} of ${ofRuns} runs`,
     oneTester: (tester: string, runs: number, ofRuns: number) =>
       `${tester} alone: ${runs} of ${ofRuns} runs`,
-    side: { left: 'left shoe only', right: 'right shoe only', both: 'both shoes' },
+    side: { left: 'left only', right: 'right only', both: 'both shoes' },
     better: (before: string, after: string) => `${before} runs before, ${after} now`,
     share: (runs: number, of: number) => `${runs} of ${of}`,
     tolerance: (pair: string, site: string, by: string) => `${site}: ${by} off on pair ${pair}`,
@@ -154,6 +164,7 @@ export const paper = {
     reading: (bound: string, value: string) => `${bound} ${value}`,
     ofNew: (bound: string, value: string) => `${bound} ${value} of new`,
   },
+  bounds: { 'at-least': 'at least', 'at-most': 'at most' },
   limitSays: {
     checked: (distance: string) => `checked to ${distance}`,
     reached: (at: string, brief: string) => `${at} of ${brief}`,
@@ -170,7 +181,7 @@ export const paper = {
   curveKey: 'Marks: one a pair. Line: a new pair. Grey: where it may lie. Dots: beyond the checks.',
   atLimit: (value: string) => `limit ${value}`,
   mapTitle: (kind: string, testers: number) =>
-    `${kind}: testers of ${testers} who felt it twice or more`,
+    `${kind}: testers of ${testers} with two reports or more`,
   howSure: 'How sure?',
   sureLines: {
     clear: (names: string) => `Clear by the rule of the brief: ${names}.`,
@@ -185,21 +196,31 @@ export const paper = {
   behind: 'Figures and methods are in the appendix.',
 
   changes: {
-    title: 'What was changed, and what came of it',
     first: 'This is the first round: nothing to compare it with.',
     noted: 'Nothing is noted as changed in this round.',
-    headline: {
-      'nobody-ran': (round: string) => `Nobody has run in ${round} yet: nothing to compare.`,
-      worked: (n: number, of: number) =>
-        of === 1 ? 'The change worked.' : `${n} of ${count(of, 'change', 'changes')} worked.`,
-      worse: 'Something is worse after the change.',
-      open: 'Too early to say whether the change worked.',
-      none: 'No difference was shown.',
-      unnamed: 'No change says what it was meant to mend.',
+    headline: (h: ChangesHeadline, say: ChangedSay): string => {
+      switch (h.case) {
+        case 'one-round':
+          return 'This is the first round: nothing to compare it with.';
+        case 'nobody-ran':
+          return `Nobody has run in ${say.round(h.round)} yet: nothing to compare.`;
+        case 'mixed':
+          return `Better: ${say.names(h.better)}. Worse: ${say.names(h.worse)}.`;
+        case 'worse':
+          return `Clearly worse: ${say.names(h.worse)}.`;
+        case 'mended':
+        case 'better':
+          return `${h.case === 'mended' ? 'Mended' : 'Better'}: ${say.names(h.better)}.${h.open ? ` Ask about: ${say.names([h.open])}.` : ''}`;
+        case 'no-different':
+          return `No difference shown: ${say.names(h.same)}.`;
+        case 'too-early':
+          return `Too early to tell: ${say.names(h.open)}.`;
+        case 'nothing-moved':
+          return `Nothing has clearly moved in ${say.round(h.round)}.`;
+      }
     },
     against: (earlier: string, later: string, both: number) =>
       `${earlier} against ${later}. ${count(both, 'tester', 'testers')} wore both.`,
-    wanted: 'Wanted',
     meant: (felt: string) => `Meant to mend: ${felt}.`,
     mendsNothing: 'Does not say what it was meant to mend.',
     arrived: 'Did it arrive?',
@@ -237,16 +258,14 @@ export const paper = {
     },
     knew: (testers: string) => `${testers} knew what was changed: that alone can raise comfort.`,
     close: 'Close it?',
-    findingLine: (title: string, word: string) => `${title}: ${word}`,
   },
 
   sheet: {
-    heading: (trade: string) => `Sheet for ${trade}`,
     headline: {
       change: (names: string) => `Change the ${names}.`,
       finding: (n: number) => `${count(n, 'finding', 'findings')} for you.`,
-      felt: (felt: string) => `Nothing to change yet. Watch: ${felt}.`,
-      quiet: 'Nothing to change so far.',
+      felt: (felt: string) => `Nothing is asked of you yet. Watch: ${felt}.`,
+      quiet: 'Nothing is asked of you so far.',
     },
     noFinding: 'No finding is addressed to you in this round.',
     complaints: 'What testers feel',
@@ -296,6 +315,7 @@ export const paper = {
   },
   appendix: 'Appendix: figures and methods',
   /** Beside words that stay as they were written. */
-  asIn: (language: string) => `(written in ${language})`,
+  asIn: (language: string | null) =>
+    language === null ? '(as written)' : `(written in ${language})`,
   inLanguage: (language: string) => `in ${language}:`,
 };

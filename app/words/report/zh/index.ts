@@ -131,6 +131,7 @@ export const paper: PaperWords = {
     reading: (bound, value) => `${bound} ${value}`,
     ofNew: (bound, value) => `${bound}新鞋的 ${value}`,
   },
+  bounds: { 'at-least': '不低于', 'at-most': '不高于' },
   limitSays: {
     checked: (distance) => `已测到 ${distance}`,
     reached: (at, brief) => `${at}，要求 ${brief}`,
@@ -161,19 +162,30 @@ export const paper: PaperWords = {
   behind: '数据与方法见附录。',
 
   changes: {
-    title: '改了什么，效果如何',
     first: '这是第一轮，没有可比较的轮次。',
     noted: '本轮没有记录任何改动。',
-    headline: {
-      'nobody-ran': (round) => `${round}还没有人跑过，无法比较。`,
-      worked: (n, of) => (of === 1 ? '改动有效。' : `${of} 项改动中 ${n} 项有效。`),
-      worse: '改动之后有变差的地方。',
-      open: '改动是否有效，为时尚早。',
-      none: '未显示有差别。',
-      unnamed: '改动没有写明要解决什么。',
+    headline: (h, say) => {
+      switch (h.case) {
+        case 'one-round':
+          return '这是第一轮，没有可比较的轮次。';
+        case 'nobody-ran':
+          return `${say.round(h.round)}还没有人跑过，无法比较。`;
+        case 'mixed':
+          return `改善：${say.names(h.better)}；变差：${say.names(h.worse)}。`;
+        case 'worse':
+          return `明显变差：${say.names(h.worse)}。`;
+        case 'mended':
+        case 'better':
+          return `${h.case === 'mended' ? '已解决' : '有改善'}：${say.names(h.better)}。${h.open ? `请询问：${say.names([h.open])}。` : ''}`;
+        case 'no-different':
+          return `未显示有差别：${say.names(h.same)}。`;
+        case 'too-early':
+          return `为时尚早：${say.names(h.open)}。`;
+        case 'nothing-moved':
+          return `${say.round(h.round)}没有明显变化。`;
+      }
     },
     against: (earlier, later, both) => `${earlier}与${later}相比，${both} 名试穿员两轮都穿过。`,
-    wanted: '目标',
     meant: (felt) => `用于解决：${felt}。`,
     mendsNothing: '没有写明要解决什么。',
     arrived: '做到了吗？',
@@ -210,16 +222,14 @@ export const paper: PaperWords = {
     },
     knew: (testers) => `${testers} 知道改了什么：仅此一点就可能提高舒适度评分。`,
     close: '可以结案吗？',
-    findingLine: (title, word) => `${title}：${word}`,
   },
 
   sheet: {
-    heading: (trade) => `${trade}分页`,
     headline: {
       change: (names) => `请修改${names}。`,
       finding: (n) => `有 ${n} 个问题项给你。`,
-      felt: (felt) => `暂不修改，请留意：${felt}。`,
-      quiet: '目前没有要修改的地方。',
+      felt: (felt) => `目前没有给你的要求，请留意：${felt}。`,
+      quiet: '目前没有给你的要求。',
     },
     noFinding: '本轮没有给你的问题项。',
     complaints: '试穿员的感受',
@@ -268,6 +278,6 @@ export const paper: PaperWords = {
     foam: (foam) => `发泡：${foam}。`,
   },
   appendix: '附录：数据与方法',
-  asIn: (language) => `（${language}原文）`,
+  asIn: (language) => (language === null ? '（原文）' : `（${language}原文）`),
   inLanguage: (language) => `${language}原文：`,
 };
