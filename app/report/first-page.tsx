@@ -31,10 +31,10 @@ export const sizeWords = (
   { round: { size }, lines, project }: RoundReport,
   { paper, far }: Spoken,
 ): string =>
-  [
+  paper.sentences([
     paper.sizes(size.testers, size.pairs, size.runs, far(size.distanceM)),
     ...(lines[0] ? [paper.farthest(far(lines[0].totalM), far(project.brief.distanceM))] : []),
-  ].join(' ');
+  ]);
 
 export const FirstPage = (props: PartProps) => {
   const { report, languages } = props;
@@ -220,7 +220,7 @@ const Sure = ({ languages, rows }: PartProps & { readonly rows: readonly Decisio
     <Say
       in={languages}
       of={(spoken) =>
-        [
+        spoken.paper.sentences([
           spoken.paper.howSure,
           ...sures.flatMap((sure) => {
             const own = rows.filter((row) => row.sure === sure);
@@ -235,7 +235,7 @@ const Sure = ({ languages, rows }: PartProps & { readonly rows: readonly Decisio
                 ];
           }),
           spoken.paper.behind,
-        ].join(' ')
+        ])
       }
     />
   </p>

@@ -54,7 +54,7 @@ export const ComplaintTable = ({ report, languages, cells }: CellsProps) => {
               .map((cell) => [
                 ({ paper, speaker }) =>
                   paper.felt(speaker.glossary.kinds[cell.kind].name, paper.places[cell.zone]),
-                ({ paper }) => paper.so.share(cell.testersOnce, asked.testers),
+                ({ paper }) => paper.so.people(cell.testersOnce, asked.testers),
                 ({ paper }) => paper.so.share(cell.runs, asked.runs),
                 () => `${cell.byFoot.left} / ${cell.byFoot.right}`,
                 ({ paper }) => paper.sure[surenessOf(cell.word, cell.testersOnce)],
@@ -317,7 +317,10 @@ export const PairTable = ({ report, languages, trade }: SheetProps) => {
           ...shown.map(
             (one) =>
               ({ speaker }: Spoken) =>
-                `${placeName(one, speaker)}, ${speaker.glossary.units[one.unit]}`,
+                speaker.desk.joined.clauses([
+                  placeName(one, speaker),
+                  speaker.glossary.units[one.unit],
+                ]),
           ),
         ]}
         rows={report.lines.map((line) => [

@@ -85,10 +85,13 @@ export const Sheet = (props: SheetProps) => {
   );
 };
 
-/** The map of the complaint that most runs reported. */
+/** The map of the complaint that its first finding is about, else of the one that most runs reported. */
 const Map = (props: SheetProps & { readonly cells: readonly CellSummary[] }) => {
-  const { report, languages, cells } = props;
-  const cell = cells.find(({ kind }) => report.zonesByKind[kind] !== undefined);
+  const { report, languages, cells, trade } = props;
+  const asked = [...report.findings, ...report.carried]
+    .filter(ofTrade(trade))
+    .flatMap(({ body: { kind, zone } }) => (kind && zone ? [{ kind, zone }] : []));
+  const cell = [...asked, ...cells].find(({ kind }) => report.zonesByKind[kind] !== undefined);
   const own = cell && report.zonesByKind[cell.kind];
   if (!cell || !own) return null;
   return (

@@ -90,6 +90,8 @@ export const paper = {
   felt: (kind: string, place: string) => `${kind}, ${place}`,
   onFoot: (foot: Foot, place: string) => `${foot} ${place}`,
   wearAt: (measure: string, site: string) => `${measure.toLowerCase()} (${site})`,
+  /** Sentences one after the other. */
+  sentences: (some: readonly string[]) => some.join(' '),
   sizes: (testers: number, pairs: number, runs: number, distance: string) =>
     `${count(testers, 'tester', 'testers')}, ${count(pairs, 'pair', 'pairs')}, ${count(runs, 'run', 'runs')}, ${distance}.`,
   farthest: (distance: string, brief: string) => `The farthest pair has ${distance} of ${brief}.`,
@@ -112,6 +114,7 @@ export const paper = {
     side: { left: 'left only', right: 'right only', both: 'both shoes' },
     better: (before: string, after: string) => `${before} runs before, ${after} now`,
     share: (runs: number, of: number) => `${runs} of ${of}`,
+    people: (n: number, of: number) => `${n} of ${of}`,
     tolerance: (pair: string, site: string, by: string) => `${site}: ${by} off on pair ${pair}`,
     damage: (pair: string, distance: string) => `pair ${pair}, at ${distance}`,
     wear: (site: string, value: string, at: string, brief: string) =>
