@@ -105,7 +105,8 @@ export const actWords = ({ act, callout }: DecisionRow, spoken: Spoken): string 
         ? acts.first(spoken.list(trades.map((trade) => spoken.speaker.glossary.trades[trade])))
         : acts[act];
     }
-    default:
+    case 'better':
+    case undefined:
       return acts[act];
   }
 };

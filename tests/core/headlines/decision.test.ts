@@ -52,7 +52,7 @@ const finding = (body: Partial<ReportedFinding['body']> = {}): ReportedFinding =
     priority: 'low',
     state: 'open',
     ...body,
-  } as ReportedFinding['body'],
+  },
 });
 
 const words = ['holds', 'not-known-yet', 'does-not-hold'] as const;
