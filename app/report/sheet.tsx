@@ -6,16 +6,8 @@ import { ReportMap } from './complaints-part.tsx';
 import type { DocumentProps } from './document-props.ts';
 import { Findings } from './findings-part.tsx';
 import { rowName } from './row-words.ts';
-import {
-  ArrivalTable,
-  ComfortTable,
-  ComplaintTable,
-  Curves,
-  Damages,
-  LayersTable,
-  PairTable,
-  WordsOfTesters,
-} from './sheet-parts.tsx';
+import { ArrivalTable, Damages, LayersTable, PairTable } from './sheet-bench.tsx';
+import { ComfortTable, ComplaintTable, Curves, WordsOfTesters } from './sheet-parts.tsx';
 import { Say, type Spoken } from './spoken.tsx';
 
 export type SheetProps = DocumentProps & { readonly trade: Trade };
