@@ -2,7 +2,6 @@
 import type { RoundComparison } from '../../core/review/index.ts';
 import {
   benchLine,
-  changeTitle,
   comparisonLines,
   feltTitle,
   knewLine,
@@ -10,6 +9,7 @@ import {
   riseLine,
 } from '../words/say-change.ts';
 import type { PartProps } from './document-props.ts';
+import { AsWritten } from './own-words.tsx';
 import { Lines, Say, type Languages, type Spoken } from './spoken.tsx';
 
 export const ChangesPart = ({ report, languages }: PartProps) => {
@@ -27,10 +27,13 @@ export const ChangesPart = ({ report, languages }: PartProps) => {
       {against ? (
         <Compared against={against} languages={languages} />
       ) : (
-        <Lines
-          in={languages}
-          of={({ speaker }) => round.changes.map((change) => changeTitle(change, speaker))}
-        />
+        round.changes.map((change) => (
+          <p key={`${change.part} ${change.what}`}>
+            <Say in={languages} of={({ speaker }) => speaker.glossary.parts[change.part].name} />
+            {' · '}
+            <AsWritten in={languages} text={change.what} />
+          </p>
+        ))
       )}
     </section>
   );
@@ -70,13 +73,16 @@ const Compared = ({
               of={({ speaker }) =>
                 change.found
                   ? speaker.desk.joined.of(
-                      changeTitle(change, speaker),
+                      speaker.glossary.parts[change.part].name,
                       speaker.glossary.changeVerdicts[change.found.verdict].name,
                     )
-                  : changeTitle(change, speaker)
+                  : speaker.glossary.parts[change.part].name
               }
             />
           </h3>
+          <p>
+            <AsWritten in={languages} text={change.what} />
+          </p>
           <Lines
             in={languages}
             of={({ speaker }) =>

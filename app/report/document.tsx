@@ -6,13 +6,15 @@ import { trades, tradeOf, type Trade } from '../../core/foot/index.ts';
 import type { RoundReport } from '../../core/review/index.ts';
 import { setPercentOf } from '../words/figures.ts';
 import { askedLines } from '../words/say-complaint.ts';
-import { verdictTitle } from '../words/say-verdict.ts';
+import { ChangesPage } from './changes-page.tsx';
 import { ChangesPart } from './changes-part.tsx';
 import { ComfortPart } from './comfort-part.tsx';
 import { ComplaintsPart, MapsPart, PainPart } from './complaints-part.tsx';
 import type { DocumentProps, PartProps } from './document-props.ts';
 import { Findings } from './findings-part.tsx';
+import { FirstPage, sizeWords } from './first-page.tsx';
 import { MethodsPart, ReadingPart } from './methods-part.tsx';
+import { Sheet } from './sheet.tsx';
 import { joined, Lines, Say, type Spoken } from './spoken.tsx';
 import { DeviationsPart, VerdictPart, WearPart } from './wear-part.tsx';
 
@@ -51,22 +53,20 @@ export const printedTitle = (props: Titled): string => {
   return lead.words.printed(titleIn(lead, props), lead.date(props.report.nowMs));
 };
 
-const Head = (props: DocumentProps) => {
-  const { report, languages } = props;
-  return (
-    <header>
-      <h1>
-        <Say in={languages} of={(spoken) => titleIn(spoken, props)} />
-      </h1>
-      <p>
-        <Say in={languages} of={({ words, date }) => words.asOf(date(report.nowMs))} />
-      </p>
-      <p class="soft">
-        <Say in={languages} of={({ words }) => words.mark} />
-      </p>
-    </header>
-  );
-};
+/** Stands on every printed page: project, round, for whom, whose eyes, and until when the data go. */
+const RunningHead = ({ report, languages, trade }: DocumentProps) => (
+  <header class="running">
+    <div>
+      <span>
+        <strong>{report.project.name}</strong>
+      </span>
+      <span>{report.round.name}</span>
+      <span>{joined(languages, ({ paper }) => paper.for[trade ?? 'whole'])}</span>
+      <span class="fill">{joined(languages, ({ paper }) => paper.mark)}</span>
+      <span>{joined(languages, ({ date }) => date(report.nowMs))}</span>
+    </div>
+  </header>
+);
 
 const BriefPart = ({ report, languages }: PartProps) => {
   const { brief } = report.project;
@@ -116,88 +116,63 @@ const BriefPart = ({ report, languages }: PartProps) => {
   );
 };
 
-const Whole = (props: DocumentProps) => {
-  const { report, languages } = props;
-  return (
-    <>
-      <BriefPart {...props} />
-      <ChangesPart {...props} />
-      <VerdictPart {...props} />
-      <Findings {...props} findings={report.findings} heading="findings" drawn={false} />
-      {report.carried.length > 0 && (
-        <Findings {...props} findings={report.carried} heading="carried" drawn={false} />
-      )}
-      <MapsPart {...props} />
-      <PainPart {...props} />
-      <ComplaintsPart {...props} />
-      <ComfortPart {...props} />
-      <WearPart {...props} />
-      <DeviationsPart {...props} />
-      {report.damages.length > 0 && (
-        <section>
-          <h2>
-            <Say in={languages} of={({ words }) => words.sections.damages} />
-          </h2>
-          <Lines
-            in={languages}
-            of={({ speaker, date }) =>
-              report.damages.map(({ pair, what, at, words }) =>
-                speaker.desk.joined.clauses(
-                  [
-                    speaker.pair(pair),
-                    speaker.glossary.damages[what],
-                    date(at),
-                    words ?? '',
-                  ].filter((one) => one !== ''),
-                ),
-              )
-            }
-          />
-        </section>
-      )}
-    </>
-  );
-};
-
-const Sheet = (props: DocumentProps & { readonly trade: Trade }) => {
+/** All figures with their intervals and proofs: nothing of it is needed to act. */
+const Appendix = (props: DocumentProps) => {
   const { report, languages, trade } = props;
-  const own = ({ body }: RoundReport['findings'][number]) => tradeOf[body.part] === trade;
+  const own = ({ body }: RoundReport['findings'][number]) =>
+    trade === null || tradeOf[body.part] === trade;
   const carried = report.carried.filter(own);
   return (
-    <>
-      <section>
-        <Lines
-          in={languages}
-          as="p"
-          of={({ words, speaker }) => [
-            words.sample(
-              report.round.size.pairs,
-              report.round.size.testers,
-              report.round.size.runs,
-              speaker.distance(report.round.size.distanceM),
-            ),
-            verdictTitle(report.verdict, speaker),
-          ]}
-        />
-      </section>
-      <Findings {...props} findings={report.findings.filter(own)} heading="findings" drawn />
-      {carried.length > 0 && (
-        <Findings {...props} findings={carried} heading="carried" drawn={false} />
+    <section class="appendix">
+      <h2 class="page-title">
+        <Say in={languages} of={({ paper }) => paper.appendix} />
+      </h2>
+      <BriefPart {...props} />
+      {trade === null && <ChangesPart {...props} />}
+      {trade === null && <VerdictPart {...props} />}
+      <Findings {...props} findings={report.findings.filter(own)} heading="findings" />
+      {carried.length > 0 && <Findings {...props} findings={carried} heading="carried" />}
+      {trade === null && (
+        <>
+          <MapsPart {...props} />
+          <PainPart {...props} />
+          <ComplaintsPart {...props} />
+          <ComfortPart {...props} />
+          <WearPart {...props} />
+          <DeviationsPart {...props} />
+        </>
       )}
-    </>
+      <ReadingPart {...props} />
+      <MethodsPart {...props} />
+    </section>
   );
 };
 
-/** The whole document, from its title to its methods. */
-export const ReportDocument = (props: DocumentProps) => (
-  <article
-    class="report on-white"
-    lang={props.languages[0].locale}
-    data-languages={props.languages.length}
-  >
-    <Head {...props} />
-    {props.trade === null ? <Whole {...props} /> : <Sheet {...props} trade={props.trade} />}
-    <ReadingPart {...props} />
-    <MethodsPart {...props} />
-  </article>
-);
+/** The whole document, from what to do to its methods. */
+export const ReportDocument = (props: DocumentProps) => {
+  const { report, languages, trade } = props;
+  return (
+    <article class="report on-white" lang={languages[0].locale} data-languages={languages.length}>
+      <RunningHead {...props} />
+      <div class="body">
+        {trade === null ? (
+          <>
+            <FirstPage {...props} />
+            <ChangesPage {...props} />
+            {trades.map((one) => (
+              <Sheet {...props} trade={one} key={one} />
+            ))}
+          </>
+        ) : (
+          <>
+            <p class="soft">
+              <Say in={languages} of={(spoken) => sizeWords(report, spoken)} />
+            </p>
+            <Sheet {...props} trade={trade} />
+          </>
+        )}
+        <Appendix {...props} />
+      </div>
+    </article>
+  );
+};

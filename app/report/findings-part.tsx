@@ -1,34 +1,34 @@
 /** Findings with their evidence and the change that is wanted; on a trade's sheet also what belongs to each. */
-import { zones } from '../../core/foot/index.ts';
-import { isAt, type ReportedFinding } from '../../core/review/index.ts';
+import type { ReportedFinding } from '../../core/review/index.ts';
 import { isForeign } from '../words/figures.ts';
 import type { WrittenLines } from '../words/say-evidence.ts';
 import { findingInWords, type SaidFinding } from '../words/say-finding.ts';
-import { MapTitle, ReportLegend, ReportMap } from './complaints-part.tsx';
 import type { DocumentProps } from './document-props.ts';
 import { Lines, Say, type Languages, type Spoken } from './spoken.tsx';
-import { Curve } from './wear-part.tsx';
+import { Own } from './own-words.tsx';
 
 interface FindingsProps extends DocumentProps {
   readonly findings: readonly ReportedFinding[];
   readonly heading: 'findings' | 'carried';
-  /** With the map or the curve that belongs to each. */
-  readonly drawn: boolean;
+  /** What is wanted, for a trade's sheet: its evidence is in the appendix. */
+  readonly short?: boolean;
 }
 
 export const Findings = (props: FindingsProps) => {
-  const { languages, findings, heading, trade } = props;
+  const { languages, findings, heading, trade, short = false } = props;
   return (
     <section>
-      <h2>
-        <Say in={languages} of={({ words }) => words.sections[heading]} />
-      </h2>
+      {(findings.length > 0 || !short) && (
+        <h2>
+          <Say in={languages} of={({ words }) => words.sections[heading]} />
+        </h2>
+      )}
       {findings.length === 0 && (
         <p>
           <Say
             in={languages}
-            of={({ words, speaker }) =>
-              trade === null ? words.noFinding : words.noFindingFor(speaker.glossary.trades[trade])
+            of={({ words, paper }) =>
+              trade === null && !short ? words.noFinding : paper.sheet.noFinding
             }
           />
         </p>
@@ -41,7 +41,7 @@ export const Findings = (props: FindingsProps) => {
 };
 
 const OneFinding = (props: FindingsProps & { readonly finding: ReportedFinding }) => {
-  const { report, languages, finding, drawn, heading } = props;
+  const { report, languages, finding, short = false, heading } = props;
   const { body } = finding;
   const said = new Map(
     languages.map((spoken) => [
@@ -55,12 +55,12 @@ const OneFinding = (props: FindingsProps & { readonly finding: ReportedFinding }
   };
   const [lead] = languages;
   const first = said.get(lead);
-  const look = report.wear.find((one) => isAt(one, body));
-  const kindZones = body.kind && report.zonesByKind[body.kind];
   if (!first) return null;
   return (
     <section class="item finding">
-      <h3>{body.title}</h3>
+      <h3>
+        <Own of={body} field="title" in={languages} />
+      </h3>
       {first.about !== null && (
         <p>
           <Say in={languages} of={of(({ about }) => about)} />
@@ -82,26 +82,36 @@ const OneFinding = (props: FindingsProps & { readonly finding: ReportedFinding }
           }
         />
       </p>
-      {first.wanted !== null && (
+      {(body.wanted !== undefined || body.wantedMm !== undefined) && (
         <p class="wanted">
-          <Say in={languages} of={of(({ wanted }) => wanted)} />
+          <Own of={body} field="wanted" in={languages} />
+          {body.wantedMm !== undefined && (
+            <strong class="amount">{` ${lead.speaker.number(body.wantedMm, 1)}\u00a0mm`}</strong>
+          )}
         </p>
       )}
-      <p class="soft">
-        <Say
-          in={languages}
-          of={(spoken) =>
-            [
-              of(({ frozen }) => frozen)(spoken) || spoken.words.noEvidence,
-              of(({ source }) => source)(spoken),
-            ]
-              .filter((one) => one !== '')
-              .join(' · ')
-          }
-        />
-      </p>
-      <Lines in={languages} of={(spoken) => said.get(spoken)?.evidence?.said ?? []} />
-      <Written languages={languages} of={(spoken) => said.get(spoken)?.evidence?.written ?? null} />
+      {!short && (
+        <>
+          <p class="soft">
+            <Say
+              in={languages}
+              of={(spoken) =>
+                [
+                  of(({ frozen }) => frozen)(spoken) || spoken.words.noEvidence,
+                  of(({ source }) => source)(spoken),
+                ]
+                  .filter((one) => one !== '')
+                  .join(' · ')
+              }
+            />
+          </p>
+          <Lines in={languages} of={(spoken) => said.get(spoken)?.evidence?.said ?? []} />
+          <Written
+            languages={languages}
+            of={(spoken) => said.get(spoken)?.evidence?.written ?? null}
+          />
+        </>
+      )}
       {(report.quotes[finding.id] ?? []).map((words, at) => (
         <blockquote key={at}>{words}</blockquote>
       ))}
@@ -110,35 +120,15 @@ const OneFinding = (props: FindingsProps & { readonly finding: ReportedFinding }
           <p class="wanted">
             <Say in={languages} of={of(({ outcome }) => outcome?.title ?? null)} />
           </p>
-          <Written
-            languages={languages}
-            of={(spoken) => said.get(spoken)?.outcome?.written ?? null}
-          />
+          {!short && (
+            <Written
+              languages={languages}
+              of={(spoken) => said.get(spoken)?.outcome?.written ?? null}
+            />
+          )}
         </>
       )}
-      {drawn && kindZones && (
-        <div class="whole">
-          <p class="soft">
-            <MapTitle report={report} languages={languages} kind={body.kind ?? null} />
-          </p>
-          <div class="maps maps-one">
-            <ReportMap
-              report={report}
-              languages={languages}
-              view={body.zone ? zones[body.zone].view : 'upper'}
-              zones={kindZones}
-              {...(body.zone && { marked: body.zone })}
-            />
-            <ReportLegend languages={languages} />
-          </div>
-        </div>
-      )}
-      {drawn && look && (
-        <div class="whole">
-          <Curve look={look} languages={languages} />
-        </div>
-      )}
-      <Photos {...props} />
+      {short && <Photos {...props} />}
     </section>
   );
 };

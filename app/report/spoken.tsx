@@ -2,13 +2,13 @@
 import type { ComponentChildren } from 'preact';
 import type { RecordId, Surface } from '../../core/records/index.ts';
 import type { RoundReport } from '../../core/review/index.ts';
-import { fromMetres, type DistanceUnit } from '../../core/units/index.ts';
+import { fromMetres, type DistanceUnit, type Metres } from '../../core/units/index.ts';
 import { languageIn } from '../words/figures.ts';
 import type { Speaker } from '../words/say-complaint.ts';
 import type { LanguageFile } from '../words/types.ts';
 
 /** What of a language file a report reads. */
-export type ReportWords = Pick<LanguageFile, 'about' | 'glossary' | 'phone' | 'desk'>;
+export type ReportWords = Pick<LanguageFile, 'about' | 'glossary' | 'phone' | 'desk' | 'paper'>;
 
 /** One language of a report, with the names that stand in its records. */
 export interface Spoken {
@@ -16,11 +16,16 @@ export interface Spoken {
   /** The language's own name. */
   readonly language: string;
   readonly words: ReportWords['desk']['report'];
+  readonly paper: ReportWords['paper'];
   readonly phone: ReportWords['phone'];
   readonly speaker: Speaker;
   readonly unit: DistanceUnit;
   readonly date: (at: number | string) => string;
   readonly surface: (surface: Surface) => string;
+  /** A distance as one says it: whole from 100 on. */
+  readonly far: (distance: Metres) => string;
+  /** Names joined as the language joins them: "a, b and c". */
+  readonly list: (names: readonly string[]) => string;
 }
 
 /**
@@ -28,7 +33,7 @@ export interface Spoken {
  * @param timeZone absent: that of the machine
  */
 export const spokenIn = (
-  { about, glossary, phone, desk }: ReportWords,
+  { about, glossary, phone, desk, paper }: ReportWords,
   names: RoundReport['names'],
   unit: DistanceUnit,
   timeZone?: string,
@@ -47,6 +52,7 @@ export const spokenIn = (
     locale,
     language: about.name,
     words: desk.report,
+    paper,
     phone,
     unit,
     speaker: {
@@ -62,6 +68,11 @@ export const spokenIn = (
     },
     date: (at) => dates.format(new Date(at)),
     surface: (surface) => glossary.surfaces[surface],
+    far: (distance) => {
+      const value = fromMetres(distance, unit);
+      return `${number(value, value >= 100 ? 0 : 1)}\u00a0${unit}`;
+    },
+    list: (some) => new Intl.ListFormat(locale, { type: 'conjunction' }).format(some),
   };
 };
 

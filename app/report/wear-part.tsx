@@ -1,16 +1,11 @@
 /** Verdict, wear curves and arrival readings of a round. */
-import type { Metres } from '../../core/units/index.ts';
-import { fromMetres } from '../../core/units/index.ts';
-import type { WearLook } from '../../core/review/index.ts';
-import { WearChart } from '../parts/charts/wear-chart.tsx';
 import { isOut } from '../../core/rounds/index.ts';
-import { setPercentOf } from '../words/figures.ts';
 import { readingInWords, summaryLine } from '../words/say-blueprint.ts';
-import { doseInWords, placeTitle, unitName, valueOf, wearLines } from '../words/say-wear.ts';
+import { wearLines } from '../words/say-wear.ts';
 import { itemInWords, verdictTitle } from '../words/say-verdict.ts';
 import { influenceLines } from '../words/say-waiting.ts';
 import type { PartProps } from './document-props.ts';
-import { joined, Lines, Say, type Languages } from './spoken.tsx';
+import { Lines, Say } from './spoken.tsx';
 
 /** Every item of the verdict with its evidence, and what would settle what is open. */
 export const VerdictPart = ({ report, languages }: PartProps) => {
@@ -63,50 +58,7 @@ export const VerdictPart = ({ report, languages }: PartProps) => {
   );
 };
 
-/** Readings, estimate and limits at one place. */
-export const Curve = ({
-  look,
-  languages,
-}: {
-  readonly look: WearLook;
-  readonly languages: Languages;
-}) => {
-  const [{ unit, speaker }] = languages;
-  return (
-    <WearChart
-      look={look}
-      onAxis={(x: Metres) => fromMetres(x, unit)}
-      title={joined(languages, (spoken) => placeTitle(look, spoken.speaker))}
-      xTitle={joined(languages, (spoken) => spoken.speaker.desk.bench.xTitle(unit))}
-      yTitle={joined(languages, (spoken) => unitName(look, spoken.speaker))}
-      words={{
-        curve: joined(languages, (spoken) => spoken.speaker.desk.wear.curve),
-        beyond: joined(languages, (spoken) => spoken.speaker.desk.wear.beyond),
-        band: joined(languages, (spoken) => spoken.speaker.desk.wear.band),
-        pair: speaker.pair,
-        point: ({ pair, value, x }) =>
-          joined(languages, (spoken) =>
-            spoken.speaker.desk.bench.point(
-              speaker.pair(pair),
-              valueOf(value, look, spoken.speaker),
-              doseInWords(x, look.dose, spoken.speaker),
-            ),
-          ),
-        limit: ({ bound, basis, value }) =>
-          joined(languages, (spoken) =>
-            [
-              spoken.speaker.desk.brief.bounds[bound],
-              basis === 'reading'
-                ? valueOf(value, look, spoken.speaker)
-                : spoken.speaker.desk.wear.ofNew(setPercentOf(value, spoken.speaker.number)),
-            ].join(' '),
-          ),
-      }}
-      number={speaker.number}
-    />
-  );
-};
-
+/** What each curve says, in sentences; the curves stand on the sheets of the trades. */
 export const WearPart = ({ report, languages }: PartProps) => (
   <section>
     <h2>
@@ -119,9 +71,6 @@ export const WearPart = ({ report, languages }: PartProps) => (
     ) : (
       report.wear.map((look) => (
         <section class="item" key={`${look.kind} ${look.site}`}>
-          <div class="whole">
-            <Curve look={look} languages={languages} />
-          </div>
           <Lines
             in={languages}
             of={({ speaker }) => wearLines(look, report.project.brief.distanceM, speaker)}

@@ -5,8 +5,13 @@ import type { LanguageFile } from '../words/types.ts';
 const folder = new URL('../words/languages/', import.meta.url);
 
 const files = new Map<string, LanguageFile>();
-for (const language of readdirSync(folder).sort())
-  files.set(language, (await import(new URL(`${language}/index.ts`, folder).href)) as LanguageFile);
+for (const language of readdirSync(folder).sort()) {
+  const paper = new URL(`../report/${language}/index.ts`, folder);
+  files.set(language, {
+    ...((await import(new URL(`${language}/index.ts`, folder).href)) as LanguageFile),
+    ...((await import(paper.href)) as Pick<LanguageFile, 'paper'>),
+  });
+}
 
 /** Their ids, such as `en`. */
 export const languages: readonly string[] = [...files.keys()];

@@ -11,6 +11,7 @@ import type {
   FileWords,
   Glossary,
   LanguageName,
+  PaperWords,
   PhoneWords,
   PlaceWords,
 } from './types.ts';
@@ -23,6 +24,7 @@ interface Parts {
   readonly entry: EntryWords;
   readonly desk: DeskWords;
   readonly places: PlaceWords;
+  readonly paper: PaperWords;
 }
 
 /** A folder's name, such as `en`. */
@@ -51,6 +53,7 @@ const loaders: {
   entry: byLanguage(import.meta.glob<EntryWords>('./languages/*/entry.ts', { import: 'entry' })),
   desk: byLanguage(import.meta.glob<DeskWords>('./languages/*/desk/index.ts', { import: 'desk' })),
   places: byLanguage(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'places' })),
+  paper: byLanguage(import.meta.glob<PaperWords>('./report/*/index.ts', { import: 'paper' })),
 };
 
 export const languages: readonly Language[] = [...names.keys()];
@@ -83,7 +86,7 @@ export const wordsOf = async (
   language: Language,
 ): Promise<Omit<Parts, 'care' | 'entry' | 'file'> & { readonly about: LanguageName }> => ({
   about: nameOf(language),
-  ...((await load(language, new Set(['phone', 'glossary', 'desk', 'places']))) as Omit<
+  ...((await load(language, new Set(['phone', 'glossary', 'desk', 'places', 'paper']))) as Omit<
     Parts,
     'care' | 'entry' | 'file'
   >),

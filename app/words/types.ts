@@ -41,6 +41,7 @@ import type { phone } from './languages/en/phone.ts';
 import type { terminal } from './languages/en/terminal.ts';
 import type { common } from './languages/en/desk/common.ts';
 import type { places } from './places/en/index.ts';
+import type { paper } from './report/en/index.ts';
 
 export interface LanguageName {
   /** In the language itself. */
@@ -109,6 +110,8 @@ export type DeskCommonWords = typeof common;
 export type TerminalWords = typeof terminal;
 /** The words of the desk's places, by place. */
 export type PlaceWords = typeof places;
+/** The words of the printed report. */
+export type PaperWords = typeof paper;
 
 /** A record as a sentence names it; every part is in the reader's language, and empty where it is not known. */
 export interface NamedRecord {
@@ -131,4 +134,6 @@ export interface LanguageFile {
   readonly entry: EntryWords;
   readonly desk: DeskWords;
   readonly terminal: TerminalWords;
+  /** Lies in a folder of its own (`app/words/report`). */
+  readonly paper: PaperWords;
 }

@@ -16,3 +16,4 @@ export * from './tester.ts';
 export * from './damage.ts';
 export * from './runs.ts';
 export * from './words.ts';
+export * from './decision.ts';

@@ -5,9 +5,18 @@
 import { countZones, type ZoneCount } from '../complaints/index.ts';
 import type { ComplaintKind } from '../foot/index.ts';
 import type { Finding, Foot, RecordId } from '../records/index.ts';
-import type { WearKind } from '../wear/index.ts';
+import type { Callout } from './callouts.ts';
+import { lookAtChanges, type ChangesLook } from './changes-look.ts';
 import { isProven } from './closer-look.ts';
+import { lookAtComfort, type AttributeLook } from './comfort-look.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
+import {
+  calloutsOfRound,
+  pairLines,
+  saidOfRuns,
+  type PairLine,
+  type SaidOfRun,
+} from './report-parts.ts';
 import type { Deviation, Review } from './review-types.ts';
 import { lookAtRound, type RoundLook } from './round-look.ts';
 import { feetAnswers } from './round-review.ts';
@@ -35,10 +44,22 @@ export interface RoundReport extends RoundLook {
   >;
   /** Reports by zone over all kinds. */
   readonly zones: ZonesOfFeet;
-  /** The same of each kind that is proven or that a finding is about. */
+  /** The same of each kind that is drawn, or that a finding is about. */
   readonly zonesByKind: Readonly<Partial<Record<ComplaintKind, ZonesOfFeet>>>;
   /** Every place that a limit of the brief or a finding names; else the one that was checked most. */
   readonly wear: readonly WearLook[];
+  /** Every place of the round with a reading, for the sheets of the trades. */
+  readonly curves: readonly WearLook[];
+  /** What shows on the shoe in this round, the most urgent first. */
+  readonly callouts: readonly Callout[];
+  /** This round against the one before as one story; null for the first. */
+  readonly story: ChangesLook | null;
+  /** Comfort of this round, attribute by attribute, along the kilometres. */
+  readonly comfort: readonly AttributeLook[];
+  /** What testers wrote of its runs, the latest first. */
+  readonly said: readonly SaidOfRun[];
+  /** Its pairs, the one with most kilometres first. */
+  readonly lines: readonly PairLine[];
   /** Arrival readings of the round's pairs that are on the blueprint. */
   readonly deviations: readonly Deviation[];
   readonly damages: Review['damages'];
@@ -89,7 +110,7 @@ const looksAtWear = (
   round: RecordId,
   { items }: Verdict,
   findings: readonly ReportedFinding[],
-): WearLook[] => {
+): Pick<RoundReport, 'wear' | 'curves'> => {
   const places = wearPlaces(log).filter((place) => place.round === round);
   const wanted = new Set<string>();
   for (const item of items) if (item.what === 'wear') wanted.add(`${item.kind} ${item.site}`);
@@ -102,19 +123,16 @@ const looksAtWear = (
     (best, place) => (best === null || place.checks > best.checks ? place : best),
     null,
   );
-  return (named.length > 0 ? named : most ? [most] : []).flatMap(
-    (place) => lookAtWear(log, place, 'distance', null) ?? [],
-  );
+  const shown = named.length > 0 ? named : most ? [most] : [];
+  const looked = places.flatMap((place) => {
+    const look = lookAtWear(log, place, 'distance', null);
+    return look ? [{ place, look }] : [];
+  });
+  return {
+    wear: looked.flatMap(({ place, look }) => (shown.includes(place) ? [look] : [])),
+    curves: looked.map(({ look }) => look),
+  };
 };
-
-/** Kind of wear and site of the place that a finding names. */
-export const isAt = (
-  { kind, site }: { readonly kind: WearKind; readonly site: string },
-  { evidence }: Pick<Finding, 'evidence'>,
-): boolean =>
-  evidence?.place !== undefined &&
-  site === evidence.place.site &&
-  kind === `${evidence.place.measure} ${evidence.place.unit}`;
 
 const reportOf = (
   log: ProjectLog,
@@ -137,11 +155,14 @@ const reportOf = (
   };
   const all = findingsOf(log);
   const findings = all.filter(({ body }) => body.round === roundId);
+  const earlier = review.rounds[at - 1];
+  const look = lookAtRound(log, reviewed, earlier);
+  const callouts = calloutsOfRound(log, review, at, look.verdict);
   const kinds = new Set<ComplaintKind>([
     ...round.complaints.cells.filter(isProven).map(({ kind }) => kind),
     ...findings.flatMap(({ body }) => body.kind ?? []),
+    ...callouts.flatMap((one) => (one.what === 'complaint' ? [one.kind] : [])),
   ]);
-  const look = lookAtRound(log, reviewed, review.rounds[at - 1]);
   return {
     project,
     nowMs,
@@ -157,7 +178,15 @@ const reportOf = (
     zones: zonesOf(null),
     zonesByKind: Object.fromEntries([...kinds].map((kind) => [kind, zonesOf(kind)])),
     ...look,
-    wear: looksAtWear(log, roundId, look.verdict, findings),
+    ...looksAtWear(log, roundId, look.verdict, findings),
+    callouts,
+    story: earlier ? lookAtChanges(log, review, earlier, reviewed) : null,
+    comfort: lookAtComfort(log, review).flatMap(({ attribute, rounds: all }) => {
+      const own = all.filter(({ round: of }) => of === roundId);
+      return own.length > 0 ? [{ attribute, rounds: own }] : [];
+    }),
+    said: saidOfRuns(pairs),
+    lines: pairLines(pairs),
     deviations: pairs.flatMap(({ deviations }) => deviations),
     damages: review.damages.filter(({ pair }) => own.has(pair)),
     preferences: review.preferences.filter(

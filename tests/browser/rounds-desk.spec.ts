@@ -86,12 +86,17 @@ test('a change goes from the blueprint to its outcome, and the sheet to who can 
   await lead.getByLabel('Round').selectOption({ label: 'Round 1' });
   await lead.getByLabel('Language').selectOption({ label: 'English + 简体中文' });
   const sheet = lead.getByRole('article');
-  await expect(sheet.getByRole('heading', { name: /Round 1: sheet for upper/ })).toBeVisible();
-  await expect(sheet.getByRole('heading', { name: /Round 1：帮面工种单/ })).toBeVisible();
+  await expect(sheet.getByRole('heading', { name: /For the pattern cutter/ })).toBeVisible();
+  await expect(sheet.getByRole('heading', { name: /致版师/ })).toBeVisible();
   if (programs.pdftotext)
     for (const format of ['A4', 'Letter'] as const) {
       const { text, pages } = await printed(lead, format);
-      for (const words of ['sheet for upper', '帮面工种单', 'Outcome in Round 2', 'Wanted:'])
+      for (const words of [
+        'For the pattern cutter',
+        '致版师',
+        'Outcome in Round 2',
+        'Draw in the heel curve',
+      ])
         expect(text, format).toContain(words);
       // The tabs and buttons of the screen stay on it.
       expect(text).not.toContain('Send to the specialists');
@@ -135,7 +140,7 @@ test('a change goes from the blueprint to its outcome, and the sheet to who can 
 
   await hub.pause();
   await page.getByRole('link', { name: /打开/ }).click();
-  await expect(page.getByRole('heading', { name: /Round 1：帮面工种单/ })).toBeVisible();
+  await expect(page.getByRole('heading', { name: /致版师/ })).toBeVisible();
   await expect(page.locator('.foot-map-picked').first()).toBeAttached();
   // Its own styles hold inside the app's policy, which allows none inline.
   expect(troubles.filter((text) => text.includes('Content Security Policy'))).toEqual([]);
@@ -164,11 +169,16 @@ test('no sheet of a report ends with what heads the next one, and the paper has 
     for (const language of ['English', '简体中文', 'English + 简体中文']) {
       await page.getByLabel('Round', { exact: true }).selectOption({ label: round });
       await page.getByLabel('Language').selectOption({ label: language });
-      await expect(page.getByRole('article').locator('h1')).toContainText(round);
+      await expect(page.getByRole('article').locator('.running')).toContainText(round);
       const above = await leads(page);
       for (const format of ['A4', 'Letter'] as const)
         for (const sheet of (await printed(page, format)).pages) {
-          const last = sheet.trim().split('\n').at(-1)?.trim().replace(/\s+/g, ' ') ?? '';
+          // Below the last line stands the page's number.
+          const lines = sheet
+            .replace(/\s*\d+ \/ \d+\s*$/, '')
+            .trim()
+            .split('\n');
+          const last = lines.at(-1)?.trim().replace(/\s+/g, ' ') ?? '';
           const cut = above.filter((text) => text.replace(/\s+/g, ' ').endsWith(last));
           expect(cut, `${round}, ${language}, ${format}`).toEqual([]);
         }

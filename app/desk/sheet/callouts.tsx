@@ -1,11 +1,18 @@
 /** The shoe opened: what recurs, wears, comes apart or lies out of tolerance, each tied to its spot by a line. */
 import { surenessOf } from '../../../core/complaints/index.ts';
-import type { ZoneCode } from '../../../core/foot/index.ts';
 import { zones } from '../../../core/foot/index.ts';
 import type { Callout } from '../../../core/review/index.ts';
 import { formatSetPercent } from '../../parts/format.ts';
-import { heatLevel } from '../../parts/foot-map/heat.ts';
-import { ShoeDrawing, type DrawnZone } from '../../parts/foot-map/shoe-drawing.tsx';
+import { ShoeDrawing } from '../../parts/foot-map/shoe-drawing.tsx';
+import { heatOfCallouts } from '../../parts/opened-shoe/heat.ts';
+import {
+  drawn,
+  DRAWING,
+  DRAWINGS_WIDTH,
+  layOut,
+  LINE_START,
+  type PlacedCallout,
+} from '../../parts/opened-shoe/layout.ts';
 import { p, terms } from '../../words/index.ts';
 import { siteName } from '../../words/say-place.ts';
 import { unitsOf } from '../../../core/records/index.ts';
@@ -13,14 +20,6 @@ import type { TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
 import { speakerOf } from '../parts/speaker.ts';
-import {
-  drawn,
-  DRAWING,
-  DRAWINGS_WIDTH,
-  layOut,
-  type PlacedCallout,
-  LINE_START,
-} from './callout-layout.ts';
 import { useHeights } from './use-heights.ts';
 
 interface Said {
@@ -112,13 +111,6 @@ const saidOf = (one: Callout, props: Words): Said => {
   }
 };
 
-const levelOf = (one: Callout): DrawnZone['level'] =>
-  one.what === 'complaint'
-    ? heatLevel(one.askedTesters > 0 ? one.testers / one.askedTesters : 0)
-    : one.what === 'damage' || one.what === 'wear'
-      ? 2
-      : 0;
-
 /** The mark at the spot: a dot for a complaint, a cross for damage, a diamond for a reading, a tick for what is better. */
 const SpotMark = ({ callout, x, y }: PlacedCallout) => {
   switch (callout.what) {
@@ -190,15 +182,6 @@ export const Callouts = (props: TabProps & { readonly callouts: readonly Callout
   const { heights, words: elements, around } = useHeights(callouts);
   const { left, right, height } = layOut(callouts, heights);
   const placed = [...left, ...right];
-  const zonesOf = (foot: 'left' | 'right'): ReadonlyMap<ZoneCode, DrawnZone> => {
-    const found = new Map<ZoneCode, DrawnZone>();
-    for (const one of callouts) {
-      if (one.side !== 'both' && one.side !== foot) continue;
-      const level = levelOf(one);
-      if (level > (found.get(one.zone)?.level ?? 0)) found.set(one.zone, { level });
-    }
-    return found;
-  };
   return (
     <section class="callouts" aria-label={words.shoe} ref={around}>
       <Side side="left" placed={left} height={height} tab={props} words={elements.current} />
@@ -212,7 +195,11 @@ export const Callouts = (props: TabProps & { readonly callouts: readonly Callout
               foot={foot}
               view={view}
               label={words[foot][view]}
-              zones={new Map([...zonesOf(foot)].filter(([zone]) => zones[zone].view === view))}
+              zones={
+                new Map(
+                  [...heatOfCallouts(callouts, foot)].filter(([zone]) => zones[zone].view === view),
+                )
+              }
             />
             <figcaption>{words[foot][view]}</figcaption>
           </figure>

@@ -4,7 +4,7 @@ import type { RefObject } from 'preact';
 import type { Callout } from '../../../core/review/index.ts';
 import { useWidth } from '../../parts/charts/use-width.ts';
 import { locale } from '../../words/index.ts';
-import type { CalloutHeights } from './callout-layout.ts';
+import type { CalloutHeights } from '../../parts/opened-shoe/layout.ts';
 
 const isSame = (a: CalloutHeights, b: CalloutHeights): boolean =>
   a.size === b.size && [...b].every(([callout, height]) => a.get(callout) === height);

@@ -71,6 +71,16 @@ export const findingSchema = z.looseObject({
   priority: z.enum(['high', 'medium', 'low']),
   wanted: z.optional(wordsField),
   wantedMm: z.optional(millimetresIn(ranges.wantedMm)),
+  /** Title and wish in another language, for who does not read the one of the evidence. */
+  otherWords: z.optional(
+    z.looseObject({
+      language: languageField,
+      title: z.optional(lineField),
+      wanted: z.optional(wordsField),
+    }),
+  ),
+  /** Until when the change is asked for; absent: nobody said. */
+  due: z.optional(instantField),
   /** The round that shall carry the change. */
   carriedBy: z.optional(idField),
   /** What showed it; absent in findings of complaints from before this field was there. */

@@ -109,7 +109,7 @@ describe('files instead of text', () => {
     expect(out).toContain(`Written: ${at('r.html')}`);
     const html = readFileSync(at('r.html'), 'utf8');
     expect(html).toContain('Round 1: sheet for upper');
-    expect(html).toContain('帮面工种单');
+    expect(html).toContain('致版师');
     expect(html).toContain('Heel slips in the heel cup');
     for (const name of readdirSync(at('csv')))
       expect(out).toContain(`Written: ${at(`csv/${name}`)}`);

@@ -6,7 +6,6 @@ export const report = {
   sheetTitle: (project: string, round: string, trade: string) =>
     `${project}, ${round}: sheet for ${trade}`,
   printed: (title: string, date: string) => `${title}, ${date}`,
-  asOf: (date: string) => `Data up to ${date}.`,
   sections: {
     brief: 'Brief',
     sample: 'Sample',
@@ -41,7 +40,6 @@ export const report = {
     `Pair ${pair}, ${what}: ${value}, that is ${deviation} from nominal (allowed ${limits})`,
   noCheck: 'No bench check yet: nothing is known of wear.',
   noFinding: 'No finding is written down for this round.',
-  noFindingFor: (trade: string) => `No finding of this round is for ${trade}.`,
   reading: {
     interval:
       'Interval: so much may be chance. The true figure, of all runners or pairs like these, lies between both ends in 95 (or 90) of 100 such tests. Wide means: few data.',
@@ -60,7 +58,6 @@ export const report = {
   photosLeftOut: (count: number) =>
     count === 1 ? '1 photo is not in this file.' : `${count} photos are not in this file.`,
 
-  mark: 'Draft of the makers: for those who build this shoe, nobody else.',
   part: (part: string, trade: string) => `Part: ${part}. Trade: ${trade}.`,
   urgency: (priority: string, state: string) => `Priority: ${priority}. State: ${state}.`,
   wanted: (what: string) => `Wanted: ${what}`,

@@ -4,7 +4,6 @@ export const report: DeskWords['report'] = {
   title: (project, round) => `${project}，${round}：轮次报告`,
   sheetTitle: (project, round, trade) => `${project}，${round}：${trade}工种单`,
   printed: (title, date) => `${title}，${date}`,
-  asOf: (date) => `数据截至 ${date}。`,
   sections: {
     brief: '任务书',
     sample: '样本量',
@@ -37,7 +36,6 @@ export const report: DeskWords['report'] = {
     `样鞋 ${pair}，${what}：${value}，与标称值相差 ${deviation}（允许 ${limits}）`,
   noCheck: '还没有测量：磨损情况未知。',
   noFinding: '本轮没有写下问题项。',
-  noFindingFor: (trade) => `本轮没有属于${trade}工种的问题项。`,
   reading: {
     interval:
       '区间：这么大的出入可能出于偶然。所有同类跑者或样鞋的真实数字，在 100 次这样的测试中有 95（或 90）次落在两端之间。区间宽说明数据少。',
@@ -52,7 +50,6 @@ export const report: DeskWords['report'] = {
   photo: (title, at) => `照片 ${at}：${title}`,
   photosLeftOut: (count) => `有 ${count} 张照片不在本文件中。`,
 
-  mark: '开发内部资料：仅供制作这双鞋的人员使用。',
   part: (part, trade) => `部件：${part}。工种：${trade}。`,
   urgency: (priority, state) => `优先级：${priority}。状态：${state}。`,
   wanted: (what) => `期望改动：${what}`,

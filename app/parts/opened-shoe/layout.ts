@@ -6,7 +6,7 @@ import type { FootView } from '../../../core/foot/index.ts';
 import { zones } from '../../../core/foot/index.ts';
 import type { Foot } from '../../../core/records/index.ts';
 import type { Callout } from '../../../core/review/index.ts';
-import { middleOf } from '../../parts/foot-map/shoe-drawing.tsx';
+import { middleOf } from '../foot-map/shoe-drawing.tsx';
 
 export const DRAWING = { width: 108, height: 260, gap: 16 } as const;
 /** From the outside in, as one looks at a pair that is laid out. */

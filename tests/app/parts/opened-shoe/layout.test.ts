@@ -6,7 +6,7 @@ import {
   layOut,
   LINE_START,
   type PlacedCallout,
-} from '../../../../app/desk/sheet/callout-layout.ts';
+} from '../../../../app/parts/opened-shoe/layout.ts';
 import { zoneCodes } from '../../../../core/foot/index.ts';
 import type { Callout } from '../../../../core/review/index.ts';
 

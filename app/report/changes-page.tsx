@@ -1,0 +1,283 @@
+/** The second page: what was changed in this round, did it arrive, did it work, what else moved. */
+import { changesHeadline, type WorseName } from '../../core/headlines/index.ts';
+import type { Arrival, ChangesLook, FeltMove } from '../../core/review/index.ts';
+import { percentOf, signed } from '../words/figures.ts';
+import { feltTitle } from '../words/say-change.ts';
+import { siteName } from '../words/say-place.ts';
+import type { PartProps } from './document-props.ts';
+import { AsWritten, Own } from './own-words.tsx';
+import { Lines, Say, type Spoken } from './spoken.tsx';
+
+/** Beyond these nobody reads on; the appendix has them all. */
+const MOST_MOVES = 6;
+
+type StoryProps = PartProps & { readonly story: ChangesLook };
+
+export const ChangesPage = (props: PartProps) => {
+  const { report, languages } = props;
+  const { story, round } = report;
+  if (!story)
+    return (
+      <p class="soft">
+        <Say in={languages} of={({ paper }) => paper.changes.first} />
+      </p>
+    );
+  return (
+    <section class="changes-page">
+      <h2 class="page-title">
+        <Say in={languages} of={(spoken) => headline(story, spoken)} />
+      </h2>
+      <p class="soft">
+        <Say
+          in={languages}
+          of={({ paper, speaker }) =>
+            paper.changes.against(
+              speaker.round(story.comparison.earlier),
+              speaker.round(story.comparison.later),
+              story.comparison.testers.both,
+            )
+          }
+        />
+      </p>
+      {round.changes.length === 0 && (
+        <p>
+          <Say in={languages} of={({ paper }) => paper.changes.noted} />
+        </p>
+      )}
+      {story.comparison.changes.map((_, at) => (
+        <Change {...props} story={story} at={at} key={at} />
+      ))}
+      <Else {...props} story={story} />
+    </section>
+  );
+};
+
+/** By the desk's own rule (`core/headlines/changes.ts`): it never says more than was proved. */
+const headline = (story: ChangesLook, spoken: Spoken): string => {
+  const { paper, speaker, list } = spoken;
+  const name = (one: WorseName): string =>
+    'attribute' in one
+      ? speaker.glossary.attributes[one.attribute].name
+      : one.zone === null
+        ? speaker.glossary.kinds[one.kind].name
+        : paper.felt(speaker.glossary.kinds[one.kind].name, paper.places[one.zone]);
+  return paper.changes.headline(changesHeadline(story), {
+    round: speaker.round,
+    names: (some) => list(some.map(name)),
+  });
+};
+
+const write = (value: number, unit: Arrival['unit'], { speaker }: Spoken) =>
+  `${speaker.number(value, 1)}\u00a0${speaker.glossary.units[unit]}`;
+
+const arrivalLine = (one: Arrival, spoken: Spoken): string => {
+  const { paper, speaker } = spoken;
+  const place = siteName(one.site, speaker);
+  const { measured } = one;
+  return measured === null
+    ? speaker.desk.joined.of(place, paper.changes.arrivedWord['not-measured'])
+    : paper.changes.arrivedLine(
+        one.measure === 'dimension'
+          ? place
+          : speaker.desk.joined.clauses([speaker.glossary.measures[one.measure], place]),
+        write(measured.earlier.mean, one.unit, spoken),
+        write(measured.later.mean, one.unit, spoken),
+        `${signed(measured.difference, (size) => speaker.number(size, 1))}\u00a0${speaker.glossary.units[one.unit]}`,
+      );
+};
+
+const countOf = ({ reported, runs }: FeltMove['earlier'], { paper }: Spoken) =>
+  paper.so.share(reported, runs);
+
+const Change = ({ story, at, languages }: StoryProps & { readonly at: number }) => {
+  const change = story.comparison.changes[at];
+  if (!change) return null;
+  const { found, mends } = change;
+  const wanted = story.arrivals.filter((one) => one.wanted !== null);
+  return (
+    <section class="change whole">
+      <div>
+        <h3>
+          <Say in={languages} of={({ speaker }) => speaker.glossary.parts[change.part].name} />
+        </h3>
+        <p class="wanted">
+          <AsWritten in={languages} text={change.what} />
+        </p>
+        <p class="soft">
+          <Say
+            in={languages}
+            of={({ paper, speaker }) =>
+              mends ? paper.changes.meant(feltTitle(mends, speaker)) : paper.changes.mendsNothing
+            }
+          />
+        </p>
+      </div>
+      <div>
+        <h4>
+          <Say in={languages} of={({ paper }) => paper.changes.arrived} />
+        </h4>
+        {wanted.length === 0 ? (
+          <p class="soft">
+            <Say in={languages} of={({ paper }) => paper.changes.notOnBlueprint} />
+          </p>
+        ) : (
+          <Lines in={languages} of={(spoken) => wanted.map((one) => arrivalLine(one, spoken))} />
+        )}
+      </div>
+      <div>
+        <h4>
+          <Say in={languages} of={({ paper }) => paper.changes.worked} />
+        </h4>
+        {found ? (
+          <>
+            <p>
+              <span class={`stamp stamp-word-${found.verdict}`}>
+                <Say in={languages} of={({ paper }) => paper.changes.word[found.verdict]} />
+              </span>
+            </p>
+            <p>
+              <Say
+                in={languages}
+                of={(spoken) =>
+                  spoken.paper.changes.workedLine(
+                    countOf(found.earlier, spoken),
+                    countOf(found.later, spoken),
+                  )
+                }
+              />
+            </p>
+          </>
+        ) : (
+          <p>
+            <Say in={languages} of={({ paper }) => paper.changes.notJudged} />
+          </p>
+        )}
+      </div>
+    </section>
+  );
+};
+
+const Else = (props: StoryProps) => {
+  const { story, languages, report } = props;
+  const moved = story.arrivals.filter(({ word, wanted }) => word === 'moved' && wanted === null);
+  const { knew } = story.comparison;
+  const who = [...new Set([...knew.earlier, ...knew.later])];
+  return (
+    <>
+      <section class="whole">
+        <h3>
+          <Say in={languages} of={({ paper }) => paper.changes.else} />
+        </h3>
+        <p class="soft">
+          <Say in={languages} of={({ paper }) => paper.changes.elseKey} />
+        </p>
+        <table class="moves">
+          <tbody>
+            {story.felt.slice(0, MOST_MOVES).map((one) => (
+              <Move {...props} key={`${one.zone} ${one.kind}`} one={one} />
+            ))}
+          </tbody>
+        </table>
+      </section>
+      <div class="two">
+        <section class="whole">
+          <h3>
+            <Say in={languages} of={({ paper }) => paper.changes.found} />
+          </h3>
+          <Lines
+            in={languages}
+            of={(spoken) =>
+              moved.length > 0
+                ? moved.map((one) => arrivalLine(one, spoken))
+                : [spoken.paper.changes.foundNothing]
+            }
+          />
+        </section>
+        <section class="whole">
+          <h3>
+            <Say in={languages} of={({ paper }) => paper.changes.comfort} />
+          </h3>
+          <Lines
+            in={languages}
+            of={({ speaker, paper }) =>
+              story.comfort.map(({ attribute, earlier, later, word }) =>
+                speaker.desk.joined.of(
+                  speaker.glossary.attributes[attribute].name,
+                  speaker.desk.joined.clauses([
+                    paper.sheet.newToNow(speaker.number(earlier, 0), speaker.number(later, 0)),
+                    paper.changes.comfortWord[word],
+                  ]),
+                ),
+              )
+            }
+          />
+          {who.length > 0 && (
+            <p class="soft">
+              <Say
+                in={languages}
+                of={({ paper, speaker, list }) => paper.changes.knew(list(who.map(speaker.tester)))}
+              />
+            </p>
+          )}
+          {story.findings.map(({ id, written, found }) => {
+            const own = report.carried.find((one) => one.id === id);
+            return (
+              own && (
+                <p key={id}>
+                  <strong>
+                    <Say in={languages} of={({ paper }) => paper.changes.close} />
+                  </strong>{' '}
+                  <Own of={own.body} field="title" in={languages} />{' '}
+                  <span class={`stamp stamp-word-${written ?? found ?? 'too-little'}`}>
+                    <Say
+                      in={languages}
+                      of={({ paper }) => paper.changes.word[written ?? found ?? 'too-little']}
+                    />
+                  </span>
+                </p>
+              )
+            );
+          })}
+        </section>
+      </div>
+    </>
+  );
+};
+
+const [LINE, END] = [120, 116];
+
+/** One complaint in both rounds: a hollow dot before, a full one now. */
+const Move = ({ one, languages, report }: PartProps & { readonly one: FeltMove }) => {
+  const share = ({ reported, runs }: FeltMove['earlier']) => (runs > 0 ? reported / runs : 0);
+  const [from, to] = [share(one.earlier), share(one.later)];
+  const { allowedRate } = report.project.brief;
+  const [{ speaker, paper }] = languages;
+  const x = (value: number) => 4 + Math.min(1, value / 0.5) * (END - 8);
+  return (
+    <tr>
+      <th scope="row">
+        <Say
+          in={languages}
+          of={({ paper, speaker }) =>
+            paper.felt(speaker.glossary.kinds[one.kind].name, paper.places[one.zone])
+          }
+        />
+      </th>
+      <td>
+        <svg class="dumb-bell" viewBox={`0 0 ${LINE} 14`} aria-hidden="true">
+          <path class="grid" d={`M4,7H${END - 4}`} />
+          <path class="limit" d={`M${x(allowedRate.complaint)},1V13`} />
+          <path class="bar" d={`M${x(from)},7H${x(to)}`} />
+          <circle class="before" cx={x(from)} cy="7" r="3.6" />
+          <circle class="now" cx={x(to)} cy="7" r="3.6" />
+        </svg>
+      </td>
+      <td>
+        {paper.sheet.newToNow(percentOf(from, speaker.number), percentOf(to, speaker.number))}
+      </td>
+      <td>
+        <Say in={languages} of={({ paper }) => paper.changes.word[one.word]} />
+      </td>
+    </tr>
+  );
+};

@@ -1,0 +1,242 @@
+/** The first page, for who decides: what is so, what to change, how much, who, by when, and what proves it. */
+import { zones } from '../../core/foot/index.ts';
+import { decisionHeadline, decisionRows, type DecisionRow } from '../../core/headlines/index.ts';
+import type { RoundReport, WearLook } from '../../core/review/index.ts';
+import { ReportMap } from './complaints-part.tsx';
+import type { PartProps } from './document-props.ts';
+import { LimitStrip } from './limit-strip.tsx';
+import { Own } from './own-words.tsx';
+import { PaperCurve } from './paper-curve.tsx';
+import { actWords, amountWords, byWords, calloutWords, rowName, whoWords } from './row-words.ts';
+import { ShoePicture } from './shoe-picture.tsx';
+import { joined, Say, type Languages, type Spoken } from './spoken.tsx';
+
+/** So many rows stand on the page; in two languages each is twice as tall. */
+const MOST_ROWS = [5, 4] as const;
+
+/** The sentence that says what to do. */
+export const headlineWords = (report: RoundReport, spoken: Spoken): string => {
+  const h = decisionHeadline(report, decisionRows(report));
+  const named = h.case === 'change' ? h.change : h.case === 'watch' ? h.watch : [];
+  const pairs = h.case === 'change' || h.case === 'look' ? h.look : [];
+  return spoken.paper.headline(h, {
+    names: [...new Set(named.map((row) => rowName(row, spoken)))],
+    pairs: pairs.map(spoken.speaker.pair),
+    list: spoken.list,
+  });
+};
+
+/** How many testers, pairs, runs and kilometres, and how far the farthest pair has come. */
+export const sizeWords = (
+  { round: { size }, lines, project }: RoundReport,
+  { paper, far }: Spoken,
+): string =>
+  paper.sentences([
+    paper.sizes(size.testers, size.pairs, size.runs, far(size.distanceM)),
+    ...(lines[0] ? [paper.farthest(far(lines[0].totalM), far(project.brief.distanceM))] : []),
+  ]);
+
+export const FirstPage = (props: PartProps) => {
+  const { report, languages } = props;
+  const all = decisionRows(report);
+  const rows = all.slice(0, MOST_ROWS[languages.length > 1 ? 1 : 0]);
+  return (
+    <section class="first-page">
+      <h1>
+        <Say in={languages} of={(spoken) => headlineWords(report, spoken)} />
+      </h1>
+      <p class="soft">
+        <Say in={languages} of={(spoken) => sizeWords(report, spoken)} />
+      </p>
+      <ShoePicture {...props} rows={rows} />
+      {rows.length === 0 ? (
+        <p>
+          <Say in={languages} of={({ paper }) => paper.nothingShows} />
+        </p>
+      ) : (
+        <Rows {...props} rows={rows} more={all.length - rows.length} />
+      )}
+      <Proof {...props} rows={rows} />
+      <LimitStrip {...props} />
+      <Sure {...props} rows={rows} />
+    </section>
+  );
+};
+
+const Rows = ({
+  languages,
+  rows,
+  more,
+}: PartProps & { readonly rows: readonly DecisionRow[]; readonly more: number }) => (
+  <div
+    class="table-wrap"
+    tabIndex={0}
+    role="region"
+    aria-label={joined(languages, ({ paper }) => paper.columns.change)}
+  >
+    <table class="acts">
+      <thead>
+        <tr>
+          <td />
+          {(['so', 'change', 'amount', 'who', 'by'] as const).map((column) => (
+            <th scope="col" key={column}>
+              <Say in={languages} of={({ paper }) => paper.columns[column]} />
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row, at) => (
+          <Row key={at} row={row} at={at} languages={languages} />
+        ))}
+      </tbody>
+    </table>
+    {more > 0 && (
+      <p class="soft">
+        <Say in={languages} of={({ paper }) => paper.moreRows(more)} />
+      </p>
+    )}
+  </div>
+);
+
+const Row = ({
+  row,
+  at,
+  languages,
+}: {
+  readonly row: DecisionRow;
+  readonly at: number;
+  readonly languages: Languages;
+}) => {
+  const { callout, finding, act } = row;
+  return (
+    <tr>
+      <td>
+        <span class={`number number-${act}`}>{at + 1}</span>
+      </td>
+      <td>
+        {callout ? (
+          <>
+            <strong>
+              <Say in={languages} of={(spoken) => calloutWords(callout, spoken).title} />
+            </strong>
+            <div class="soft">
+              <Say in={languages} of={(spoken) => calloutWords(callout, spoken).note} />
+            </div>
+          </>
+        ) : (
+          finding && (
+            <strong>
+              <Own of={finding.body} field="title" in={languages} />
+            </strong>
+          )
+        )}
+      </td>
+      <td>
+        {finding?.body.wanted !== undefined ? (
+          <Own of={finding.body} field="wanted" in={languages} />
+        ) : (
+          <Say in={languages} of={(spoken) => actWords(row, spoken)} />
+        )}
+      </td>
+      <td class="amount">
+        {amountWords(row, languages[0]) === null ? (
+          <span class="soft">
+            <Say in={languages} of={({ paper }) => (act === 'change' ? paper.noAmount : '–')} />
+          </span>
+        ) : (
+          <Say in={languages} of={(spoken) => amountWords(row, spoken) ?? ''} />
+        )}
+      </td>
+      <td>
+        <Say in={languages} of={(spoken) => whoWords(row, spoken)} />
+      </td>
+      <td>
+        <Say in={languages} of={(spoken) => byWords(row, spoken)} />
+      </td>
+    </tr>
+  );
+};
+
+/** The curve that the rows speak of; else the one of the first limit of the brief. */
+const curveOf = (
+  { curves, wear }: RoundReport,
+  rows: readonly DecisionRow[],
+): WearLook | undefined => {
+  const row = rows.find(({ callout }) => callout?.what === 'wear')?.callout;
+  return row?.what === 'wear'
+    ? curves.find(
+        ({ site, limits }) => site === row.site && limits.some(({ limit }) => limit === row.limit),
+      )
+    : wear[0];
+};
+
+/** Two pictures that prove the first rows: the map of the first complaint, the curve of the first wear. */
+const Proof = (props: PartProps & { readonly rows: readonly DecisionRow[] }) => {
+  const { report, languages, rows } = props;
+  const felt = rows.find(({ callout }) => callout?.what === 'complaint')?.callout;
+  const kind = felt?.what === 'complaint' ? felt : null;
+  const own = kind && report.zonesByKind[kind.kind];
+  const look = curveOf(report, rows);
+  return (
+    <div class="two whole">
+      {kind && own && (
+        <figure>
+          <figcaption>
+            <strong>
+              <Say
+                in={languages}
+                of={({ paper, speaker }) =>
+                  paper.mapTitle(
+                    speaker.glossary.kinds[kind.kind].name,
+                    report.round.complaints.asked.testers,
+                  )
+                }
+              />
+            </strong>
+          </figcaption>
+          <ReportMap {...props} view={zones[kind.zone].view} zones={own} marked={kind.zone} />
+        </figure>
+      )}
+      {look && <PaperCurve {...props} look={look} />}
+    </div>
+  );
+};
+
+const sures = [
+  'clear',
+  'one-tester',
+  'fails',
+  'likely',
+  'too-early',
+  'open',
+  'holds',
+  'asked',
+] as const;
+
+/** How sure each row is, in plain words; figures are in the appendix. */
+const Sure = ({ languages, rows }: PartProps & { readonly rows: readonly DecisionRow[] }) => (
+  <p class="sure">
+    <Say
+      in={languages}
+      of={(spoken) =>
+        spoken.paper.sentences([
+          spoken.paper.howSure,
+          ...sures.flatMap((sure) => {
+            const own = rows.filter((row) => row.sure === sure);
+            return own.length === 0
+              ? []
+              : [
+                  spoken.paper.sureLines[sure](
+                    spoken.speaker.desk.joined.names(
+                      own.map((row) => String(rows.indexOf(row) + 1)),
+                    ),
+                  ),
+                ];
+          }),
+          spoken.paper.behind,
+        ])
+      }
+    />
+  </p>
+);

@@ -1,0 +1,76 @@
+/** A lead's own words: as they were written, or in the other language where the finding gives them so. */
+import type { Finding } from '../../core/records/index.ts';
+import { isForeign, languageIn } from '../words/figures.ts';
+import { Say, type Languages, type Spoken } from './spoken.tsx';
+
+type Field = 'title' | 'wanted';
+
+/** The words of a field in a reader's language; `as`: whose language they stay in where they are not given in it. */
+const wordsIn = (
+  { body, field }: { readonly body: Finding; readonly field: Field },
+  { locale, paper }: Spoken,
+): string => {
+  const { otherWords, evidence } = body;
+  const own = body[field] ?? '';
+  const tag = evidence?.language ?? null;
+  const other = otherWords?.[field];
+  if (other !== undefined && !isForeign(otherWords?.language ?? null, [locale])) return other;
+  if (tag !== null && !isForeign(tag, [locale])) return own;
+  return `${paper.inLanguage(languageIn(tag ?? '', locale))} ${own}`;
+};
+
+/** Line under line; what stays in its own language stands once and says which that is. */
+export const Own = ({
+  of: body,
+  field,
+  in: languages,
+}: {
+  readonly of: Finding;
+  readonly field: Field;
+  readonly in: Languages;
+}) => {
+  const tag = body.evidence?.language ?? null;
+  const isGiven = ({ locale }: Spoken): boolean =>
+    (tag !== null && !isForeign(tag, [locale])) ||
+    (body.otherWords?.[field] !== undefined && !isForeign(body.otherWords.language, [locale]));
+  const missing = languages.filter((one) => !isGiven(one));
+  if (tag !== null && (languages.length === 1 || missing.length === 0))
+    return <Say in={languages} of={(spoken) => wordsIn({ body, field }, spoken)} />;
+  return tag === null ? (
+    <AsWritten in={languages} text={body[field] ?? ''} />
+  ) : (
+    <>
+      {body[field]}
+      {missing.map(({ locale, paper }) => (
+        <span class="second" lang={locale} key={locale}>
+          {paper.asIn(languageIn(tag, locale))}
+        </span>
+      ))}
+    </>
+  );
+};
+
+/** Nobody said in which language a text is: Chinese signs are one to a reader of another, and the other way round. */
+const isOtherScript = (text: string, { locale }: Spoken): boolean =>
+  /\p{Script=Han}/u.test(text) !== locale.startsWith('zh');
+
+/** Words whose language nobody noted: said to be as written where they look foreign to a reader. */
+export const AsWritten = ({
+  text,
+  in: languages,
+}: {
+  readonly text: string;
+  readonly in: Languages;
+}) => (
+  <>
+    {text}
+    {text !== '' &&
+      languages
+        .filter((one) => isOtherScript(text, one))
+        .map(({ locale, paper }) => (
+          <span class="second" lang={locale} key={locale}>
+            {paper.asIn(null)}
+          </span>
+        ))}
+  </>
+);

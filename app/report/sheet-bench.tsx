@@ -1,0 +1,167 @@
+/** A trade's own data from the shop: its dimensions, its layers, what came apart, its pairs one by one. */
+import { isOnSheet, tradeData } from '../../core/foot/index.ts';
+import { arrivalOf, type PairLine } from '../../core/review/index.ts';
+import { fromMetres } from '../../core/units/index.ts';
+import { signed } from '../words/figures.ts';
+import { placeName } from '../words/say-place.ts';
+import { Heading } from './sheet-parts.tsx';
+import type { SheetProps } from './sheet.tsx';
+import { Say, type Spoken } from './spoken.tsx';
+import { Table } from './table.tsx';
+
+/** More readings than this do not fit the paper. */
+const MOST_COLUMNS = 4;
+
+/** New pairs against the drawing. */
+export const ArrivalTable = ({ report, languages, trade }: SheetProps) => {
+  const own = arrivalOf(
+    report.deviations.filter((one) => isOnSheet(one, trade)),
+    [report.round.id],
+  );
+  if (own.length === 0) return null;
+  return (
+    <section class="whole">
+      <Heading languages={languages} of={({ paper }) => paper.sheet.arrival} />
+      <Table
+        languages={languages}
+        title={({ paper }) => paper.sheet.arrival}
+        columns={(['what', 'nominal', 'allowed', 'mean', 'range', 'out'] as const).map(
+          (column) =>
+            ({ paper }: Spoken) =>
+              paper.sheet.arrivalColumns[column],
+        )}
+        rows={own.flatMap(({ measure, site, unit, rounds: [round] }) => {
+          if (!round) return [];
+          const { nominal, lower, upper, points } = round;
+          const values = points.map(({ deviation }) => nominal + deviation);
+          const mean = values.reduce((sum, one) => sum + one, 0) / values.length;
+          const write = (value: number, { speaker }: Spoken) => speaker.number(value, 1);
+          const pairs = new Set(points.map(({ pair }) => pair)).size;
+          return [
+            [
+              (spoken: Spoken) => placeName({ measure, site }, spoken.speaker),
+              (spoken: Spoken) =>
+                `${write(nominal, spoken)}\u00a0${spoken.speaker.glossary.units[unit]}`,
+              (spoken: Spoken) =>
+                `${signed(lower, (size) => write(size, spoken))} … ${signed(upper, (size) => write(size, spoken))}`,
+              (spoken: Spoken) => write(mean, spoken),
+              (spoken: Spoken) =>
+                `${write(Math.min(...values), spoken)} … ${write(Math.max(...values), spoken)}`,
+              ({ paper, speaker, list }: Spoken) =>
+                round.out.length === 0
+                  ? paper.sheet.outOf(0, pairs)
+                  : speaker.desk.joined.aside(
+                      paper.sheet.outOf(round.out.length, pairs),
+                      list(round.out.map(speaker.pair)),
+                    ),
+            ],
+          ];
+        })}
+      />
+    </section>
+  );
+};
+
+/** Layers of material beside what was hot or wet there. */
+export const LayersTable = ({ report, languages, trade }: SheetProps) => {
+  if (!tradeData(trade).layers || !report.layers) return null;
+  const { zones, askedTesters } = report.layers;
+  return (
+    <section class="whole">
+      <Heading languages={languages} of={({ paper }) => paper.sheet.layers} />
+      <ul class="columns">
+        {zones.map(({ zone, layers, testers }) => (
+          <li key={zone}>
+            <Say
+              in={languages}
+              of={({ paper }) =>
+                paper.sheet.layersLine(paper.places[zone], layers, testers, askedTesters)
+              }
+            />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+};
+
+export const Damages = ({ report, languages, trade }: SheetProps) => {
+  const own = report.damages.filter(({ what }) => tradeData(trade).damages.includes(what));
+  if (own.length === 0) return null;
+  return (
+    <section class="whole">
+      <Heading languages={languages} of={({ paper }) => paper.sheet.damages} />
+      {own.map(({ id, pair, what, at, words }) => (
+        <p key={id}>
+          <Say
+            in={languages}
+            of={({ paper, speaker, date }) =>
+              paper.sheet.damageLine(speaker.pair(pair), speaker.glossary.damages[what], date(at))
+            }
+          />
+          {words !== null && words !== undefined && words !== '' && (
+            <>
+              {' '}
+              <q>{words}</q>
+            </>
+          )}
+        </p>
+      ))}
+    </section>
+  );
+};
+
+const keyOf = ({ measure, site, unit }: PairLine['readings'][number]) =>
+  `${measure} ${site} ${unit}`;
+
+/** Every pair with its testers, its kilometres, and its readings new and now. */
+export const PairTable = ({ report, languages, trade }: SheetProps) => {
+  const data = tradeData(trade);
+  const isOwn = (one: PairLine['readings'][number]) =>
+    isOnSheet(one, trade) || data.wear.includes(`${one.measure} ${one.unit}`);
+  const places = new Map(
+    report.lines.flatMap(({ readings }) =>
+      readings.filter(isOwn).map((one) => [keyOf(one), one] as const),
+    ),
+  );
+  const shown = [...places.values()].slice(0, MOST_COLUMNS);
+  const short = ({ sheet }: Spoken['paper']) => sheet.pairColumns;
+  return (
+    <section>
+      <Heading languages={languages} of={({ paper }) => paper.sheet.pairs} />
+      <Table
+        languages={languages}
+        title={({ paper }) => paper.sheet.pairs}
+        columns={[
+          ({ paper }) => short(paper).pair,
+          ({ paper }) => short(paper).size,
+          ({ paper }) => short(paper).testers,
+          ({ unit }) => unit,
+          ...shown.map(
+            (one) =>
+              ({ speaker }: Spoken) =>
+                speaker.desk.joined.clauses([
+                  placeName(one, speaker),
+                  speaker.glossary.units[one.unit],
+                ]),
+          ),
+        ]}
+        rows={report.lines.map((line) => [
+          ({ speaker }: Spoken) => speaker.pair(line.pair),
+          ({ speaker }: Spoken) => speaker.number(line.sizeMm, 1),
+          ({ speaker }: Spoken) => speaker.desk.joined.names(line.testers.map(speaker.tester)),
+          ({ speaker, unit }: Spoken) => speaker.number(fromMetres(line.totalM, unit), 0),
+          ...shown.map((place) => ({ speaker, paper }: Spoken) => {
+            const own = line.readings.find((one) => keyOf(one) === keyOf(place));
+            const write = (value: number) => speaker.number(value, place.unit === 'J' ? 2 : 1);
+            return !own
+              ? '–'
+              : own.last
+                ? paper.sheet.newToNow(write(own.first.value), write(own.last.value))
+                : write(own.first.value);
+          }),
+        ])}
+      />
+    </section>
+  );
+};

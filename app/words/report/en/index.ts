@@ -1,0 +1,324 @@
+/** The printed report, in English: one line for who decides, then a sheet for each trade. */
+import type { ZoneCode, Trade } from '../../../../core/foot/index.ts';
+import type {
+  ChangesHeadline,
+  DecisionHeadline,
+  WorseName,
+} from '../../../../core/headlines/index.ts';
+import type { Foot, RecordId } from '../../../../core/records/index.ts';
+import type { VerdictItem } from '../../../../core/review/index.ts';
+
+const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
+const limits = (n: number) => count(n, 'limit', 'limits');
+
+/** Names that the first sentence uses; each row by the part of the shoe that it is about. */
+export interface PaperSay {
+  readonly names: readonly string[];
+  readonly pairs: readonly string[];
+  readonly list: (names: readonly string[]) => string;
+}
+
+/** Names that the changes' first sentence uses. */
+export interface ChangedSay {
+  readonly round: (id: RecordId) => string;
+  readonly names: (some: readonly WorseName[]) => string;
+}
+
+const look = (say: PaperSay) =>
+  `Look at ${say.pairs.length === 1 ? 'pair' : 'pairs'} ${say.list(say.pairs)} first.`;
+const rest = (open: number) => (open === 0 ? 'Keep the rest.' : 'Keep testing the rest.');
+
+export const paper = {
+  for: {
+    whole: 'For the project lead',
+    last: 'For the last maker',
+    upper: 'For the pattern cutter',
+    materials: 'For the material developer',
+    foam: 'For the foam developer',
+    tooling: 'For the sole and mould maker',
+  } satisfies Readonly<Record<Trade | 'whole', string>>,
+  mark: 'Confidential: for the people building this shoe.',
+  headline: (h: DecisionHeadline, say: PaperSay): string => {
+    switch (h.case) {
+      case 'nobody-ran':
+        return 'Nobody has run in this round yet. Nothing to decide.';
+      case 'change':
+        return `${h.look.length > 0 ? `${look(say)} ` : ''}Change the ${say.list(say.names)}. ${rest(h.open)}`;
+      case 'look':
+        return `${look(say)} ${h.open > 0 ? `${limits(h.open)} still open.` : ''}`.trim();
+      case 'fails':
+        return `The round fails: ${paper.failing[h.what]}. Find the cause first.`;
+      case 'watch':
+        return `Nothing is proved yet. Watch the ${say.list(say.names)}.`;
+      case 'keep':
+        return `Keep it as it is: all ${limits(h.limits)} hold.`;
+      case 'go-on':
+        return `Change nothing yet. Keep testing: ${limits(h.open)} open.`;
+    }
+  },
+  failing: {
+    wear: 'it wears out too soon',
+    'not-measured': 'a limit was not measured',
+    structure: 'pairs come apart',
+    'allowed-rate': 'a complaint recurs',
+    complaints: 'a complaint grows with distance',
+    'stop-use': 'a pair must not be run',
+  } satisfies Readonly<Record<VerdictItem['what'], string>>,
+  /** The part of the shoe at a zone, as a maker says it. */
+  places: {
+    P1: 'sole under the big toe',
+    P2: 'sole under the toes',
+    P3: 'inner forefoot',
+    P4: 'middle of the forefoot',
+    P5: 'outer forefoot',
+    P6: 'inner waist',
+    P7: 'outer waist',
+    P8: 'inner heel',
+    P9: 'outer heel',
+    U1: 'toe tip',
+    U2: 'inner toe box',
+    U3: 'outer toe box',
+    U4: 'vamp',
+    U5: 'tongue and eyestay',
+    U6: 'inner quarter',
+    U7: 'outer quarter',
+    U8: 'collar',
+    U9: 'heel tab',
+    U10: 'heel cup',
+  } satisfies Readonly<Record<ZoneCode, string>>,
+  /** A complaint as a title. */
+  felt: (kind: string, place: string) => `${kind}, ${place}`,
+  onFoot: (foot: Foot, place: string) => `${foot} ${place}`,
+  wearAt: (measure: string, site: string) => `${measure.toLowerCase()} (${site})`,
+  /** Sentences one after the other. */
+  sentences: (some: readonly string[]) => some.join(' '),
+  sizes: (testers: number, pairs: number, runs: number, distance: string) =>
+    `${count(testers, 'tester', 'testers')}, ${count(pairs, 'pair', 'pairs')}, ${count(runs, 'run', 'runs')}, ${distance}.`,
+  farthest: (distance: string, brief: string) => `The farthest pair has ${distance} of ${brief}.`,
+  views: {
+    left: { sole: 'left sole', upper: 'left upper' },
+    right: { sole: 'right sole', upper: 'right upper' },
+  },
+  columns: {
+    so: 'What is so',
+    change: 'What to change',
+    amount: 'How much',
+    who: 'Who',
+    by: 'By',
+  },
+  so: {
+    complaint: (testers: number, of: number, runs: number, ofRuns: number) =>
+      `${testers} of ${of} testers, ${runs} of ${ofRuns} runs`,
+    oneTester: (tester: string, runs: number, ofRuns: number) =>
+      `${tester} alone: ${runs} of ${ofRuns} runs`,
+    side: { left: 'left only', right: 'right only', both: 'both shoes' },
+    better: (before: string, after: string) => `${before} runs before, ${after} now`,
+    share: (runs: number, of: number) => `${runs} of ${of}`,
+    people: (n: number, of: number) => `${n} of ${of}`,
+    tolerance: (pair: string, site: string, by: string) => `${site}: ${by} off on pair ${pair}`,
+    damage: (pair: string, distance: string) => `pair ${pair}, at ${distance}`,
+    wear: (site: string, value: string, at: string, brief: string) =>
+      `${site}: down to ${value} at about ${at}; ${brief} asked`,
+    wearTitle: (measure: string) => `${measure} wears fast`,
+    toleranceTitle: 'Out of tolerance',
+    betterTitle: (felt: string) => `${felt}: better`,
+  },
+  acts: {
+    change: 'No change is written down yet.',
+    look: 'Look at the pair; find the cause.',
+    watch: 'Nothing yet: watch it.',
+    keep: 'Keep it as it is.',
+    damage: 'Take the pair apart; find the cause.',
+    tolerance: 'Sort the pair out, or put the mould right.',
+    wear: 'Nothing yet: measure it again.',
+    oneTester: 'A question of fit on that foot.',
+    asked: 'No change is written down yet.',
+    first: (parts: string) => `Look first at: ${parts}.`,
+  },
+  noAmount: 'no number yet',
+  noDate: 'no date yet',
+  keep: 'keep',
+  nobodyYet: 'nobody yet',
+  inRound: (round: string) => `with ${round}`,
+  sure: {
+    clear: 'clear',
+    'one-tester': 'one tester',
+    likely: 'likely',
+    'too-early': 'too early to tell',
+    fails: 'fails',
+    open: 'open',
+    holds: 'holds',
+    asked: 'asked for by the lead',
+  },
+  moreRows: (n: number) => `${n} more on the sheets of the trades.`,
+  nothingShows: 'Nothing recurs, wears out early or comes apart.',
+  limits: 'Against the brief',
+  limit: {
+    structure: 'Nothing comes apart',
+    'allowed-rate': 'Complaints',
+    complaints: 'None grows',
+    'stop-use': 'No pair withdrawn',
+  },
+  limitAsks: {
+    structure: '9 pairs in 10',
+    'allowed-rate': (share: string) => `up to ${share} of runs`,
+    complaints: 'with distance',
+    'stop-use': 'no notice in force',
+    reading: (bound: string, value: string) => `${bound} ${value}`,
+    ofNew: (bound: string, value: string) => `${bound} ${value} of new`,
+  },
+  bounds: { 'at-least': 'at least', 'at-most': 'at most' },
+  limitSays: {
+    checked: (distance: string) => `checked to ${distance}`,
+    reached: (at: string, brief: string) => `${at} of ${brief}`,
+    cameApart: (n: number, of: number) => `${n} of ${of} came apart`,
+    recurring: (n: number) => count(n, 'recurs', 'recur'),
+    nothingRecurs: 'nothing proved',
+    growing: (n: number) => count(n, 'grows', 'grow'),
+    noneGrows: 'no rise seen',
+    withdrawn: (pairs: string) => `pair ${pairs}`,
+    none: 'none',
+    notMeasured: 'not measured',
+  },
+  curveOf: (distance: string) => `Checked to ${distance}.`,
+  curveKey: 'Marks: one a pair. Line: a new pair. Grey: where it may lie. Dots: beyond the checks.',
+  atLimit: (value: string) => `limit ${value}`,
+  mapTitle: (kind: string, testers: number) =>
+    `${kind}: testers of ${testers} with two reports or more`,
+  howSure: 'How sure?',
+  sureLines: {
+    clear: (names: string) => `Clear by the rule of the brief: ${names}.`,
+    'one-tester': (names: string) => `Clear for one tester only: ${names}.`,
+    likely: (names: string) => `Likely, not proved: ${names}.`,
+    'too-early': (names: string) => `Too early to tell: ${names}.`,
+    fails: (names: string) => `Seen on the sample: ${names}.`,
+    open: (names: string) => `Still open: ${names}.`,
+    holds: (names: string) => `Holds: ${names}.`,
+    asked: (names: string) => `Asked for by the lead: ${names}.`,
+  },
+  behind: 'Figures and methods are in the appendix.',
+
+  changes: {
+    first: 'This is the first round: nothing to compare it with.',
+    noted: 'Nothing is noted as changed in this round.',
+    headline: (h: ChangesHeadline, say: ChangedSay): string => {
+      switch (h.case) {
+        case 'one-round':
+          return 'This is the first round: nothing to compare it with.';
+        case 'nobody-ran':
+          return `Nobody has run in ${say.round(h.round)} yet: nothing to compare.`;
+        case 'mixed':
+          return `Better: ${say.names(h.better)}. Worse: ${say.names(h.worse)}.`;
+        case 'worse':
+          return `Clearly worse: ${say.names(h.worse)}.`;
+        case 'mended':
+        case 'better':
+          return `${h.case === 'mended' ? 'Mended' : 'Better'}: ${say.names(h.better)}.${h.open ? ` Ask about: ${say.names([h.open])}.` : ''}`;
+        case 'no-different':
+          return `No difference shown: ${say.names(h.same)}.`;
+        case 'too-early':
+          return `Too early to tell: ${say.names(h.open)}.`;
+        case 'nothing-moved':
+          return `Nothing has clearly moved in ${say.round(h.round)}.`;
+      }
+    },
+    against: (earlier: string, later: string, both: number) =>
+      `${earlier} against ${later}. ${count(both, 'tester', 'testers')} wore both.`,
+    meant: (felt: string) => `Meant to mend: ${felt}.`,
+    mendsNothing: 'Does not say what it was meant to mend.',
+    arrived: 'Did it arrive?',
+    arrivedWord: {
+      arrived: 'arrived',
+      'not-arrived': 'did not arrive',
+      'not-measured': 'not measured',
+      moved: 'moved unasked',
+      same: 'as before',
+    },
+    arrivedLine: (place: string, from: string, to: string, by: string) =>
+      `${place}: ${from} before, ${to} now (${by})`,
+    notOnBlueprint: 'No dimension of the drawing was changed for it: not measured.',
+    worked: 'Did it work?',
+    workedLine: (before: string, after: string) => `${before} runs before, ${after} now.`,
+    notJudged: 'Cannot be judged.',
+    else: 'Did anything else move?',
+    elseKey: 'Share of runs, before and now. A dashed line marks what the brief allows.',
+    found: 'Measured on new pairs, asked for by nobody',
+    foundNothing: 'No other measured place moved.',
+    comfort: 'Comfort',
+    comfortWord: {
+      better: 'clearly better',
+      worse: 'clearly worse',
+      'no-relevant': 'no difference',
+      open: 'too early to tell',
+    },
+    word: {
+      worse: 'worse',
+      mended: 'mended',
+      better: 'better',
+      'no-different': 'no difference',
+      look: 'ask about it',
+      'too-little': 'too early to tell',
+    },
+    knew: (testers: string) => `${testers} knew what was changed: that alone can raise comfort.`,
+    close: 'Close it?',
+  },
+
+  sheet: {
+    headline: {
+      change: (names: string) => `Change the ${names}.`,
+      finding: (n: number) => `${count(n, 'finding', 'findings')} for you.`,
+      felt: (felt: string) => `Nothing is asked of you yet. Watch: ${felt}.`,
+      quiet: 'Nothing is asked of you so far.',
+    },
+    noFinding: 'No finding is addressed to you in this round.',
+    complaints: 'What testers feel',
+    noComplaint: 'Nobody reported anything that points to you first.',
+    complaintColumns: {
+      what: 'Complaint',
+      testers: 'Testers',
+      runs: 'Runs',
+      feet: 'Left / right',
+      sure: 'How sure',
+    },
+    why: 'Listed: complaints for which your parts are usually looked at first. That is common practice, not a proved cause.',
+    words: 'In their own words',
+    wordsNote: 'As the testers wrote it.',
+    source: (tester: string, distance: string) => `${tester}, ${distance}`,
+    comfort: 'How it feels',
+    comfortColumns: {
+      what: 'Question',
+      mean: 'Mean, 0 to 100',
+      first: 'First 50 km',
+      last: 'Later',
+      trend: 'With distance',
+    },
+    testers: (n: number) => count(n, 'tester', 'testers'),
+    stretch: (score: string, from: string, to: string) => `${score} (${from} to ${to} km)`,
+    curves: 'Wear',
+    arrival: 'New pairs against the drawing',
+    arrivalColumns: {
+      what: 'Place',
+      nominal: 'Drawing',
+      allowed: 'Allowed',
+      mean: 'Mean',
+      out: 'Pairs out',
+      range: 'Each shoe',
+    },
+    outOf: (n: number, of: number) => `${n} of ${of}`,
+    pairs: 'Pair by pair',
+    pairColumns: { pair: 'Pair', size: 'Size, mm', testers: 'Testers' },
+    layers: 'Layers of material and heat',
+    layersLine: (place: string, layers: number, hot: number, of: number) =>
+      `${place}: ${count(layers, 'layer', 'layers')}; hot or wet for ${hot} of ${of}`,
+    noTrend: 'no trend shown',
+    damages: 'What came apart',
+    damageLine: (pair: string, what: string, date: string) => `Pair ${pair}: ${what}, ${date}.`,
+    newToNow: (from: string, to: string) => `${from} → ${to}`,
+    foam: (foam: string) => `Foam: ${foam}.`,
+  },
+  appendix: 'Appendix: figures and methods',
+  /** Beside words that stay as they were written. */
+  asIn: (language: string | null) =>
+    language === null ? '(as written)' : `(written in ${language})`,
+  inLanguage: (language: string) => `in ${language}:`,
+};

@@ -1,0 +1,163 @@
+/** The words of the printed report: each first sentence in both languages, a lead's own words, no statistics before the appendix. */
+import { renderToStaticMarkup } from 'preact-render-to-string';
+import { describe, expect, it } from 'vitest';
+import { tradeData, trades, tradesOfComplaint } from '../../../core/foot/index.ts';
+import type { DecisionHeadline } from '../../../core/headlines/index.ts';
+import type { ReportedFinding, RoundReport } from '../../../core/review/index.ts';
+import { ReportDocument } from '../../../app/report/document.tsx';
+import { Own } from '../../../app/report/own-words.tsx';
+import { wrapped } from '../../../app/report/shoe-picture.tsx';
+import { spokenIn, type Languages } from '../../../app/report/spoken.tsx';
+import { languageFile } from '../../../app/terminal/languages.ts';
+import { readDemo } from './demo-report.ts';
+
+const { reports } = readDemo();
+const first = reports[0] as RoundReport;
+const speak = (...ids: readonly string[]): Languages =>
+  ids.map((id) => spokenIn(languageFile(id), first.names, 'km', 'UTC')) as unknown as Languages;
+
+const row = { act: 'change' } as Extract<DecisionHeadline, { case: 'change' }>['change'][number];
+const cases: readonly (readonly [DecisionHeadline, string, string])[] = [
+  [
+    { case: 'nobody-ran', claims: 'nothing' },
+    'Nobody has run in this round yet. Nothing to decide.',
+    '本轮还没有人跑过，暂无可决定的事项。',
+  ],
+  [
+    { case: 'change', claims: 'fails', change: [row], look: [], open: 0 },
+    'Change the collar and tread. Keep the rest.',
+    '请修改领口和花纹。其余保持不变。',
+  ],
+  [
+    { case: 'change', claims: 'nothing', change: [row], look: ['x' as never], open: 2 },
+    'Look at pair 963 first. Change the collar and tread. Keep testing the rest.',
+    '请先查看样鞋 963。请修改领口和花纹。其余尚无定论，继续试穿。',
+  ],
+  [
+    { case: 'look', claims: 'nothing', look: ['x' as never], open: 3 },
+    'Look at pair 963 first. 3 limits still open.',
+    '请先查看样鞋 963。还有 3 项限值尚无定论。',
+  ],
+  [
+    { case: 'fails', claims: 'fails', what: 'structure', open: 0 },
+    'The round fails: pairs come apart. Find the cause first.',
+    '本轮不达标：样鞋损坏。请先找原因。',
+  ],
+  [
+    { case: 'watch', claims: 'nothing', watch: [row], open: 1 },
+    'Nothing is proved yet. Watch the collar and tread.',
+    '目前没有已证实的问题，请留意领口和花纹。',
+  ],
+  [
+    { case: 'keep', claims: 'holds', limits: 7 },
+    'Keep it as it is: all 7 limits hold.',
+    '保持不变：7 项限值全部达标。',
+  ],
+  [
+    { case: 'go-on', claims: 'nothing', open: 1 },
+    'Change nothing yet. Keep testing: 1 limit open.',
+    '暂不修改，继续试穿：还有 1 项限值尚无定论。',
+  ],
+];
+
+describe('the first sentence', () => {
+  it.each(cases)('of %j', (h, english, chinese) => {
+    const said = (id: string, names: readonly string[]) => {
+      const [{ paper, list }] = speak(id);
+      return paper.headline(h, { names, pairs: ['963'], list });
+    };
+    expect(said('en', ['collar', 'tread'])).toBe(english);
+    expect(said('zh', ['领口', '花纹'])).toBe(chinese);
+  });
+});
+
+const documentOf = (report: RoundReport, trade: (typeof trades)[number] | null, ...ids: string[]) =>
+  renderToStaticMarkup(
+    <ReportDocument report={report} languages={speak(...ids)} trade={trade} photos={new Map()} />,
+  );
+/** What stands before the appendix. */
+const acted = (html: string) => html.slice(0, html.indexOf('class="appendix"'));
+
+describe('what is read before the appendix', () => {
+  it.each(reports.map((report, at) => [at + 1, report] as const))(
+    'of round %i has no word of statistics, whole or by trade',
+    (_, report) => {
+      for (const trade of [null, ...trades]) {
+        const html = acted(documentOf(report, trade, 'en', 'zh'));
+        expect(html.length).toBeGreaterThan(1000);
+        expect(html).not.toMatch(/e-value|e 值|\bp [<=]|interval|区间|adjusted|Wilson|Kendall/);
+        expect(html).not.toMatch(/undefined|NaN|\[object/);
+      }
+    },
+  );
+
+  it('begins with what to do and says whose eyes it is for', () => {
+    const html = documentOf(first, null, 'en');
+    expect(html).toContain('Change the heel cup and midsole foam. Keep testing the rest.');
+    expect(html).toContain('Confidential: for the people building this shoe.');
+    expect(html.match(/class="stamp stamp-/g)?.length).toBe(first.verdict.items.length);
+  });
+
+  it('holds a trade’s own curves, comfort, complaints, words and pairs where it has no finding', () => {
+    const bare: RoundReport = { ...first, findings: [], carried: [] };
+    for (const trade of trades) {
+      const html = acted(documentOf(bare, trade, 'en'));
+      const curves = bare.curves.filter(({ kind }) => tradeData(trade).wear.includes(kind));
+      expect(html.match(/class="curve whole"/g)?.length ?? 0, trade).toBe(curves.length);
+      expect(html, trade).toContain('Pair by pair');
+      expect(html, trade).toContain('How it feels');
+    }
+    expect(acted(documentOf(bare, 'foam', 'en'))).toContain('Bottoming out, outer heel');
+    expect(acted(documentOf(bare, 'last', 'en'))).toContain('The heel lifts on every climb');
+  });
+
+  it('names as trades of a complaint those of its first suspects', () => {
+    expect(tradesOfComplaint('bottoming-out', 'P9')).toEqual(['tooling', 'foam']);
+    expect(tradesOfComplaint('noise', 'P9')).toEqual(['tooling', 'foam']);
+    expect(tradesOfComplaint('pain', 'P9')).toEqual([]);
+  });
+});
+
+describe('a lead’s own words', () => {
+  const finding = (more: Partial<ReportedFinding['body']>): ReportedFinding['body'] => ({
+    ...(first.findings[0] as ReportedFinding).body,
+    title: 'Heel slips',
+    evidence: { until: '2026-05-01T10:00:00Z', lines: [], language: 'en' },
+    ...more,
+  });
+  const shown = (body: ReportedFinding['body'], ...ids: string[]) =>
+    renderToStaticMarkup(<Own of={body} field="title" in={speak(...ids)} />);
+
+  it('stand as they are for a reader of their language', () => {
+    expect(shown(finding({}), 'en')).toBe('Heel slips');
+  });
+
+  it('are marked for a reader of another', () => {
+    expect(shown(finding({}), 'zh')).toBe('英语原文： Heel slips'.replace('： ', '： '));
+    expect(shown(finding({}), 'en', 'zh')).toContain('（英语原文）');
+  });
+
+  it('are given in the other language where the finding has them', () => {
+    const both = finding({ otherWords: { language: 'zh', title: '后跟打滑' } });
+    expect(shown(both, 'zh')).toBe('后跟打滑');
+    expect(shown(both, 'en', 'zh')).toContain('后跟打滑');
+    expect(shown(both, 'en', 'zh')).not.toContain('原文');
+  });
+
+  it('say that they are as written where nobody noted the language', () => {
+    const old = finding({ evidence: undefined });
+    expect(shown(old, 'zh')).toContain('（原文）');
+    expect(shown(old, 'en')).toBe('Heel slips');
+  });
+});
+
+describe('titles beside the shoe', () => {
+  it('break at blanks and between Chinese signs, and lose nothing', () => {
+    expect(wrapped('Hot spot, middle of the forefoot', 126).join(' ')).toBe(
+      'Hot spot, middle of the forefoot',
+    );
+    const chinese = wrapped('前掌中部局部发热而且磨脚很厉害', 126);
+    expect(chinese.length).toBe(2);
+    expect(chinese.join('')).toBe('前掌中部局部发热而且磨脚很厉害');
+  });
+});
