@@ -57,12 +57,12 @@ export const Preview = (props: PreviewProps) => {
               <th scope="col" class="right">
                 {words.row}
               </th>
+              <th scope="col">{words.what}</th>
               {shown.map(({ column }) => (
                 <th key={column} scope="col">
                   {words.columns[column]}
                 </th>
               ))}
-              <th scope="col">{words.what}</th>
             </tr>
           </thead>
           <tbody>
@@ -77,6 +77,10 @@ export const Preview = (props: PreviewProps) => {
                   <th scope="row" class="right">
                     {row.line}
                   </th>
+                  {/* Before the cells: the right end of a wide table is out of sight. */}
+                  <td>
+                    <RowFate {...props} row={row} />
+                  </td>
                   {shown.map(({ column, at }) => (
                     <PreviewCell
                       key={column}
@@ -88,9 +92,6 @@ export const Preview = (props: PreviewProps) => {
                       troubles={row.troubles.filter((one) => one.column === column)}
                     />
                   ))}
-                  <td>
-                    <RowFate {...props} row={row} />
-                  </td>
                 </tr>
               )}
             </Some>
