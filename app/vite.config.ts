@@ -12,8 +12,8 @@ interface ModuleGraph {
 /** Reachable through an index file, but read only by screens that are opened later. */
 const LATER = new RegExp(
   [
-    'core/foot/(suspects|outline|geometry|.*-drawing)',
-    'core/records/(bundle|bundle-file|policy|file-plan|file-changes|view|json-schema)',
+    'core/foot/(suspects|trade-data|outline|geometry|.*-drawing)',
+    'core/records/(wire|bundle|bundle-file|policy|file-plan|file-changes|view|json-schema)',
     'core/mileage/(pair-mileage|same-run)',
     'core/statistics/(?!group-by|index)',
     'core/units/typed',
@@ -48,7 +48,7 @@ const logChunk = (id: string): string | null => (LOG.test(id) ? 'log' : null);
 
 /** What it takes to speak with the hub: it comes when the first screen stands. */
 const HUB =
-  /app\/store\/(hub-parts|hub-client|membership|sync|sync-round|device-side|send-attachments)\./;
+  /app\/store\/(hub-parts|hub-client|membership|sync|sync-round|device-side|quotes-gone|send-attachments)\./;
 const hubChunk = (id: string): string | null => (HUB.test(id) ? 'hub' : null);
 
 export default defineConfig({

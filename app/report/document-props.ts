@@ -12,5 +12,8 @@ export interface DocumentProps {
   readonly photos: ReadonlyMap<string, string>;
 }
 
+/** What the sheet of one trade gets. */
+export type SheetProps = DocumentProps & { readonly trade: Trade };
+
 /** The same without the trade and the photos: what every section gets. */
 export type PartProps = Pick<DocumentProps, 'report' | 'languages'>;

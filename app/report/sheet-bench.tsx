@@ -5,7 +5,7 @@ import { fromMetres } from '../../core/units/index.ts';
 import { signed } from '../words/figures.ts';
 import { placeName } from '../words/say-place.ts';
 import { Heading } from './sheet-parts.tsx';
-import type { SheetProps } from './sheet.tsx';
+import type { SheetProps } from './document-props.ts';
 import { Say, type Spoken } from './spoken.tsx';
 import { Table } from './table.tsx';
 

@@ -4,7 +4,7 @@ import { surenessOf } from '../../core/complaints/index.ts';
 import type { CellSummary } from '../../core/review/index.ts';
 import { signed } from '../words/figures.ts';
 import { PaperCurve } from './paper-curve.tsx';
-import type { SheetProps } from './sheet.tsx';
+import type { SheetProps } from './document-props.ts';
 import { Say, type Languages, type Spoken } from './spoken.tsx';
 import { Table } from './table.tsx';
 

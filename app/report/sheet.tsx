@@ -3,14 +3,12 @@ import { tradeOf, tradesOfComplaint, zones, type Trade } from '../../core/foot/i
 import { decisionRows } from '../../core/headlines/index.ts';
 import type { CellSummary, RoundReport } from '../../core/review/index.ts';
 import { ReportMap } from './complaints-part.tsx';
-import type { DocumentProps } from './document-props.ts';
+import type { SheetProps } from './document-props.ts';
 import { Findings } from './findings-part.tsx';
 import { rowName } from './row-words.ts';
 import { ArrivalTable, Damages, LayersTable, PairTable } from './sheet-bench.tsx';
 import { ComfortTable, ComplaintTable, Curves, WordsOfTesters } from './sheet-parts.tsx';
 import { Say, type Spoken } from './spoken.tsx';
-
-export type SheetProps = DocumentProps & { readonly trade: Trade };
 
 /** What was felt that usually points to the trade, most runs first. */
 export const cellsOf = ({ round }: RoundReport, trade: Trade): readonly CellSummary[] =>

@@ -6,6 +6,7 @@ import {
   type Sha256,
 } from '../../core/records/index.ts';
 import { newDevice, type StoreContext } from './context.ts';
+import { dropQuotesOfGone } from './quotes-gone.ts';
 import { clockIn, keyOf, putRevisions, RECORD_TABLES, type Writing } from './revisions.ts';
 import type { Session } from './session.ts';
 import { cursorIn } from './cursor.ts';
@@ -109,13 +110,11 @@ export const takeRevisions = (
 ): Promise<ReadonlySet<string>> =>
   context.withDatabase(async (db) => {
     const concerns = revisions.some(({ kind, erased }) => erased || kind === 'quote');
-    // Few phones ever need it. Fetched before the transaction, which would end meanwhile.
-    const quotes = concerns ? await import('./quotes-gone.ts') : null;
     const tx = db.transaction(RECORD_TABLES, 'readwrite') as unknown as Writing;
     const nowMs = context.now();
     let clock: Clock = await clockIn(tx, () => newDevice(context));
     const fresh = await putRevisions(tx, revisions);
-    await quotes?.dropQuotesOfGone(tx, revisions);
+    if (concerns) await dropQuotesOfGone(tx, revisions);
     for (const { stamp } of revisions) clock = clockAfterReceiving(clock, nowMs, stamp);
     await tx.objectStore('meta').put(clock, 'clock');
     await also(tx, fresh);

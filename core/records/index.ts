@@ -22,6 +22,7 @@ export * from './bundle-file.ts';
 export * from './file-plan.ts';
 export * from './file-changes.ts';
 export * from './cursor.ts';
+export * from './role.ts';
 export * from './wire.ts';
 export * from './blueprint.ts';
 export * from './view.ts';

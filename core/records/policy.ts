@@ -6,7 +6,7 @@ import { RECORD_ID_PATTERN, type RecordId } from './id.ts';
 import { audienceOf, isKind, kindsOfTesters } from './kinds.ts';
 import type { History } from './log.ts';
 import type { Revision } from './revision.ts';
-import type { Role } from './wire.ts';
+import type { Role } from './role.ts';
 
 export interface Caller {
   readonly member: RecordId;

@@ -6,6 +6,7 @@ import * as z from 'zod/mini';
 import { wholeIn } from './bodies/number-in.ts';
 import * as ranges from './bodies/field-ranges.ts';
 import { recordIdSchema, sha256Schema, stampSchema } from './revision.ts';
+import { inviteCodeSchema, roles } from './role.ts';
 import { DEVICE_PATTERN } from './stamp.ts';
 
 export const PROTOCOL = 1;
@@ -13,13 +14,8 @@ export const MAX_PUSH_REVISIONS = 500;
 export const MAX_PUSH_BYTES = 1_048_576;
 export const MAX_ATTACHMENT_BYTES = 4_194_304;
 
-export const roles = ['lead', 'tester', 'specialist'] as const;
-export type Role = (typeof roles)[number];
-
 const tokenSchema = z.string().check(z.regex(/^[A-Za-z0-9_-]{43}$/));
 const deviceSchema = z.string().check(z.regex(DEVICE_PATTERN)).brand<'DeviceId'>();
-/** Crockford base 32 without hyphens, upper case. */
-export const inviteCodeSchema = z.string().check(z.regex(/^[0-9A-HJKMNP-TV-Z]{10}$/));
 const epochMs = wholeIn(ranges.epochMs);
 const howMany = wholeIn(ranges.count);
 

@@ -10,8 +10,8 @@ import type { HoldWord } from '../wear/index.ts';
 import type { Metres } from '../units/index.ts';
 import { isProven } from './closer-look.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
-import type { Review, RoundReview } from './review-types.ts';
-import { silentOf, type Quiet, type Silent } from './silence.ts';
+import type { Quiet, Review, RoundReview } from './review-types.ts';
+import { silentOf, type Silent } from './silence.ts';
 import type { Verdict } from './verdict.ts';
 
 /** Odd runs of so many days stand among the steps: a run may be odd and right, for ever. So do pain and damage of pairs that came back. */

@@ -25,7 +25,6 @@ import type { Metres, Millimetres } from '../units/index.ts';
 import type { Combined, Conformity, LeftRight } from '../rounds/index.ts';
 import type { GaugeReview } from './gauges.ts';
 import type { Preference } from './preferences.ts';
-import type { Quiet } from './silence.ts';
 import type { DecidedItem, WaitingItem } from './standing/standing.ts';
 import type { PairTolerance } from './tolerance.ts';
 
@@ -150,6 +149,16 @@ export interface LeadAnswer {
   readonly advice: Advice;
   readonly at: string;
   readonly words: string | null;
+}
+
+/** The whole test went quiet: nobody at all has logged for a while. */
+export interface Quiet {
+  /** End of the last run of anybody. */
+  readonly sinceMs: number;
+  /** Whole days since. */
+  readonly days: number;
+  /** Those who fell silent with the rest; not who was silent long before, or never logged a run. */
+  readonly testers: readonly RecordId[];
 }
 
 export interface Review {

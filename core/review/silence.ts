@@ -7,6 +7,7 @@
  */
 import type { RecordId } from '../records/index.ts';
 import type { ProjectLog } from './project-log.ts';
+import type { Quiet } from './review-types.ts';
 
 /** Somebody with a pair and without a run for so many days is asked about it. Judgement, no source. */
 export const SILENT_DAYS = 7;
@@ -43,16 +44,6 @@ export const silentOf = ({
     .filter(({ days }) => days >= SILENT_DAYS)
     .sort((a, b) => b.days - a.days);
 };
-
-/** The whole test went quiet: nobody at all has logged for a while. */
-export interface Quiet {
-  /** End of the last run of anybody. */
-  readonly sinceMs: number;
-  /** Whole days since. */
-  readonly days: number;
-  /** Those who fell silent with the rest; not who was silent long before, or never logged a run. */
-  readonly testers: readonly RecordId[];
-}
 
 /** Fewer silent testers are named one by one. */
 const LEAST_QUIET = 2;

@@ -91,7 +91,8 @@ module.exports = {
       from: { path: '^app/report/' },
       to: {
         path: '^app/',
-        pathNot: '^app/(report/|parts/(charts|foot-map)/|words/(types|languages/|say-|figures))',
+        pathNot:
+          '^app/(report/|parts/(charts|foot-map|opened-shoe)/|words/(types|languages/|say-|figures))',
       },
     },
     {
