@@ -153,7 +153,7 @@ const textOf = (def: Definition, name: string, mood: Mood): string => {
   if (named) return own && own.length > 0 && random() < 0.97 ? pick(random, own) : idOf(240);
   if (
     checks.some(({ format }) => format === 'datetime') ||
-    /At$|^(at|from|until|over|archived|sent)$/.test(name)
+    /At$|^(at|from|until|over|archived|sent|due)$/.test(name)
   )
     return instantOf(mood);
   switch (name) {

@@ -7,9 +7,11 @@ const folder = new URL('../words/languages/', import.meta.url);
 const files = new Map<string, LanguageFile>();
 for (const language of readdirSync(folder).sort()) {
   const paper = new URL(`../report/${language}/index.ts`, folder);
+  const places = new URL(`../places/${language}/index.ts`, folder);
   files.set(language, {
     ...((await import(new URL(`${language}/index.ts`, folder).href)) as LanguageFile),
     ...((await import(paper.href)) as Pick<LanguageFile, 'paper'>),
+    ...((await import(places.href)) as Pick<LanguageFile, 'places'>),
   });
 }
 

@@ -3,6 +3,7 @@ import type { FeetLook, PanelCheck, Review, RoundLook } from '../../core/review/
 import type { Speaker } from '../words/say-complaint.ts';
 import { problemsInWords, recordInWords } from '../words/say-left-out.ts';
 import type { LanguageFile } from '../words/types.ts';
+import type { Headlines } from './headlines.ts';
 import { benchOf, deviationsOf, gaugesOf, sidesOf } from './print/bench.ts';
 import { changesOf } from './print/changes.ts';
 import { comfortOf } from './print/comfort.ts';
@@ -63,37 +64,53 @@ const openOf = (printing: Printing): string[] => {
   ];
 };
 
+/** What is printed. */
+export interface Printed {
+  readonly review: Review;
+  /** One for each round, in their order. */
+  readonly looks: readonly RoundLook[];
+  readonly feet: FeetLook;
+  readonly panel: PanelCheck;
+  readonly headlines: Headlines;
+}
+
 /**
- * The whole review; ends without a newline.
- * @param looks one for each round, in their order
+ * The whole review; ends without a newline. Each part has its answer first.
+ * @param howSure with the figures of statistics that stand behind "How sure?" on the desk
  */
 export const printReview = (
-  review: Review,
-  looks: readonly RoundLook[],
-  feet: FeetLook,
-  panel: PanelCheck,
+  { review, looks, feet, panel, headlines }: Printed,
   spoken: LanguageFile,
+  howSure: boolean,
 ): string => {
-  const printing = printingOf(review, spoken);
+  const printing = printingOf(review, spoken, howSure);
   return [
-    projectOf(printing),
-    pairsOf(printing),
+    projectOf(printing, headlines.sheet),
+    pairsOf(printing, headlines.pairs),
+    headlines.shoe,
     ...review.rounds.flatMap((round, at) => [
       complaintsOf(round, printing),
       ...recurringOf(round, looks[at]?.looks ?? [], printing),
       ...comfortOf(round, printing),
     ]),
+    headlines.verdict,
     ...looks.map(({ verdict, influence }) => verdictOf(verdict, influence, printing)),
-    ...looks.flatMap(({ against }) => (against ? [changesOf(against, printing)] : [])),
-    benchOf(printing),
+    ...looks.flatMap(({ against }, at) =>
+      against ? [changesOf(against, printing, headlines.changes[at - 1] ?? '')] : [],
+    ),
+    benchOf(printing, headlines.wear),
     deviationsOf(printing),
     sidesOf(printing),
-    gaugesOf(printing),
-    ...looks.flatMap(({ layers }, at) =>
-      layers ? [layersOf(layers, review.rounds[at]?.name ?? '', printing)] : [],
-    ),
+    ...(howSure
+      ? [
+          gaugesOf(printing),
+          ...looks.flatMap(({ layers }, at) =>
+            layers ? [layersOf(layers, review.rounds[at]?.name ?? '', printing)] : [],
+          ),
+        ]
+      : []),
     feetOf(feet, printing),
-    ...panelOf(panel, printing),
+    ...(howSure ? panelOf(panel, printing) : []),
     ...openOf(printing),
   ].join('\n\n');
 };

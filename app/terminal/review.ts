@@ -32,6 +32,7 @@ import { isTrade } from '../report/document.tsx';
 import { csvOf } from '../report/tables/csv.ts';
 import { dictionaryJson, dictionaryOf, dictionaryTable } from '../report/tables/dictionary.ts';
 import { jsonOf, tablesOf, type Written } from '../report/tables/index.ts';
+import { headlinesOf } from './headlines.ts';
 import { printReview } from './print-review.ts';
 import { reportText } from './write-report.ts';
 import { languages, languageFile } from './languages.ts';
@@ -58,6 +59,7 @@ const options = {
   lang: { type: 'string' },
   'without-out-of-tolerance': { type: 'boolean' },
   language: { type: 'string' },
+  'how-sure': { type: 'boolean' },
 } as const;
 
 /** Where JSON goes that no file is named for. */
@@ -227,8 +229,13 @@ const review = (args: readonly string[]): string => {
   const answer = reviewProject(log);
   const feet = lookAtFeet(log);
   const panel = checkPanel(log);
-  if ([values.report, values.csv, values.json].every((one) => one === undefined))
-    return printReview(answer, lookAtRounds(log, answer), feet, panel, spoken);
+  if ([values.report, values.csv, values.json].every((one) => one === undefined)) {
+    const looks = lookAtRounds(log, answer);
+    const verdicts = looks.map(({ verdict }) => verdict);
+    const headlines = headlinesOf(log, answer, verdicts, spoken);
+    const printed = { review: answer, looks, feet, panel, headlines };
+    return printReview(printed, spoken, values['how-sure'] ?? false);
+  }
   const reports = reportRounds(log, answer);
   const written = { log, review: answer, reports, findings: findingsOf(log), feet, panel };
   const done = writeFiles(written, opened, chosen);

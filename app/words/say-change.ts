@@ -58,6 +58,13 @@ const countLine = (round: RecordId, count: RoundCount, speaker: Speaker): string
 };
 
 /** The sentences that the verdict rests on: counts of both rounds, then the change, then what is open. */
+/** How many had it before and after, in both rounds. */
+export const countLines = (
+  found: Pick<CellComparison, 'earlier' | 'later'>,
+  { earlier, later }: RoundNames,
+  speaker: Speaker,
+): string[] => [countLine(earlier, found.earlier, speaker), countLine(later, found.later, speaker)];
+
 export const comparisonLines = (
   found: CellComparison,
   { earlier, later }: RoundNames,
@@ -69,8 +76,7 @@ export const comparisonLines = (
     testers === 0 ? changed.nobody : changed.onlyCount(testers, reported, runs);
   const falls = (same?.change ?? 0) <= 0;
   return [
-    countLine(earlier, found.earlier, speaker),
-    countLine(later, found.later, speaker),
+    ...countLines(found, { earlier, later }, speaker),
     ...(same && basis === 'same-testers'
       ? [
           changed.same(

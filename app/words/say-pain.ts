@@ -4,31 +4,39 @@ import { isProven, type PainSummary } from '../../core/review/index.ts';
 import { chanceOf, percentOf, setPercentOf } from './figures.ts';
 import { evidenceName, evidenceValue, type Speaker } from './say-complaint.ts';
 
-/** How many testers and answers, the share against what the brief allows, and for whom it is proven. */
-export const painLines = (pain: PainSummary | null, speaker: Speaker): string[] => {
+/**
+ * How many testers and answers, the share against what the brief allows, and for whom it is proven.
+ * @param howSure false: without what stands behind "How sure?"
+ */
+export const painLines = (pain: PainSummary | null, speaker: Speaker, howSure = true): string[] => {
   const { desk, number } = speaker;
   const words = desk.pain;
   if (pain === null) return [words.nobodyAsked];
   const percent = (share: number) => percentOf(share, number);
   const { asked, runShare } = pain;
+  const sure = (...lines: string[]) => (howSure ? lines : []);
   const answered = words.asked(asked.runs, asked.testers);
   const allowed = setPercentOf(pain.allowedRate, number);
   if (pain.runs === 0)
     return [
       answered,
       pain.anyRuns === 0 ? words.none : words.onlyLight(pain.anyRuns, pain.most, PAIN_FROM),
-      words.silence(percent(runShare.upper), allowed, chanceOf(pain.silenceChance, number)),
+      ...sure(
+        words.silence(percent(runShare.upper), allowed, chanceOf(pain.silenceChance, number)),
+      ),
     ];
   return [
     answered,
     words.testers(pain.testersOnce, pain.testersTwice, asked.testers, PAIN_FROM),
-    words.runs(
-      pain.runs,
-      asked.runs,
-      desk.proof.interval(percent(runShare.lower), percent(runShare.upper)),
-      allowed,
+    ...sure(
+      words.runs(
+        pain.runs,
+        asked.runs,
+        desk.proof.interval(percent(runShare.lower), percent(runShare.upper)),
+        allowed,
+      ),
+      ...(isProven(pain) ? [desk.proof.ratherHigh] : []),
     ),
-    ...(isProven(pain) ? [desk.proof.ratherHigh] : []),
     words.beside(pain.anyRuns, pain.most, pain.cautionRuns),
     ...(pain.word === 'recurs-for-one-tester'
       ? [
@@ -37,7 +45,9 @@ export const painLines = (pain: PainSummary | null, speaker: Speaker): string[] 
           ),
         ]
       : []),
-    desk.proof.value(evidenceValue(pain.eValue, speaker), evidenceValue(pain.needed, speaker)),
+    ...sure(
+      desk.proof.value(evidenceValue(pain.eValue, speaker), evidenceValue(pain.needed, speaker)),
+    ),
     words.ask,
   ];
 };

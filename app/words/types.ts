@@ -134,6 +134,7 @@ export interface LanguageFile {
   readonly entry: EntryWords;
   readonly desk: DeskWords;
   readonly terminal: TerminalWords;
-  /** Lies in a folder of its own (`app/words/report`). */
+  /** These lie in folders of their own (`app/words/report`, `app/words/places`). */
   readonly paper: PaperWords;
+  readonly places: PlaceWords;
 }

@@ -4,16 +4,18 @@ import { chanceOf, signed } from '../../words/figures.ts';
 import { decisionInWords, gaugeLines, summaryLine } from '../../words/say-blueprint.ts';
 import { placeName } from '../../words/say-place.ts';
 import { table } from '../table.ts';
-import { fixed, heading, km, placeOf, type Printing } from './printed.ts';
+import { behind, fixed, heading, km, placeOf, type Printing } from './printed.ts';
 
 /** Readings over distance. */
-export const benchOf = (printing: Printing): string => {
+export const benchOf = (printing: Printing, headline: string): string => {
   const { review, speaker } = printing;
   const words = printing.spoken.terminal;
   const worn = review.bench.filter(({ points }) => points.length > 1);
   if (review.bench.length === 0) return `${heading(words.bench)}\n${words.noBench}`;
   return [
     heading(words.bench),
+    headline,
+    '',
     table(
       [{ title: words.pair }, { title: words.measure }, { title: words.readings }],
       worn.map(({ pair, measure, site, foot, unit, points }) => [
@@ -46,8 +48,10 @@ export const deviationsOf = (printing: Printing): string => {
               { title: words.nominal, right: true },
               { title: words.reading, right: true },
               { title: words.deviation, right: true },
-              { title: said.guard, right: true },
-              { title: said.chance, right: true },
+              ...behind(printing, [
+                { title: said.guard, right: true },
+                { title: said.chance, right: true },
+              ]),
               { title: said.decision },
             ],
             wanted.map((one) => [
@@ -56,8 +60,10 @@ export const deviationsOf = (printing: Printing): string => {
               `${one.nominal} ${one.unit} (${signed(one.lower, fixed)} … ${signed(one.upper, fixed)})`,
               `${fixed(one.value)} ${one.unit}`,
               signed(one.deviation, fixed),
-              one.guard === null ? '–' : fixed(one.guard),
-              one.chance === null ? '–' : chanceOf(one.chance, speaker.number),
+              ...behind(printing, [
+                one.guard === null ? '–' : fixed(one.guard),
+                one.chance === null ? '–' : chanceOf(one.chance, speaker.number),
+              ]),
               decisionInWords(one, speaker),
             ]),
           ),

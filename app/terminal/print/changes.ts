@@ -4,16 +4,18 @@ import {
   benchLine,
   changeTitle,
   comparisonLines,
+  countLines,
   feltTitle,
   knewLine,
   orderLine,
   riseLine,
 } from '../../words/say-change.ts';
 import { comfortChangeInWords } from '../../words/say-comfort.ts';
-import { heading, type Printing } from './printed.ts';
+import { behind, heading, type Printing } from './printed.ts';
 
 /** What the changes from one round to the next did. */
-export const changesOf = (found: RoundComparison, { speaker }: Printing): string => {
+export const changesOf = (found: RoundComparison, printing: Printing, headline: string): string => {
+  const { speaker } = printing;
   const { changes: words, comfort, joined } = speaker.desk;
   const { glossary } = speaker;
   const [earlier, later] = [speaker.round(found.earlier), speaker.round(found.later)];
@@ -41,11 +43,17 @@ export const changesOf = (found: RoundComparison, { speaker }: Printing): string
   const rises = found.cells.flatMap((cell) =>
     cell.word === null
       ? []
-      : [`  ${joined.of(words.newWords[cell.word], riseLine(cell, speaker))}`],
+      : [
+          `  ${joined.of(
+            words.newWords[cell.word],
+            riseLine(printing.howSure ? cell : { ...cell, adjustedP: null }, speaker),
+          )}`,
+        ],
   );
   const bench = found.bench.map((change) => `  ${benchLine(change, speaker)}`);
   return [
     heading(words.against(later, earlier)),
+    headline,
     words.worn(both, earlier, onlyEarlier, later, onlyLater),
     ...(order ? [order] : []),
     ...(knew ? [knew] : []),
@@ -57,14 +65,18 @@ export const changesOf = (found: RoundComparison, { speaker }: Printing): string
         joined.of(title, glossary.changeVerdicts[change.found.verdict].name),
         ...[
           words.mends(feltTitle(change.mends, speaker)),
-          ...comparisonLines(change.found, found, speaker),
+          ...(printing.howSure
+            ? comparisonLines(change.found, found, speaker)
+            : countLines(change.found, found, speaker)),
         ].map((line) => `  ${line}`),
       ];
     }),
     words.newTitle,
     ...(rises.length > 0 ? rises : [`  ${words.nothingNew}`]),
-    ...(comfortLines.length > 0 ? comfortLines : [words.noComfort]),
-    ...(bench.length > 0 ? [words.bench, ...bench] : [words.noBench]),
+    ...behind(printing, [
+      ...(comfortLines.length > 0 ? comfortLines : [words.noComfort]),
+      ...(bench.length > 0 ? [words.bench, ...bench] : [words.noBench]),
+    ]),
     ...(found.measuredLate > 0 ? [`  ${words.measuredLate(found.measuredLate)}`] : []),
   ].join('\n');
 };

@@ -5,15 +5,18 @@ import { table } from '../table.ts';
 import { heading, type Printing } from './printed.ts';
 
 /** Wear scores by attribute with their change per 100 km; nothing where nobody scored any. */
-export const comfortOf = ({ name, comfort }: RoundReview, { speaker }: Printing): string[] => {
+export const comfortOf = (
+  { name, comfort }: RoundReview,
+  { speaker, howSure }: Printing,
+): string[] => {
   const { desk, glossary } = speaker;
   const rows = comfort.flatMap(({ attribute, wear, drift }) =>
     wear
       ? [
           [
             glossary.attributes[attribute].name,
-            scoreInWords(wear, speaker),
-            drift ? driftInWords(drift, speaker) : desk.none,
+            scoreInWords(howSure ? wear : { ...wear, interval: null }, speaker),
+            ...(howSure ? [drift ? driftInWords(drift, speaker) : desk.none] : []),
           ],
         ]
       : [],
@@ -26,7 +29,7 @@ export const comfortOf = ({ name, comfort }: RoundReview, { speaker }: Printing)
           [
             { title: desk.comfort.attribute },
             { title: desk.comfort.wear },
-            { title: desk.comfort.drift },
+            ...(howSure ? [{ title: desk.comfort.drift }] : []),
           ],
           rows,
         ),

@@ -11,10 +11,11 @@ import {
 } from '../../words/say-complaint.ts';
 import { painLines } from '../../words/say-pain.ts';
 import { table } from '../table.ts';
-import { heading, type Printing } from './printed.ts';
+import { behind, heading, type Printing } from './printed.ts';
 
 /** Who was asked in a round, and every complaint with its counts. */
-export const complaintsOf = (round: RoundReview, { spoken, speaker }: Printing): string => {
+export const complaintsOf = (round: RoundReview, printing: Printing): string => {
+  const { spoken, speaker } = printing;
   const { terminal: words, glossary } = spoken;
   const { asked, cells } = round.complaints;
   const lines = [heading(words.complaints(round.name))];
@@ -30,7 +31,7 @@ export const complaintsOf = (round: RoundReview, { spoken, speaker }: Printing):
       speaker.desk.pain.title,
       round.pain ? evidenceName(round.pain, speaker) : speaker.desk.none,
     ),
-    ...painLines(round.pain, speaker).map((line) => `  ${line}`),
+    ...painLines(round.pain, speaker, printing.howSure).map((line) => `  ${line}`),
   ];
   lines.push(...askedLines(round, speaker));
   if (asked.runs === 0) return [...lines, ...pain].join('\n');
@@ -68,9 +69,10 @@ export const complaintsOf = (round: RoundReview, { spoken, speaker }: Printing):
 export const recurringOf = (
   round: RoundReview,
   looks: readonly CloserLook[],
-  { speaker }: Printing,
+  printing: Printing,
 ): string[] =>
-  looks.flatMap((look) => {
+  behind(printing, looks).flatMap((look) => {
+    const { speaker } = printing;
     const cell = round.complaints.cells.find(
       ({ zone, kind }) => zone === look.cell.zone && kind === look.cell.kind,
     );

@@ -6,11 +6,16 @@ import { table } from '../table.ts';
 import { heading, km, type Printing } from './printed.ts';
 
 /** The project, how much evidence there is, and what is left out. */
-export const projectOf = ({ review, spoken: { terminal: words, desk } }: Printing): string => {
+export const projectOf = (
+  { review, spoken: { terminal: words, desk } }: Printing,
+  headline: string,
+): string => {
   const { project, size, without } = review;
   const said = desk.blueprint;
   return [
     project.name,
+    headline,
+    '',
     words.evidence(size.pairs, review.groupTesters, size.testers, size.runs, km(size.distanceM)),
     words.brief(km(project.brief.distanceM)),
     ...(without === null
@@ -37,10 +42,10 @@ const surfacesOf = (
   );
 
 /** Kilometres on each pair, who has it, and what is to be known of it. */
-export const pairsOf = ({ review, spoken, speaker }: Printing): string => {
+export const pairsOf = ({ review, spoken, speaker }: Printing, headline: string): string => {
   const words = spoken.terminal;
   return [
-    heading(words.pairs),
+    `${heading(words.pairs)}\n${headline}`,
     table(
       [
         { title: words.pair },

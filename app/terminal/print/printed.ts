@@ -10,6 +10,8 @@ export interface Printing {
   readonly review: Review;
   readonly spoken: LanguageFile;
   readonly speaker: Speaker;
+  /** Whether figures of statistics are printed too. */
+  readonly howSure: boolean;
   /** Code of a pair, without the mark of one out of tolerance. */
   readonly code: (pair: string) => string;
 }
@@ -22,6 +24,12 @@ export const km = (metres: number): string => (metres / 1000).toFixed(1);
 
 export const heading = (text: string): string => `── ${text} ──`;
 
+/** Lines that stand behind "How sure?": none unless they were asked for. */
+export const behind = <T>(
+  { howSure }: Pick<Printing, 'howSure'>,
+  lines: readonly T[],
+): readonly T[] => (howSure ? lines : []);
+
 /** Measure, site and foot of a reading. */
 export const placeOf = (
   of: { readonly measure: Measure; readonly site: string; readonly foot: Foot },
@@ -29,7 +37,7 @@ export const placeOf = (
 ): string => speaker.desk.joined.clauses([placeName(of, speaker), speaker.foot(of.foot)]);
 
 /** A review ready to be printed in a language. */
-export const printingOf = (review: Review, spoken: LanguageFile): Printing => {
+export const printingOf = (review: Review, spoken: LanguageFile, howSure: boolean): Printing => {
   const codes = new Map(review.pairs.map(({ id, code }) => [id as string, code]));
   const out = new Set(
     review.pairs.flatMap(({ id, outOfTolerance }) =>
@@ -44,6 +52,7 @@ export const printingOf = (review: Review, spoken: LanguageFile): Printing => {
     review,
     spoken,
     code,
+    howSure,
     speaker: {
       desk,
       glossary,

@@ -2,15 +2,16 @@
 import type { RoundInfluence, Verdict } from '../../../core/review/index.ts';
 import { influenceLines } from '../../words/say-waiting.ts';
 import { itemInWords, verdictTitle } from '../../words/say-verdict.ts';
-import { heading, type Printing } from './printed.ts';
+import { behind, heading, type Printing } from './printed.ts';
 
 /** A round's verdict, item by item, and who alone decides it. */
 export const verdictOf = (
   verdict: Verdict,
   influence: RoundInfluence,
-  { review, speaker }: Printing,
-): string =>
-  [
+  printing: Printing,
+): string => {
+  const { review, speaker } = printing;
+  return [
     heading(verdictTitle(verdict, speaker)),
     ...influenceLines(influence, speaker),
     ...verdict.items.flatMap((item) => {
@@ -21,7 +22,8 @@ export const verdictOf = (
       );
       return [
         speaker.desk.joined.of(title, speaker.glossary.holds[word]),
-        ...[...lines, ...settle].map((line) => `  ${line}`),
+        ...behind(printing, [...lines, ...settle]).map((line) => `  ${line}`),
       ];
     }),
   ].join('\n');
+};

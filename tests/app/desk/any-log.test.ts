@@ -6,15 +6,11 @@
  */
 import { describe, expect, it } from 'vitest';
 import { deskWork } from '../../../app/desk/worker/desk-work.ts';
-import { languageFile, languages } from '../../../app/terminal/languages.ts';
-import { printReview } from '../../../app/terminal/print-review.ts';
+import { languages } from '../../../app/terminal/languages.ts';
+import { printedIn } from '../terminal/printed.ts';
 import { addRevisions, emptyLog, viewOfHeads } from '../../../core/records/index.ts';
 import {
-  checkPanel,
-  lookAtFeet,
-  lookAtRounds,
   openProject,
-  reviewProject,
   withoutPairsOutOfTolerance,
   type ProjectLog,
 } from '../../../core/review/index.ts';
@@ -123,9 +119,7 @@ const answersTo = async ({ heads, nowMs, project }: RandomLog) => {
     const whole = openProject(records, project, nowMs);
     if (!whole) throw new Error('no project');
     const log = part(whole);
-    const review = reviewProject(log);
-    const [looks, feet, panel] = [lookAtRounds(log, review), lookAtFeet(log), checkPanel(log)];
-    return languages.map((one) => printReview(review, looks, feet, panel, languageFile(one)));
+    return languages.flatMap((one) => [printedIn(log, one, true), printedIn(log, one, false)]);
   };
   return [
     ...of(work, 'all:'),

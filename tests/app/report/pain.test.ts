@@ -4,7 +4,7 @@ import { reportFile } from '../../../app/report/file.tsx';
 import { spokenIn, type Languages } from '../../../app/report/spoken.tsx';
 import { jsonOf, tablesOf } from '../../../app/report/tables/index.ts';
 import { languageFile } from '../../../app/terminal/languages.ts';
-import { printReview } from '../../../app/terminal/print-review.ts';
+import { printedIn } from '../terminal/printed.ts';
 import { viewOfHeads } from '../../../core/records/index.ts';
 import {
   checkPanel,
@@ -71,7 +71,8 @@ const written = (log: ReturnType<typeof logOf>) => {
       review,
       looks.map(({ verdict }) => verdict),
     ),
-    terminal: ['en', 'zh'].map((id) => printReview(review, looks, feet, panel, languageFile(id))),
+    terminal: ['en', 'zh'].map((id) => printedIn(log, id, true)),
+    short: printedIn(log, 'en', false),
     html: reportFile({ report, languages, trade: null, photos: new Map() }, ''),
     csv: tablesOf({ log, review, reports, findings: [], feet, panel }),
     json: JSON.parse(jsonOf({ log, review, reports, findings: [], feet, panel })) as {
@@ -111,6 +112,9 @@ describe('six of eight testers with pain 4 of 10 after every second run', () => 
     expect(en).toMatch(/question about pain: .* in 36 of 96 answers .*: recurs across testers/);
     expect(en).not.toContain('None was reported');
     expect(en).toContain('not medical advice');
+    expect(all.short).toContain('6 of 8 testers had pain of 3 of 10 or more');
+    expect(all.short).toContain('not medical advice');
+    expect(all.short).not.toContain('e-value');
     expect(zh).toContain('96 次回答中出现 36 次');
     expect(all.html).toContain('6 of 8 testers had pain of 3 of 10 or more');
   });

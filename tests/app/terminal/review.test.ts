@@ -84,6 +84,23 @@ describe('the review of the demo', () => {
     expect(chinese.out).toContain('后跟杯');
     expect(chinese.out).toContain('── Round 3 对比 Round 2 ──');
   });
+
+  it('says the answer first, and the statistics only behind --how-sure', async () => {
+    const statistics = /e-value|\bp [\d<]|adjusted p|95 %|interval/;
+    const [short, long] = [await review(demo), await review(demo, '--how-sure')];
+    const [name, headline] = short.out.split('\n');
+    expect(name).toBe('Demo trainer K1 (invented)');
+    expect(headline).toBe(
+      'Pressure at the lateral toe box and heel slip at the heel cup are better. Nothing is settled yet.',
+    );
+    expect(short.out).toContain('Tread depth likely fails first, at about 490 km of 600 km.');
+    expect(short.out).not.toMatch(statistics);
+    expect(long.out.split('\n').slice(0, 2)).toEqual([name, headline]);
+    expect(long.out).toMatch(/e-value > 1.000.000/);
+    expect(long.out).toContain('interval');
+    const chinese = await review(demo, '--language', 'zh');
+    expect(chinese.out).not.toMatch(/e 值|p 值|95 %|区间|校正/);
+  });
 });
 
 describe('the review without pairs out of tolerance', () => {

@@ -69,7 +69,7 @@ const wearOf = (
   if (!round) throw new Error('no round');
   const item = verdictOf(log, round).items.find(({ what }) => what === 'wear');
   if (item?.what !== 'wear') throw new Error('no item');
-  const { speaker } = printingOf(review, languageFile('en'));
+  const { speaker } = printingOf(review, languageFile('en'), true);
   return { item, lines: itemInWords(item, metres(500_000), speaker).lines.join('\n') };
 };
 

@@ -313,7 +313,7 @@ const countedFigures = (log: ProjectLog): unknown => {
 const plainFigures = (figures: unknown): unknown =>
   JSON.parse(
     JSON.stringify(figures, (key, value: unknown) =>
-      key === 'silentDays' || key === 'holderSilentDays' ? undefined : value,
+      ['silentDays', 'holderSilentDays', 'quiet'].includes(key) ? undefined : value,
     ),
   );
 

@@ -6,7 +6,7 @@ export const terminal = {
   usage: (
     languages: string,
     trades: string,
-  ) => `Usage: npm run review -- FILE [--json] [--project NAME] [--language ${languages}] [--without-out-of-tolerance]
+  ) => `Usage: npm run review -- FILE [--json] [--project NAME] [--language ${languages}] [--how-sure] [--without-out-of-tolerance]
        npm run review -- FILE --report OUT.html [--round N] [--trade ${trades}] [--language en+zh]
        npm run review -- FILE [--csv FOLDER] [--json OUT.json]
        npm run review -- --schema

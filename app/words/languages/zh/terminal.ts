@@ -5,7 +5,7 @@ export const terminal: TerminalWords = {
   usage: (
     languages,
     trades,
-  ) => `用法：npm run review -- 文件 [--json] [--project 名称] [--language ${languages}] [--without-out-of-tolerance]
+  ) => `用法：npm run review -- 文件 [--json] [--project 名称] [--language ${languages}] [--how-sure] [--without-out-of-tolerance]
      npm run review -- 文件 --report 输出.html [--round N] [--trade ${trades}] [--language en+zh]
      npm run review -- 文件 [--csv 文件夹] [--json 输出.json]
      npm run review -- --schema
