@@ -21,6 +21,7 @@ export const fetchScreenAhead = (path: string): void => {
 
 const Welcome = lazy(async () => (await import('./phone/welcome.tsx')).Welcome);
 const Runs = lazy(async () => (await import('./phone/runs.tsx')).Runs);
+const PairByCode = lazy(async () => (await import('./phone/pair-by-code.tsx')).PairByCode);
 const RunHistory = lazy(async () => (await import('./phone/run-history.tsx')).RunHistory);
 const UnsentScreen = lazy(async () => (await import('./phone/unsent.tsx')).UnsentScreen);
 const SettingsScreen = lazy(
@@ -71,6 +72,7 @@ const ForTheOthers = () => (
     <Route path="/" component={Home} />
     <Route path="/join" component={Welcome} />
     <Route path="/log/:pair" component={LogScreen} />
+    <Route path="/pair/:code" component={PairByCode} />
     <Route path="/runs" component={Runs} />
     <Route path="/runs/:run" component={LogScreen} />
     <Route path="/runs/:run/history" component={RunHistory} />

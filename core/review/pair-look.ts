@@ -129,6 +129,8 @@ const handsOf = (pair: LoggedPair, log: ProjectLog): readonly PairHand[] => {
   );
   const atEnd = metres(pair.curve.totalM.at(-1) ?? pair.curve.carriedInM);
   return pair.spans
+    // What was agreed ahead is no part of its life yet.
+    .filter(({ fromMs }) => fromMs <= log.nowMs)
     .toSorted((a, b) => a.fromMs - b.fromMs)
     .map(({ id, tester, fromMs, untilMs }) => ({
       handOut: id,

@@ -3,6 +3,7 @@ import type { PlaceWords } from '../../types.ts';
 import { changes } from './changes.ts';
 import { frame } from './frame.ts';
 import { pairs } from './pairs.ts';
+import { plan } from './plan.ts';
 import { brief, report, rounds } from './rounds.ts';
 import { runs } from './runs.ts';
 import { sheet } from './sheet.ts';
@@ -17,6 +18,7 @@ export const places: PlaceWords = {
   changes,
   frame,
   pairs,
+  plan,
   report,
   rounds,
   runs,
