@@ -3,11 +3,12 @@ import { useEffect } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import { LinkButton, Page } from '../parts/controls/controls.tsx';
 import { session, store, useRecords } from '../parts/state.ts';
-import { t } from '../words/index.ts';
+import { joinWords, t } from '../words/index.ts';
 import { heldPairs } from './own-mileage.ts';
-import { Welcome } from './welcome.tsx';
 
-const HeldOrNot = ({ code }: { readonly code: string }) => {
+/** @param code as it stands on the tongue label */
+export const PairByCode = ({ code: typed = '' }: { readonly code?: string }) => {
+  const code = decodeURIComponent(typed).toUpperCase();
   const words = t();
   const { route } = useLocation();
   const pairs = useRecords('pair');
@@ -35,13 +36,9 @@ const HeldOrNot = ({ code }: { readonly code: string }) => {
   }, [to, isRead]);
   if (!isRead || to !== null) return <p class="soft">{words.loading}</p>;
   return (
-    <Page title={words.today.notWithYou(code)} back={{ href: '/', label: words.back }}>
-      <p>{words.today.notWithYouHint}</p>
+    <Page title={joinWords().notWithYou(code)} back={{ href: '/', label: words.back }}>
+      <p>{joinWords().notWithYouHint}</p>
       <LinkButton href="/">{words.toToday}</LinkButton>
     </Page>
   );
 };
-
-/** @param code as it stands on the tongue label */
-export const PairByCode = ({ code = '' }: { readonly code?: string }) =>
-  session.value ? <HeldOrNot code={decodeURIComponent(code).toUpperCase()} /> : <Welcome />;

@@ -5,9 +5,10 @@ import { inviteCodeSchema } from '../../core/records/index.ts';
 import * as z from 'zod/mini';
 import { Button, Field, Notice, Page } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
+import { latePart } from '../parts/late.tsx';
 import { store, useStored } from '../parts/state.ts';
-import { t } from '../words/index.ts';
-import type { Invited, JoinProblem } from '../store/index.ts';
+import { need, t } from '../words/index.ts';
+import type { JoinProblem } from '../store/index.ts';
 
 /** Letters that people take for digits, as Crockford's base 32 reads them. */
 const readCode = (text: string): string =>
@@ -31,31 +32,11 @@ const problemInWords = (problem: JoinProblem): string => {
 
 const isCode = (plain: string): boolean => z.safeParse(inviteCodeSchema, plain).success;
 
-/** What a whole code would make of this device, before it is used; null: not known, or no network. */
-const useInvited = (code: string): Invited | null => {
-  const plain = readCode(code);
-  const [found, setFound] = useState<{
-    readonly plain: string;
-    readonly as: Invited | null;
-  } | null>(null);
-  useEffect(() => {
-    if (!isCode(plain)) return;
-    void store.invited(location.origin, plain).then((as) => setFound({ plain, as }));
-  }, [plain]);
-  return found?.plain === plain ? found.as : null;
-};
-
-const InvitedAs = ({ as }: { readonly as: Invited }) => {
-  const words = t().welcome;
-  return (
-    <div role="status">
-      <p>
-        <strong>{words.invited[as.role](as.groupName, as.tester)}</strong>
-      </p>
-      <p>{words.willSee[as.role]}</p>
-    </div>
-  );
-};
+// It asks the hub, which the rest of this screen does not wait for.
+const InvitedAs = latePart(async () => {
+  await need('join');
+  return (await import('./invited-as.tsx')).InvitedAs;
+});
 
 export const Welcome = () => {
   const words = t();
@@ -67,7 +48,6 @@ export const Welcome = () => {
   const [joining, setJoining] = useState(false);
   const evicted = useStored((from) => from.wasEvicted(), []);
   const [comingBack, setComingBack] = useState(false);
-  const invited = useInvited(code);
 
   // The browser cleared this phone: the hub may know it still, and then no code is needed.
   useEffect(() => {
@@ -135,7 +115,7 @@ export const Welcome = () => {
             />
           )}
         </Field>
-        {invited && <InvitedAs as={invited} />}
+        {isCode(readCode(code)) && <InvitedAs code={readCode(code)} />}
         <Button kind="main" submit disabled={joining}>
           {joining ? words.welcome.joining : words.welcome.join}
         </Button>

@@ -31,7 +31,16 @@ import type {
 } from '../../core/records/index.ts';
 import type { Dose } from '../../core/review/index.ts';
 import type { FormName, HoldWord, WearFit, WearKind } from '../../core/wear/index.ts';
-import type { care, desk, entry, fault, file, phone, terminal } from './languages/en/index.ts';
+import type {
+  care,
+  desk,
+  entry,
+  fault,
+  file,
+  join,
+  phone,
+  terminal,
+} from './languages/en/index.ts';
 import type { common } from './languages/en/desk/common.ts';
 import type { places } from './places/en/index.ts';
 
@@ -94,6 +103,7 @@ export type FaultWords = typeof fault;
 export type FileWords = typeof file;
 export type CareWords = typeof care;
 export type EntryWords = typeof entry;
+export type JoinWords = typeof join;
 export type DeskWords = typeof desk;
 /** What the desk says everywhere. */
 export type DeskCommonWords = typeof common;
@@ -120,6 +130,7 @@ export interface LanguageFile {
   readonly file: FileWords;
   readonly care: CareWords;
   readonly entry: EntryWords;
+  readonly join: JoinWords;
   readonly desk: DeskWords;
   readonly terminal: TerminalWords;
 }

@@ -120,7 +120,12 @@ export const Agree = (props: Props) => {
             {words.agreeHow(
               whole.give.length,
               endsIn(whole),
-              formatDate(toCome[0]?.fromMs ?? review.nowMs),
+              formatDate(
+                whole.give.reduce(
+                  (first, { from }) => Math.min(first, Date.parse(from)),
+                  Math.max(toCome[0]?.fromMs ?? 0, review.nowMs),
+                ),
+              ),
             )}
           </span>
         )}

@@ -68,7 +68,12 @@ export const planFacts = (
     plan: {
       rounds: plan.rounds.filter((id) => plan.places.some(({ round }) => round === id)),
       wearers: new Set(plan.places.map(({ tester }) => tester)).size,
-      out: places.filter(({ state }) => state === 'running').length,
+      // Also those that should have come back when the plan ended.
+      out: [...handedOut(plan, records).values()].filter(
+        ({ body }) =>
+          Date.parse(body.from) <= nowMs &&
+          (body.until === undefined || Date.parse(body.until) > nowMs),
+      ).length,
       late: late.length,
       lateSinceMs: late[0]?.fromMs ?? null,
       open: toCome.filter(({ state }) => state === 'drawn').length,

@@ -41,9 +41,20 @@ export const handedOut = (
     const own = records['hand-out'].filter(
       ({ body }) => body.tester === place.tester && body.pair === place.pair,
     );
+    // A pair that is to go to somebody else first is not the one that the tester has now.
+    const goesFirst = plan.places.some(
+      (other) =>
+        other.pair === place.pair &&
+        other.tester !== place.tester &&
+        placeSpan(plan, other).fromMs < fromMs,
+    );
     const found =
-      own.find(({ body }) => spanOf(body).fromMs < untilMs && spanOf(body).untilMs > fromMs) ??
-      own.find(({ body }) => spanOf(body).fromMs >= drawnMs);
+      own.find(
+        ({ body }) =>
+          spanOf(body).fromMs < untilMs &&
+          spanOf(body).untilMs > fromMs &&
+          !(goesFirst && spanOf(body).fromMs < drawnMs),
+      ) ?? own.find(({ body }) => spanOf(body).fromMs >= drawnMs);
     if (found) made.set(place, found);
   }
   return made;

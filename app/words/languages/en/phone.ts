@@ -32,19 +32,6 @@ export const phone = {
     code: 'Code from your lead',
     codeHint: 'Ten letters and digits; or scan the square code with your camera.',
     codeWrong: 'That is not a code: ten letters and digits, without I, L, O and U.',
-    invited: {
-      tester: (group: string, tester: string | null) =>
-        `This phone joins ${group} as tester${tester === null ? '' : ` ${tester}`}.`,
-      lead: (group: string) => `This device joins ${group} as a lead.`,
-      specialist: (group: string) => `This device joins ${group} as a specialist.`,
-    },
-    willSee: {
-      tester:
-        'You log your runs in the pairs you hold. Your lead reads what you log; other testers do not.',
-      lead: 'You see and change everything in the group: briefs, rounds, pairs, testers, runs, findings and reports.',
-      specialist:
-        'You read the findings and reports that the leads write. You do not see the testers’ runs, and there is nothing to fill in.',
-    },
     join: 'Join',
     joining: 'Joining …',
     file: 'Open a hand-out file',
@@ -64,9 +51,6 @@ export const phone = {
     title: 'Today',
     myPairs: 'Pairs I hold',
     noPairs: 'You hold no pair yet. As soon as your lead hands one out, it stands here.',
-    notWithYou: (code: string) => `Pair ${code} is not with you now`,
-    notWithYouHint:
-      'If it was just handed to you, wait until this phone has a network. Otherwise ask your lead.',
     logRun: 'Log a run',
     logRunIn: (code: string) => `Log a run in ${code}`,
     logged: (distance: string, runs: number) =>

@@ -32,17 +32,6 @@ export const phone: PhoneWords = {
     code: '负责人给你的代码',
     codeHint: '十位字母和数字；也可用相机扫描二维码。',
     codeWrong: '这不是代码：应为十位字母和数字，不含 I、L、O、U。',
-    invited: {
-      tester: (group, tester) =>
-        `本机将以试穿员${tester === null ? '' : ` ${tester} `}的身份加入 ${group}。`,
-      lead: (group) => `本设备将以负责人的身份加入 ${group}。`,
-      specialist: (group) => `本设备将以专员的身份加入 ${group}。`,
-    },
-    willSee: {
-      tester: '你为手上的样鞋记录跑步。负责人能看到你的记录，其他试穿员看不到。',
-      lead: '你可以查看和修改小组的一切：任务书、轮次、样鞋、试穿员、跑步、问题单和报告。',
-      specialist: '你可以阅读负责人写的问题单和报告。你看不到试穿员的跑步记录，也不需要填写什么。',
-    },
     join: '加入',
     joining: '正在加入……',
     file: '打开发鞋文件',
@@ -60,8 +49,6 @@ export const phone: PhoneWords = {
     title: '今天',
     myPairs: '我手上的样鞋',
     noPairs: '你还没有样鞋。负责人发鞋后会显示在这里。',
-    notWithYou: (code) => `样鞋 ${code} 现在不在你手上`,
-    notWithYouHint: '如果刚刚交给你，请等手机联网。否则请问负责人。',
     logRun: '记录跑步',
     logRunIn: (code) => `记录 ${code} 的跑步`,
     logged: (distance, runs) => (runs === 0 ? '尚未跑步' : `你跑了 ${runs} 次，共 ${distance}`),

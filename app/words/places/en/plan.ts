@@ -47,7 +47,7 @@ export const plan = {
   roomUnknown: 'feet not measured',
   roomKey: 'Room in front of the longer foot: 10 to 15 mm is usual.',
   roomRough: '“about”: by the size alone, because the round names no last.',
-  dashed: 'dashed: planned',
+  dashed: 'Dashed: planned.',
   agree: 'Agree the plan',
   handOutOnly: (period: number) => `Hand out period ${period} only`,
   agreeHow: (out: number, back: number, first: string) =>

@@ -37,7 +37,7 @@ export const plan: PlaceWords['plan'] = {
   roomUnknown: '未量脚长',
   roomKey: '较长一只脚前方的余量，通常为 10 至 15 mm。',
   roomRough: '“约”：该轮未记录鞋楦，仅按尺码推算。',
-  dashed: '虚线：计划中',
+  dashed: '虚线为计划中。',
   agree: '确认方案',
   handOutOnly: (period) => `只发放第 ${period} 期`,
   agreeHow: (out, back, first) =>
