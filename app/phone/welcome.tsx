@@ -5,10 +5,10 @@ import { inviteCodeSchema } from '../../core/records/index.ts';
 import * as z from 'zod/mini';
 import { Button, Field, Notice, Page } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
-import { latePart } from '../parts/late.tsx';
 import { store, useStored } from '../parts/state.ts';
 import { need, t } from '../words/index.ts';
 import type { JoinProblem } from '../store/index.ts';
+import type { InvitedAs } from './invited-as.tsx';
 
 /** Letters that people take for digits, as Crockford's base 32 reads them. */
 const readCode = (text: string): string =>
@@ -32,11 +32,17 @@ const problemInWords = (problem: JoinProblem): string => {
 
 const isCode = (plain: string): boolean => z.safeParse(inviteCodeSchema, plain).success;
 
-// It asks the hub, which the rest of this screen does not wait for.
-const InvitedAs = latePart(async () => {
-  await need('join');
-  return (await import('./invited-as.tsx')).InvitedAs;
-});
+/** What the code makes of this device. It asks the hub, so it comes when there is a whole code, and else not at all. */
+const InvitedPart = ({ code }: { readonly code: string }) => {
+  const [part, setPart] = useState<{ readonly InvitedAs: typeof InvitedAs } | null>(null);
+  useEffect(() => {
+    Promise.all([import('./invited-as.tsx'), need('join')]).then(
+      ([loaded]) => setPart(loaded),
+      () => undefined,
+    );
+  }, []);
+  return part && <part.InvitedAs code={code} />;
+};
 
 export const Welcome = () => {
   const words = t();
@@ -115,7 +121,7 @@ export const Welcome = () => {
             />
           )}
         </Field>
-        {isCode(readCode(code)) && <InvitedAs code={readCode(code)} />}
+        {isCode(readCode(code)) && <InvitedPart code={readCode(code)} />}
         <Button kind="main" submit disabled={joining}>
           {joining ? words.welcome.joining : words.welcome.join}
         </Button>
