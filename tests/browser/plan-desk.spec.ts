@@ -32,7 +32,7 @@ const planOneRound = async (page: Page, project: string, from: string) => {
   await page.getByRole('button', { name: 'Draw a new plan' }).click();
   const form = page.getByRole('region', { name: 'Draw a new plan' });
   await form.getByText('Round 2', { exact: true }).click();
-  await form.getByLabel('First day').fill(from);
+  await form.getByRole('textbox', { name: 'First day' }).fill(from);
   await form.getByRole('button', { name: 'Draw the plan' }).click();
   await form.getByRole('button', { name: 'Save the plan' }).click();
   await expect(form).toHaveCount(0);
@@ -151,27 +151,37 @@ test('a join says whose phone joins what as what, and a slip opens the log of it
   const project = await joinLead(page, hub);
   const own = await browser.newContext({ viewport: { width: 390, height: 844 } });
   const phone = await own.newPage();
-  const joinAs = async (code: string, says: RegExp, sees: RegExp) => {
+  const opens = async (code: string, says: RegExp, sees: RegExp) => {
+    // Another code alone would be the same page.
+    await phone.goto('about:blank');
     await phone.goto(`${hub.url}/join#${code}`);
     await expect(phone.getByText(says)).toBeVisible();
     await expect(phone.getByText(sees)).toBeVisible();
   };
-  await joinAs(
-    hub.codes.lead ?? '',
-    /^This device joins .+ as a lead\.$/,
-    /see and change everything/,
-  ).catch(
-    // The lead's code was used a moment ago: it says nothing any more.
-    () => expect(phone.getByRole('button', { name: 'Join' })).toBeVisible(),
-  );
+  await openPlace(page, `${hub.url}/desk/group`);
+  for (const [button, card, says, sees] of [
+    [
+      'Invite another lead',
+      /joins .+ as a lead/,
+      /^This device joins .+ as a lead\.$/,
+      /see and change everything/,
+    ],
+    [
+      'Invite a specialist',
+      /joins .+ as a specialist/,
+      /as a specialist\.$/,
+      /read the findings and reports/,
+    ],
+  ] as const) {
+    await page.getByRole('button', { name: button }).click();
+    await expect(page.getByText(card)).toBeVisible();
+    await opens((await page.locator('.code').textContent()) ?? '', says, sees);
+  }
   await openPlace(page, `${hub.url}${project}/plan/invites`);
   await page.getByRole('button', { name: /^Make \d+ codes$/ }).click();
   await expect(page.getByRole('button', { name: 'Print the invites' })).toBeVisible();
   const [code] = await page.locator('.slip .code').allTextContents();
-  await joinAs(code ?? '', /^This phone joins .+ as tester T01\.$/, /other testers do not/);
-  await phone.goto('about:blank');
-  await phone.goto(`${hub.url}/join#${code}`);
-  await expect(phone.getByText(/as tester T01\.$/)).toBeVisible();
+  await opens(code ?? '', /^This phone joins .+ as tester T01\.$/, /other testers do not/);
   await phone.getByRole('button', { name: 'Join' }).click();
   await expect(phone.getByRole('heading', { name: 'Pairs I hold' })).toBeVisible();
   const href = await phone.locator('a[href^="/log/"]').first().getAttribute('href');

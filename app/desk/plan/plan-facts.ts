@@ -3,6 +3,7 @@ import type { PlanFacts } from '../../../core/headlines/index.ts';
 import { periodStartMs, placeSpan, type PlannedPlace } from '../../../core/panel/index.ts';
 import type { HandOutPlan, RecordId } from '../../../core/records/index.ts';
 import type { RoomWord } from '../../../core/rounds/index.ts';
+import { isOutNow } from '../../drafts/hand-out.ts';
 import type { DeskRecords } from '../worker/desk-work.ts';
 import type { RoomIn } from './plan-fit.ts';
 import { handedOut, isLate } from './settle-plan.ts';
@@ -69,11 +70,8 @@ export const planFacts = (
       rounds: plan.rounds.filter((id) => plan.places.some(({ round }) => round === id)),
       wearers: new Set(plan.places.map(({ tester }) => tester)).size,
       // Also those that should have come back when the plan ended.
-      out: [...handedOut(plan, records).values()].filter(
-        ({ body }) =>
-          Date.parse(body.from) <= nowMs &&
-          (body.until === undefined || Date.parse(body.until) > nowMs),
-      ).length,
+      out: [...handedOut(plan, records).values()].filter(({ body }) => isOutNow(body, nowMs))
+        .length,
       late: late.length,
       lateSinceMs: late[0]?.fromMs ?? null,
       open: toCome.filter(({ state }) => state === 'drawn').length,

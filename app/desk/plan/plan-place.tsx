@@ -4,13 +4,11 @@ import { PlanPage } from './plan-page.tsx';
 import { SlipsPage } from './slips-page.tsx';
 import './plan.css';
 
-export const PlanPlace = ({ rest, ...props }: PlaceProps) => {
-  switch (rest[0]) {
-    case 'slips':
-      return <SlipsPage {...props} />;
-    case 'invites':
-      return <InvitesPage {...props} />;
-    default:
-      return <PlanPage {...props} />;
-  }
-};
+export const PlanPlace = ({ rest, ...props }: PlaceProps) =>
+  rest[0] === 'slips' ? (
+    <SlipsPage {...props} />
+  ) : rest[0] === 'invites' ? (
+    <InvitesPage {...props} />
+  ) : (
+    <PlanPage {...props} />
+  );

@@ -2,6 +2,7 @@
 import { periodStartMs } from '../../../core/panel/index.ts';
 import type { HandOutPlan, RecordId } from '../../../core/records/index.ts';
 import { byCode } from '../../../core/review/index.ts';
+import { isOutNow } from '../../drafts/hand-out.ts';
 import type { DeskRecords } from '../worker/desk-work.ts';
 import { datedPlaces, type DatedPlace } from './plan-facts.ts';
 import { handedOut } from './settle-plan.ts';
@@ -61,10 +62,7 @@ export const planRows = (
           .map((one) => ({ ...one, changed: !known.has(keyOf(one)) }));
         const now = records['hand-out'].find(
           ({ body, revision }) =>
-            body.pair === id &&
-            !ofPlan.has(revision.id) &&
-            Date.parse(body.from) <= nowMs &&
-            (body.until === undefined || Date.parse(body.until) > nowMs),
+            body.pair === id && !ofPlan.has(revision.id) && isOutNow(body, nowMs),
         );
         const untilMs = Math.min(
           now?.body.until === undefined ? Infinity : Date.parse(now.body.until),

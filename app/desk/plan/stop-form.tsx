@@ -152,7 +152,6 @@ export const StopForm = (props: Props) => {
     // A plan is made anew at each drawing; its places say whether it is another one.
     // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [nextKey]);
-  useEffect(() => () => onPreview(null), []);
   const called = new Map(records.tester.map(({ body, revision }) => [revision.id, body.name]));
   const nameOf = (id: RecordId) => [names.tester(id), called.get(id)].filter(Boolean).join(' ');
   const wearers = new Set(
@@ -213,7 +212,7 @@ export const StopForm = (props: Props) => {
             value={chosen}
             options={[
               ...reserves.map((one) => ({
-                value: one.tester as Then,
+                value: one.tester,
                 label: words.reserve(nameOf(one.tester), roomsInWords(one, names)),
               })),
               { value: 'store' as const, label: words.store },
