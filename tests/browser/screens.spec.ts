@@ -226,7 +226,8 @@ for (const language of LANGUAGES)
     test.setTimeout(1_200_000);
     const project = await joinLead(page, hub);
     const places = await placesAndPages(page, project);
-    const more = ['/', '/desk/new', '/desk/group', `${project}/report`, `${project}/plan`];
+    const paper = ['report', 'plan/slips', 'plan/invites'].map((place) => `${project}/${place}`);
+    const more = ['/', '/desk/new', '/desk/group', ...paper];
     await walk(
       page,
       [...more, ...places],

@@ -36,15 +36,15 @@ const subOf = (props: TabProps, plan: HandOutPlan, room: RoomIn): string => {
   const say = sayOf(props);
   const { starts, rooms } = planCounts(plan, props.records, room);
   const known = rooms.good.length + rooms.short.length + rooms.long.length;
-  return [
-    words.starts(starts.map(({ round, testers }) => ({ round: names.round(round), testers }))),
-    known > 0 ? words.rooms(rooms.good.length, known) : '',
-    rooms.short.length > 0 ? words.tooShort(say.testers(rooms.short)) : '',
-    rooms.long.length > 0 ? words.tooLong(say.testers(rooms.long)) : '',
-    rooms.unknown.length > 0 ? words.notMeasured(say.testers(rooms.unknown)) : '',
-  ]
-    .filter(Boolean)
-    .join(' ');
+  return words.sentences(
+    [
+      words.starts(starts.map(({ round, testers }) => ({ round: names.round(round), testers }))),
+      known > 0 ? words.rooms(rooms.good.length, known) : '',
+      rooms.short.length > 0 ? words.tooShort(say.testers(rooms.short)) : '',
+      rooms.long.length > 0 ? words.tooLong(say.testers(rooms.long)) : '',
+      rooms.unknown.length > 0 ? words.notMeasured(say.testers(rooms.unknown)) : '',
+    ].filter(Boolean),
+  );
 };
 
 const SavedPlan = (
@@ -90,7 +90,7 @@ const SavedPlan = (
       <details class="how-sure no-print">
         <summary>{p().frame.asTable}</summary>
         <PlanTable {...props} plan={body} />
-        <p class="soft small">{`${words.roomKey} ${words.roomRough}`}</p>
+        <p class="soft small">{words.sentences([words.roomKey, words.roomRough])}</p>
       </details>
       <HowSure>
         {/* One round is handed out, not compared. */}

@@ -117,7 +117,7 @@ export const PlanWhen = (props: Props & { readonly children?: ComponentChildren 
         <span class="room-short">▲ 8 mm</span> {words.roomWord.short} ·{' '}
         <span class="room-long">▼ 16 mm</span> {words.roomWord.long}
         <br />
-        <span class="soft">{`${words.roomKey} ${words.dashed}`}</span>
+        <span class="soft">{words.sentences([words.roomKey, words.dashed])}</span>
       </p>
     </section>
   );

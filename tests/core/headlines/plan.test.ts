@@ -57,13 +57,13 @@ describe('the plan says first', () => {
       'what is to agree',
       facts({ open: 16, nextMs: 7, next: 8 }),
       '8 testers wear Round 1 and Round 2. Agree the plan.',
-      '8 名试穿员试穿第 1 轮和第 2 轮，请确认方案。',
+      '8 名试穿员试穿 第 1 轮和第 2 轮，请确认方案。',
     ],
     [
       'what is to agree of one round and one tester',
       facts({ rounds: [idOf(1)], wearers: 1, open: 1, nextMs: 7, next: 1 }),
       '1 tester wears Round 1. Agree the plan.',
-      '1 名试穿员试穿第 1 轮，请确认方案。',
+      '1 名试穿员试穿 第 1 轮，请确认方案。',
     ],
     [
       'what comes next once it is agreed',

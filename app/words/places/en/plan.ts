@@ -31,6 +31,7 @@ export const plan = {
           : `The plan ended on ${say.date(h.endMs)}. Take ${pairCount(h.out)} back.`;
     }
   },
+  sentences: (all: readonly string[]): string => all.join(' '),
   starts: (parts: readonly { readonly round: string; readonly testers: number }[]): string =>
     parts.length < 2
       ? ''

@@ -13,7 +13,7 @@ export const plan: PlaceWords['plan'] = {
       case 'late':
         return `${h.pairs} 双样鞋本应在 ${say.date(h.sinceMs)} 发出。`;
       case 'to-agree':
-        return `${h.wearers} 名试穿员试穿${say.list(h.rounds.map(say.round))}，请确认方案。`;
+        return `${h.wearers} 名试穿员试穿 ${say.list(h.rounds.map(say.round))}，请确认方案。`;
       case 'next':
         return `${say.date(h.atMs)} 发出 ${h.pairs} 双样鞋。`;
       case 'running':
@@ -24,10 +24,11 @@ export const plan: PlaceWords['plan'] = {
           : `方案已于 ${say.date(h.endMs)} 结束，请收回 ${h.out} 双样鞋。`;
     }
   },
+  sentences: (all) => all.join(''),
   starts: (parts) =>
     parts.length < 2
       ? ''
-      : `${parts.map(({ round, testers }) => `${testers} 人先穿${round}`).join('，')}。`,
+      : `${parts.map(({ round, testers }) => `${testers} 人先穿 ${round}`).join('，')}。`,
   rooms: (good, of) => `${of} 名试穿员中，${good} 人前方余量为 10 至 15 mm。`,
   tooShort: (who) => `偏短：${who}。`,
   tooLong: (who) => `偏长：${who}。`,
