@@ -83,7 +83,8 @@ export const PlanWhen = (props: Props & { readonly children?: ComponentChildren 
   const links = linksOf(review.project.id);
   const slips = places.filter(({ state }) => state !== 'over' && state !== 'running').length;
   const running = places.filter(({ state }) => state === 'running');
-  const firstOut = days.find(({ out }) => out.length > 0);
+  // A day before anything happens: the list stays in the order of its days.
+  const slipsMs = Math.max(review.nowMs, (days[0]?.atMs ?? 0) - 86_400_000);
   return (
     <section class="paper plan-when no-print" aria-label={words.when}>
       <h2>{words.when}</h2>
@@ -98,10 +99,7 @@ export const PlanWhen = (props: Props & { readonly children?: ComponentChildren 
           </li>
         )}
         {slips > 0 && (
-          <Item
-            atMs={firstOut ? Math.max(review.nowMs, firstOut.atMs - 86_400_000) : review.nowMs}
-            sign="slip"
-          >
+          <Item atMs={slipsMs} sign="slip">
             <a href={links.place('plan', 'slips')}>{words.printSlips(slips)}</a>
             <span class="soft small">{words.slipsHint}</span>
             <a href={links.place('plan', 'invites')}>{words.printInvites}</a>
