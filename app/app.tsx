@@ -21,6 +21,10 @@ export const fetchScreenAhead = (path: string): void => {
 
 const Welcome = lazy(async () => (await import('./phone/welcome.tsx')).Welcome);
 const Runs = lazy(async () => (await import('./phone/runs.tsx')).Runs);
+const PairByCode = lazy(async () => {
+  await need('join');
+  return (await import('./phone/pair-by-code.tsx')).PairByCode;
+});
 const RunHistory = lazy(async () => (await import('./phone/run-history.tsx')).RunHistory);
 const UnsentScreen = lazy(async () => (await import('./phone/unsent.tsx')).UnsentScreen);
 const SettingsScreen = lazy(
@@ -48,6 +52,8 @@ const ReportScreen = lazy(async () => {
 
 /** Whoever belongs to nobody yet is welcomed, whatever the address. */
 const Home = () => (session.value ? <Today /> : <Welcome />);
+const PairOfSlip = (props: { readonly code?: string }) =>
+  session.value ? <PairByCode {...props} /> : <Welcome />;
 
 const NotFound = () => (
   <Page title={t().notFound}>
@@ -71,6 +77,7 @@ const ForTheOthers = () => (
     <Route path="/" component={Home} />
     <Route path="/join" component={Welcome} />
     <Route path="/log/:pair" component={LogScreen} />
+    <Route path="/pair/:code" component={PairOfSlip} />
     <Route path="/runs" component={Runs} />
     <Route path="/runs/:run" component={LogScreen} />
     <Route path="/runs/:run/history" component={RunHistory} />

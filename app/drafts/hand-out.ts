@@ -71,6 +71,16 @@ export const draftOfHandOut = ({ from, until, blind }: HandOut): HandOutDraft =>
   blind,
 });
 
+/** Whether a hand-out's beginning, and its end, were agreed ahead. */
+const aheadOf = ({ from, until }: HandOut, nowMs: number): readonly [boolean, boolean] => {
+  const isAhead = Date.parse(from) > nowMs;
+  return [isAhead, isAhead || (until !== undefined && Date.parse(until) > nowMs)];
+};
+
+/** Whether the pair is out by this hand-out; one that a plan agreed ahead has not begun. */
+export const isOutNow = ({ from, until }: HandOut, nowMs: number): boolean =>
+  Date.parse(from) <= nowMs && (until === undefined || Date.parse(until) > nowMs);
+
 const untilOf = (typed: string, stored: string | undefined): string | null | undefined =>
   typed.trim() === '' ? undefined : sinceInstant(typed, stored ?? '');
 
@@ -92,8 +102,11 @@ export const readHandOutDraft = (
   if (until === null) return { ok: false, field: 'until', why: 'missing' };
   const fromMs = Date.parse(from);
   const untilMs = until === undefined ? Infinity : Date.parse(until);
-  if (fromMs > nowMs) return { ok: false, field: 'from', why: 'not-yet' };
-  if (until !== undefined && untilMs > nowMs) return { ok: false, field: 'until', why: 'not-yet' };
+  // What a plan agreed ahead may be moved to another day ahead; nothing else lies in the future.
+  const [fromAhead, untilAhead] = aheadOf(old.body, nowMs);
+  if (fromMs > nowMs && !fromAhead) return { ok: false, field: 'from', why: 'not-yet' };
+  if (until !== undefined && untilMs > nowMs && !untilAhead)
+    return { ok: false, field: 'until', why: 'not-yet' };
   if (untilMs <= fromMs) return { ok: false, field: 'until', why: 'before-from' };
   const changed = from !== old.body.from || until !== old.body.until;
   for (const { body, revision } of handOuts) {

@@ -6,8 +6,9 @@ import * as z from 'zod/mini';
 import { Button, Field, Notice, Page } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
 import { store, useStored } from '../parts/state.ts';
-import { t } from '../words/index.ts';
+import { need, t } from '../words/index.ts';
 import type { JoinProblem } from '../store/index.ts';
+import type { InvitedAs } from './invited-as.tsx';
 
 /** Letters that people take for digits, as Crockford's base 32 reads them. */
 const readCode = (text: string): string =>
@@ -27,6 +28,20 @@ const problemInWords = (problem: JoinProblem): string => {
   if (problem.why === 'refused')
     return problem.code === 'too-many-requests' ? words.tooMany : words.refused;
   return problem.why === 'offline' ? words.offline : words.notAHub;
+};
+
+const isCode = (plain: string): boolean => z.safeParse(inviteCodeSchema, plain).success;
+
+/** What the code makes of this device. It asks the hub, so it comes when there is a whole code, and else not at all. */
+const InvitedPart = ({ code }: { readonly code: string }) => {
+  const [part, setPart] = useState<{ readonly InvitedAs: typeof InvitedAs } | null>(null);
+  useEffect(() => {
+    Promise.all([import('./invited-as.tsx'), need('join')]).then(
+      ([loaded]) => setPart(loaded),
+      () => undefined,
+    );
+  }, []);
+  return part && <part.InvitedAs code={code} />;
 };
 
 export const Welcome = () => {
@@ -62,7 +77,7 @@ export const Welcome = () => {
 
   const join = async () => {
     const plain = readCode(code);
-    if (!z.safeParse(inviteCodeSchema, plain).success) {
+    if (!isCode(plain)) {
       setError(words.welcome.codeWrong);
       return;
     }
@@ -106,6 +121,7 @@ export const Welcome = () => {
             />
           )}
         </Field>
+        {isCode(readCode(code)) && <InvitedPart code={readCode(code)} />}
         <Button kind="main" submit disabled={joining}>
           {joining ? words.welcome.joining : words.welcome.join}
         </Button>

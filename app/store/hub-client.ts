@@ -7,6 +7,7 @@ import {
   errorAnswer,
   helloAnswer,
   inviteAnswer,
+  invitedAnswer,
   joinAnswer,
   pullAnswer,
   pushAnswer,
@@ -33,6 +34,8 @@ export type HubOutcome<T> = Outcome<T, HubProblem>;
 
 export interface HubClient {
   hello(): Promise<HubOutcome<z.infer<typeof helloAnswer>>>;
+  /** What a code would make of this device; the code is not used up. */
+  invited(code: string): Promise<HubOutcome<z.infer<typeof invitedAnswer>>>;
   join(
     code: string,
     device: DeviceId,
@@ -126,6 +129,7 @@ export const createHubClient = (
 
   return {
     hello: () => ask(helloAnswer, 'hello'),
+    invited: (code) => ask(invitedAnswer, 'invited', { code }),
     join: (code, device, deviceName) =>
       ask(joinAnswer, 'join', { code, token, device, deviceName, ...(before && { before }) }),
     comeBack: (device, deviceName) => ask(joinAnswer, 'return', { token, device, deviceName }),

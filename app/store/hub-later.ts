@@ -34,6 +34,7 @@ export const hubLater = (context: StoreContext): Membership & Syncing => {
         async (db) => ((await db.get('meta', 'session')) as Session | undefined) ?? null,
       ),
     startGroup: async (name) => (await parts()).startGroup(name),
+    invited: async (...words) => (await partsOrNull())?.invited(...words) ?? null,
     join: async (...words) => (await partsOrNull())?.join(...words) ?? offline,
     comeBack: async (...words) => (await partsOrNull())?.comeBack(...words) ?? offline,
     markRevoked: async (revoked) => (await parts()).markRevoked(revoked),

@@ -5,6 +5,7 @@ import {
   type Clock,
   type DeviceId,
   type ErrorCode,
+  type Role,
 } from '../../core/records/index.ts';
 import { sessionChange } from './changes.ts';
 import { newDevice, newId, type StoreContext } from './context.ts';
@@ -15,10 +16,19 @@ import type { Session } from './session.ts';
 export type JoinProblem =
   { readonly why: 'offline' | 'not-a-hub' } | { readonly why: 'refused'; readonly code: ErrorCode };
 
+export interface Invited {
+  readonly groupName: string;
+  readonly role: Role;
+  /** What the group calls the tester; null for leads and specialists, or not known. */
+  readonly tester: string | null;
+}
+
 export interface Membership {
   session(): Promise<Session | null>;
   /** A lead starts a group without a hub. */
   startGroup(groupName: string): Promise<Session>;
+  /** What a code would make of this device, before it joins; null where nobody can say. */
+  invited(hubUrl: string, code: string): Promise<Invited | null>;
   /** May be repeated with the same code: a join whose answer was lost is the same join. */
   join(hubUrl: string, code: string, deviceName: string): Promise<Outcome<Session, JoinProblem>>;
   /** A device that was cleared becomes a member again without a code, where the hub still knows it. */
@@ -115,6 +125,11 @@ export const membership = (context: StoreContext): Membership => {
         },
         null,
       ),
+    async invited(hubUrl, code) {
+      // Nobody's token: the device belongs to nobody yet, or asks as whoever it would become.
+      const answer = await createHubClient(hubUrl, '', fetchFrom).invited(code);
+      return answer.ok ? answer.value : null;
+    },
     async join(hubUrl, code, deviceName) {
       const token = await withDatabase(async (db) => {
         const tx = db.transaction('meta', 'readwrite', { durability: 'strict' });

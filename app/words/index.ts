@@ -10,6 +10,7 @@ import type {
   EntryWords,
   FileWords,
   Glossary,
+  JoinWords,
   LanguageName,
   PaperWords,
   PhoneWords,
@@ -22,6 +23,7 @@ interface Parts {
   readonly file: FileWords;
   readonly care: CareWords;
   readonly entry: EntryWords;
+  readonly join: JoinWords;
   readonly desk: DeskWords;
   readonly places: PlaceWords;
   readonly paper: PaperWords;
@@ -51,6 +53,7 @@ const loaders: {
   file: byLanguage(import.meta.glob<FileWords>('./languages/*/file.ts', { import: 'file' })),
   care: byLanguage(import.meta.glob<CareWords>('./languages/*/care.ts', { import: 'care' })),
   entry: byLanguage(import.meta.glob<EntryWords>('./languages/*/entry.ts', { import: 'entry' })),
+  join: byLanguage(import.meta.glob<JoinWords>('./languages/*/join.ts', { import: 'join' })),
   desk: byLanguage(import.meta.glob<DeskWords>('./languages/*/desk/index.ts', { import: 'desk' })),
   places: byLanguage(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'places' })),
   paper: byLanguage(import.meta.glob<PaperWords>('./report/*/index.ts', { import: 'paper' })),
@@ -84,11 +87,11 @@ export const speak = async (language: Language): Promise<void> => {
 /** The words of any language, for a document that is not written in the page's own. */
 export const wordsOf = async (
   language: Language,
-): Promise<Omit<Parts, 'care' | 'entry' | 'file'> & { readonly about: LanguageName }> => ({
+): Promise<Omit<Parts, 'care' | 'entry' | 'file' | 'join'> & { readonly about: LanguageName }> => ({
   about: nameOf(language),
   ...((await load(language, new Set(['phone', 'glossary', 'desk', 'places', 'paper']))) as Omit<
     Parts,
-    'care' | 'entry' | 'file'
+    'care' | 'entry' | 'file' | 'join'
   >),
 });
 
@@ -124,6 +127,8 @@ export const fileWords = (): FileWords => spoken('file');
 export const careWords = (): CareWords => spoken('care');
 /** What is said of an entry while it is typed and before it is saved. */
 export const entryWords = (): EntryWords => spoken('entry');
+/** What a code makes of a device. */
+export const joinWords = (): JoinWords => spoken('join');
 /** The desk's words. */
 export const d = (): DeskWords => spoken('desk');
 /** The words of the desk's places, by place. */

@@ -39,6 +39,7 @@ import type { fault } from './languages/en/fault.ts';
 import type { file } from './languages/en/file.ts';
 import type { phone } from './languages/en/phone.ts';
 import type { terminal } from './languages/en/terminal.ts';
+import type { join } from './languages/en/join.ts';
 import type { common } from './languages/en/desk/common.ts';
 import type { places } from './places/en/index.ts';
 import type { paper } from './report/en/index.ts';
@@ -104,6 +105,7 @@ export type FaultWords = typeof fault;
 export type FileWords = typeof file;
 export type CareWords = typeof care;
 export type EntryWords = typeof entry;
+export type JoinWords = typeof join;
 export type DeskWords = typeof desk;
 /** What the desk says everywhere. */
 export type DeskCommonWords = typeof common;
@@ -132,6 +134,7 @@ export interface LanguageFile {
   readonly file: FileWords;
   readonly care: CareWords;
   readonly entry: EntryWords;
+  readonly join: JoinWords;
   readonly desk: DeskWords;
   readonly terminal: TerminalWords;
   /** These lie in folders of their own (`app/words/report`, `app/words/places`). */

@@ -11,6 +11,7 @@ export * from './rounds.ts';
 export * from './finding.ts';
 export * from './pairs.ts';
 export * from './pair.ts';
+export * from './plan.ts';
 export * from './testers.ts';
 export * from './tester.ts';
 export * from './damage.ts';

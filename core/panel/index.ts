@@ -3,6 +3,8 @@ export * from './constructed.ts';
 export * from './codes.ts';
 export * from './least-imbalance.ts';
 export * from './plan.ts';
+export * from './plan-days.ts';
+export * from './stop-tester.ts';
 export * from './power.ts';
 export * from './agreement.ts';
 export * from './questions.ts';

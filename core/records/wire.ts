@@ -156,6 +156,16 @@ export const devicesAnswer = z.looseObject({
   ),
 });
 
+/** What a code would make of a device, asked before it joins; the code is not used up. */
+export const invitedRequest = z.looseObject({ code: inviteCodeSchema });
+
+export const invitedAnswer = z.looseObject({
+  groupName: z.string(),
+  role: z.enum(roles),
+  /** What the group calls the tester; null for leads and specialists, and where the hub does not know it. */
+  tester: z.nullable(z.string()),
+});
+
 /** The token that shall take the place of the one that asks. */
 export const renewRequest = z.looseObject({ token: tokenSchema });
 

@@ -3,6 +3,7 @@
  * in which nobody may run in it; and what the drawn plan still holds. Kept small enough to be drawn, however long the
  * log: where a round has too many pairs it is one row of runs a day, and a span of days bounds the rest.
  */
+import { placeSpan } from '../panel/index.ts';
 import { isStanding, type HandOutPlan, type RecordId } from '../records/index.ts';
 import { groupBy } from '../statistics/index.ts';
 import type { Metres } from '../units/index.ts';
@@ -13,7 +14,6 @@ export const MOST_ROWS = 40;
 /** With more runs than this in a row each day is one mark. */
 const MOST_MARKS = 400;
 const DAY_MS = 86_400_000;
-const WEEK_MS = 7 * DAY_MS;
 
 export interface CalendarRun {
   /** Null where the mark stands for the runs of a day. */
@@ -91,7 +91,7 @@ const marksOf = (runs: LoggedPair['runs']): CalendarRun[] =>
         complained: hasComplaint(run) ? 1 : 0,
       }));
 
-/** The periods of the latest plan that have not begun yet. */
+/** The places of the latest plan that have not begun yet. */
 const plannedOf = (log: ProjectLog): Calendar['planned'] => {
   const plans = ownRecords(log.records['hand-out-plan'], log.id);
   const plan = plans.reduce<HandOutPlan | null>(
@@ -99,15 +99,8 @@ const plannedOf = (log: ProjectLog): Calendar['planned'] => {
     null,
   );
   if (!plan) return [];
-  const start = Date.parse(plan.from);
-  const length = plan.weeksPerPeriod * WEEK_MS;
   return plan.places
-    .map(({ pair, tester, period }) => ({
-      pair,
-      tester,
-      fromMs: start + period * length,
-      untilMs: start + (period + 1) * length,
-    }))
+    .map((place) => ({ pair: place.pair, tester: place.tester, ...placeSpan(plan, place) }))
     .filter(({ fromMs }) => fromMs > log.nowMs);
 };
 
@@ -143,6 +136,8 @@ export const calendarOf = (
     round: pair.round,
     totalM: (pair.curve.totalM.at(-1) ?? pair.curve.carriedInM) as Metres,
     hands: pair.spans
+      // What was agreed ahead is drawn as planned.
+      .filter((one) => one.fromMs <= nowMs)
       .map(({ id, tester, fromMs: from, untilMs: until }) => ({
         handOut: id,
         tester,

@@ -128,20 +128,24 @@ const handsOf = (pair: LoggedPair, log: ProjectLog): readonly PairHand[] => {
     log.records['hand-out'].map(({ body, revision }) => [revision.id, body.blind]),
   );
   const atEnd = metres(pair.curve.totalM.at(-1) ?? pair.curve.carriedInM);
-  return pair.spans
-    .toSorted((a, b) => a.fromMs - b.fromMs)
-    .map(({ id, tester, fromMs, untilMs }) => ({
-      handOut: id,
-      tester,
-      blind: blind.get(id) ?? true,
-      fromMs,
-      untilMs: Number.isFinite(untilMs) ? untilMs : null,
-      fromM: mileageAt(pair.curve, fromMs),
-      untilM: Number.isFinite(untilMs) ? mileageAt(pair.curve, untilMs) : atEnd,
-      runs: pair.runs.filter(
-        (run) => run.tester === tester && run.startMs >= fromMs && run.startMs < untilMs,
-      ).length,
-    }));
+  return (
+    pair.spans
+      // What was agreed ahead is no part of its life yet.
+      .filter(({ fromMs }) => fromMs <= log.nowMs)
+      .toSorted((a, b) => a.fromMs - b.fromMs)
+      .map(({ id, tester, fromMs, untilMs }) => ({
+        handOut: id,
+        tester,
+        blind: blind.get(id) ?? true,
+        fromMs,
+        untilMs: Number.isFinite(untilMs) ? untilMs : null,
+        fromM: mileageAt(pair.curve, fromMs),
+        untilM: Number.isFinite(untilMs) ? mileageAt(pair.curve, untilMs) : atEnd,
+        runs: pair.runs.filter(
+          (run) => run.tester === tester && run.startMs >= fromMs && run.startMs < untilMs,
+        ).length,
+      }))
+  );
 };
 
 /** @returns null where the pair is not in the project */

@@ -147,7 +147,7 @@ const handsOf = (log: ProjectLog, tester: RecordId, runs: readonly LoggedRun[]):
     log.records['hand-out'].map(({ body, revision }) => [revision.id, body.blind]),
   );
   return log.spans
-    .filter((span) => span.tester === tester)
+    .filter((span) => span.tester === tester && span.fromMs <= log.nowMs)
     .sort((a, b) => b.fromMs - a.fromMs)
     .map(({ id, pair, fromMs, untilMs }) => {
       const within = runs.filter(

@@ -9,3 +9,4 @@ export * from './left-right.ts';
 export * from './practice.ts';
 export * from './last.ts';
 export * from './layers.ts';
+export * from './room.ts';

@@ -15,6 +15,7 @@ const PLACES = [
   'verdict',
   'pairs',
   'testers',
+  'plan',
   'runs',
   'waiting',
   'words',

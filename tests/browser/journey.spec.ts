@@ -110,7 +110,7 @@ const logRun = async (page: Page, entry: Entry) => {
 
 const inviteOf = async (lead: Page, tester: string): Promise<string> => {
   await lead.getByRole('button', { name: `Invite ${tester}` }).click();
-  await expect(lead.getByText(`${tester} scans this`)).toBeVisible();
+  await expect(lead.getByText(`as tester ${tester}.`)).toBeVisible();
   return (await lead.locator('.code').textContent()) as string;
 };
 

@@ -103,7 +103,8 @@ for (const language of ['English', '简体中文'] as const)
     const project = await joinLead(page, hub);
     const places = await placesAndPages(page, project);
     // Screens of the lead's that are no place with an answer.
-    const others = ['/', '/desk/new', '/desk/group', `${project}/report`, `${project}/plan`];
+    const paper = ['report', 'plan/slips', 'plan/invites'].map((place) => `${project}/${place}`);
+    const others = ['/', '/desk/new', '/desk/group', ...paper];
     await page.goto(`${hub.url}/settings`);
     await chooseLanguage(page, language);
     await openPlace(page, hub.url + project);

@@ -69,7 +69,7 @@ test('from the first code to the lead’s review, offline in between, in WebKit'
   await lead.fill('Code', 'T01');
   await lead.button('Save');
   await lead.button('Invite T01');
-  await lead.shows('T01 scans this');
+  await lead.shows('as tester T01');
   const code = await lead.textOf('.code');
   await lead.link('Pairs');
   await lead.button('Hand out');

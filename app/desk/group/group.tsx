@@ -33,7 +33,7 @@ export const Group = ({ records }: { records: DeskRecords }) => {
   };
   const inviteAs = async (role: 'lead' | 'specialist') => {
     const made = await (await store.hub())?.invite(role);
-    if (made?.ok) setInvite({ ...made.value, who: terms().roles[role] });
+    if (made?.ok) setInvite({ ...made.value, role, tester: null });
   };
   const codes = new Map(records.tester.map(({ body, revision }) => [revision.id, body.code]));
   return (

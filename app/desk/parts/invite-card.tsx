@@ -1,16 +1,9 @@
-/** A one-time code to join with, as letters and as a square code to scan. */
-import { encode } from 'uqr';
+/** A one-time code to join with, as letters and as a square code to scan; it says whose phone joins what as what. */
+import type { Role } from '../../../core/records/index.ts';
 import { formatDateTime } from '../../parts/format.ts';
+import { session } from '../../parts/state.ts';
 import { d } from '../../words/index.ts';
-
-/** The square code as one path, a unit square a module, with the quiet border that scanners need. */
-const pathOf = (text: string) => {
-  const { data, size } = encode(text, { border: 4 });
-  const path = data
-    .flatMap((row, y) => row.map((dark, x) => (dark ? `M${x},${y}h1v1h-1z` : '')))
-    .join('');
-  return { path, size };
-};
+import { SquareCode } from './square-code.tsx';
 
 /** Whether nothing but this machine reaches that name. */
 const isLocal = (name: string): boolean => /^(localhost|127\.|\[?::1)/.test(name);
@@ -18,25 +11,28 @@ const isLocal = (name: string): boolean => /^(localhost|127\.|\[?::1)/.test(name
 export interface Invite {
   readonly code: string;
   readonly expiresAt: number;
-  readonly who: string;
+  readonly role: Role;
+  /** The tester's code; null for leads and specialists. */
+  readonly tester: string | null;
 }
 
-export const InviteCard = ({ code, expiresAt, who }: Invite) => {
-  // The code stands after the #: a browser keeps that part to itself, so it is in no log.
-  const link = `${location.origin}/join#${code}`;
-  const { path, size } = pathOf(link);
+/** The code stands after the #: a browser keeps that part to itself, so it is in no log. */
+export const inviteAddress = (code: string): string => `${location.origin}/join#${code}`;
+
+export const InviteCard = ({ code, expiresAt, role, tester }: Invite) => {
+  const link = inviteAddress(code);
+  const group = session.value?.groupName ?? '';
+  const words = d().testers;
   return (
     <div class="sheet" role="status">
-      <p>{d().testers.scan(who)}</p>
-      <svg class="qr" viewBox={`0 0 ${size} ${size}`} role="img" aria-label={link}>
-        <path d={path} fill="#000" shape-rendering="crispEdges" />
-      </svg>
+      <p>{words.joins[role](group, tester ?? '')}</p>
+      <SquareCode address={link} />
       <p class="code">{code}</p>
       <p class="small">
         <a href={link}>{link}</a>
       </p>
-      {isLocal(location.hostname) && <p class="small">{d().testers.localOnly}</p>}
-      <p class="soft small">{d().testers.validUntil(formatDateTime(expiresAt))}</p>
+      {isLocal(location.hostname) && <p class="small">{words.localOnly}</p>}
+      <p class="soft small">{words.validUntil(formatDateTime(expiresAt))}</p>
     </div>
   );
 };

@@ -6,6 +6,7 @@ import { formatDate, formatDateTime } from '../../parts/format.ts';
 import { p } from '../../words/index.ts';
 import {
   draftOfHandOut,
+  isOutNow,
   readHandOutDraft,
   readReturn,
   type HandOutTrouble,
@@ -105,7 +106,7 @@ const Row = (
           <Button kind="quiet" aria-label={label} onClick={() => setEditing(true)}>
             {words.edit}
           </Button>
-          {body.until === undefined && (
+          {isOutNow(body, review.nowMs) && (
             <Button
               kind="quiet"
               aria-label={words.backOf(pair, tester)}

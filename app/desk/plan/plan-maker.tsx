@@ -4,21 +4,24 @@ import { ALLOWED_MM, type DrawnPlan, type PlanAnswer } from '../../../core/panel
 import { isIn, ranges, type HandOutPlan, type RecordId } from '../../../core/records/index.ts';
 import { byCode } from '../../../core/review/index.ts';
 import { parseDecimal } from '../../../core/units/index.ts';
-import { Button, Choices, Notice } from '../../parts/controls/controls.tsx';
-import { toInstant, toLocalMinute } from '../../parts/instant.ts';
+import { Button, Choices, Field, Notice } from '../../parts/controls/controls.tsx';
+import { toInstant } from '../../parts/instant.ts';
 import { typedWhole } from '../../drafts/typed.ts';
 import { d } from '../../words/index.ts';
 import { askWorker, namesIn, type TabProps } from '../desk-state.ts';
-import { DateTimeField, saveRecord, TextField, Unfold } from '../parts/form-parts.tsx';
+import { HowSure } from '../frame/how-sure.tsx';
+import { saveRecord, TextField, Unfold } from '../parts/form-parts.tsx';
 import { numberTrouble } from '../parts/in-range.ts';
 import { BalanceInWords } from './balance-in-words.tsx';
+import { morningOf, toDay } from './day.ts';
+import type { RoomIn } from './plan-fit.ts';
 import { PlanTable } from './plan-table.tsx';
 import { planBody, questionOf, type PlanChoice } from './plan-work.ts';
 
 /** A new seed for each plan: the one thing that must not be the same twice. */
 const newSeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;
 
-type Props = TabProps & { readonly onSaved: (id: RecordId) => void };
+type Props = TabProps & { readonly room: RoomIn; readonly onSaved: (id: RecordId) => void };
 
 export const PlanMaker = (props: Props) => {
   const words = d().panel.plan;
@@ -36,7 +39,13 @@ interface Draft {
   readonly body: HandOutPlan;
 }
 
-const Maker = ({ records, review, onSaved, close }: Props & { readonly close: () => void }) => {
+const Maker = ({
+  records,
+  review,
+  room,
+  onSaved,
+  close,
+}: Props & { readonly close: () => void }) => {
   const words = d().panel.plan;
   const names = namesIn(review, records);
   const withPairs = review.rounds.filter(({ id }) =>
@@ -49,7 +58,7 @@ const Maker = ({ records, review, onSaved, close }: Props & { readonly close: ()
   const [periods, setPeriods] = useState('2');
   const [weeks, setWeeks] = useState('3');
   const [allowed, setAllowed] = useState(String(ALLOWED_MM));
-  const [from, setFrom] = useState(toLocalMinute(Date.now()));
+  const [from, setFrom] = useState(toDay(Date.now()));
   const [outComeBack, setOutComeBack] = useState(true);
   const [away, setAway] = useState<ReadonlyMap<RecordId, readonly number[]>>(
     new Map(testers.map(({ revision }) => [revision.id, []])),
@@ -74,7 +83,7 @@ const Maker = ({ records, review, onSaved, close }: Props & { readonly close: ()
   const draw = async () => {
     const weeksEach = typedWhole(weeks, 1, 26);
     const allowedMm = parseDecimal(allowed);
-    const start = Date.parse(from);
+    const start = morningOf(from);
     setDraft(null);
     if (
       periodCount === 0 ||
@@ -151,7 +160,18 @@ const Maker = ({ records, review, onSaved, close }: Props & { readonly close: ()
           onInput={setAllowed}
           numeric
         />
-        <DateTimeField label={words.from} value={from} onInput={setFrom} />
+        <Field label={words.from}>
+          {(ids) => (
+            <input
+              class="input"
+              type="date"
+              required
+              {...ids}
+              value={from}
+              onInput={(event) => setFrom(event.currentTarget.value)}
+            />
+          )}
+        </Field>
       </div>
       <label class="row">
         <input
@@ -225,7 +245,7 @@ const Maker = ({ records, review, onSaved, close }: Props & { readonly close: ()
       </div>
       {draft && (
         <section class="stack" aria-live="polite">
-          <PlanTable records={records} review={review} plan={draft.body} />
+          <PlanTable records={records} review={review} plan={draft.body} room={room} />
           {draft.drawn.empty.length > 0 && (
             <Notice tone="warn">{words.empty(draft.drawn.empty.length)}</Notice>
           )}
@@ -237,12 +257,17 @@ const Maker = ({ records, review, onSaved, close }: Props & { readonly close: ()
           {draft.choice.pairsOut + draft.choice.pairsWithdrawn > 0 && (
             <p class="soft">{words.leftOut(draft.choice.pairsOut, draft.choice.pairsWithdrawn)}</p>
           )}
-          <BalanceInWords
-            balance={draft.drawn.balance}
-            basis={draft.drawn.basis}
-            least={draft.drawn.least}
-          />
-          <p class="soft small">{words.seed(draft.body.seed)}</p>
+          <HowSure>
+            {/* One round is handed out, not compared. */}
+            {draft.body.rounds.length > 1 && (
+              <BalanceInWords
+                balance={draft.drawn.balance}
+                basis={draft.drawn.basis}
+                least={draft.drawn.least}
+              />
+            )}
+            <p class="soft small">{words.seed(draft.body.seed)}</p>
+          </HowSure>
           <div class="row">
             <Button kind="main" onClick={() => void save()}>
               {words.save}

@@ -1,11 +1,14 @@
-import { p } from '../../words/index.ts';
-import { Plan } from './plan.tsx';
-import { PlaceHead } from '../frame/place.tsx';
 import type { PlaceProps } from '../desk-state.ts';
+import { InvitesPage } from './invites-page.tsx';
+import { PlanPage } from './plan-page.tsx';
+import { SlipsPage } from './slips-page.tsx';
+import './plan.css';
 
-export const PlanPlace = (props: PlaceProps) => (
-  <>
-    <PlaceHead headline={p().frame.places.testers} />
-    <Plan {...props} />
-  </>
-);
+export const PlanPlace = ({ rest, ...props }: PlaceProps) =>
+  rest[0] === 'slips' ? (
+    <SlipsPage {...props} />
+  ) : rest[0] === 'invites' ? (
+    <InvitesPage {...props} />
+  ) : (
+    <PlanPage {...props} />
+  );

@@ -1,31 +1,55 @@
-/** A plan as a table: testers by periods, a pair in each place. In print the rounds are left out: it stays blind. */
-import type { HandOutPlan, RecordId } from '../../../core/records/index.ts';
+/** A plan as a table: testers by periods, in each place the pair, its size and last, and the room in front. */
+import type { HandOutPlan } from '../../../core/records/index.ts';
 import { byCode } from '../../../core/review/index.ts';
-import { Button } from '../../parts/controls/controls.tsx';
-import { formatDate } from '../../parts/format.ts';
-import { d } from '../../words/index.ts';
+import { periodStartMs, type PlannedPlace } from '../../../core/panel/index.ts';
+import { formatDate, formatSize } from '../../parts/format.ts';
+import { d, p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
-import { handedOut } from './plan-work.ts';
+import { linksOf } from '../frame/route.ts';
+import type { RoomIn } from './plan-fit.ts';
+import { RoomSign } from './room-sign.tsx';
+import { handedOut } from './settle-plan.ts';
 
-const WEEK_MS = 7 * 86_400_000;
+type Props = TabProps & { readonly plan: HandOutPlan; readonly room: RoomIn };
 
-export const PlanTable = (
-  props: TabProps & {
-    readonly plan: HandOutPlan;
-    readonly onDropOut?: (tester: RecordId) => void;
-  },
-) => {
+const Place = (props: Props & { readonly place: PlannedPlace; readonly made: boolean }) => {
+  const { records, review, place, made, room } = props;
+  const words = p().plan;
+  const names = namesIn(review, records);
+  const pair = records.pair.find(({ revision }) => revision.id === place.pair)?.body;
+  const last = records.round.find(({ revision }) => revision.id === place.round)?.body.last;
+  const own = [
+    place.from && formatDate(place.from),
+    place.until && `– ${formatDate(place.until)}`,
+  ].filter(Boolean);
+  return (
+    <div>
+      <a href={linksOf(review.project.id).pair(place.pair)}>{names.pair(place.pair)}</a>{' '}
+      {pair && formatSize(pair.sizeMm)}
+      {own.length > 0 && ` ${own.join(' ')}`}
+      {/* In print the rounds are left out: it stays blind. */}
+      <span class="soft small no-print">
+        {` ${d().joined.clauses([names.round(place.round), last?.name ?? `${words.last}: ${words.lastUnknown}`])} `}
+        <RoomSign room={room(place.tester, place.pair)} />
+        {made && ` ✓ ${d().panel.plan.handedOut}`}
+      </span>
+    </div>
+  );
+};
+
+export const PlanTable = (props: Props) => {
   const words = d().panel.plan;
-  const { records, review, plan, onDropOut } = props;
+  const { records, review, plan } = props;
   const names = namesIn(review, records);
   const periods = Array.from({ length: plan.periods }, (_, period) => period);
-  const firstDay = (period: number) =>
-    formatDate(Date.parse(plan.from) + period * plan.weeksPerPeriod * WEEK_MS);
   const made = handedOut(plan, records);
-  const rows = plan.testers.map((one) => ({ ...one, code: names.tester(one.tester) })).sort(byCode);
+  const called = new Map(records.tester.map(({ body, revision }) => [revision.id, body.name]));
+  const rows = plan.testers
+    .map((one) => ({ ...one, code: names.tester(one.tester), name: called.get(one.tester) }))
+    .sort(byCode);
   return (
     <div class="table-wrap" tabIndex={0} role="region" aria-label={words.title}>
-      <table>
+      <table class="place-table">
         <thead>
           <tr>
             <th scope="col">{words.tester}</th>
@@ -33,35 +57,25 @@ export const PlanTable = (
               <th scope="col" key={period}>
                 {words.period(period + 1)}
                 <br />
-                <span class="soft small">{firstDay(period)}</span>
+                <span class="soft small">{formatDate(periodStartMs(plan, period))}</span>
               </th>
             ))}
-            {onDropOut && (
-              <th scope="col" class="no-print">
-                {words.dropOut}
-              </th>
-            )}
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ tester, code, away = [], droppedOutAt = Infinity }) => (
+          {rows.map(({ tester, code, name, away = [], droppedOutAt = Infinity }) => (
             <tr key={tester}>
-              <th scope="row">{code}</th>
+              <th scope="row">{[code, name].filter(Boolean).join(' ')}</th>
               {periods.map((period) => {
-                const place = plan.places.find(
+                const places = plan.places.filter(
                   (one) => one.tester === tester && one.period === period,
                 );
                 return (
                   <td key={period}>
-                    {place ? (
-                      <>
-                        <strong>{names.pair(place.pair)}</strong>
-                        <span class="soft small no-print">{` ${names.round(place.round)}`}</span>
-                        {made.has(place) && (
-                          <span class="small no-print">{` ✓ ${words.handedOut}`}</span>
-                        )}
-                      </>
-                    ) : (
+                    {places.map((place) => (
+                      <Place key={place.pair} {...props} place={place} made={made.has(place)} />
+                    ))}
+                    {places.length === 0 && (
                       <span class="soft">
                         {period >= droppedOutAt
                           ? words.gone
@@ -73,19 +87,6 @@ export const PlanTable = (
                   </td>
                 );
               })}
-              {onDropOut && (
-                <td class="no-print">
-                  {droppedOutAt === Infinity && (
-                    <Button
-                      kind="quiet"
-                      aria-label={words.dropOutName(code)}
-                      onClick={() => onDropOut(tester)}
-                    >
-                      {words.dropOut}
-                    </Button>
-                  )}
-                </td>
-              )}
             </tr>
           ))}
         </tbody>

@@ -13,12 +13,12 @@ export const sendHandOutFile = async (tester: RecordId): Promise<void> => {
 };
 
 /** Asks the hub for a code; null where there is none, after saying so. */
-export const inviteTester = async (tester: RecordId, who: string): Promise<Invite | null> => {
+export const inviteTester = async (tester: RecordId, code: string): Promise<Invite | null> => {
   // The hub must know the tester before it can invite them.
   await store.sync();
   const hub = await store.hub();
   const made = await hub?.invite('tester', tester);
-  if (made?.ok) return { ...made.value, who };
+  if (made?.ok) return { ...made.value, role: 'tester', tester: code };
   showToast({ text: hub ? d().trouble : d().testers.needsHub });
   return null;
 };

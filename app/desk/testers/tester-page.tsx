@@ -7,6 +7,7 @@ import { showToast } from '../../parts/controls/toast.tsx';
 import { formatDate } from '../../parts/format.ts';
 import { session, store } from '../../parts/state.ts';
 import { d, p, t } from '../../words/index.ts';
+import { isOutNow } from '../../drafts/hand-out.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { OpenForm } from '../parts/form-parts.tsx';
 import { PlaceHead, type Crumb } from '../frame/place.tsx';
@@ -58,7 +59,7 @@ const Actions = (props: Props) => {
   if (!of) return null;
   const held = records['hand-out'].filter(
     ({ body }) =>
-      body.project === review.project.id && body.tester === look.id && body.until === undefined,
+      body.project === review.project.id && body.tester === look.id && isOutNow(body, review.nowMs),
   );
   if (act === 'take-back' && held.length > 0)
     return (

@@ -2,6 +2,7 @@
 import type { Context, Hono, MiddlewareHandler } from 'hono';
 import { getCookie, setCookie } from 'hono/cookie';
 import {
+  invitedRequest,
   joinRequest,
   newRecordId,
   renewRequest,
@@ -11,7 +12,7 @@ import {
 import { bodyOf, fail, noteDone, tooMany, type Env, type HubDeps } from '../answers.ts';
 import { createGuesses } from '../guesses.ts';
 import { ownPage } from '../own-page.ts';
-import { joinByInvite, renewToken, type Joined } from '../store/members.ts';
+import { joinByInvite, lookAtInvite, renewToken, type Joined } from '../store/members.ts';
 import { keepReturn, returnBySecret } from '../store/returning.ts';
 
 /**
@@ -82,6 +83,21 @@ export const joining = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: Hu
     await keepReturn(db, joined.group, device, token, secret);
     setReturnCookie(c, secret);
     return welcome(c, joined, device, 'join');
+  });
+
+  // Before a device joins: whoever holds a code may join by it, so it tells nobody more. A wrong one is a guess.
+  api.post('/invited', ownPagesOnly, async (c) => {
+    const forgive = guesses.takeCode(addressOf(c), now());
+    if (!forgive) return tooMany(c, 600);
+    const body = await bodyOf(c, invitedRequest);
+    if (!body.ok) {
+      forgive();
+      return body.answer;
+    }
+    const invited = await lookAtInvite(db, body.value.code, now());
+    if (!invited) return fail(c, 'unknown-code');
+    forgive();
+    return c.json(invited);
   });
 
   // For a device whose browser cleared its storage, and with it the token.

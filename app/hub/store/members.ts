@@ -146,6 +146,59 @@ export const addInvite = async (
   return expires;
 };
 
+/** What an invite that can still be used says. */
+export interface Invited {
+  readonly groupName: string;
+  readonly role: Role;
+  /** What the group calls the tester; null for leads and specialists, and where the record is not here. */
+  readonly tester: string | null;
+}
+
+/** The code by which the group calls a tester, by the record as it stands. */
+const codeOfTester = async (
+  db: HubDatabase,
+  group: string,
+  tester: string,
+): Promise<string | null> => {
+  const head = await db
+    .selectFrom('revisions')
+    .select('json')
+    .where('group_id', '=', group)
+    .where('id', '=', tester)
+    .where('kind', '=', 'tester')
+    .orderBy('stamp', 'desc')
+    .orderBy('hash', 'desc')
+    .limit(1)
+    .executeTakeFirst();
+  if (!head?.json) return null;
+  const { body } = JSON.parse(head.json) as { body: { code?: unknown } | null };
+  return typeof body?.code === 'string' ? body.code : null;
+};
+
+/** What a code would make of a device, without using it; null where there is no such code, or it is used or too old. */
+export const lookAtInvite = async (
+  db: HubDatabase,
+  code: string,
+  nowMs: number,
+): Promise<Invited | null> => {
+  const invite = await db
+    .selectFrom('invites')
+    .innerJoin('groups', 'groups.group_id', 'invites.group_id')
+    .select(['invites.group_id', 'name', 'role', 'member_id'])
+    .where('code_hash', '=', sha256OfText(code))
+    .where('used_by', 'is', null)
+    .where('expires_ms', '>=', nowMs)
+    .executeTakeFirst();
+  if (!invite) return null;
+  const { group_id, name, role, member_id } = invite;
+  return {
+    groupName: name,
+    role: role as Role,
+    tester:
+      role === 'tester' && member_id !== null ? await codeOfTester(db, group_id, member_id) : null,
+  };
+};
+
 export interface Join {
   readonly code: string;
   /** The token of the member that this device was before, where it was one. */

@@ -66,6 +66,9 @@ export const handOutPlanSchema = z.looseObject({
         period: wholeIn(ranges.periodAt),
         pair: idField,
         round: idField,
+        /** Its own days, where a tester stopped or took over within the period; absent: the period's. */
+        from: z.optional(instantField),
+        until: z.optional(instantField),
       }),
     )
     .check(z.maxLength(2400)),

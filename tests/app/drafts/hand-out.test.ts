@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   draftOfHandOut,
+  isOutNow,
   readHandOutDraft,
   readReturn,
   sinceInstant,
@@ -104,6 +105,24 @@ describe('the dates of a hand-out that are put right', () => {
       why: 'not-yet',
     });
     expect(read({ until: local('2026-05-03T08:00Z') })).toMatchObject({ why: 'before-from' });
+  });
+
+  it('may lie ahead where they were agreed ahead', () => {
+    const ahead = {
+      ...handOut(3, '2026-06-22T08:00Z'),
+      body: { ...handOut(3, '2026-06-22T08:00Z').body, from: '2026-06-01T08:00Z' },
+    };
+    const moved = { from: local('2026-06-02T08:00Z'), until: local('2026-06-20T08:00Z') };
+    const draft = { ...draftOfHandOut(ahead.body), ...moved };
+    expect(readHandOutDraft(draft, ahead, [], now)).toMatchObject({ ok: true });
+    expect(isOutNow(ahead.body, now)).toBe(false);
+    // A running one keeps its beginning in the past; its end, agreed ahead, may be moved.
+    const running = handOut(3, '2026-06-22T08:00Z');
+    expect(isOutNow(running.body, now)).toBe(true);
+    const [from, until] = [local('2026-06-02T08:00Z'), local('2026-06-20T08:00Z')];
+    const own = draftOfHandOut(running.body);
+    expect(readHandOutDraft({ ...own, until }, running, [], now)).toMatchObject({ ok: true });
+    expect(readHandOutDraft({ ...own, from }, running, [], now)).toMatchObject({ why: 'not-yet' });
   });
 
   it('do not reach into another hand-out of the same pair', () => {

@@ -98,7 +98,10 @@ const upload = (caller: Caller, { sha256, bytes }: { sha256: Sha256; bytes: Uint
 
 beforeAll(async () => {
   hub = await testHub();
-  app = createHub({ db: hub.db, now: Date.now, random });
+  app = createHub({
+    ...{ db: hub.db, now: Date.now, random },
+    addressOf: (c) => c.req.header('test-address') ?? 'unknown',
+  });
   const other = idOf(90);
   await makeGroup(hub.db, other, 'Other group', Date.now());
   tokens.revoked = await join('tester', deviceOf('revoked'), idOf(3));
@@ -166,6 +169,15 @@ const endpoints: Readonly<
       'with a code that is not there',
       'join',
       post({ code: '0000000000', token: 'y'.repeat(43), device: 'e'.repeat(16) }),
+      [403, 403, 403, 403, 403, 403, 403],
+    ],
+  ],
+  'POST /v1/invited': [
+    [
+      'with a code that is not there',
+      'invited',
+      // From an address of its own: its guesses are not those of the rows beside it.
+      { ...post({ code: '0000000000' }), headers: { 'test-address': '192.0.2.7' } },
       [403, 403, 403, 403, 403, 403, 403],
     ],
   ],
@@ -271,6 +283,74 @@ describe('each endpoint', () => {
     expect(Object.keys(entry ?? {}).sort()).toEqual(
       ['atMs', 'device', 'entry', 'member', 'subject', 'what'].sort(),
     );
+  });
+});
+
+describe('a code that is looked at before it is used', () => {
+  const look = async (code: string, at = Date.now()) => {
+    const later = createHub({ db: hub.db, now: () => at, random });
+    const answer = await later.request('http://hub.test/v1/invited', {
+      ...post({ code }),
+      headers: OWN_PAGE,
+    });
+    return { status: answer.status, said: (await answer.json()) as Record<string, unknown> };
+  };
+  const invite = async (role: Role, member: RecordId | null) => {
+    const code = newInviteCode(random);
+    await addInvite(hub.db, hub.group, code, role, member, Date.now());
+    return code;
+  };
+
+  it('says group, role and tester, no more, and can be used after', async () => {
+    const code = await invite('tester', tester);
+    for (const _ of [1, 2]) {
+      const { status, said } = await look(code);
+      expect(status).toBe(200);
+      expect({ ...said, groupName: typeof said['groupName'] }).toEqual({
+        ...{ groupName: 'string', role: 'tester', tester: 'T01' },
+      });
+    }
+    const device = '5e'.repeat(8);
+    const joined = await call('join', undefined, post({ code, token: newToken(), device }));
+    expect(joined.status).toBe(200);
+    // A code that was used says nothing any more.
+    expect(await look(code)).toMatchObject({ status: 403, said: { error: 'unknown-code' } });
+  });
+
+  it('names no tester to leads and specialists, nor one that is not in the log', async () => {
+    expect((await look(await invite('lead', null))).said).toMatchObject({
+      role: 'lead',
+      tester: null,
+    });
+    expect((await look(await invite('specialist', null))).said).toMatchObject({ tester: null });
+    expect((await look(await invite('tester', idOf(77)))).said).toMatchObject({ tester: null });
+  });
+
+  it('says nothing once it has expired', async () => {
+    const code = await invite('tester', tester);
+    expect((await look(code, Date.now() + 73 * 3_600_000)).status).toBe(403);
+  });
+
+  it('is held to the limits of joining: a wrong one is a guess, a right one costs nothing', async () => {
+    const guarded = createHub({ db: hub.db, now: Date.now, random, addressOf: () => '192.0.2.9' });
+    const ask = (code: string) =>
+      guarded.request('http://hub.test/v1/invited', { ...post({ code }), headers: OWN_PAGE });
+    const right = await invite('lead', null);
+    for (let at = 0; at < 30; at++) expect((await ask(right)).status).toBe(200);
+    for (let at = 0; at < 20; at++) expect((await ask('0000000000')).status).toBe(403);
+    expect((await ask('0000000000')).status).toBe(429);
+    expect((await ask(right)).status).toBe(429);
+    const join = post({ code: right, token: newToken(), device: '6e'.repeat(8) });
+    const joined = await guarded.request('http://hub.test/v1/join', { ...join, headers: OWN_PAGE });
+    expect(joined.status).toBe(429);
+  });
+
+  it('is for the pages of the hub alone', async () => {
+    const answer = await app.request('http://hub.test/v1/invited', {
+      ...post({ code: await invite('lead', null) }),
+      headers: { ...OWN_PAGE, 'sec-fetch-site': 'same-site' },
+    });
+    expect(answer.status).toBe(403);
   });
 });
 

@@ -99,7 +99,7 @@ describe('the review of the demo', () => {
     expect(long.out).toMatch(/e-value > 1.000.000/);
     expect(long.out).toContain('interval');
     const chinese = await review(demo, '--language', 'zh');
-    expect(chinese.out).not.toMatch(/e 值|p 值|95 %|区间|校正/);
+    expect(chinese.out).not.toMatch(/e 值|p 值|95 %|置信|校正/);
   });
 });
 

@@ -14,7 +14,17 @@ const messages = (tree: Tree, path = ''): [string, unknown][] =>
       : [[path + key, value]],
   );
 
-const parts = ['about', 'glossary', 'phone', 'file', 'care', 'entry', 'desk', 'terminal'] as const;
+const parts = [
+  'about',
+  'glossary',
+  'phone',
+  'file',
+  'care',
+  'entry',
+  'join',
+  'desk',
+  'terminal',
+] as const;
 const english = languageFile('en');
 
 describe.each(languages)('language file %s', (id) => {
@@ -57,7 +67,7 @@ describe('Chinese', () => {
   });
 
   it('does not fall back on English words', () => {
-    for (const part of ['phone', 'file', 'care', 'entry', 'desk'] as const)
+    for (const part of ['phone', 'file', 'care', 'entry', 'join', 'desk'] as const)
       for (const [path, message] of messages(languageFile('zh')[part]))
         if (typeof message === 'string' && /[a-z]{4}/i.test(message))
           expect(message, path).toMatch(

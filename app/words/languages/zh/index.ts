@@ -6,5 +6,6 @@ export { phone } from './phone.ts';
 export { file } from './file.ts';
 export { care } from './care.ts';
 export { entry } from './entry.ts';
+export { join } from './join.ts';
 export { desk } from './desk/index.ts';
 export { terminal } from './terminal.ts';

@@ -2,6 +2,7 @@
 import { changes } from './changes.ts';
 import { frame } from './frame.ts';
 import { pairs } from './pairs.ts';
+import { plan } from './plan.ts';
 import { brief, report, rounds } from './rounds.ts';
 import { runs } from './runs.ts';
 import { sheet } from './sheet.ts';
@@ -18,6 +19,7 @@ export const places = {
   changes,
   frame,
   pairs,
+  plan,
   report,
   rounds,
   runs,

@@ -4,6 +4,7 @@ import { withSpaces } from './apart.ts';
 import { changes } from './changes.ts';
 import { frame } from './frame.ts';
 import { pairs } from './pairs.ts';
+import { plan } from './plan.ts';
 import { brief, report, rounds } from './rounds.ts';
 import { runs } from './runs.ts';
 import { sheet } from './sheet.ts';
@@ -20,6 +21,7 @@ export const places: PlaceWords = withSpaces({
   changes,
   frame,
   pairs,
+  plan,
   report,
   rounds,
   runs,

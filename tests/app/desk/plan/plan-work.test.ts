@@ -1,4 +1,4 @@
-/** From the demo's records to a plan, its hand-outs, and the plan without a tester. */
+/** From the demo's records to a plan, and the plan without a tester. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { drawPlan } from '../../../../core/panel/index.ts';
@@ -9,10 +9,8 @@ import {
   readBundle,
   unpackBundle,
   viewOfHeads,
-  type HandOut,
   type HandOutPlan,
   type RecordId,
-  type RecordOf,
 } from '../../../../core/records/index.ts';
 import { millimetres } from '../../../../core/units/index.ts';
 import {
@@ -20,10 +18,7 @@ import {
   drawnAnew,
   dropOut,
   footLengthOf,
-  handedOut,
-  handOutPeriod,
   leastOf,
-  nextPeriod,
   planBody,
   questionOf,
   type PlanForm,
@@ -57,21 +52,6 @@ const savedPlan = (): HandOutPlan => {
   if (!answer.ok) throw new Error(answer.why);
   return planBody(choice, answer.plan, about);
 };
-
-/** The records after these hand-outs were saved. */
-const withHandOuts = (made: readonly HandOut[], ended: ReadonlySet<RecordId> = new Set()) => ({
-  ...records,
-  'hand-out': [
-    ...records['hand-out'].map((one) =>
-      ended.has(one.revision.id) ? { ...one, body: { ...one.body, until: AT } } : one,
-    ),
-    ...made.map((body, at) => ({
-      kind: 'hand-out' as const,
-      body,
-      revision: { id: `made ${at}` } as unknown as RecordOf<'hand-out'>['revision'],
-    })),
-  ],
-});
 
 describe('the question of a plan', () => {
   it('takes the pairs that can be handed out and says how many it leaves out', () => {
@@ -111,63 +91,21 @@ describe('the question of a plan', () => {
   });
 });
 
-describe('handing out a period', () => {
-  it('waits for pairs that are still out or withdrawn, and hands out the rest blind', () => {
-    const plan = savedPlan();
-    const todo = handOutPeriod(plan, 0, records, AT);
-    const first = plan.places.filter(({ period }) => period === 0);
-    expect(todo.give.length + todo.cannot.length).toBe(first.length);
-    expect(todo.takeBack).toEqual([]);
-    expect(todo.give.length).toBeGreaterThan(0);
-    expect(todo.give.every(({ blind, from }) => blind && from === AT)).toBe(true);
-    expect(new Set(todo.cannot.map(({ why }) => why))).toEqual(new Set(['out']));
-    const withdrawn = {
-      ...records,
-      'stop-use': [
-        ...records['stop-use'],
-        ...records['stop-use']
-          .slice(0, 1)
-          .map((one) => ({ ...one, body: { ...one.body, pairs: [first[0]?.pair as RecordId] } })),
-      ].map((one) => ({ ...one, body: { ...one.body, until: undefined } })) as never,
-    };
-    expect(handOutPeriod(plan, 0, withdrawn, AT).cannot.map(({ why }) => why)).toContain(
-      'withdrawn',
-    );
-  });
-
-  it('knows what it handed out, and takes it back for the next period', () => {
-    const plan = savedPlan();
-    const out = new Set(records['hand-out'].map(({ revision }) => revision.id));
-    const free = withHandOuts([], out);
-    const { give } = handOutPeriod(plan, 0, free, AT);
-    const first = plan.places.filter(({ period }) => period === 0);
-    expect(give).toHaveLength(first.length);
-    expect(nextPeriod(plan, free)).toBe(0);
-    const after = withHandOuts(give, out);
-    expect([...handedOut(plan, after).keys()]).toEqual(first);
-    expect(nextPeriod(plan, after)).toBe(1);
-    expect(handOutPeriod(plan, 0, after, AT).give).toEqual([]);
-    const second = handOutPeriod(plan, 1, after, AT);
-    expect(second.takeBack).toHaveLength(first.length);
-    expect(second.cannot).toEqual([]);
-    expect(second.give).toHaveLength(plan.places.filter(({ period }) => period === 1).length);
-  });
-});
-
 describe('a tester who drops out', () => {
-  it('keeps what was handed out, wears nothing later, and leaves the rest no less even', () => {
+  it('keeps what is running, wears nothing later, and leaves the rest no less even', () => {
     const plan = savedPlan();
-    const out = new Set(records['hand-out'].map(({ revision }) => revision.id));
-    const { give } = handOutPeriod(plan, 0, withHandOuts([], out), AT);
-    const after = withHandOuts(give, out);
+    // In the second week: the first period runs, two are to come.
+    const at = '2026-12-05T08:00:00+00:00';
     for (const { tester } of plan.testers.slice(0, 4)) {
-      const asked = dropOut(plan, tester, 1, after);
+      const asked = dropOut(plan, tester, at, records);
       const answer = drawPlan(asked.question);
       if (!answer.ok) throw new Error(answer.why);
       const made = drawnAnew(plan, asked, answer.plan);
-      const early = (body: HandOutPlan) => body.places.filter(({ period }) => period === 0);
+      const early = (body: HandOutPlan) =>
+        body.places.filter(({ period, tester: who }) => period === 0 && who !== tester);
       expect(early(made.plan)).toEqual(early(plan));
-      expect(made.plan.places.some((one) => one.tester === tester && one.period > 0)).toBe(false);
+      const own = made.plan.places.filter((one) => one.tester === tester);
+      expect(own.every(({ period, until }) => period === 0 && until === at)).toBe(true);
       expect(made.plan.testers.find((one) => one.tester === tester)?.droppedOutAt).toBe(1);
       expect(made.before).toEqual(balanceOf(plan));
       expect(made.after).toEqual(balanceOf(made.plan));
@@ -184,7 +122,7 @@ describe('a tester who drops out', () => {
     const plan = savedPlan();
     const [one] = plan.testers;
     const tester = one?.tester as RecordId;
-    const answer = drawPlan(dropOut(plan, tester, 1, records).question);
+    const answer = drawPlan(dropOut(plan, tester, '2026-12-05T08:00:00+00:00', records).question);
     if (!answer.ok) throw new Error(answer.why);
     const others = (places: readonly { tester: RecordId; period: number }[]) =>
       places.filter((place) => place.tester !== tester).length;

@@ -21,7 +21,14 @@ export const testers = {
   height: 'Height, cm',
   invite: 'Invite',
   file: 'Hand-out file',
-  scan: (code: string) => `${code} scans this, or types the code:`,
+  joins: {
+    tester: (group: string, code: string) =>
+      `The phone that scans this, or types the code, joins ${group} as tester ${code}.`,
+    lead: (group: string) =>
+      `The device that scans this, or types the code, joins ${group} as a lead: it sees and changes everything.`,
+    specialist: (group: string) =>
+      `The device that scans this, or types the code, joins ${group} as a specialist: it reads findings and reports, nothing else.`,
+  },
   localOnly:
     'This address works on this machine only. For phones start the hub with --lan, or behind a web server.',
   validUntil: (date: string) => `Good once, until ${date}.`,

@@ -1,0 +1,15 @@
+/** A plan goes by days: which instant is a day that was typed, and which day is an instant? Local. Pure. */
+import { toLocalMinute } from '../../parts/instant.ts';
+
+/** A plan's day begins at eight: summer time moves it by an hour, and it stays the same day. */
+const MORNING = 'T08:00';
+
+/** As the browser's date control writes it, such as `2026-12-04`. */
+export const toDay = (ms: number): string => toLocalMinute(ms).slice(0, 10);
+
+/** Milliseconds since 1970 of the day's morning, some days later; not a number where no day was typed. */
+export const morningOf = (day: string, later = 0): number => {
+  const at = new Date(`${day}${MORNING}`);
+  at.setDate(at.getDate() + later);
+  return at.getTime();
+};

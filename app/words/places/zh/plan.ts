@@ -1,0 +1,135 @@
+import type { PlaceWords } from '../../types.ts';
+
+export const plan: PlaceWords['plan'] = {
+  name: '发鞋方案',
+  headline: (h, say) => {
+    switch (h.case) {
+      case 'no-pairs':
+        return '还没有样鞋可安排，请先添加样鞋。';
+      case 'no-testers':
+        return '还没有试穿员可安排，请先添加试穿员。';
+      case 'none':
+        return `${h.pairs} 双样鞋、${h.testers} 名试穿员，还没有方案。`;
+      case 'late':
+        return `${h.pairs} 双样鞋本应在 ${say.date(h.sinceMs)} 发出。`;
+      case 'to-agree':
+        return `${h.wearers} 名试穿员试穿 ${say.list(h.rounds.map(say.round))}，请确认方案。`;
+      case 'next':
+        return `${say.date(h.atMs)} 发出 ${h.pairs} 双样鞋。`;
+      case 'running':
+        return `${h.out} 双样鞋在外，到 ${say.date(h.endMs)} 为止。`;
+      case 'over':
+        return h.out === 0
+          ? `方案已于 ${say.date(h.endMs)} 结束。`
+          : `方案已于 ${say.date(h.endMs)} 结束，请收回 ${h.out} 双样鞋。`;
+    }
+  },
+  sentences: (all) => all.join(''),
+  starts: (parts) =>
+    parts.length < 2
+      ? ''
+      : `${parts.map(({ round, testers }) => `${testers} 人先穿 ${round}`).join('，')}。`,
+  rooms: (good, of) => `${of} 名试穿员中，${good} 人前方余量为 10 至 15 mm。`,
+  tooShort: (who) => `偏短：${who}。`,
+  tooLong: (who) => `偏长：${who}。`,
+  notMeasured: (who) => `未量脚长：${who}。`,
+  room: (mm, rough) => `${rough ? '约 ' : ''}${mm} mm`,
+  roomWord: { short: '偏短', good: '合适', long: '偏长' },
+  roomUnknown: '未量脚长',
+  roomKey: '较长一只脚前方的余量，通常为 10 至 15 mm。',
+  roomRough: '“约”：该轮未记录鞋楦，仅按尺码推算。',
+  dashed: '虚线为计划中。',
+  agree: '确认方案',
+  handOutOnly: (period) => `只发放第 ${period} 期`,
+  agreeHow: (out, back, first) =>
+    `确认后，从 ${first} 起，各按其日期发出 ${out} 双、收回 ${back} 双。`,
+  lateField: '实际发出时间',
+  lateHint: '方案定的日期已过，请填样鞋实际发出的时间。',
+  agreed: (n) => `已按方案的日期发出 ${n} 双`,
+  undo: '撤销',
+  undone: '已撤销',
+  cannot: {
+    withdrawn: (pair, tester) => `给 ${tester} 的 ${pair}：已停穿。`,
+    promised: (pair, tester) =>
+      `给 ${tester} 的 ${pair}：那段时间在别人手中，请先修改那次发鞋记录。`,
+  },
+  calendar: '哪双鞋何时在谁手中',
+  calendarSays: (pairs, testers, from, until) =>
+    `发鞋方案：${pairs} 双样鞋，${testers} 名试穿员，${from} 至 ${until}`,
+  today: '今天',
+  showAll: (n) => `显示全部 ${n} 双`,
+  when: '何时做什么',
+  printSlips: (n) => `打印 ${n} 张标签`,
+  slipsHint: '每双样鞋一张，带二维码',
+  printInvites: '打印邀请单',
+  invitesHint: '给还没加入的试穿员',
+  goOut: (n) => `发出 ${n} 双`,
+  comeBack: (n) => `收回 ${n} 双`,
+  goAndCome: (out, back) => `发出 ${out} 双，收回 ${back} 双`,
+  measureBack: '收回的样鞋请测量。',
+  allBack: '全部收回',
+  measureAll: '每双都要测量。',
+  outNow: (n) => `目前 ${n} 双在外`,
+  gets: (tester, pair, size) => `${tester} 领 ${pair}，${size}`,
+  has: (tester, pair, size) => `${tester} 手中是 ${pair}，${size}`,
+  pair: '样鞋',
+  size: '尺码',
+  last: '鞋楦',
+  lastUnknown: '未记录',
+  roomColumn: '前方余量',
+  days: '起止日期',
+  state: '状态',
+  states: { drawn: '计划中', agreed: '已确认', running: '在手中', over: '已结束', late: '逾期' },
+  span: (from, until) => `${from} – ${until}`,
+  stop: {
+    open: '有试穿员退出',
+    who: '谁退出？',
+    lastDay: '最后一天',
+    lastDayHint: '次日之前的安排都不变。',
+    past: '这一天已过：从现在起才改动。',
+    then: '样鞋由谁接手？',
+    reserve: (tester, rooms) => `${tester}：${rooms}`,
+    roomsAll: (room, n) => (n === 1 ? room : `${n} 双都是 ${room}`),
+    roomOf: (pair, room) => `${pair} ${room}`,
+    store: '没有人，留在库里',
+    draw: '为留下的人重新抽取其余部分',
+    nothingLeft: (tester) => `${tester} 在这个方案里已没有要穿的样鞋。`,
+    says: (tester, date) => `${tester} 在 ${date} 之后退出。`,
+    goTo: (pairs, tester) => `${pairs} 转给 ${tester}。`,
+    goesTo: (pair, tester) => `${pair} 转给 ${tester}。`,
+    stay: (pairs) => `留在库里：${pairs}。`,
+    redrawn: (n) => `有 ${n} 处改动。`,
+    take: (tester) => `改由 ${tester} 接手`,
+    leave: '留在库里',
+    keepDrawn: '采用新方案',
+    done: (tester) => `${tester} 已退出方案`,
+  },
+  slips: {
+    title: (n) => `有 ${n} 张标签要打印，每双样鞋一张。`,
+    none: '不再有样鞋发出，没有标签要打印。',
+    name: '标签',
+    sub: '沿线剪开，每张放进对应的鞋盒。标签上看不出是哪一轮。',
+    day: '日期',
+    allDays: '所有日期',
+    print: '打印标签',
+    pair: (code) => `样鞋 ${code}`,
+    size: (size) => `尺码 ${size}`,
+    for: (tester) => `交给 ${tester}`,
+    from: (from, until) => `${from} – ${until}`,
+    scan: '扫码即可记录穿这双鞋的跑步。',
+  },
+  invites: {
+    title: (n) => (n === 0 ? '所有试穿员都已加入。' : `还有 ${n} 名试穿员没有加入。`),
+    name: '邀请单',
+    sub: '每个代码只能用一次。生成新代码后，旧代码在到期前仍然有效。',
+    make: (n) => `生成 ${n} 个代码`,
+    making: (done, of) => `已生成 ${done} 个，共 ${of} 个……`,
+    print: '打印邀请单',
+    failed: (who) => `服务器没有给 ${who} 生成代码，请重试。`,
+    noHub: '没有服务器：请在试穿员列表里给每人发送发鞋文件。',
+    offline: '服务器没有应答，暂时无法邀请。',
+    joins: (group, tester) => `扫码的手机将以试穿员 ${tester} 的身份加入 ${group}。`,
+    type: (address) => `也可以打开 ${address}，输入：`,
+    until: (date) => `只能用一次，${date} 前有效。`,
+  },
+};
