@@ -16,7 +16,9 @@ export type Expected =
   /** The pair has come so far already. */
   | { readonly when: 'now' }
   | { readonly when: 'later'; readonly atMs: number }
-  /** Nobody has it, or whoever has it is silent. */
+  /** Whoever has it is silent: at their pace so far, from today on. */
+  | { readonly when: 'if-resumed'; readonly tester: RecordId; readonly atMs: number }
+  /** Nobody has it, or a silent tester who never ran in it. */
   | { readonly when: 'not-run' }
   /** It has been handed out, and nobody has run in it since. */
   | { readonly when: 'not-known' };
@@ -39,7 +41,7 @@ const paceOf = ({ runs }: LoggedPair, tester: RecordId, fromMs: number, nowMs: n
 /**
  * When the pair is expected to have come to `atM`.
  * @param atM distance on the pair, metres
- * @returns `later` with the instant in ms since 1970; `not-known` for a pair that is not in the log
+ * @returns `later` and `if-resumed` with the instant in ms since 1970; `not-known` for a pair that is not in the log
  */
 export const expectedAt = (
   log: Pick<ProjectLog, 'pairs' | 'spans' | 'heardMs' | 'nowMs'>,
@@ -52,10 +54,11 @@ export const expectedAt = (
   const leftM = atM - (own.curve.totalM.at(-1) ?? own.curve.carriedInM);
   if (leftM <= 0) return { when: 'now' };
   const held = own.spans.find((span) => isWithin(span, nowMs));
-  if (!held || silentOf(log).some(({ tester }) => tester === held.tester))
-    return { when: 'not-run' };
-  const pace = paceOf(own, held.tester, held.fromMs, nowMs);
-  return pace === null || pace === 0
-    ? { when: 'not-known' }
-    : { when: 'later', atMs: nowMs + (leftM / pace) * DAY_MS };
+  if (!held) return { when: 'not-run' };
+  const { tester } = held;
+  const isSilent = silentOf(log).some((one) => one.tester === tester);
+  const pace = paceOf(own, tester, held.fromMs, nowMs);
+  if (pace === null || pace === 0) return { when: isSilent ? 'not-run' : 'not-known' };
+  const atMs = nowMs + (leftM / pace) * DAY_MS;
+  return isSilent ? { when: 'if-resumed', tester, atMs } : { when: 'later', atMs };
 };

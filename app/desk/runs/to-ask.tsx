@@ -61,40 +61,38 @@ export const ToAsk = ({ records, review }: TabProps) => {
   const settled = review.pains.length + review.damages.length - pains.length - damages.length;
   const open = pains.length + damages.length + review.oddities.length + waiting;
   if (open + leftOut.length + settled === 0) return null;
-  const below = (
-    <>
+  const isDanger = pains.length + damages.length > 0;
+  return (
+    // What is settled needs nobody: it stays to be read, without a box.
+    <section
+      {...(open > 0 && {
+        class: isDanger ? 'paper to-ask to-ask-danger' : 'paper to-ask',
+        'aria-label': p().runs.needsYou,
+      })}
+    >
+      {open > 0 && <h2>{p().runs.needsYou}</h2>}
+      {open > 0 && (
+        <ul class="plain-list">
+          <Some of={pains} step={FIRST}>
+            {(one) => <PainItem key={one.run} records={records} review={review} of={one} />}
+          </Some>
+          <Some of={damages} step={FIRST}>
+            {(one) => <DamageItem key={one.id} records={records} review={review} of={one} />}
+          </Some>
+          {waiting > 0 && (
+            <li>
+              <a href={linksOf(review.project.id).place('waiting')}>{p().runs.decide(waiting)}</a>
+            </li>
+          )}
+        </ul>
+      )}
+      {review.oddities.length > 0 && <OddRuns records={records} review={review} />}
       {leftOut.map((line) => (
         <p key={line} class="soft small">
           {line}
         </p>
       ))}
       <Settled records={records} review={review} />
-    </>
-  );
-  // What is settled needs nobody: it stays to be read, without a box.
-  if (open === 0) return below;
-  const isDanger = pains.length + damages.length > 0;
-  return (
-    <section
-      class={isDanger ? 'paper to-ask to-ask-danger' : 'paper to-ask'}
-      aria-label={p().runs.needsYou}
-    >
-      <h2>{p().runs.needsYou}</h2>
-      <ul class="plain-list">
-        <Some of={pains} step={FIRST}>
-          {(one) => <PainItem key={one.run} records={records} review={review} of={one} />}
-        </Some>
-        <Some of={damages} step={FIRST}>
-          {(one) => <DamageItem key={one.id} records={records} review={review} of={one} />}
-        </Some>
-        {waiting > 0 && (
-          <li>
-            <a href={linksOf(review.project.id).place('waiting')}>{p().runs.decide(waiting)}</a>
-          </li>
-        )}
-      </ul>
-      {review.oddities.length > 0 && <OddRuns records={records} review={review} />}
-      {below}
     </section>
   );
 };

@@ -13,7 +13,7 @@ import type { RoundSummary } from '../../../core/review/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { heatLevel } from '../../parts/foot-map/heat.ts';
 import { ShoeDrawing, type DrawnZone } from '../../parts/foot-map/shoe-drawing.tsx';
-import { p, terms } from '../../words/index.ts';
+import { p, t, terms } from '../../words/index.ts';
 import { useWork, type TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { Picture } from '../frame/picture.tsx';
@@ -146,9 +146,14 @@ export const RoundMaps = (props: TabProps) => {
       {...(zones && { table: () => tableOf(rounds, zones, times) })}
     >
       <div class="maps-row" ref={drawings}>
-        {rounds.map((round, at) => (
-          <Round key={round.id} {...props} {...{ round, times, kind }} zones={zones?.[at]} />
-        ))}
+        {/* A map without its counts would say that nobody felt anything. */}
+        {zones ? (
+          rounds.map((round, at) => (
+            <Round key={round.id} {...props} {...{ round, times, kind }} zones={zones[at]} />
+          ))
+        ) : (
+          <p class="soft maps-loading">{t().loading}</p>
+        )}
       </div>
       <div class="maps-key">
         <HeatKey />

@@ -86,9 +86,13 @@ export const TesterTable = (
                 {row.lastRunMs === null ? '–' : formatDate(row.lastRunMs)}
               </td>
               <td class="right one-line cell-silent">
-                {row.silentDays !== null && !review.quiet?.testers.includes(row.tester) && (
-                  <Mark tone="open">{words.silentFor(row.silentDays)}</Mark>
-                )}
+                {row.silentDays !== null &&
+                  // The silence of the whole test is said once, above.
+                  (review.quiet?.testers.includes(row.tester) ? (
+                    <span class="soft">{words.silentFor(row.silentDays)}</span>
+                  ) : (
+                    <Mark tone="open">{words.silentFor(row.silentDays)}</Mark>
+                  ))}
               </td>
               <td class="cell-most">
                 {row.most && (

@@ -105,6 +105,11 @@ describe('the next check', () => {
       '样鞋 5 到 390 km 时测量（约 12）；也可测样鞋 6',
     ],
     [
+      { when: 'if-resumed', tester: idOf(20), atMs: 12 },
+      'Measure pair 5 at 390 km (about 12, if T20 runs again); also pair 6',
+      '样鞋 5 到 390 km 时测量（T20 若继续跑，约 12）；也可测样鞋 6',
+    ],
+    [
       { when: 'not-run' },
       'Measure pair 5 at 390 km (not being run now); also pair 6',
       '样鞋 5 到 390 km 时测量（目前没有人在跑）；也可测样鞋 6',

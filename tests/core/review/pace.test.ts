@@ -51,11 +51,19 @@ describe('when a pair is expected', () => {
     );
   });
 
-  it('is not said of a pair in nobody’s hands or with a silent tester', () => {
+  it('is not said of a pair in nobody’s hands, nor of one that a silent tester never ran in', () => {
     expect(expectedAt(opened([], 11), shoe, metres(60_000))).toEqual({ when: 'not-run' });
-    expect(expectedAt(opened([out, ...runsOn([3])], 11), shoe, metres(60_000))).toEqual({
-      when: 'not-run',
-    });
+    expect(expectedAt(opened([out], 11), shoe, metres(60_000))).toEqual({ when: 'not-run' });
+  });
+
+  it('hangs on a silent tester: at their pace, from today on', () => {
+    // 10 km in 9 days, the pause of eight days counting as seven; 50 km are left.
+    const expected = expectedAt(opened([out, ...runsOn([3])], 11), shoe, metres(60_000));
+    expect(expected).toMatchObject({ when: 'if-resumed', tester });
+    expect(expected.when === 'if-resumed' && expected.atMs - Date.parse(day(11))).toBeCloseTo(
+      45 * 86_400_000,
+      -1,
+    );
   });
 
   it('is not known before the first run, and past where the pair has come so far', () => {

@@ -83,6 +83,8 @@ export const verdict = {
         return 'it has come so far';
       case 'later':
         return `about ${say.date(expected.atMs)}`;
+      case 'if-resumed':
+        return `about ${say.date(expected.atMs)}, if ${say.tester(expected.tester)} runs again`;
       case 'not-run':
         return 'not being run now';
       case 'not-known':

@@ -71,6 +71,8 @@ export const verdict: PlaceWords['verdict'] = {
         return '已跑到';
       case 'later':
         return `约 ${say.date(expected.atMs)}`;
+      case 'if-resumed':
+        return `${say.tester(expected.tester)} 若继续跑，约 ${say.date(expected.atMs)}`;
       case 'not-run':
         return '目前没有人在跑';
       case 'not-known':
