@@ -87,8 +87,10 @@ export const SelectField = <T extends string>(props: {
   readonly options: readonly { readonly value: T; readonly label: string }[];
   readonly onChange: (value: T) => void;
   readonly optional?: boolean;
+  /** What is wrong with it. */
+  readonly error?: string | undefined;
 }) => (
-  <Field label={labelOf(props.label, props.optional)}>
+  <Field label={labelOf(props.label, props.optional)} error={props.error}>
     {(ids) => (
       <select
         class="input"
