@@ -177,7 +177,7 @@ export const OpenForm = (props: {
 
 /**
  * A form that says what is missing instead of saving it. `save` answers the trouble, or null when done; an empty text
- * where a field says it, which is then brought to the person.
+ * where a field says it, or a question (`data-ask`) waits at one, which is then brought to the person.
  */
 export const SmallForm = (props: {
   readonly save: () => Promise<string | null>;
@@ -192,7 +192,7 @@ export const SmallForm = (props: {
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => {
     if (!saving && trouble === '')
-      form.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus();
+      form.current?.querySelector<HTMLElement>('[aria-invalid], [data-ask]')?.focus();
   }, [saving, trouble]);
   const save = async () => {
     // A second press while the first is under way would save it twice.
