@@ -66,12 +66,18 @@ export const DateTimeField = (props: {
   /** What is wrong with it. */
   readonly error?: string | undefined;
   readonly optional?: boolean;
+  /** A day without its hour. */
+  readonly isDay?: boolean;
 }) => (
-  <Field label={props.label} hint={props.hint} error={props.error}>
+  <Field
+    label={labelOf(props.label, props.isDay && props.optional)}
+    hint={props.hint}
+    error={props.error}
+  >
     {(ids) => (
       <input
         class="input"
-        type="datetime-local"
+        type={props.isDay ? 'date' : 'datetime-local'}
         required={!props.optional}
         {...ids}
         value={props.value}
