@@ -69,7 +69,7 @@ const toleranceOf = (typed: string, nominal: number): number | null => {
 
 /** A part of the draft that was read, or everything that is wrong with it. */
 type Read<Part, Trouble> = Part | { readonly wrong: readonly Trouble[] };
-const isTrouble = <Part extends object, Trouble>(
+export const isTrouble = <Part extends object, Trouble>(
   read: Read<Part, Trouble>,
 ): read is { readonly wrong: readonly Trouble[] } => 'wrong' in read;
 
@@ -84,7 +84,7 @@ const figureTrouble = (
   value === null ? [{ field }] : isIn(value, range) ? [] : [{ field, range }];
 
 /** The dimension, or all of its fields that are wrong. */
-const readDimension = (draft: DimensionDraft): Read<Dimension, FieldTrouble> => {
+export const readDimension = (draft: DimensionDraft): Read<Dimension, FieldTrouble> => {
   const { measure, unit, foot } = draft;
   const site = draft.site.trim();
   const possible = rangeOf(measure, unit);

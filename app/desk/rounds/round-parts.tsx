@@ -18,6 +18,7 @@ import {
 import { type DimensionTrouble } from '../../drafts/round-reading.ts';
 import { labelOf, SelectField, TextField } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
+import { PasteDimensions } from './paste-dimensions.tsx';
 
 export interface PartProps {
   readonly draft: RoundDraft;
@@ -134,6 +135,7 @@ export const Blueprint = ({
       <Button kind="quiet" onClick={() => add(emptyDimension)}>
         {d().rounds.addDimension}
       </Button>
+      <PasteDimensions onAdd={(pasted) => change({ dimensions: [...dimensions, ...pasted] })} />
     </>
   );
 };
