@@ -13,6 +13,11 @@ export const bench: DeskWords['bench'] = {
   photos: '照片',
   readFile: '从表格（CSV）读入测量',
   template: '保存空白表格',
+  saveTable: (round) => `保存 ${round} 的表格`,
+  tableName: (round) => `bench-checks ${round}.csv`,
+  tableHint:
+    '给车间的表格：每双、每项尺寸、每只脚一行。每双只写一次日期，没测的留空，再把文件读回这里。',
+  unmeasured: (lines) => `${lines} 行没有数值，已略过。`,
   chooseFile: '选择表格',
   fromFile: (checks, readings) => `${checks} 次测量，${readings} 个读数`,
   knownChecks: (count) => `${count} 次测量已在日志中，不再读入。`,
