@@ -6,7 +6,9 @@ import {
   isIn,
   rangeOf,
   ranges,
+  unitsOf,
   type Foot,
+  type Limit,
   type Measure,
   type MeasureUnit,
   type Range,
@@ -15,6 +17,7 @@ import {
   type Round,
 } from '../../core/records/index.ts';
 import { celsius, toMetres } from '../../core/units/index.ts';
+import { kindKey, type Gauges } from './check-gauges.ts';
 import { typedIn, typedLine, typedNumber } from './typed.ts';
 
 export interface ReadingForm {
@@ -50,18 +53,39 @@ const placeOf = ({
 }: Pick<ReadingForm, 'measure' | 'site' | 'foot' | 'unit'>): string =>
   `${measure} ${site} ${foot} ${unit}`;
 
+/** What a row is asked for; without a foot: both feet. */
+export type AskedPlace = Pick<Round['blueprint'][number], 'measure' | 'site' | 'unit' | 'foot'>;
+
 /**
- * The rows that hold a value, then an empty one for each dimension and foot of the blueprint that has none yet.
- * @param rows as they stand in the form
+ * Where the brief's limits ask for a reading. A limit for every site is asked for wherever that measure is known
+ * from; where it is from nowhere, at the site that a new row has.
+ * @param known what the blueprint and earlier checks name
  */
-export const withBlueprint = (
+export const placesOfLimits = (
+  limits: readonly Pick<Limit, 'measure' | 'site'>[],
+  known: readonly Pick<AskedPlace, 'measure' | 'site' | 'unit'>[],
+): readonly AskedPlace[] =>
+  limits.flatMap(({ measure, site }): readonly AskedPlace[] => {
+    const [unit] = unitsOf[measure];
+    const ofMeasure = known.filter((one) => one.measure === measure && one.unit === unit);
+    const sites = site === undefined ? ofMeasure.map((one) => one.site) : [site];
+    const named = sites.length > 0 ? [...new Set(sites)] : [emptyReading.site];
+    return named.map((at) => ({ measure, site: at, unit }));
+  });
+
+/**
+ * The rows that hold a value, then an empty one for each place and foot that has none yet.
+ * @param rows as they stand in the form
+ * @param asked the dimensions of the blueprint, the places of the brief's limits
+ */
+export const withAsked = (
   rows: readonly ReadingForm[],
-  blueprint: Round['blueprint'],
+  asked: readonly AskedPlace[],
 ): readonly ReadingForm[] => {
   const kept = rows.filter(isTyped);
   const have = new Set(kept.map(placeOf));
   const added: ReadingForm[] = [];
-  for (const { measure, site, unit, foot } of blueprint)
+  for (const { measure, site, unit, foot } of asked)
     for (const side of foot === undefined ? (['left', 'right'] as const) : [foot]) {
       const row = { ...emptyReading, measure, site, unit, foot: side };
       if (have.has(placeOf(row))) continue;
@@ -164,22 +188,24 @@ export const readCircumstances = (typed: TypedCircumstances) => {
   return { said, wrong };
 };
 
-/** The first field of the first row that cannot be. */
-export type WrongRow = Pick<ReadingForm, 'measure' | 'site'> & WrongNumber<ReadingField>;
+/** A field of a row that cannot be. */
+export type WrongRow = WrongNumber<ReadingField> & {
+  /** Place of the row in the form, from 0. */
+  readonly at: number;
+};
 
-/** The rows with a value as readings, or the first field that is no number or out of its range. */
+/** The rows with a value as readings, and every field that is no number or out of its range. */
 export const readingsOf = (
   rows: readonly ReadingForm[],
-  { gauge, method }: { readonly gauge: string; readonly method: string },
-): { readonly readings: Reading[] } | { readonly wrong: WrongRow } => {
+  { gauges, method }: { readonly gauges: Gauges; readonly method: string },
+): { readonly readings: readonly Reading[]; readonly wrong: readonly WrongRow[] } => {
   const readings: Reading[] = [];
-  for (const row of rows.filter(isTyped)) {
-    const read = readReading({ ...row, gauge, method });
+  const wrong: WrongRow[] = [];
+  for (const [at, row] of rows.entries()) {
+    if (!isTyped(row)) continue;
+    const read = readReading({ ...row, gauge: gauges[kindKey(row)] ?? '', method });
     if ('reading' in read) readings.push(read.reading);
-    else {
-      const [first] = read.wrong;
-      if (first) return { wrong: { measure: row.measure, site: row.site, ...first } };
-    }
+    else wrong.push(...read.wrong.map((one) => ({ ...one, at })));
   }
-  return { readings };
+  return { readings, wrong };
 };

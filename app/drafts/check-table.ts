@@ -18,6 +18,8 @@ import {
   readCircumstances,
   readingNumbers,
   readReading,
+  withAsked,
+  type AskedPlace,
   type CircumstanceField,
   type ReadingField,
   type WrongNumber,
@@ -61,6 +63,8 @@ export interface ReadTable {
   readonly lines: ReadonlyMap<BodyOf<'bench-check'>, readonly number[]>;
   /** Checks of the table that the log has already: they are not taken again. */
   readonly known: number;
+  /** Lines without a value: nobody measured there, and they are passed over. */
+  readonly unmeasured: number;
   /** Lines count from 1, the heading included. */
   readonly troubles: readonly (TableTrouble & { readonly line: number; readonly column: Column })[];
 }
@@ -155,6 +159,22 @@ const readLine = (
     : null;
 };
 
+/** The lines, each without an instant with that of the line of the same pair above: a shop writes it once a pair. */
+const withInstants = (lines: readonly TableLine<Column>[]): readonly TableLine<Column>[] => {
+  const above = new Map<string, string>();
+  return lines.map((one) => {
+    const pair = one.cell('pair').toUpperCase();
+    const typed = one.cell('measured_at');
+    if (typed !== '') above.set(pair, typed);
+    return typed !== ''
+      ? one
+      : {
+          ...one,
+          cell: (column) => (column === 'measured_at' ? (above.get(pair) ?? '') : one.cell(column)),
+        };
+  });
+};
+
 /**
  * Reads a table.
  * @param pairs ids of the project's pairs by their code
@@ -172,13 +192,15 @@ export const readBenchTable = (
       checks: [],
       lines: new Map(),
       known: 0,
+      unmeasured: 0,
       troubles: missing.map((column) => ({ line: 1, column, why: 'missing-column' })),
     };
 
   const troubles: ReadTable['troubles'][number][] = [];
   const checks = new Map<string, BodyOf<'bench-check'>>();
   const lines = new Map<string, readonly number[]>();
-  for (const { line, cells, cell } of typed) {
+  let unmeasured = 0;
+  for (const { line, cells, cell } of withInstants(typed)) {
     const before = troubles.length;
     const fail = (column: Column, trouble: TableTrouble) => {
       troubles.push({ line, column, ...trouble });
@@ -190,6 +212,10 @@ export const readBenchTable = (
     }
     if (cells.length !== width) {
       fail('pair', { why: 'number-of-cells' });
+      continue;
+    }
+    if (cell('value') === '') {
+      unmeasured += 1;
       continue;
     }
     const read = readLine(cell, pairs, fail);
@@ -222,9 +248,28 @@ export const readBenchTable = (
     checks: fresh.map(([, check]) => check),
     lines: new Map(fresh.map(([key, check]) => [check, lines.get(key) ?? []])),
     known: checks.size - fresh.length,
+    unmeasured,
     troubles,
   };
 };
 
 /** A table with its heading alone, to be filled in. */
 export const emptyBenchTable = (): string => emptyTable(columns);
+
+/**
+ * The table for the shop: a line for each pair, place and foot, with room for the value and when it was measured.
+ * @param codes of the pairs
+ * @param asked the dimensions of their blueprint, the places of the brief's limits
+ */
+export const filledBenchTable = (
+  codes: readonly string[],
+  asked: readonly AskedPlace[],
+): string => {
+  const rows = codes.flatMap((pair) =>
+    withAsked([], asked).map(({ measure, site, foot, unit }) => {
+      const known: Partial<Record<Column, string>> = { pair, measure, site, foot, unit };
+      return `${columns.map((column) => known[column] ?? '').join(',')}\r\n`;
+    }),
+  );
+  return emptyBenchTable() + rows.join('');
+};

@@ -10,6 +10,7 @@ import {
 } from '../../core/records/index.ts';
 import type { Metres } from '../../core/units/index.ts';
 import { toInstant, toLocalMinute } from '../parts/instant.ts';
+import { gaugesOf, kindKey, type Gauges } from './check-gauges.ts';
 import {
   emptyReading,
   isTyped,
@@ -31,8 +32,8 @@ export interface CheckDraft {
   readonly room: string;
   readonly rested: string;
   readonly operator: string;
-  /** Of all readings; empty in a correction: each keeps its own. */
-  readonly gauge: string;
+  /** By kind of reading; empty in a correction: each reading keeps its own. */
+  readonly gauges: Gauges;
   readonly method: string;
   readonly words: string;
   /** Before the first run: the distance is what was on the pair before the test. */
@@ -48,7 +49,7 @@ export const newCheckDraft = (nowMs: number): CheckDraft => ({
   room: '',
   rested: '',
   operator: '',
-  gauge: '',
+  gauges: {},
   method: '',
   words: '',
   arrival: false,
@@ -72,7 +73,7 @@ export const checkDraftOf = (check: BenchCheck): CheckDraft => ({
   room: textOf(check.temperatureC),
   rested: textOf(check.restedH),
   operator: check.operator ?? '',
-  gauge: common(check.readings.map(({ gauge }) => gauge)),
+  gauges: gaugesOf(check.readings),
   method: common(check.readings.map(({ method }) => method)),
   words: check.words ?? '',
   arrival: false,
@@ -95,7 +96,7 @@ export const checkDraftOf = (check: BenchCheck): CheckDraft => ({
 export type CheckTrouble =
   | { readonly what: 'missing'; readonly field: 'pair' | 'at' | 'value' }
   | ({ readonly what: 'number' } & WrongNumber<CircumstanceField>)
-  | { readonly what: 'row'; readonly wrong: WrongRow };
+  | ({ readonly what: 'row' } & WrongRow);
 
 /** A reading as typed over the one it was filled with: what the form does not show is kept. */
 const readingOver = (
@@ -105,18 +106,32 @@ const readingOver = (
 ): Reading => {
   if (!source) return typed;
   const { gauge, method, uncertainty: _uncertainty, loadN: _loadN, ...rest } = source;
+  const keepsGauge = keeps.gauge && kindKey(typed) === kindKey(source);
   return {
     ...rest,
     ...typed,
-    ...(keeps.gauge && gauge !== undefined && { gauge }),
+    ...(keepsGauge && gauge !== undefined && { gauge }),
     ...(keeps.method && method !== undefined && { method }),
   };
 };
 
-type Typed = { readonly check: BenchCheck } | { readonly trouble: CheckTrouble };
+const troublesOf = (
+  draft: CheckDraft,
+  atMs: number,
+  numbers: readonly WrongNumber<CircumstanceField>[],
+  { readings, wrong }: ReturnType<typeof readingsOf>,
+): readonly CheckTrouble[] => [
+  ...(draft.pair === '' ? [{ what: 'missing', field: 'pair' } as const] : []),
+  ...(Number.isNaN(atMs) ? [{ what: 'missing', field: 'at' } as const] : []),
+  ...numbers.map((one) => ({ what: 'number', ...one }) as const),
+  ...wrong.map((one) => ({ what: 'row', ...one }) as const),
+  ...(readings.length + wrong.length === 0 ? [{ what: 'missing', field: 'value' } as const] : []),
+];
+
+type Typed = { readonly check: BenchCheck } | { readonly troubles: readonly CheckTrouble[] };
 
 /**
- * The check as it would be saved, or the first thing that is wrong with it.
+ * The check as it would be saved, or everything that is wrong with it.
  * @param carriedM what was on the pair before the test
  * @param before the check that is corrected; null: a new one
  */
@@ -127,20 +142,15 @@ export const typedCheck = (
   before: BenchCheck | null,
 ): Typed => {
   const start = before && checkDraftOf(before);
-  const same = (field: 'at' | 'km' | 'gauge' | 'method') => start?.[field] === draft[field];
+  const same = (field: 'at' | 'km' | 'method') => start?.[field] === draft[field];
   const { pair } = draft;
-  if (pair === '') return { trouble: { what: 'missing', field: 'pair' } };
   const atMs = new Date(draft.at).getTime();
-  if (Number.isNaN(atMs)) return { trouble: { what: 'missing', field: 'at' } };
   const typed = readCircumstances(draft.arrival ? { ...draft, km: '' } : draft);
-  const [wrong] = typed.wrong;
-  if (wrong) return { trouble: { what: 'number', ...wrong } };
+  const read = readingsOf(draft.readings, draft);
+  const troubles = troublesOf(draft, atMs, typed.wrong, read);
+  if (pair === '' || troubles.length > 0) return { troubles };
   const rows = draft.readings.filter(isTyped);
-  const read = readingsOf(rows, draft);
-  if ('wrong' in read) return { trouble: { what: 'row', wrong: read.wrong } };
-  if (read.readings.length === 0) return { trouble: { what: 'missing', field: 'value' } };
   const { distanceM, temperatureC, restedH, operator } = typed.said;
-  const keeps = { gauge: same('gauge'), method: same('method') };
   const said = {
     project: before?.project ?? project,
     pair,
@@ -152,7 +162,11 @@ export const typedCheck = (
     words: typedLine(draft.words),
     readings: read.readings.map((reading, at) => {
       const of = rows[at]?.of;
-      return readingOver(reading, of === undefined ? undefined : before?.readings[of], keeps);
+      const kind = kindKey(reading);
+      return readingOver(reading, of === undefined ? undefined : before?.readings[of], {
+        gauge: start?.gauges[kind] === draft.gauges[kind],
+        method: same('method'),
+      });
     }),
     photos: draft.photos.length > 0 ? [...draft.photos] : undefined,
   };

@@ -13,6 +13,7 @@ import {
   type RecordId,
 } from '../../core/records/index.ts';
 import { millimetres } from '../../core/units/index.ts';
+import { toInstant, toLocalMinute } from '../parts/instant.ts';
 import { typedNumber } from './typed.ts';
 
 export interface FindingDraft {
@@ -23,8 +24,12 @@ export interface FindingDraft {
   readonly wanted: string;
   /** As typed; empty: it has no size. */
   readonly mm: string;
+  /** By when, as the browser's date control gives it; empty: nobody said. */
+  readonly due: string;
   /** Empty: not decided. */
   readonly carriedBy: RecordId | '';
+  /** Title and wish in another language; its tag is empty where it is not known which one the finding is in. */
+  readonly other: { readonly language: string; readonly title: string; readonly wanted: string };
   /** SHA-256 of each. */
   readonly photos: readonly string[];
 }
@@ -37,9 +42,17 @@ export const newFinding = (title: string, part: PartId): FindingDraft => ({
   state: 'open',
   wanted: '',
   mm: '',
+  due: '',
   carriedBy: '',
+  other: { language: '', title: '', wanted: '' },
   photos: [],
 });
+
+const dayOf = (instant: string): string => toLocalMinute(instant).slice(0, 10);
+
+/** The language that a finding is not written in, of the two of the desk; empty where its own is not known. */
+const otherThan = (own: string | undefined): string =>
+  own === undefined ? '' : /^en\b/.test(own) ? 'zh' : 'en';
 
 /** @param write a number as the reader types it */
 export const draftOfFinding = (
@@ -52,13 +65,19 @@ export const draftOfFinding = (
   state: finding.state,
   wanted: finding.wanted ?? '',
   mm: finding.wantedMm === undefined ? '' : write(finding.wantedMm),
+  due: finding.due === undefined ? '' : dayOf(finding.due),
   carriedBy: finding.carriedBy ?? '',
+  other: {
+    language: finding.otherWords?.language ?? otherThan(finding.evidence?.language),
+    title: finding.otherWords?.title ?? '',
+    wanted: finding.otherWords?.wanted ?? '',
+  },
   photos: finding.photos ?? [],
 });
 
-/** What is wrong: the title is missing, or the size cannot be read or lies outside of its range. */
+/** What is wrong: the title is missing, the day is none, or the size cannot be read or lies outside of its range. */
 export type FindingTrouble =
-  { readonly field: 'title' } | { readonly field: 'mm'; readonly range: Range };
+  { readonly field: 'title' | 'due' } | { readonly field: 'mm'; readonly range: Range };
 
 /** What the lead cannot type: where a new finding comes from. */
 export type FindingOrigin = Pick<Finding, 'project' | 'round'> &
@@ -66,31 +85,71 @@ export type FindingOrigin = Pick<Finding, 'project' | 'round'> &
 
 export type ReadFinding =
   | { readonly ok: true; readonly body: Finding }
-  | { readonly ok: false; readonly trouble: FindingTrouble };
+  | { readonly ok: false; readonly troubles: readonly FindingTrouble[] };
 
 /** As long as one line of a record may be. */
 const LINE = 200;
 
+/** Noon, so that the day is the same one a few time zones away. */
+const instantOfDay = (day: string): number => new Date(`${day}T12:00`).getTime();
+
+/** Everything that is wrong with a draft. */
+export const findingTroubles = (draft: FindingDraft): readonly FindingTrouble[] => {
+  const mm = typedNumber(draft.mm);
+  return [
+    ...(draft.title.trim() === '' ? [{ field: 'title' } as const] : []),
+    ...(mm === null || (mm !== undefined && !isIn(mm, ranges.wantedMm))
+      ? [{ field: 'mm', range: ranges.wantedMm } as const]
+      : []),
+    ...(draft.due !== '' && Number.isNaN(instantOfDay(draft.due))
+      ? [{ field: 'due' } as const]
+      : []),
+  ];
+};
+
+/** Undefined: nothing is said in the other language. */
+const readOther = (
+  { language, title, wanted }: FindingDraft['other'],
+  before: Finding['otherWords'],
+): Finding['otherWords'] => {
+  const typed = [title.trim().slice(0, LINE), wanted.trim()] as const;
+  if (language === '' || typed.every((one) => one === '')) return undefined;
+  const { title: _title, wanted: _wanted, ...kept } = before ?? {};
+  return {
+    ...kept,
+    language,
+    ...(typed[0] !== '' && { title: typed[0] }),
+    ...(typed[1] !== '' && { wanted: typed[1] }),
+  };
+};
+
+/** The day as it was saved where it was not touched. */
+const readDue = (due: string, before: string | undefined): string | undefined => {
+  if (due === '') return undefined;
+  return before !== undefined && dayOf(before) === due ? before : toInstant(instantOfDay(due));
+};
+
 /**
- * Reads a draft.
+ * Reads a draft, or says everything that is wrong with it.
  * @param from the finding that is changed, whose other fields stay as they are; or where a new one comes from
  */
 export const readFinding = (draft: FindingDraft, from: Finding | FindingOrigin): ReadFinding => {
-  const title = draft.title.trim().slice(0, LINE);
-  if (title === '') return { ok: false, trouble: { field: 'title' } };
-  const mm = typedNumber(draft.mm);
-  if (mm === null || (mm !== undefined && !isIn(mm, ranges.wantedMm)))
-    return { ok: false, trouble: { field: 'mm', range: ranges.wantedMm } };
+  const troubles = findingTroubles(draft);
+  if (troubles.length > 0) return { ok: false, troubles };
+  const before: Partial<Finding> = from;
+  const mm = typedNumber(draft.mm) ?? undefined;
   const wanted = draft.wanted.trim();
   return {
     ok: true,
     body: editBody<'finding'>(from as Finding, {
-      title,
+      title: draft.title.trim().slice(0, LINE),
       part: draft.part,
       priority: draft.priority,
       state: draft.state,
       wanted: wanted === '' ? undefined : wanted,
       wantedMm: mm === undefined ? undefined : millimetres(mm),
+      otherWords: readOther(draft.other, before.otherWords),
+      due: readDue(draft.due, before.due),
       carriedBy: draft.carriedBy === '' ? undefined : draft.carriedBy,
       photos: draft.photos.length > 0 ? [...draft.photos] : undefined,
     }),

@@ -70,7 +70,8 @@ const tidy = (value: number): number => Number(value.toPrecision(12));
 /** A limit may lie above what a new pair has: stiffness grows. Judgement, no source. */
 export const sharesOfNew: Range = { least: 0, most: 1000, unit: '%' };
 
-const draftOfLimit = (old: Limit): LimitDraft => {
+/** A limit of the brief as it stands in the form. */
+export const draftOfLimit = (old: Limit): LimitDraft => {
   const { measure, site, bound, basis, value } = old;
   const shown = String(basis === 'share-of-new' ? tidy(100 * value) : value);
   return { old, measure, site: site ?? '', bound, basis, value: shown };
@@ -114,7 +115,7 @@ export type ProjectTrouble =
 
 export type ReadProject =
   | { readonly ok: true; readonly body: Project }
-  | { readonly ok: false; readonly trouble: ProjectTrouble };
+  | { readonly ok: false; readonly troubles: readonly ProjectTrouble[] };
 
 /** Undefined: not said; null: no range. */
 const readFromTo = (from: string, to: string, range: Range) => {
@@ -153,43 +154,45 @@ const readLimit = (
 const outside = (typed: number | null, range: Range, scale: number): boolean =>
   typed === null || !isIn(typed / scale, range);
 
-/** The figures of the brief, or the first of them that is wrong. */
-const readFigures = (draft: ProjectDraft) => {
-  const wrong = (trouble: ProjectTrouble) => ({ trouble });
-  const km = parseDecimal(draft.distance);
-  if (km === null || outside(km, ranges.briefDistanceM, 1 / 1000))
-    return wrong({ field: 'distance', typed: km });
-  if (draft.on.size === 0) return wrong({ field: 'surfaces' });
-  const complaint = parseDecimal(draft.allowed);
-  if (complaint === null || outside(complaint, ranges.share, 100))
-    return wrong({ field: 'allowed', typed: complaint });
-  const pain = parseDecimal(draft.allowedPain);
-  if (pain === null || outside(pain, ranges.share, 100))
-    return wrong({ field: 'allowedPain', typed: pain });
-  const { lengthFrom, lengthTo, widthFrom, widthTo } = draft.feet;
-  const lengthMm = readFromTo(lengthFrom, lengthTo, ranges.footLengthMm);
-  if (lengthMm === null) return wrong({ field: 'lengthMm' });
-  const widthMm = readFromTo(widthFrom, widthTo, ranges.footWidthMm);
-  if (widthMm === null) return wrong({ field: 'widthMm' });
-  return { km, complaint, pain, lengthMm, widthMm };
+/** Everything that is wrong with the figures of the brief. */
+const figureTroubles = (draft: ProjectDraft): readonly ProjectTrouble[] => {
+  const wrong: ProjectTrouble[] = [];
+  const number = (field: 'distance' | 'allowed' | 'allowedPain', range: Range, scale: number) => {
+    const typed = parseDecimal(draft[field]);
+    if (outside(typed, range, scale)) wrong.push({ field, typed });
+  };
+  number('distance', ranges.briefDistanceM, 1 / 1000);
+  if (draft.on.size === 0) wrong.push({ field: 'surfaces' });
+  number('allowed', ranges.share, 100);
+  number('allowedPain', ranges.share, 100);
+  const { lengthMm, widthMm } = readFeet(draft.feet);
+  if (lengthMm === null) wrong.push({ field: 'lengthMm' });
+  if (widthMm === null) wrong.push({ field: 'widthMm' });
+  return wrong;
 };
 
+const readFeet = ({ lengthFrom, lengthTo, widthFrom, widthTo }: FeetDraft) => ({
+  lengthMm: readFromTo(lengthFrom, lengthTo, ranges.footLengthMm),
+  widthMm: readFromTo(widthFrom, widthTo, ranges.footWidthMm),
+});
+
+/** A number of a field that was found to hold one. */
+const numberIn = (text: string): number => parseDecimal(text) ?? 0;
+
 /**
- * Reads a draft.
+ * Reads a draft, or says everything that is wrong with it.
  * @param old the project as it was: what no form asks for stays in it, in its brief and in each limit
  */
 export const readProject = (draft: ProjectDraft, old: Project | null): ReadProject => {
   const name = draft.name.trim();
-  if (name === '') return { ok: false, trouble: { field: 'name' } };
-  const figures = readFigures(draft);
-  if ('trouble' in figures) return { ok: false, trouble: figures.trouble };
-  const limits: Limit[] = [];
-  for (const [at, one] of draft.limits.entries()) {
-    const read = readLimit(one, at);
-    if ('trouble' in read) return { ok: false, trouble: read.trouble };
-    limits.push(read.limit);
-  }
-  const { km, complaint, pain, lengthMm, widthMm } = figures;
+  const limits = draft.limits.map(readLimit);
+  const troubles: readonly ProjectTrouble[] = [
+    ...(name === '' ? [{ field: 'name' } as const] : []),
+    ...figureTroubles(draft),
+    ...limits.flatMap((one) => ('trouble' in one ? [one.trouble] : [])),
+  ];
+  if (troubles.length > 0) return { ok: false, troubles };
+  const { lengthMm, widthMm } = readFeet(draft.feet);
   const { feet: oldFeet, ...kept } = old?.brief ?? {};
   const { lengthMm: _length, widthMm: _width, ...otherFeet } = oldFeet ?? {};
   const isForFeet = (oldFeet ?? lengthMm ?? widthMm) !== undefined;
@@ -198,13 +201,13 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
     runner: draft.runner,
     use: draft.use,
     surfaces: surfaces.filter((surface) => draft.on.has(surface)),
-    distanceM: toMetres(km, 'km'),
+    distanceM: toMetres(numberIn(draft.distance), 'km'),
     allowedRate: {
       ...old?.brief.allowedRate,
-      complaint: tidy(complaint / 100),
-      pain: tidy(pain / 100),
+      complaint: tidy(numberIn(draft.allowed) / 100),
+      pain: tidy(numberIn(draft.allowedPain) / 100),
     },
-    limits,
+    limits: limits.flatMap((one) => ('limit' in one ? [one.limit] : [])),
     attributes: [
       'overall',
       ...comfortAttributeIds.filter((one) => one !== 'overall' && draft.asked.has(one)),

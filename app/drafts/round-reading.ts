@@ -45,11 +45,16 @@ export interface LastTrouble {
   readonly range?: Range;
 }
 
+/** What is wrong, and in which part of the form. */
+export type RoundTrouble =
+  | ({ readonly part: 'blueprint' } & DimensionTrouble)
+  | ({ readonly part: 'last' } & LastTrouble)
+  | { readonly part: 'layers'; readonly zone: ZoneCode }
+  | { readonly part: 'name' };
+
 export type ReadDraft =
   | { readonly ok: true; readonly body: Round }
-  | ({ readonly ok: false; readonly part: 'blueprint' } & DimensionTrouble)
-  | ({ readonly ok: false; readonly part: 'last' } & LastTrouble)
-  | { readonly ok: false; readonly part: 'name' | 'layers' };
+  | { readonly ok: false; readonly troubles: readonly RoundTrouble[] };
 
 /** Binary fractions of percent do not come back as they were typed. */
 const tidy = (value: number): number => Number(value.toPrecision(12));
@@ -62,36 +67,45 @@ const toleranceOf = (typed: string, nominal: number): number | null => {
   return percent === null ? null : tidy((percent * nominal) / 100);
 };
 
-/** A part of the draft that was read, or what is wrong with it. */
-type Read<Part, Trouble> = Part | { readonly wrong: Trouble };
-const isTrouble = <Part extends object, Trouble>(
+/** A part of the draft that was read, or everything that is wrong with it. */
+type Read<Part, Trouble> = Part | { readonly wrong: readonly Trouble[] };
+export const isTrouble = <Part extends object, Trouble>(
   read: Read<Part, Trouble>,
-): read is { readonly wrong: Trouble } => 'wrong' in read;
+): read is { readonly wrong: readonly Trouble[] } => 'wrong' in read;
 
-/** The dimension, or which of its fields is wrong. */
-const readDimension = (draft: DimensionDraft): Read<Dimension, Omit<DimensionTrouble, 'at'>> => {
-  const wrong = (field: DimensionTrouble['field'], range?: Range) => ({
-    wrong: { field, ...(range && { range }) },
-  });
+type FieldTrouble = Omit<DimensionTrouble, 'at'>;
+
+/** What is wrong with one figure of a dimension: nothing, no number, or one outside of what can be. */
+const figureTrouble = (
+  field: DimensionTrouble['field'],
+  value: number | null,
+  range: Range,
+): readonly FieldTrouble[] =>
+  value === null ? [{ field }] : isIn(value, range) ? [] : [{ field, range }];
+
+/** The dimension, or all of its fields that are wrong. */
+export const readDimension = (draft: DimensionDraft): Read<Dimension, FieldTrouble> => {
   const { measure, unit, foot } = draft;
   const site = draft.site.trim();
-  if (!/^[a-z0-9][a-z0-9-]{0,39}$/.test(site)) return wrong('site');
   const possible = rangeOf(measure, unit);
   const nominal = parseDecimal(draft.nominal);
-  if (nominal === null) return wrong('nominal');
-  if (!isIn(nominal, possible)) return wrong('nominal', possible);
+  // A tolerance in percent is read even where the nominal that it is of is not there yet.
+  const [lower, upper, difference] = ([draft.lower, draft.upper, draft.leftRight] as const).map(
+    (typed) => toleranceOf(typed, nominal ?? possible.least),
+  ) as [number | null, number | null, number | null];
+  const leftRight = draft.leftRight.trim() === '' ? undefined : difference;
   const either = { ...possible, least: -possible.most };
-  const [lower, upper] = [toleranceOf(draft.lower, nominal), toleranceOf(draft.upper, nominal)];
-  if (lower === null) return wrong('lower');
-  if (!isIn(lower, either)) return wrong('lower', either);
-  if (upper === null || lower > upper) return wrong('upper');
-  if (!isIn(upper, either)) return wrong('upper', either);
-  const named = draft.leftRight.trim() !== '';
-  const leftRight = named ? toleranceOf(draft.leftRight, nominal) : undefined;
-  const difference = { ...possible, least: 0 };
-  if (leftRight === null) return wrong('leftRight');
-  if (leftRight !== undefined && !isIn(leftRight, difference))
-    return wrong('leftRight', difference);
+  const isWrongWay = lower !== null && upper !== null && lower > upper;
+  const wrong: readonly FieldTrouble[] = [
+    ...(/^[a-z0-9][a-z0-9-]{0,39}$/.test(site) ? [] : [{ field: 'site' } as const]),
+    ...figureTrouble('nominal', nominal, possible),
+    ...figureTrouble('lower', lower, either),
+    ...figureTrouble('upper', isWrongWay ? null : upper, either),
+    ...(leftRight === undefined
+      ? []
+      : figureTrouble('leftRight', leftRight, { ...possible, least: 0 })),
+  ];
+  if (wrong.length > 0 || nominal === null || lower === null || upper === null) return { wrong };
   const { foot: _foot, leftRight: _leftRight, ...kept } = draft.kept ?? {};
   return {
     ...kept,
@@ -102,7 +116,7 @@ const readDimension = (draft: DimensionDraft): Read<Dimension, Omit<DimensionTro
     lower,
     upper,
     ...(foot !== 'both' && { foot }),
-    ...(leftRight !== undefined && { leftRight }),
+    ...(typeof leftRight === 'number' && { leftRight }),
   };
 };
 
@@ -124,16 +138,18 @@ const readLast = (
 ): Read<Last, LastTrouble> | undefined => {
   if (Object.values(typed).every((one) => one.trim() === '')) return undefined;
   const read: Partial<Record<LastField, number>> = {};
+  const wrong: LastTrouble[] = [];
   for (const field of lastFields) {
     if (typed[field].trim() === '') continue;
     const value = parseDecimal(typed[field]);
     const range = lastRanges[field];
-    if (value === null || !isIn(value, range)) return { wrong: { field, range } };
-    read[field] = value;
+    if (value === null || !isIn(value, range)) wrong.push({ field, range });
+    else read[field] = value;
   }
   const { sizeMm, lengthMm, ballWidthMm, ballGirthMm, widthPerStepMm, girthPerStepMm } = read;
-  if (typed.name.trim() === '') return { wrong: { field: 'name' } };
-  if (sizeMm === undefined) return { wrong: { field: 'sizeMm' } };
+  if (typed.name.trim() === '') wrong.push({ field: 'name' });
+  if (typed.sizeMm.trim() === '') wrong.push({ field: 'sizeMm' });
+  if (wrong.length > 0 || sizeMm === undefined) return { wrong };
   const cleared = Object.fromEntries(
     Object.entries(kept ?? {}).filter(([key]) => !(lastFields as readonly string[]).includes(key)),
   );
@@ -149,8 +165,24 @@ const readLast = (
   };
 };
 
+type Layer = NonNullable<Round['layers']>[number];
+
+const readLayers = (typed: RoundDraft['layers']): readonly Read<Layer, ZoneCode>[] =>
+  (Object.entries(typed) as [ZoneCode, string][])
+    .filter(([, count]) => count.trim() !== '')
+    .map(([zone, text]) => {
+      const count = parseDecimal(text);
+      return count === null || !isIn(count, ranges.layers) || !Number.isInteger(count)
+        ? { wrong: [zone] }
+        : { zone, count };
+    });
+
+/** Everything of a part that could be read. */
+const fine = <Part extends object, Trouble>(all: readonly Read<Part, Trouble>[]): Part[] =>
+  all.filter((one): one is Part => !isTrouble(one));
+
 /**
- * Reads a draft.
+ * Reads a draft, or says everything that is wrong with it.
  * @param old the round as it was; its fields that no form knows are kept
  * @param place the project, and which of its rounds it is
  */
@@ -159,29 +191,28 @@ export const readDraft = (
   old: Round | null,
   place: Readonly<Pick<Round, 'project' | 'order'>>,
 ): ReadDraft => {
-  if (draft.name.trim() === '') return { ok: false, part: 'name' };
-  const blueprint: Dimension[] = [];
-  for (const [at, one] of draft.dimensions.entries()) {
-    const read = readDimension(one);
-    if (isTrouble(read)) return { ok: false, part: 'blueprint', at, ...read.wrong };
-    blueprint.push(read);
-  }
+  const dimensions = draft.dimensions.map(readDimension);
   const last = readLast(draft.last, old?.last);
-  if (last && isTrouble(last)) return { ok: false, part: 'last', ...last.wrong };
-  const layers: NonNullable<Round['layers']> = [];
-  for (const [zone, typed] of Object.entries(draft.layers)) {
-    if (typed.trim() === '') continue;
-    const count = parseDecimal(typed);
-    if (count === null || !isIn(count, ranges.layers) || !Number.isInteger(count))
-      return { ok: false, part: 'layers' };
-    layers.push({ zone: zone as ZoneCode, count });
-  }
+  const layers = readLayers(draft.layers);
+  const isLastFine = last === undefined || !isTrouble(last);
+  const troubles: readonly RoundTrouble[] = [
+    ...(draft.name.trim() === '' ? [{ part: 'name' } as const] : []),
+    ...dimensions.flatMap((read, at) =>
+      isTrouble(read) ? read.wrong.map((one) => ({ part: 'blueprint', at, ...one }) as const) : [],
+    ),
+    ...(isLastFine ? [] : last.wrong.map((one) => ({ part: 'last', ...one }) as const)),
+    ...layers.flatMap((read) =>
+      isTrouble(read) ? read.wrong.map((zone) => ({ part: 'layers', zone }) as const) : [],
+    ),
+  ];
+  if (troubles.length > 0 || !isLastFine) return { ok: false, troubles };
+  const counted = fine(layers);
   const named: Round = {
     ...place,
     name: draft.name.trim(),
     stage: draft.stage,
     changes: draft.changes.filter(({ what }) => what.trim() !== '').map(readChange),
-    blueprint,
+    blueprint: fine(dimensions),
   };
   return {
     ok: true,
@@ -189,7 +220,7 @@ export const readDraft = (
       ...named,
       foam: draft.foam === 'unsaid' ? undefined : draft.foam,
       last,
-      layers: layers.length > 0 ? layers : undefined,
+      layers: counted.length > 0 ? counted : undefined,
     }),
   };
 };

@@ -155,6 +155,16 @@ export const duplicateOf = (round: Round, name: string): RoundDraft => ({
   changes: [],
 });
 
+/**
+ * A draft of the next round. It is mostly of the same foam; blueprint, last and layers are taken over when asked to.
+ * @param before the round before it; null: there is none
+ */
+export const newRound = (name: string, before: Round | null): RoundDraft => ({
+  ...draftOfRound(null),
+  name,
+  foam: before?.foam ?? 'unsaid',
+});
+
 /** Does the round say anything that the next one could start from? */
 export const canBeTakenOver = ({ blueprint, last, layers }: Round): boolean =>
   blueprint.length > 0 || last !== undefined || (layers ?? []).length > 0;

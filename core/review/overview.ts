@@ -39,9 +39,10 @@ export type NextStep =
   | { readonly step: 'decide-what-counts'; readonly count: number }
   | { readonly step: 'add-round' | 'add-pairs' | 'add-testers'; readonly count: number }
   | { readonly step: 'hand-out'; readonly pairs: readonly RecordId[]; readonly count: number }
-  /** Pairs of the latest round, where it has a blueprint, that nobody measured before they were worn. */
+  /** Pairs of a round with a blueprint that nobody measured yet; one step a round. */
   | {
       readonly step: 'measure-on-arrival';
+      readonly round: RecordId;
       readonly pairs: readonly RecordId[];
       readonly count: number;
     }
@@ -150,6 +151,22 @@ const roundState = (log: ProjectLog, review: Review, round: RoundReview, word: H
   };
 };
 
+/**
+ * Which pairs still wait to be measured against the blueprint? Running in them does not settle that: without a first
+ * check nobody knows whether a complaint is the design's or the sample's. Withdrawn pairs are not asked for.
+ * @returns one step for each round with such pairs, the latest round first
+ */
+const arrivalSteps = (log: ProjectLog, review: Review): NextStep[] => {
+  const withdrawn = new Set(review.pairs.flatMap(({ id, stopUse }) => (stopUse ? [id] : [])));
+  return [...log.rounds].reverse().flatMap(({ revision: { id: round }, body }): NextStep[] => {
+    if (body.blueprint.length === 0) return [];
+    const pairs = log.pairs
+      .filter((pair) => pair.round === round && pair.checks.length === 0 && !withdrawn.has(pair.id))
+      .map(({ id }) => id);
+    return [{ step: 'measure-on-arrival', round, pairs, count: pairs.length }];
+  });
+};
+
 type Asked = Pick<Review['pains'][number], 'at' | 'pair' | 'tester' | 'stands' | 'answer'>;
 
 const uniqueOf = <T>(list: readonly T[]): T[] => [...new Set(list)];
@@ -197,12 +214,6 @@ export const overviewOf = (
   );
   const everOut = new Set(log.spans.map(({ pair }) => pair));
   const waiting = ofLatest.filter(({ id, stopUse }) => !everOut.has(id) && !stopUse);
-  const drawn =
-    (log.rounds.find(({ revision }) => revision.id === latest?.id)?.body.blueprint.length ?? 0) > 0;
-  const unmeasured = log.pairs.filter(
-    ({ round, checks, runs }) =>
-      round === latest?.id && drawn && checks.length === 0 && runs.length === 0,
-  );
   const proven = latest?.complaints.cells.filter(isProven) ?? [];
   const unwritten = proven.filter(
     ({ zone, kind }) => !findings.some(({ body }) => body.zone === zone && body.kind === kind),
@@ -237,7 +248,7 @@ export const overviewOf = (
     { step: 'add-round', count: latest ? 0 : 1 },
     { step: 'add-pairs', count: latest && ofLatest.length === 0 ? 1 : 0 },
     { step: 'add-testers', count: records.tester.length === 0 ? 1 : 0 },
-    { step: 'measure-on-arrival', pairs: unmeasured.map(({ id }) => id), count: unmeasured.length },
+    ...arrivalSteps(log, review),
     { step: 'hand-out', pairs: waiting.map(({ id }) => id), count: waiting.length },
     { step: 'set-up-phones', testers: unheard, count: unheard.length },
     ...(quiet ? [{ step: 'ask-all', count: quiet.testers.length, ...quiet } as const] : []),

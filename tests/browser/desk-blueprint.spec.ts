@@ -77,17 +77,25 @@ test('a round gets its usual dimensions, its last and its layers, and keeps them
   await page.getByLabel('Name', { exact: true }).fill('Round 4');
   await page.getByLabel('Add a usual dimension').selectOption({ label: 'Mass: one shoe (± 5 %)' });
   await page.getByLabel('Nominal, g').fill('250');
+  const paste = page.getByLabel('Or paste dimensions from a spreadsheet');
+  await paste.fill('tread-depth\tforefoot\t3\t0.2\t0.3\tmm\nstack-height\theel-centre\t360\t1\t1');
+  await expect(page.getByText(/^Line 2, nominal: /)).toBeVisible();
+  await page.getByRole('button', { name: 'Add 1 dimension' }).click();
+  await expect(page.getByLabel('Nominal, mm')).toHaveValue('3');
+  await expect(paste).toHaveValue('');
   await page.getByLabel('Name of the last').fill('L09');
   await page.getByRole('button', { name: 'Save', exact: true }).click();
-  await expect(
-    page.getByText('Last, Measured at size, mm of foot length: This is missing.'),
-  ).toBeVisible();
-  await page.getByLabel('Measured at size, mm of foot length').fill('270');
+  const size = page.getByLabel('Measured at size, mm of foot length');
+  await expect(size).toHaveAttribute('aria-invalid', 'true');
+  await size.fill('270');
+  await expect(size).not.toHaveAttribute('aria-invalid');
   await page.getByLabel('Length of the last, mm').fill('280');
   await page.getByLabel('U1 toe tip').fill('3');
   await page.getByRole('button', { name: 'Save', exact: true }).click();
   const round = page.getByRole('region', { name: 'Round 4' });
-  await expect(round.getByText(/^1 dimension in the blueprint · last L09/)).toBeVisible();
+  await expect(
+    round.getByText(/^2 dimensions in the blueprint · EVA foam · last L09/),
+  ).toBeVisible();
   await round.getByRole('link', { name: 'Round 4' }).click();
   await expect(
     page.getByText('Last L09 at 270 mm: length 280 mm (EU 42, UK 8.1 by last length)'),

@@ -8,7 +8,7 @@ import { formatDistance } from '../../parts/format.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { session } from '../../parts/state.ts';
-import { d, p, t, terms } from '../../words/index.ts';
+import { d, p, t } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import {
   DateTimeField,
@@ -17,52 +17,27 @@ import {
   SmallForm,
   TextField,
 } from '../parts/form-parts.tsx';
-import { numberTrouble } from '../parts/in-range.ts';
 import { saveDecisions } from '../waiting/save-decision.ts';
+import { lastGauges } from '../../drafts/check-gauges.ts';
 import {
   emptyReading,
-  withBlueprint,
+  placesOfLimits,
+  withAsked,
   type ReadingForm,
-  type WrongRow,
 } from '../../drafts/check-readings.ts';
+import { checkErrors } from './check-errors.ts';
 import { Careful } from './careful.tsx';
-import {
-  checkDraftOf,
-  newCheckDraft,
-  typedCheck,
-  type CheckDraft,
-  type CheckTrouble,
-} from '../../drafts/check.ts';
+import { checkDraftOf, newCheckDraft, typedCheck, type CheckDraft } from '../../drafts/check.ts';
 import { correctionOf } from '../../drafts/check-correction.ts';
 import { typedNumber } from '../../drafts/typed.ts';
 import { restoreCheck, saveCorrection } from './check-writes.ts';
 import { confirmedReadings, entryDoubts, type EntryDoubts } from './entry-doubts.ts';
 import { EntryQuestion } from './entry-question.tsx';
+import { GaugeFields } from './gauge-fields.tsx';
 import { ReadingRow } from './reading-row.tsx';
 
 /** As many letters as a reason may have. */
 const MOST_WHY = 500;
-
-/** What is wrong with the first row that cannot be, in words. */
-const rowTrouble = ({ measure, site, field, value, range }: WrongRow): string => {
-  const named = `${terms().measures[measure]}, ${site}`;
-  const label = field === 'value' ? named : `${named}, ${d().bench[field]}`;
-  return numberTrouble(label, value, range) ?? '';
-};
-
-const troubleInWords = (trouble: CheckTrouble): string => {
-  const words = d().bench;
-  switch (trouble.what) {
-    case 'missing':
-      return `${words[trouble.field]}: ${d().missing}`;
-    case 'number': {
-      const label = { km: words.distance, room: words.temperature, rested: words.rested };
-      return numberTrouble(label[trouble.field], trouble.value, trouble.range) ?? '';
-    }
-    case 'row':
-      return rowTrouble(trouble.wrong);
-  }
-};
 
 type FormProps = TabProps & {
   /** The check that is corrected; absent: a new one. */
@@ -101,7 +76,8 @@ export const CheckForm = (props: FormProps) => {
     before ? checkDraftOf(before.body) : newCheckDraft(Date.now()),
   );
   const [why, setWhy] = useState('');
-  const [whyMissing, setWhyMissing] = useState(false);
+  /** Saving was tried: from then on each field says what is wrong with it. */
+  const [tried, setTried] = useState(false);
   const [doubts, setDoubts] = useState<EntryDoubts | null>(null);
   /** Pressed "it is right": the next save asks nothing. */
   const sure = useRef(false);
@@ -114,7 +90,25 @@ export const CheckForm = (props: FormProps) => {
     setDoubts(null);
     setDraft({ ...draft, ...part });
   };
-  const type = (field: 'km' | 'room' | 'rested' | 'operator' | 'gauge' | 'method' | 'words') => ({
+  const ofRound = new Set(
+    records.pair.flatMap(({ body, revision }) =>
+      body.round === chosen?.round ? [revision.id] : [],
+    ),
+  );
+  const checks = records['bench-check'].filter(({ body }) => body.project === review.project.id);
+  const bodies = checks.map(({ body }) => body);
+  const gauges = { ...lastGauges(bodies, ofRound), ...draft.gauges };
+  const asked = [
+    ...blueprint,
+    ...placesOfLimits(review.project.brief.limits, [
+      ...blueprint,
+      ...bodies.flatMap(({ readings }) => readings),
+    ]),
+  ];
+  const typed = typedCheck({ ...draft, gauges }, review.project.id, carried, before?.body ?? null);
+  const errors = checkErrors(tried && 'troubles' in typed ? typed.troubles : []);
+  const whyMissing = before !== undefined && why.trim() === '';
+  const type = (field: 'km' | 'room' | 'rested' | 'operator' | 'method' | 'words') => ({
     value: draft[field],
     onInput: (value: string) => put({ [field]: value }),
   });
@@ -146,10 +140,8 @@ export const CheckForm = (props: FormProps) => {
   };
 
   const save = async () => {
-    setWhyMissing(before !== undefined && why.trim() === '');
-    if (before && why.trim() === '') return '';
-    const typed = typedCheck(draft, review.project.id, carried, before?.body ?? null);
-    if ('trouble' in typed) return troubleInWords(typed.trouble);
+    setTried(true);
+    if ('troubles' in typed || whyMissing) return '';
     const isSure = sure.current;
     sure.current = false;
     const found = doubtsOf(props, typed.check);
@@ -194,10 +186,28 @@ export const CheckForm = (props: FormProps) => {
           value={draft.pair}
           options={review.pairs.map(({ id, code }) => ({ value: id, label: code }))}
           onChange={(pair) => put({ pair })}
+          error={errors.fields.pair}
         />
-        <DateTimeField label={words.at} value={draft.at} onInput={(at) => put({ at })} />
-        <TextField label={words.rested} {...type('rested')} numeric optional />
-        <TextField label={words.temperature} {...type('room')} numeric optional />
+        <DateTimeField
+          label={words.at}
+          value={draft.at}
+          onInput={(at) => put({ at })}
+          error={errors.fields.at}
+        />
+        <TextField
+          label={words.rested}
+          {...type('rested')}
+          error={errors.fields.rested}
+          numeric
+          optional
+        />
+        <TextField
+          label={words.temperature}
+          {...type('room')}
+          error={errors.fields.room}
+          numeric
+          optional
+        />
       </div>
       {!before && (
         <label class="row">
@@ -218,10 +228,10 @@ export const CheckForm = (props: FormProps) => {
         distance={draft.arrival ? carried : metres(1)}
         hardness={draft.readings}
       />
-      {blueprint.length > 0 && (
+      {draft.pair !== '' && asked.length > 0 && (
         <div class="row">
-          <Button onClick={() => put({ readings: withBlueprint(draft.readings, blueprint) })}>
-            {words.addBlueprint}
+          <Button onClick={() => put({ readings: withAsked(draft.readings, asked) })}>
+            {words.addAsked}
           </Button>
           <span class="soft small">{words.emptyRows}</span>
         </div>
@@ -233,6 +243,7 @@ export const CheckForm = (props: FormProps) => {
           reading={reading}
           at={at}
           only={draft.readings.length === 1}
+          errors={errors.row(at)}
           onChange={(part) => putReading(at, part)}
           onRemove={() => put({ readings: draft.readings.filter((_, other) => other !== at) })}
         />
@@ -246,11 +257,23 @@ export const CheckForm = (props: FormProps) => {
       >
         {words.addReading}
       </Button>
+      <GaugeFields
+        rows={draft.readings}
+        gauges={gauges}
+        onChange={(part) => put({ gauges: { ...draft.gauges, ...part } })}
+      />
       <div class="field-row">
         <TextField label={words.operator} {...type('operator')} optional />
-        <TextField label={words.gauge} {...type('gauge')} optional />
         <TextField label={words.method} {...type('method')} optional />
-        {!draft.arrival && <TextField label={words.distance} {...type('km')} numeric optional />}
+        {!draft.arrival && (
+          <TextField
+            label={words.distance}
+            {...type('km')}
+            error={errors.fields.km}
+            numeric
+            optional
+          />
+        )}
       </div>
       <TextField label={p().wear.check.notes} {...type('words')} optional most={4000} />
       <PhotoPicker
@@ -263,11 +286,8 @@ export const CheckForm = (props: FormProps) => {
           label={p().wear.check.reason}
           hint={p().wear.check.reasonHint}
           value={why}
-          onInput={(value) => {
-            setWhy(value);
-            setWhyMissing(false);
-          }}
-          error={whyMissing ? p().wear.check.reasonMissing : undefined}
+          onInput={setWhy}
+          error={tried && whyMissing ? p().wear.check.reasonMissing : undefined}
           most={MOST_WHY}
         />
       )}

@@ -4,16 +4,19 @@ import { Button, Choice } from '../../parts/controls/controls.tsx';
 import { d, t, terms } from '../../words/index.ts';
 import { SelectField, TextField } from '../parts/form-parts.tsx';
 import type { ReadingForm } from '../../drafts/check-readings.ts';
+import type { RowErrors } from './check-errors.ts';
 
 export const ReadingRow = (props: {
   readonly reading: ReadingForm;
   /** Place among the readings, from 0. */
   readonly at: number;
   readonly only: boolean;
+  /** What is wrong with its fields, in words. */
+  readonly errors: RowErrors;
   readonly onChange: (part: Partial<ReadingForm>) => void;
   readonly onRemove: () => void;
 }) => {
-  const { reading, at, only, onChange, onRemove } = props;
+  const { reading, at, only, errors, onChange, onRemove } = props;
   const words = d().bench;
   return (
     <fieldset class="field-row reading">
@@ -39,6 +42,7 @@ export const ReadingRow = (props: {
         value={reading.value}
         onInput={(value) => onChange({ value })}
         numeric
+        error={errors.value}
         required={only}
       />
       {unitsOf[reading.measure].length > 1 && (
@@ -55,6 +59,7 @@ export const ReadingRow = (props: {
       <TextField
         label={`${words.uncertainty}, ${terms().units[reading.unit]}`}
         value={reading.uncertainty}
+        error={errors.uncertainty}
         onInput={(uncertainty) => onChange({ uncertainty })}
         numeric
         optional
@@ -62,6 +67,7 @@ export const ReadingRow = (props: {
       <TextField
         label={words.load}
         value={reading.load}
+        error={errors.load}
         onInput={(load) => onChange({ load })}
         numeric
         optional

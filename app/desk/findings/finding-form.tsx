@@ -3,18 +3,19 @@
  * is typed as a draft (`app/drafts/finding.ts`); where a finding comes from is asked by whoever shows the form.
  */
 import { partIds } from '../../../core/foot/index.ts';
-import { findingStates, type RecordId } from '../../../core/records/index.ts';
+import { findingStates, ranges, type RecordId } from '../../../core/records/index.ts';
 import type { FindingDraft, FindingTrouble } from '../../drafts/finding.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
-import { d, p, terms } from '../../words/index.ts';
-import { SelectField, TextField } from '../parts/form-parts.tsx';
+import { d, locale, p, terms } from '../../words/index.ts';
+import { languageIn } from '../../words/figures.ts';
+import { DateTimeField, SelectField, TextField } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
 
 export interface FindingFieldsProps {
   readonly draft: FindingDraft;
   readonly change: (part: Partial<FindingDraft>) => void;
-  /** What was wrong when it was last saved; said at its field. */
-  readonly trouble: FindingTrouble | null;
+  /** What is wrong since it was last to be saved, each said at its field. */
+  readonly troubles: readonly FindingTrouble[];
   /** The rounds that can carry the change; none: nothing is asked. */
   readonly carriers: readonly { readonly id: RecordId; readonly name: string }[];
   /** Whether its title and state are asked: not of one that is begun from a complaint. */
@@ -23,10 +24,14 @@ export interface FindingFieldsProps {
 }
 
 export const FindingFields = (props: FindingFieldsProps) => {
-  const { draft, change, trouble, carriers, short } = props;
+  const { draft, change, troubles, carriers, short } = props;
   const words = d().finding;
   const { board } = d().report;
   const said = p().changes.form;
+  const has = (field: FindingTrouble['field']): boolean =>
+    troubles.some((one) => one.field === field);
+  const { other } = draft;
+  const language = languageIn(other.language, locale());
   return (
     <>
       {!short && (
@@ -34,7 +39,7 @@ export const FindingFields = (props: FindingFieldsProps) => {
           label={board.titleField}
           value={draft.title}
           onInput={(title) => change({ title })}
-          error={trouble?.field === 'title' ? said.nothing(board.titleField) : undefined}
+          error={has('title') ? said.nothing(board.titleField) : undefined}
         />
       )}
       <div class="field-row">
@@ -84,10 +89,35 @@ export const FindingFields = (props: FindingFieldsProps) => {
         label={words.wantedMm}
         value={draft.mm}
         onInput={(mm) => change({ mm })}
-        error={trouble?.field === 'mm' ? said.mm(sayRange(trouble.range)) : undefined}
+        error={has('mm') ? said.mm(sayRange(ranges.wantedMm)) : undefined}
         numeric
         optional
       />
+      <DateTimeField
+        label={said.due}
+        value={draft.due}
+        onInput={(due) => change({ due })}
+        error={has('due') ? d().missing : undefined}
+        optional
+        isDay
+      />
+      {other.language !== '' && (
+        <>
+          <TextField
+            label={said.titleIn(language)}
+            value={other.title}
+            onInput={(title) => change({ other: { ...other, title } })}
+            optional
+          />
+          <TextField
+            label={said.wantedIn(language)}
+            value={other.wanted}
+            onInput={(wanted) => change({ other: { ...other, wanted } })}
+            most={4000}
+            optional
+          />
+        </>
+      )}
       {props.photos && (
         <PhotoPicker
           label={draft.title}

@@ -70,7 +70,7 @@ const Form = (props: TabProps) => {
   const [lines, setLines] = useState('');
   /** What of the draft was typed; the rest is as what the finding is made of. */
   const [typed, setTyped] = useState({ title: false, part: false });
-  const { draft, change, trouble, save } = useFinding(() => newFinding('', 'last'));
+  const { draft, change, troubles, save } = useFinding(() => newFinding('', 'last'));
   const choosable = useChoosable(props, source, round);
   const chosen = choosable?.find((one) => one.key === key) ?? choosable?.[0] ?? null;
   const shown = withChosen(draft, typed, chosen);
@@ -137,7 +137,7 @@ const Form = (props: TabProps) => {
       <LinesField label={board.lines} value={lines} onInput={setLines} optional />
       <FindingFields
         draft={shown}
-        trouble={trouble}
+        troubles={troubles}
         change={(part) => {
           setTyped((now) => ({
             title: now.title || part.title !== undefined,

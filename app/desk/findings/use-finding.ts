@@ -2,10 +2,10 @@
 import { useState } from 'preact/hooks';
 import type { Finding, RecordId, RecordOf } from '../../../core/records/index.ts';
 import {
+  findingTroubles,
   readFinding,
   type FindingDraft,
   type FindingOrigin,
-  type FindingTrouble,
 } from '../../drafts/finding.ts';
 import { saveFromForm } from '../parts/form-parts.tsx';
 
@@ -15,11 +15,10 @@ import { saveFromForm } from '../parts/form-parts.tsx';
  */
 export const useFinding = (begin: () => FindingDraft) => {
   const [draft, setDraft] = useState(begin);
-  const [trouble, setTrouble] = useState<FindingTrouble | null>(null);
-  const change = (part: Partial<FindingDraft>) => {
-    setTrouble(null);
-    setDraft((now) => ({ ...now, ...part }));
-  };
+  /** Saving was tried: from then on each field says what is wrong with it. */
+  const [tried, setTried] = useState(false);
+  const change = (part: Partial<FindingDraft>) => setDraft((now) => ({ ...now, ...part }));
+  const troubles = tried ? findingTroubles(draft) : [];
   const save = async (
     from: Finding | FindingOrigin,
     id?: RecordId,
@@ -27,8 +26,8 @@ export const useFinding = (begin: () => FindingDraft) => {
   ): Promise<RecordOf<'finding'> | string> => {
     const read = readFinding(typed, from);
     if (read.ok) return saveFromForm('finding', read.body, id);
-    setTrouble(read.trouble);
+    setTried(true);
     return '';
   };
-  return { draft, change, trouble, save };
+  return { draft, change, troubles, save };
 };

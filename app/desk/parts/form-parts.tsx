@@ -66,12 +66,18 @@ export const DateTimeField = (props: {
   /** What is wrong with it. */
   readonly error?: string | undefined;
   readonly optional?: boolean;
+  /** A day without its hour. */
+  readonly isDay?: boolean;
 }) => (
-  <Field label={props.label} hint={props.hint} error={props.error}>
+  <Field
+    label={labelOf(props.label, props.isDay && props.optional)}
+    hint={props.hint}
+    error={props.error}
+  >
     {(ids) => (
       <input
         class="input"
-        type="datetime-local"
+        type={props.isDay ? 'date' : 'datetime-local'}
         required={!props.optional}
         {...ids}
         value={props.value}
@@ -87,8 +93,10 @@ export const SelectField = <T extends string>(props: {
   readonly options: readonly { readonly value: T; readonly label: string }[];
   readonly onChange: (value: T) => void;
   readonly optional?: boolean;
+  /** What is wrong with it. */
+  readonly error?: string | undefined;
 }) => (
-  <Field label={labelOf(props.label, props.optional)}>
+  <Field label={labelOf(props.label, props.optional)} error={props.error}>
     {(ids) => (
       <select
         class="input"
@@ -175,7 +183,7 @@ export const OpenForm = (props: {
 
 /**
  * A form that says what is missing instead of saving it. `save` answers the trouble, or null when done; an empty text
- * where a field says it, which is then brought to the person.
+ * where a field says it, or a question (`data-ask`) waits at one, which is then brought to the person.
  */
 export const SmallForm = (props: {
   readonly save: () => Promise<string | null>;
@@ -190,7 +198,7 @@ export const SmallForm = (props: {
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => {
     if (!saving && trouble === '')
-      form.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus();
+      form.current?.querySelector<HTMLElement>('[aria-invalid], [data-ask]')?.focus();
   }, [saving, trouble]);
   const save = async () => {
     // A second press while the first is under way would save it twice.

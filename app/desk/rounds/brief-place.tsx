@@ -27,6 +27,8 @@ export const BriefPlace = (props: PlaceProps) => {
   if (!project) return null;
   const { brief, archived } = project.body;
   const close = () => setOpen(false);
+  const latest = review.rounds.at(-1)?.id;
+  const drawn = records.round.find(({ revision }) => revision.id === latest)?.body.blueprint ?? [];
   return (
     <>
       <PlaceHead
@@ -45,7 +47,7 @@ export const BriefPlace = (props: PlaceProps) => {
       />
       {isOpen ? (
         <OpenForm label={words.edit} close={close}>
-          <ProjectForm project={project} close={close} />
+          <ProjectForm project={project} blueprint={drawn} close={close} />
         </OpenForm>
       ) : (
         <BriefWords {...props} brief={brief} />

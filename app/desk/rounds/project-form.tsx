@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import { comfortAttributeIds } from '../../../core/foot/index.ts';
-import { measures, ranges, surfaces, unitsOf, type RecordOf } from '../../../core/records/index.ts';
+import { ranges, surfaces, type Range, type RecordOf } from '../../../core/records/index.ts';
 import {
   draftOfProject,
   emptyLimit,
@@ -12,11 +12,13 @@ import {
   type ProjectDraft,
   type ProjectTrouble,
 } from '../../drafts/project.ts';
+import { isAsSaved, limitDoubt, type Drawn, type LimitDoubt } from '../../drafts/limit-doubts.ts';
 import { Button, Choice, Choices } from '../../parts/controls/controls.tsx';
-import { d, t, terms } from '../../words/index.ts';
-import { labelOf, saveFromForm, SelectField, SmallForm, TextField } from '../parts/form-parts.tsx';
+import { d, terms } from '../../words/index.ts';
+import { labelOf, saveFromForm, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { typedIn } from '../../drafts/typed.ts';
-import { numberTrouble, sayRange } from '../parts/in-range.ts';
+import { sayRange } from '../parts/in-range.ts';
+import { LimitRow } from './limit-row.tsx';
 
 const options = <T extends string>(names: Readonly<Record<T, string>>) =>
   (Object.entries(names) as [T, string][]).map(([value, label]) => ({ value, label }));
@@ -30,51 +32,80 @@ const toggled = <T,>(values: ReadonlySet<T>, value: T): ReadonlySet<T> => {
 const inKm = typedIn(ranges.briefDistanceM, 'km', 1 / 1000);
 const inPercent = typedIn(ranges.share, '%', 100);
 
-/** A dimension of the blueprint does not wear. */
-const wearing = measures.filter((measure) => measure !== 'dimension');
-
-/** What is wrong, with the label of its field. */
-const troubleInWords = (trouble: ProjectTrouble, { limits }: ProjectDraft): string => {
+/** What is wrong with each field, in words; of the limits by their place. */
+const errorsOf = (troubles: readonly ProjectTrouble[]) => {
   const words = d().brief;
-  switch (trouble.field) {
-    case 'name':
-    case 'surfaces':
-      return `${words[trouble.field]}: ${d().missing}`;
-    case 'distance':
-      return numberTrouble(words.distance, trouble.typed, inKm) ?? words.distance;
-    case 'allowed':
-    case 'allowedPain':
-      return numberTrouble(words[trouble.field], trouble.typed, inPercent) ?? words[trouble.field];
-    case 'lengthMm':
-      return `${d().blueprint.lengthFrom}, ${d().blueprint.lengthTo}: ${sayRange(ranges.footLengthMm)}`;
-    case 'widthMm':
-      return `${d().blueprint.widthFrom}, ${d().blueprint.widthTo}: ${sayRange(ranges.footWidthMm)}`;
-    case 'limit': {
-      const measure = limits[trouble.at]?.measure;
-      const title = `${measure ? `${terms().measures[measure]}, ` : ''}${words.value}`;
-      return numberTrouble(title, trouble.typed, trouble.range) ?? title;
+  const fields: Partial<Record<Exclude<ProjectTrouble['field'], 'limit'>, string>> = {};
+  const limits = new Map<number, string>();
+  const number = (typed: number | null, range: Range) =>
+    typed === null ? d().wrongNumber : sayRange(range);
+  for (const trouble of troubles)
+    switch (trouble.field) {
+      case 'name':
+      case 'surfaces':
+        fields[trouble.field] = d().missing;
+        break;
+      case 'distance':
+        fields.distance = number(trouble.typed, inKm);
+        break;
+      case 'allowed':
+      case 'allowedPain':
+        fields[trouble.field] = number(trouble.typed, inPercent);
+        break;
+      case 'lengthMm':
+        fields.lengthMm = `${words.fromTo} ${sayRange(ranges.footLengthMm)}`;
+        break;
+      case 'widthMm':
+        fields.widthMm = `${words.fromTo} ${sayRange(ranges.footWidthMm)}`;
+        break;
+      case 'limit':
+        limits.set(trouble.at, number(trouble.typed, trouble.range));
     }
-  }
+  return { fields, limits };
 };
 
-/** @param props.close what to do once a known project is saved; a new one is opened at its rounds */
+/** A limit by what it says: one that was called right is asked about again once it says something else. */
+const keyOf = ({ measure, site, bound, basis, value }: LimitDraft): string =>
+  [measure, site, bound, basis, value].join(' ');
+
+/**
+ * @param props.blueprint of the latest round
+ * @param props.close what to do once a known project is saved; a new one is opened at its rounds
+ */
 export const ProjectForm = (props: {
   readonly project?: RecordOf<'project'>;
+  readonly blueprint?: readonly Drawn[];
   readonly close?: () => void;
 }) => {
-  const { project, close } = props;
+  const { project, blueprint = [], close } = props;
   const words = d().brief;
   const { route } = useLocation();
   const [draft, setDraft] = useState(() => draftOfProject(project?.body ?? null));
+  /** Saving was tried: from then on each field says what is wrong with it. */
+  const [tried, setTried] = useState(false);
+  const [sure, setSure] = useState<ReadonlySet<string>>(new Set());
   const { limits, feet } = draft;
+  const read = readProject(draft, project?.body ?? null);
+  const errors = errorsOf(tried && !read.ok ? read.troubles : []);
+  const asksAbout = (limit: LimitDraft): LimitDoubt | null =>
+    sure.has(keyOf(limit)) ? null : limitDoubt(limit, blueprint);
+  /** Not while it is typed: the first figure of a number is often a strange one. */
+  const doubtAt = (limit: LimitDraft) => (tried || isAsSaved(limit) ? asksAbout(limit) : null);
   const change = (part: Partial<ProjectDraft>) => setDraft((now) => ({ ...now, ...part }));
   const changeLimit = (index: number, part: Partial<LimitDraft>) =>
     change({
       limits: limits.map((one, other) => (other === index ? { ...one, ...part } : one)),
     });
+  const { lengthMm, widthMm } = errors.fields;
+  const feetErrors = {
+    lengthFrom: lengthMm,
+    lengthTo: lengthMm,
+    widthFrom: widthMm,
+    widthTo: widthMm,
+  };
   const save = async () => {
-    const read = readProject(draft, project?.body ?? null);
-    if (!read.ok) return troubleInWords(read.trouble, draft);
+    setTried(true);
+    if (!read.ok || limits.some((one) => !isAsSaved(one) && asksAbout(one))) return '';
     const saved = await saveFromForm('project', read.body, project?.revision.id);
     if (typeof saved === 'string') return saved;
     if (close) close();
@@ -83,7 +114,12 @@ export const ProjectForm = (props: {
   };
   return (
     <SmallForm save={save}>
-      <TextField label={words.name} value={draft.name} onInput={(name) => change({ name })} />
+      <TextField
+        label={words.name}
+        value={draft.name}
+        onInput={(name) => change({ name })}
+        error={errors.fields.name}
+      />
       <Choice
         label={words.runner}
         options={options(terms().runners)}
@@ -102,23 +138,31 @@ export const ProjectForm = (props: {
         values={draft.on}
         onToggle={(surface) => change({ on: toggled(draft.on, surface) })}
       />
+      {errors.fields.surfaces && (
+        <p class="field-error" aria-invalid tabIndex={-1}>
+          {errors.fields.surfaces}
+        </p>
+      )}
       <div class="field-row">
         <TextField
           label={words.distance}
           value={draft.distance}
           onInput={(distance) => change({ distance })}
+          error={errors.fields.distance}
           numeric
         />
         <TextField
           label={words.allowed}
           value={draft.allowed}
           onInput={(allowed) => change({ allowed })}
+          error={errors.fields.allowed}
           numeric
         />
         <TextField
           label={words.allowedPain}
           value={draft.allowedPain}
           onInput={(allowedPain) => change({ allowedPain })}
+          error={errors.fields.allowedPain}
           numeric
         />
       </div>
@@ -130,6 +174,7 @@ export const ProjectForm = (props: {
             label={d().blueprint[field]}
             value={feet[field]}
             onInput={(value) => change({ feet: { ...feet, [field]: value } })}
+            error={feetErrors[field]}
             numeric
             required={false}
           />
@@ -137,45 +182,16 @@ export const ProjectForm = (props: {
       </div>
       <h2>{words.limits}</h2>
       {limits.map((limit, index) => (
-        <fieldset class="field-row reading" key={index}>
-          <legend class="hidden-words">{`${words.value} ${index + 1}`}</legend>
-          <SelectField
-            label={d().bench.reading}
-            value={limit.measure}
-            options={wearing.map((value) => ({ value, label: terms().measures[value] }))}
-            onChange={(measure) => changeLimit(index, { measure })}
-          />
-          <TextField
-            label={d().bench.site}
-            optional={words.everySite}
-            value={limit.site}
-            onInput={(site) => changeLimit(index, { site })}
-          />
-          <SelectField
-            label={words.limits}
-            value={limit.bound}
-            options={options(words.bounds)}
-            onChange={(bound) => changeLimit(index, { bound })}
-          />
-          <TextField
-            label={`${words.value}, ${limit.basis === 'share-of-new' ? '%' : terms().units[unitsOf[limit.measure][0]]}`}
-            value={limit.value}
-            onInput={(value) => changeLimit(index, { value })}
-            numeric
-          />
-          <SelectField
-            label={terms().measures[limit.measure]}
-            value={limit.basis}
-            options={options(words.bases)}
-            onChange={(basis) => changeLimit(index, { basis })}
-          />
-          <Button
-            kind="quiet"
-            onClick={() => change({ limits: limits.filter((_, other) => other !== index) })}
-          >
-            {t().remove}
-          </Button>
-        </fieldset>
+        <LimitRow
+          key={index}
+          at={index}
+          limit={limit}
+          error={errors.limits.get(index)}
+          doubt={doubtAt(limit)}
+          onChange={(part) => changeLimit(index, part)}
+          onRemove={() => change({ limits: limits.filter((_, other) => other !== index) })}
+          onSure={() => setSure(new Set([...sure, keyOf(limit)]))}
+        />
       ))}
       <Button kind="quiet" onClick={() => change({ limits: [...limits, emptyLimit] })}>
         {words.addLimit}

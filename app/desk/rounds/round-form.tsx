@@ -1,6 +1,6 @@
 /** A round, new or changed: what is different, its blueprint with tolerances, its last, and its layers. */
 import { useState } from 'preact/hooks';
-import { foamIds, type FoamId } from '../../../core/foot/index.ts';
+import { foamIds, type FoamId, type ZoneCode } from '../../../core/foot/index.ts';
 import { ranges, roundStages, type RecordOf, type Round } from '../../../core/records/index.ts';
 import { Button, Notice } from '../../parts/controls/controls.tsx';
 import { d, p, terms } from '../../words/index.ts';
@@ -8,14 +8,16 @@ import {
   canBeTakenOver,
   draftOfRound,
   duplicateOf,
+  newRound,
   takeOver,
+  type LastField,
   type RoundDraft,
 } from '../../drafts/round.ts';
-import { readDraft, type DimensionTrouble, type ReadDraft } from '../../drafts/round-reading.ts';
+import { readDraft, type DimensionTrouble, type RoundTrouble } from '../../drafts/round-reading.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
-import { Blueprint, Changes, lastLabels, LastPart, Layers } from './round-parts.tsx';
+import { Blueprint, Changes, LastPart, Layers } from './round-parts.tsx';
 
 interface FormProps extends TabProps {
   /** The round that is edited; absent: a new one. */
@@ -35,30 +37,38 @@ export const RoundForm = (props: FormProps) => {
   );
 };
 
-/** What is wrong in a part whose fields do not say it themselves; empty where they do. */
-const troubleInWords = (trouble: Exclude<ReadDraft, { ok: true }>): string => {
-  switch (trouble.part) {
-    case 'name':
-      return `${d().rounds.name}: ${d().missing}`;
-    case 'blueprint':
-      return '';
-    case 'last': {
-      const { field, range } = trouble;
-      const label = field === 'name' ? d().blueprint.lastName : lastLabels()[field];
-      return `${d().blueprint.last}, ${label}: ${range ? sayRange(range) : d().missing}`;
+/** What is wrong with each field, in words. */
+const errorsOf = (troubles: readonly RoundTrouble[]) => {
+  const last: Partial<Record<'name' | LastField, string>> = {};
+  const layers: Partial<Record<ZoneCode, string>> = {};
+  const blueprint: DimensionTrouble[] = [];
+  let name: string | undefined;
+  for (const trouble of troubles)
+    switch (trouble.part) {
+      case 'name':
+        name = d().missing;
+        break;
+      case 'blueprint':
+        blueprint.push(trouble);
+        break;
+      case 'last':
+        last[trouble.field] = trouble.range ? sayRange(trouble.range) : d().missing;
+        break;
+      case 'layers':
+        layers[trouble.zone] = sayRange(ranges.layers);
     }
-    case 'layers':
-      return `${d().blueprint.layers}: ${sayRange(ranges.layers)}`;
-  }
+  return { name, blueprint, last, layers };
 };
 
-/** The latest round that a new one can start from. */
-const earlierRound = ({ records, review }: TabProps): Round | null =>
+const ownRounds = ({ records, review }: TabProps): readonly Round[] =>
   records.round
     .map(({ body }) => body)
-    .filter((body) => body.project === review.project.id && canBeTakenOver(body))
-    .sort((a, b) => a.order - b.order)
-    .at(-1) ?? null;
+    .filter((body) => body.project === review.project.id)
+    .sort((a, b) => a.order - b.order);
+
+/** The latest round that a new one can start from. */
+const earlierRound = (props: TabProps): Round | null =>
+  ownRounds(props).filter(canBeTakenOver).at(-1) ?? null;
 
 /** A new round mostly differs from the one before in a few things only. */
 const TakeOver = ({
@@ -102,18 +112,17 @@ const Fields = ({
       ? draftOfRound(of.body)
       : like
         ? duplicateOf(like, words.nth(order))
-        : { ...draftOfRound(null), name: words.nth(order) },
+        : newRound(words.nth(order), ownRounds({ records, review }).at(-1) ?? null),
   );
-  const [wrong, setWrong] = useState<DimensionTrouble | null>(null);
-  const change = (part: Partial<RoundDraft>) => {
-    setWrong(null);
-    setDraft((now) => ({ ...now, ...part }));
-  };
+  /** Saving was tried: from then on each field says what is wrong with it. */
+  const [tried, setTried] = useState(false);
+  const change = (part: Partial<RoundDraft>) => setDraft((now) => ({ ...now, ...part }));
+  const read = readDraft(draft, of?.body ?? null, { project: review.project.id, order });
+  const errors = errorsOf(tried && !read.ok ? read.troubles : []);
   const earlier = of || like ? null : earlierRound({ records, review });
   const save = async () => {
-    const read = readDraft(draft, of?.body ?? null, { project: review.project.id, order });
-    setWrong(!read.ok && read.part === 'blueprint' ? read : null);
-    if (!read.ok) return troubleInWords(read);
+    setTried(true);
+    if (!read.ok) return '';
     const saved = await saveFromForm('round', read.body, of?.revision.id);
     if (typeof saved === 'string') return saved;
     close();
@@ -122,7 +131,12 @@ const Fields = ({
   return (
     <SmallForm save={save}>
       <div class="field-row">
-        <TextField label={words.name} value={draft.name} onInput={(name) => change({ name })} />
+        <TextField
+          label={words.name}
+          value={draft.name}
+          onInput={(name) => change({ name })}
+          error={errors.name}
+        />
         <SelectField
           label={words.stage}
           value={draft.stage}
@@ -142,9 +156,9 @@ const Fields = ({
       {like && <p class="soft">{p().rounds.duplicateHint(like.name)}</p>}
       <Changes draft={draft} change={change} />
       {earlier && <TakeOver earlier={earlier} setDraft={setDraft} />}
-      <Blueprint draft={draft} change={change} wrong={wrong} />
-      <LastPart draft={draft} change={change} />
-      <Layers draft={draft} change={change} />
+      <Blueprint draft={draft} change={change} wrong={errors.blueprint} />
+      <LastPart draft={draft} change={change} errors={errors.last} />
+      <Layers draft={draft} change={change} errors={errors.layers} />
     </SmallForm>
   );
 };

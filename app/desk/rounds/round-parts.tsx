@@ -1,5 +1,5 @@
 /** The parts of a round's form: what changed, its blueprint with tolerances, its last, its layers. */
-import { complaintKinds, partIds } from '../../../core/foot/index.ts';
+import { complaintKinds, partIds, type ZoneCode } from '../../../core/foot/index.ts';
 import { measures, unitsOf } from '../../../core/records/index.ts';
 import { layeredZones } from '../../../core/review/index.ts';
 import { practiceDimensions } from '../../../core/rounds/index.ts';
@@ -18,6 +18,7 @@ import {
 import { type DimensionTrouble } from '../../drafts/round-reading.ts';
 import { labelOf, SelectField, TextField } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
+import { PasteDimensions } from './paste-dimensions.tsx';
 
 export interface PartProps {
   readonly draft: RoundDraft;
@@ -29,7 +30,7 @@ const replaced = <T,>(list: readonly T[], index: number, part: Partial<T>): read
 const without = <T,>(list: readonly T[], index: number): readonly T[] =>
   list.filter((_, other) => other !== index);
 
-export const lastLabels = (): Readonly<Record<LastField, string>> => {
+const lastLabels = (): Readonly<Record<LastField, string>> => {
   const words = d().blueprint;
   return {
     sizeMm: words.lastSize,
@@ -82,7 +83,7 @@ export const Blueprint = ({
   draft,
   change,
   wrong,
-}: PartProps & { readonly wrong: DimensionTrouble | null }) => {
+}: PartProps & { readonly wrong: readonly DimensionTrouble[] }) => {
   const words = d().blueprint;
   const { dimensions } = draft;
   const add = (one: DimensionDraft) => change({ dimensions: [...dimensions, one] });
@@ -105,7 +106,7 @@ export const Blueprint = ({
           key={index}
           at={index}
           one={one}
-          wrong={wrong?.at === index ? wrong : null}
+          wrong={wrong.filter((trouble) => trouble.at === index)}
           onChange={(part) => change({ dimensions: replaced(dimensions, index, part) })}
           onRemove={() => change({ dimensions: without(dimensions, index) })}
         />
@@ -134,6 +135,7 @@ export const Blueprint = ({
       <Button kind="quiet" onClick={() => add(emptyDimension)}>
         {d().rounds.addDimension}
       </Button>
+      <PasteDimensions onAdd={(pasted) => change({ dimensions: [...dimensions, ...pasted] })} />
     </>
   );
 };
@@ -141,13 +143,19 @@ export const Blueprint = ({
 const DimensionRow = (props: {
   readonly at: number;
   readonly one: DimensionDraft;
-  readonly wrong: DimensionTrouble | null;
+  readonly wrong: readonly DimensionTrouble[];
   readonly onChange: (part: Partial<DimensionDraft>) => void;
   readonly onRemove: () => void;
 }) => {
   const words = d().blueprint;
   const { one, wrong, onChange } = props;
   const unit = terms().units[one.unit];
+  const errorOf = (field: DimensionTrouble['field']): string | undefined => {
+    const found = wrong.find((trouble) => trouble.field === field);
+    if (!found) return undefined;
+    if (field === 'site') return d().bench.siteHint;
+    return found.range ? sayRange(found.range) : d().wrongNumber;
+  };
   const figures = [
     ['nominal', d().bench.nominal],
     ['lower', d().rounds.lower],
@@ -169,7 +177,7 @@ const DimensionRow = (props: {
         label={d().bench.site}
         value={one.site}
         onInput={(site) => onChange({ site })}
-        error={wrong?.field === 'site' ? d().bench.siteHint : undefined}
+        error={errorOf('site')}
       />
       <SelectField
         label={words.forFoot}
@@ -196,13 +204,7 @@ const DimensionRow = (props: {
           value={one[field]}
           optional={field === 'leftRight'}
           onInput={(value) => onChange({ [field]: value })}
-          error={
-            wrong?.field === field
-              ? wrong.range
-                ? sayRange(wrong.range)
-                : d().wrongNumber
-              : undefined
-          }
+          error={errorOf(field)}
         />
       ))}
       <Button kind="quiet" onClick={props.onRemove}>
@@ -212,7 +214,13 @@ const DimensionRow = (props: {
   );
 };
 
-export const LastPart = ({ draft: { last }, change }: PartProps) => {
+export const LastPart = ({
+  draft: { last },
+  change,
+  errors,
+}: PartProps & {
+  readonly errors: Partial<Readonly<Record<'name' | LastField, string>>>;
+}) => {
   const words = d().blueprint;
   const labels = lastLabels();
   return (
@@ -223,6 +231,7 @@ export const LastPart = ({ draft: { last }, change }: PartProps) => {
           label={words.lastName}
           required={false}
           value={last.name}
+          error={errors.name}
           onInput={(name) => change({ last: { ...last, name } })}
         />
         {lastFields.map((field) => (
@@ -231,6 +240,7 @@ export const LastPart = ({ draft: { last }, change }: PartProps) => {
             label={labels[field]}
             required={false}
             value={last[field]}
+            error={errors[field]}
             onInput={(value) => change({ last: { ...last, [field]: value } })}
             numeric
           />
@@ -240,7 +250,11 @@ export const LastPart = ({ draft: { last }, change }: PartProps) => {
   );
 };
 
-export const Layers = ({ draft: { layers }, change }: PartProps) => {
+export const Layers = ({
+  draft: { layers },
+  change,
+  errors,
+}: PartProps & { readonly errors: Partial<Readonly<Record<ZoneCode, string>>> }) => {
   const words = d().blueprint;
   return (
     <>
@@ -253,6 +267,7 @@ export const Layers = ({ draft: { layers }, change }: PartProps) => {
             label={`${zone} ${terms().zones[zone].name}`}
             required={false}
             value={layers[zone] ?? ''}
+            error={errors[zone]}
             onInput={(value) => change({ layers: { ...layers, [zone]: value } })}
             numeric
           />

@@ -2,9 +2,10 @@
 import { waitingHeadline } from '../../../core/headlines/index.ts';
 import { formatDate } from '../../parts/format.ts';
 import { p } from '../../words/index.ts';
-import type { PlaceProps } from '../desk-state.ts';
+import { useWork, type PlaceProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
+import { stepLine } from '../sheet/todo.tsx';
 import { NextChecks } from '../verdict/next-checks.tsx';
 import { Waiting } from '../waiting/waiting.tsx';
 
@@ -18,6 +19,27 @@ const Quiet = ({ review }: PlaceProps) =>
     </p>
   );
 
+/** Pairs that wait for their first check, a line a round. */
+const Unmeasured = (props: PlaceProps) => {
+  const { records, review } = props;
+  const { id } = review.project;
+  const overview = useWork((desk) => desk.overview(id), records, [id]);
+  const steps = overview?.next.filter(({ step }) => step === 'measure-on-arrival') ?? [];
+  if (steps.length === 0) return null;
+  return (
+    <ul class="plain-list">
+      {steps.map((step) => {
+        const { title, href } = stepLine(step, props, linksOf(id));
+        return (
+          <li key={title}>
+            <a href={href}>{title}</a>
+          </li>
+        );
+      })}
+    </ul>
+  );
+};
+
 export const WaitingPlace = (props: PlaceProps) => (
   <>
     <PlaceHead
@@ -28,6 +50,7 @@ export const WaitingPlace = (props: PlaceProps) => (
     />
     <Quiet {...props} />
     <Waiting {...props} />
+    <Unmeasured {...props} />
     <NextChecks {...props} title={p().verdict.nextChecks} />
   </>
 );

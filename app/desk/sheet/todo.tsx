@@ -20,7 +20,7 @@ const placeOfStep: Readonly<Record<NextStep['step'], Place>> = {
   'add-round': 'rounds',
   'add-pairs': 'rounds',
   'add-testers': 'testers',
-  'measure-on-arrival': 'wear',
+  'measure-on-arrival': 'shoe',
   'hand-out': 'pairs',
   'set-up-phones': 'testers',
   'ask-all': 'testers',
@@ -88,17 +88,30 @@ const whomOf = (step: NextStep, subjects: readonly Subject[]): string => {
   return isPairs ? words.pairNamed(list) : list;
 };
 
+const titleOfStep = (step: NextStep, props: TabProps, subjects: readonly Subject[]): string => {
+  const { steps } = p().sheet;
+  if (step.step === 'ask-all') return steps['ask-all'](formatDate(step.sinceMs), step.days);
+  if (step.step === 'measure-on-arrival')
+    return steps['measure-on-arrival'](
+      namesIn(props.review, props.records).round(step.round),
+      step.count,
+    );
+  return steps[step.step](whomOf(step, subjects), step.count);
+};
+
 /** A step as a line: its words, where it leads, and what it is about. */
 export const stepLine = (step: NextStep, props: TabProps, links: Links) => {
   const subjects = subjectsOf(step, props, links);
   const [only] = subjects;
   return {
     subjects,
-    title:
-      step.step === 'ask-all'
-        ? p().sheet.steps['ask-all'](formatDate(step.sinceMs), step.days)
-        : p().sheet.steps[step.step](whomOf(step, subjects), step.count),
-    href: subjects.length === 1 && only ? only.href : links.place(placeOfStep[step.step]),
+    title: titleOfStep(step, props, subjects),
+    href:
+      step.step === 'measure-on-arrival'
+        ? links.place('shoe', 'arrival')
+        : subjects.length === 1 && only
+          ? only.href
+          : links.place(placeOfStep[step.step]),
     danger: dangers.has(step.step),
   };
 };
@@ -116,7 +129,10 @@ export const Todo = (props: TabProps & { readonly next: readonly NextStep[] }) =
           {props.next.map((step) => {
             const { subjects, title, href, danger } = stepLine(step, props, links);
             return (
-              <li key={step.step} class={danger ? 'todo-danger' : undefined}>
+              <li
+                key={'round' in step ? step.round : step.step}
+                class={danger ? 'todo-danger' : undefined}
+              >
                 <a href={href}>{title}</a>
                 {step.step === 'settle-verdict' && (
                   <NextChecks records={props.records} review={props.review} />

@@ -82,7 +82,7 @@ export const ShoeCard = (props: {
         {card.next.slice(0, MOST_LINES).map((step) => {
           const { title, href, danger: isDanger } = stepLine(step, { review, records }, links);
           return (
-            <li key={step.step}>
+            <li key={'round' in step ? step.round : step.step}>
               <a class={isDanger ? 'danger-link' : undefined} href={href}>
                 {title}
               </a>

@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { checkKey, emptyBenchTable, readBenchTable } from '../../../app/drafts/check-table.ts';
+import {
+  checkKey,
+  emptyBenchTable,
+  filledBenchTable,
+  readBenchTable,
+} from '../../../app/drafts/check-table.ts';
 import { newCheckDraft, typedCheck } from '../../../app/drafts/check.ts';
 import { emptyReading } from '../../../app/drafts/check-readings.ts';
 import { metres } from '../../../core/units/index.ts';
@@ -60,6 +65,37 @@ describe('a table of bench checks', () => {
       '5 value no-number',
       '5 distance_km out-of-range',
     ]);
+  });
+
+  it('comes filled for a round, and is read back without what nobody measured', () => {
+    const filled = filledBenchTable(
+      ['146', 'A-7'],
+      [
+        { measure: 'stack-height', site: 'heel-centre', unit: 'mm' },
+        { measure: 'mass', site: 'shoe', unit: 'g', foot: 'left' },
+      ],
+    ).split('\r\n');
+    expect(filled).toHaveLength(8);
+    expect(filled.slice(1, 4).map((line) => line.replace(/,+$/, ''))).toEqual([
+      '146,,stack-height,heel-centre,left,,mm',
+      '146,,stack-height,heel-centre,right,,mm',
+      '146,,mass,shoe,left,,g',
+    ]);
+    expect(read(...filled)).toMatchObject({ checks: [], troubles: [], unmeasured: 6 });
+    const typed = filled.map((line, at) =>
+      at === 1
+        ? line.replace('146,,', '146,2026-05-01T09:30Z,').replace('left,,', 'left,35.8,')
+        : line.replace('right,,', 'right,35.9,'),
+    );
+    const { checks, troubles, unmeasured } = read(...typed);
+    expect(checks).toHaveLength(1);
+    expect(checks[0]?.readings.map(({ foot, value }) => [foot, value])).toEqual([
+      ['left', 35.8],
+      ['right', 35.9],
+    ]);
+    // Of the second pair nobody wrote when it was measured.
+    expect(troubles).toMatchObject([{ line: 6, column: 'measured_at', why: 'no-date' }]);
+    expect(unmeasured).toBe(3);
   });
 
   it('says of a reading what its measure can be in its unit', () => {
@@ -125,7 +161,7 @@ describe('a table of bench checks', () => {
     const { checks } = read(...lines);
     expect(checks[0]).toMatchObject({ temperatureC: 23, readings: [{}, {}] });
     const again = readBenchTable(lines.join('\n'), PROJECT, pairs, new Set(checks.map(checkKey)));
-    expect(again).toEqual({ checks: [], lines: new Map(), known: 1, troubles: [] });
+    expect(again).toEqual({ checks: [], lines: new Map(), known: 1, unmeasured: 0, troubles: [] });
   });
 
   it('reads what a Chinese spreadsheet writes', () => {
@@ -138,6 +174,7 @@ describe('a table of bench checks', () => {
     expect(readBenchTable(emptyBenchTable(), PROJECT, pairs)).toEqual({
       checks: [],
       lines: new Map(),
+      unmeasured: 0,
       known: 0,
       troubles: [],
     });

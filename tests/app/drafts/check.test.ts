@@ -44,7 +44,7 @@ const saved = {
 
 const typed = (draft: CheckDraft, before: BenchCheck | null = saved): BenchCheck => {
   const answer = typedCheck(draft, project, metres(5000), before);
-  if ('trouble' in answer) throw new Error(JSON.stringify(answer.trouble));
+  if ('troubles' in answer) throw new Error(JSON.stringify(answer.troubles));
   return answer.check;
 };
 const start = checkDraftOf(saved);
@@ -76,16 +76,31 @@ describe('a correction', () => {
     expect(typed(put(1, { uncertainty: '' })).readings[1]).not.toHaveProperty('uncertainty');
   });
 
-  it('leaves each reading its own gauge unless one is typed for all', () => {
-    expect(start.gauge).toBe('');
-    expect(typed({ ...start, operator: 'Shop B' }).readings.map(({ gauge }) => gauge)).toEqual([
+  it('leaves each reading its own gauge unless one is typed for its kind', () => {
+    const [height, hard] = ['stack-height mm', 'hardness asker-c'];
+    expect(start.gauges).toEqual({ [height]: '', [hard]: 'calliper C2' });
+    const gauges = (draft: CheckDraft) => typed(draft).readings.map(({ gauge }) => gauge);
+    expect(gauges({ ...start, operator: 'Shop B' })).toEqual([
       'calliper C2',
       'calliper C3',
       'calliper C2',
     ]);
-    expect(
-      new Set(typed({ ...start, gauge: 'calliper C9' }).readings.map(({ gauge }) => gauge)),
-    ).toEqual(new Set(['calliper C9']));
+    expect(gauges({ ...start, gauges: { ...start.gauges, [height]: 'calliper C9' } })).toEqual([
+      'calliper C9',
+      'calliper C9',
+      'calliper C2',
+    ]);
+    expect(gauges({ ...start, gauges: { ...start.gauges, [hard]: 'durometer D1' } })).toEqual([
+      'calliper C2',
+      'calliper C3',
+      'durometer D1',
+    ]);
+  });
+
+  it('drops the gauge of a reading that becomes one of another kind', () => {
+    const after = typed(put(0, { measure: 'mass', unit: 'g', value: '250' }));
+    expect(after.readings[0]).not.toHaveProperty('gauge');
+    expect(after.readings[1]).toHaveProperty('gauge', 'calliper C3');
   });
 
   it('says who corrected it, when and why, as the schema takes it', () => {
@@ -107,22 +122,29 @@ describe('a new check', () => {
   const filled: CheckDraft = {
     ...draft,
     pair,
-    gauge: 'calliper C2',
+    gauges: { 'stack-height mm': 'calliper C2', 'hardness asker-c': 'durometer D1' },
     readings: [{ ...(draft.readings[0] as CheckDraft['readings'][number]), value: '36' }],
   };
-  it('says what is missing or cannot be', () => {
-    const troubleOf = (one: CheckDraft) => typedCheck(one, project, metres(0), null);
-    expect(troubleOf(draft)).toEqual({ trouble: { what: 'missing', field: 'pair' } });
-    expect(troubleOf({ ...filled, at: '' })).toEqual({ trouble: { what: 'missing', field: 'at' } });
-    expect(troubleOf({ ...filled, readings: draft.readings })).toEqual({
-      trouble: { what: 'missing', field: 'value' },
-    });
-    expect(troubleOf({ ...filled, km: 'far' })).toMatchObject({
-      trouble: { what: 'number', field: 'km', value: null },
-    });
-    expect(troubleOf({ ...filled, room: '120' })).toMatchObject({
-      trouble: { what: 'number', field: 'room', value: 120 },
-    });
+  it('says everything that is missing or cannot be, each with its field', () => {
+    const troublesOf = (one: CheckDraft) => {
+      const read = typedCheck(one, project, metres(0), null);
+      return 'troubles' in read ? read.troubles : [];
+    };
+    expect(troublesOf({ ...draft, at: '', km: 'far', room: '120' })).toMatchObject([
+      { what: 'missing', field: 'pair' },
+      { what: 'missing', field: 'at' },
+      { what: 'number', field: 'km', value: null },
+      { what: 'number', field: 'room', value: 120 },
+      { what: 'missing', field: 'value' },
+    ]);
+    const [row] = filled.readings;
+    if (!row) throw new Error('no row');
+    const rows = [row, { ...row, value: '' }, { ...row, value: 'x', load: '-1' }];
+    expect(troublesOf({ ...filled, readings: rows })).toMatchObject([
+      { what: 'row', at: 2, field: 'value', value: null },
+      { what: 'row', at: 2, field: 'load', value: -1 },
+    ]);
+    expect(troublesOf(filled)).toEqual([]);
   });
   it('holds nothing that was not typed; on arrival the pair has come as far as it was carried', () => {
     expect(typed(filled, null)).toEqual({

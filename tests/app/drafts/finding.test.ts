@@ -27,6 +27,8 @@ const finding: Finding = {
   source: 'complaint',
   state: 'asked-for',
   photos: ['a'.repeat(64)],
+  due: '2026-12-01T09:30:00+08:00',
+  otherWords: { language: 'zh', title: '后跟打滑', ofANewerApp: 1 },
   ofANewerApp: { kept: true },
 };
 
@@ -40,11 +42,16 @@ describe('a finding’s draft', () => {
   it('lets go of what is cleared, and of nothing else', () => {
     const draft = draftOfFinding(finding, String);
     const read = readFinding(
-      { ...draft, wanted: ' ', mm: '', carriedBy: '', photos: [], state: 'closed' },
+      {
+        ...draft,
+        ...{ wanted: ' ', mm: '', due: '', carriedBy: '', photos: [], state: 'closed' },
+        other: { ...draft.other, title: ' ' },
+      },
       finding,
     );
-    const { wanted, wantedMm, carriedBy, photos, ...rest } = finding;
-    expect([wanted, wantedMm, carriedBy, photos].every(Boolean)).toBe(true);
+    const { wanted, wantedMm, carriedBy, photos, due, otherWords, ...rest } = finding;
+    const gone = [wanted, wantedMm, carriedBy, photos, due, otherWords];
+    expect(gone.every(Boolean)).toBe(true);
     expect(read).toEqual({ ok: true, body: { ...rest, state: 'closed' } });
   });
 
@@ -72,13 +79,43 @@ describe('a finding’s draft', () => {
     const draft = newFinding('x', 'last');
     expect(readFinding({ ...draft, title: '  ' }, origin)).toEqual({
       ok: false,
-      trouble: { field: 'title' },
+      troubles: [{ field: 'title' }],
     });
     for (const mm of ['two', '1e9', '5000'])
       expect(readFinding({ ...draft, mm }, origin)).toMatchObject({
         ok: false,
-        trouble: { field: 'mm' },
+        troubles: [{ field: 'mm' }],
       });
+  });
+});
+
+describe('by when, and in the other language', () => {
+  const bare: Finding = { ...origin, title: 'x', part: 'last', priority: 'low', state: 'open' };
+  it('is what was typed: noon of the day, and the language that the finding is not in', () => {
+    const inEnglish = { ...bare, evidence: { language: 'en-GB' } } as Finding;
+    const draft = draftOfFinding(inEnglish, String);
+    expect(draft.other.language).toBe('zh');
+    expect(
+      draftOfFinding({ ...bare, evidence: { language: 'zh' } } as Finding, String),
+    ).toHaveProperty('other.language', 'en');
+    const read = readFinding(
+      { ...draft, due: '2026-12-24', other: { ...draft.other, wanted: '加高领口' } },
+      inEnglish,
+    );
+    expect(read.ok && read.body.otherWords).toEqual({ language: 'zh', wanted: '加高领口' });
+    expect(read.ok && read.body.due).toMatch(/^2026-12-24T12:00:00[+-]/);
+  });
+
+  it('is not asked where nobody knows which language the finding is in', () => {
+    expect(draftOfFinding(bare, String).other.language).toBe('');
+  });
+
+  it('says all that is wrong at once', () => {
+    const draft = { ...newFinding(' ', 'last'), mm: 'x', due: 'soon' };
+    expect(readFinding(draft, origin)).toMatchObject({
+      ok: false,
+      troubles: [{ field: 'title' }, { field: 'mm' }, { field: 'due' }],
+    });
   });
 });
 

@@ -39,7 +39,7 @@ const project: Project = {
 const draft = draftOfProject(project);
 const trouble = (change: Partial<ProjectDraft>) => {
   const read = readProject({ ...draft, ...change }, project);
-  return read.ok ? null : read.trouble;
+  return read.ok ? null : read.troubles[0];
 };
 
 describe('a brief’s draft', () => {
@@ -91,6 +91,30 @@ describe('a brief’s draft', () => {
       at: 2,
       typed: null,
     });
+  });
+});
+
+describe('a draft with several mistakes', () => {
+  it('tells all of them', () => {
+    const read = readProject(
+      {
+        ...draft,
+        name: '',
+        distance: 'far',
+        allowed: '101',
+        feet: { ...draft.feet, widthFrom: '90' },
+        limits: ['', '80', '-1'].map((value) => ({ ...emptyLimit, value })),
+      },
+      null,
+    );
+    expect(!read.ok && read.troubles).toMatchObject([
+      { field: 'name' },
+      { field: 'distance' },
+      { field: 'allowed' },
+      { field: 'widthMm' },
+      { field: 'limit', at: 0 },
+      { field: 'limit', at: 2 },
+    ]);
   });
 });
 

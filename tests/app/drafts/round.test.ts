@@ -5,6 +5,7 @@ import {
   draftOfPractice,
   draftOfRound,
   duplicateOf,
+  newRound,
   emptyDimension,
   takeOver,
   usualLeft,
@@ -64,7 +65,7 @@ describe('a round’s draft', () => {
       round,
       place,
     );
-    if (!read.ok) throw new Error(read.part);
+    if (!read.ok) throw new Error(JSON.stringify(read.troubles));
     expect(read.body).not.toHaveProperty('foam');
     expect(read.body).not.toHaveProperty('layers');
     expect(read.body.blueprint[0]).not.toHaveProperty('foot');
@@ -94,8 +95,11 @@ describe('a round’s draft', () => {
 
   it('names the part, or the dimension and its field, that cannot be read', () => {
     const draft = draftOfRound(round);
-    const of = (part: object) => readDraft({ ...draft, ...part }, round, place);
-    expect(of({ name: ' ' })).toEqual({ ok: false, part: 'name' });
+    const of = (part: object) => {
+      const read = readDraft({ ...draft, ...part }, round, place);
+      return read.ok ? undefined : read.troubles[0];
+    };
+    expect(of({ name: ' ' })).toEqual({ part: 'name' });
     const [good] = draft.dimensions;
     for (const [wrong, field] of [
       [{ ...emptyDimension }, 'nominal'],
@@ -105,7 +109,6 @@ describe('a round’s draft', () => {
       [{ ...emptyDimension, nominal: '36', site: 'Heel Centre' }, 'site'],
     ] as const)
       expect(of({ dimensions: [good, wrong] })).toMatchObject({
-        ok: false,
         part: 'blueprint',
         at: 1,
         field,
@@ -115,9 +118,37 @@ describe('a round’s draft', () => {
     expect(of({ layers: { U4: '1.5' } })).toMatchObject({ part: 'layers' });
   });
 
+  it('names all of them at once', () => {
+    const draft = draftOfRound(round);
+    const read = readDraft(
+      {
+        ...draft,
+        name: '',
+        dimensions: [{ ...emptyDimension, site: 'Heel Centre', lower: 'x' }],
+        last: { ...draft.last, name: '', sizeMm: '27' },
+        layers: { U4: '1.5', U9: '2', U1: 'x' },
+      },
+      round,
+      place,
+    );
+    expect(!read.ok && read.troubles).toMatchObject([
+      { part: 'name' },
+      { part: 'blueprint', at: 0, field: 'site' },
+      { part: 'blueprint', at: 0, field: 'nominal' },
+      { part: 'blueprint', at: 0, field: 'lower' },
+      { part: 'last', field: 'sizeMm' },
+      { part: 'last', field: 'name' },
+      { part: 'layers', zone: 'U4' },
+      { part: 'layers', zone: 'U1' },
+    ]);
+  });
+
   it('says what a figure can be that cannot be as it was typed', () => {
     const draft = draftOfRound(round);
-    const of = (part: object) => readDraft({ ...draft, ...part }, round, place);
+    const of = (part: object) => {
+      const read = readDraft({ ...draft, ...part }, round, place);
+      return read.ok ? undefined : read.troubles[0];
+    };
     const dimension = (part: object) =>
       of({ dimensions: [{ ...emptyDimension, nominal: '36', ...part }] });
     expect(dimension({ nominal: '360' })).toMatchObject({
@@ -159,6 +190,15 @@ describe('taking over an earlier round', () => {
       last,
       layers,
     });
+  });
+
+  it('begins the next round with the foam of the one before', () => {
+    expect(newRound('Round 3', { ...round, foam: 'tpu' })).toEqual({
+      ...empty,
+      name: 'Round 3',
+      foam: 'tpu',
+    });
+    expect(newRound('Round 1', null)).toEqual({ ...empty, name: 'Round 1' });
   });
 
   it('leaves what is typed, and adds no dimension twice', () => {

@@ -88,7 +88,39 @@ describe('what to do next', () => {
     expect(steps(found).map(([step]) => step)).not.toContain('measure-on-arrival');
   });
 
-  it('asks for hand-outs and measures of the latest round only', () => {
+  it('asks for the first check of each round until it is there, whether or not somebody ran', () => {
+    const base = [project(), round(FIRST, 1), round(SECOND, 2), tester(1), tester(2)];
+    const pairs = [pair(1), pair(2), pair(3, SECOND), pair(4, SECOND)];
+    const worn = [handOut(1, 20), run(1, 1, 9), handOut(3, 9)];
+    const asked = (...more: readonly Revision[]) =>
+      overview(...base, ...pairs, ...worn, ...more).next.filter(
+        ({ step }) => step === 'measure-on-arrival',
+      );
+    expect(asked()).toEqual([
+      { step: 'measure-on-arrival', round: SECOND, pairs: [idOf(103), idOf(104)], count: 2 },
+      { step: 'measure-on-arrival', round: FIRST, pairs: [idOf(101), idOf(102)], count: 2 },
+    ]);
+    const checked = (n: number) =>
+      own(idOf(600 + n), 'bench-check', {
+        pair: idOf(100 + n),
+        at: daysAgo(3),
+        distanceM: 0,
+        readings: [
+          { measure: 'stack-height', site: 'heel-centre', foot: 'left', value: 36, unit: 'mm' },
+        ],
+      });
+    expect(asked(checked(1), checked(2), checked(4))).toEqual([
+      { step: 'measure-on-arrival', round: SECOND, pairs: [idOf(103)], count: 1 },
+    ]);
+    const withdrawn = own(idOf(401), 'stop-use', {
+      pairs: [idOf(103)],
+      reason: 'plate',
+      from: daysAgo(1),
+    });
+    expect(asked(checked(1), checked(2), checked(4), withdrawn)).toEqual([]);
+  });
+
+  it('asks for hand-outs of the latest round only', () => {
     const found = overview(
       project(),
       round(FIRST, 1),

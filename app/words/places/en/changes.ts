@@ -192,5 +192,8 @@ export const changes = {
   form: {
     nothing: (title: string) => `${title} is missing.`,
     mm: (range: string) => `A number in millimetres, ${range}.`,
+    due: 'Wanted by',
+    titleIn: (language: string) => `Title in ${language}`,
+    wantedIn: (language: string) => `Wanted change in ${language}`,
   },
 };

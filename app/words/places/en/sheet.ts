@@ -92,7 +92,8 @@ export const sheet = {
     'add-round': () => 'Add the first round',
     'add-pairs': () => 'Add the pairs of this round',
     'add-testers': () => 'Add the testers',
-    'measure-on-arrival': (which: string) => `Measure ${which} before the first run`,
+    'measure-on-arrival': (round: string, n: number) =>
+      `Measure ${count(n, 'pair', 'pairs')} of ${round} against the blueprint`,
     'hand-out': (which: string) => `Hand out ${which}`,
     'set-up-phones': (who: string) => `Invite ${who}: nothing has come yet`,
     'ask-all': (since: string, n: number) => `Nobody has logged since ${since} (${days(n)})`,

@@ -108,7 +108,7 @@ export const verdict = {
     'ask-testers': (need: number, have: number) =>
       `Takes ${need} testers without a report; ${have} so far`,
     'ask-at': (need: number, have: number, at: string) =>
-      `Ask about ${count(need, 'pair', 'pairs')} at ${at}; ${have} so far`,
+      `Ask the testers of ${count(need, 'pair', 'pairs')} at ${at}; ${have} so far`,
     'lift-or-keep': (ids: Parameters<Say['pair']>[0][], say: Say) =>
       `Look at ${pairs(say, ids)}: lift the notice or keep it`,
     change: 'Change it in a new round',

@@ -43,7 +43,7 @@ export const shoe: PlaceWords['shoe'] = {
         return `${say.round(h.round)}的 ${h.runs} 次跑步没有不适。`;
     }
   },
-  sub: (round, r, t) => `${round}：${t} 名试穿员回答了 ${r} 次跑步。`,
+  sub: (round, r, t) => `${round}：${t} 名试穿员在 ${r} 次跑步后回答了脚部感受。`,
   nothingClear: '目前没有反复出现的问题。',
   moreClear: (n) => `另有 ${n} 项反复出现。`,
   clearBefore: (list) => `之前轮次已证实：${list}。`,

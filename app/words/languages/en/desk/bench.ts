@@ -11,6 +11,14 @@ export const bench = {
   photos: 'Photos',
   readFile: 'Read checks from a table (CSV)',
   template: 'Save an empty table',
+  saveTable: (round: string) => `Save the table of ${round}`,
+  tableName: (round: string) => `bench-checks ${round}.csv`,
+  tableHint:
+    'A table for the shop: a line for each pair, dimension and foot. Write the day once a pair, leave out what is not measured, and read the file in here.',
+  unmeasured: (lines: number) =>
+    lines === 1
+      ? '1 line has no value and is left out.'
+      : `${lines} lines have no value and are left out.`,
   chooseFile: 'Choose the table',
   fromFile: (checks: number, readings: number) =>
     `${checks} ${checks === 1 ? 'check' : 'checks'} with ${readings} ${readings === 1 ? 'reading' : 'readings'}`,
@@ -44,12 +52,13 @@ export const bench = {
   siteHint: 'One word for one place, such as heel-centre.',
   value: 'Value',
   gauge: 'Gauge',
+  gaugeFor: (kind: string) => `Gauge: ${kind}`,
   reading: 'Measure',
   addReading: 'One more reading',
   arrival: 'Arrival (before the first run)',
   arrivalCarried: (distance: string) =>
     `Arrival (before the first run; ${distance} were on the pair already)`,
-  addBlueprint: 'Add the dimensions of the blueprint',
+  addAsked: 'Add what blueprint and brief ask for',
   emptyRows: 'A row without a value is not saved.',
   deviations: 'Arrival against the blueprint',
   noBlueprint: 'No blueprint or no arrival check yet.',

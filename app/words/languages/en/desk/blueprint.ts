@@ -69,6 +69,27 @@ export const blueprint = {
   forFoot: 'Foot',
   both: 'both',
   leftRight: 'Left to right, at most',
+  pasteDimensions: {
+    label: 'Or paste dimensions from a spreadsheet',
+    hint: 'A line each: measure, site, nominal, minus, plus, unit; then, if needed, foot and left to right.',
+    add: (count: number) => `Add ${count} ${count === 1 ? 'dimension' : 'dimensions'}`,
+    columns: {
+      measure: 'measure',
+      site: 'site',
+      nominal: 'nominal',
+      minus: 'minus',
+      plus: 'plus',
+      unit: 'unit',
+      foot: 'foot',
+      left_right: 'left to right',
+    },
+    troubles: {
+      missing: 'this is missing',
+      unknown: 'this word is not known here',
+      site: 'small letters, digits and hyphens, such as heel-centre',
+      number: 'not a number that can stand here',
+    },
+  },
   usual: 'Add a usual dimension',
   usualHint: 'Tolerances of common practice, no source: change them as your drawing says.',
   percentHint:

@@ -15,4 +15,19 @@ export const brief = {
   value: 'Limit',
   bases: { reading: 'as read', 'share-of-new': '% of the same pair when new' },
   everySite: 'empty: every site',
+  fromTo: 'Give both ends, the smaller one first.',
+  doubts: {
+    'above-new': (typed: string) =>
+      `At least ${typed} % of new? A new pair has 100 %, so every pair fails at once.`,
+    'below-new': (typed: string) =>
+      `At most ${typed} % of new? A new pair has 100 %, so every pair fails at once.`,
+    'never-reached': (typed: string) =>
+      `At most ${typed} % of new? No pair gets there, so this limit fails nothing.`,
+    'share-typed': (typed: string, meant: string) =>
+      `${typed} % of new? Perhaps ${meant} % was meant.`,
+    'above-drawn': (typed: string, drawn: string) =>
+      `At least ${typed}? The blueprint has ${drawn}, so a new pair fails at once.`,
+    'below-drawn': (typed: string, drawn: string) =>
+      `At most ${typed}? The blueprint has ${drawn}, so a new pair fails at once.`,
+  },
 };
