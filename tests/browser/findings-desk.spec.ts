@@ -42,7 +42,7 @@ test('a finding is made from wear, changed, looked at again, and its history say
   await page.getByRole('button', { name: 'Edit this finding' }).click();
   const edit = page.getByRole('region', { name: 'Edit this finding' });
   await edit.getByLabel('State').selectOption('asked-for');
-  await edit.getByLabel('Round that shall carry it').selectOption({ label: 'Round 2' });
+  await edit.getByLabel('Round that makes the change').selectOption({ label: 'Round 2' });
   await edit.getByRole('button', { name: 'Save' }).click();
   await expect(page.getByText('Round 2 makes this change. Did it work?')).toBeVisible();
 
