@@ -4,7 +4,7 @@ import { arrivalOf, type PairLine } from '../../core/review/index.ts';
 import { fromMetres } from '../../core/units/index.ts';
 import { signed } from '../words/figures.ts';
 import { placeName } from '../words/say-place.ts';
-import { Heading } from './sheet-parts.tsx';
+import { Heading, ofTrade } from './sheet-parts.tsx';
 import type { SheetProps } from './document-props.ts';
 import { Say, type Spoken } from './spoken.tsx';
 import { Table } from './table.tsx';
@@ -24,7 +24,7 @@ export const ArrivalTable = ({ report, languages, trade }: SheetProps) => {
       <Heading languages={languages} of={({ paper }) => paper.sheet.arrival} />
       <Table
         languages={languages}
-        title={({ paper }) => paper.sheet.arrival}
+        title={(spoken) => ofTrade(spoken, trade, spoken.paper.sheet.arrival)}
         columns={(['what', 'nominal', 'allowed', 'mean', 'range', 'out'] as const).map(
           (column) =>
             ({ paper }: Spoken) =>
@@ -131,7 +131,7 @@ export const PairTable = ({ report, languages, trade }: SheetProps) => {
       <Heading languages={languages} of={({ paper }) => paper.sheet.pairs} />
       <Table
         languages={languages}
-        title={({ paper }) => paper.sheet.pairs}
+        title={(spoken) => ofTrade(spoken, trade, spoken.paper.sheet.pairs)}
         columns={[
           ({ paper }) => short(paper).pair,
           ({ paper }) => short(paper).size,

@@ -1,5 +1,5 @@
 /** A trade's own data: what is felt, in whose words, its curves. */
-import { tradeData } from '../../core/foot/index.ts';
+import { tradeData, type Trade } from '../../core/foot/index.ts';
 import { surenessOf } from '../../core/complaints/index.ts';
 import type { CellSummary } from '../../core/review/index.ts';
 import { signed } from '../words/figures.ts';
@@ -12,6 +12,10 @@ type CellsProps = SheetProps & { readonly cells: readonly CellSummary[] };
 
 /** Beyond these a sheet is read by nobody; the appendix and the tables have them all. */
 const MOST = { cells: 8, words: 5 } as const;
+
+/** What a table of a sheet is called where several trades have one. */
+export const ofTrade = ({ speaker }: Spoken, trade: Trade, title: string): string =>
+  speaker.desk.joined.clauses([title, speaker.glossary.trades[trade]]);
 
 export const Heading = ({
   languages,
@@ -26,7 +30,7 @@ export const Heading = ({
 );
 
 /** Complaints that usually point to the trade. */
-export const ComplaintTable = ({ report, languages, cells }: CellsProps) => {
+export const ComplaintTable = ({ report, languages, cells, trade }: CellsProps) => {
   const { asked } = report.round.complaints;
   return (
     <section class={cells.length <= MOST.cells ? 'whole' : ''}>
@@ -39,7 +43,7 @@ export const ComplaintTable = ({ report, languages, cells }: CellsProps) => {
         <>
           <Table
             languages={languages}
-            title={({ paper }) => paper.sheet.complaints}
+            title={(spoken) => ofTrade(spoken, trade, spoken.paper.sheet.complaints)}
             columns={[
               ({ paper }) => paper.sheet.complaintColumns.what,
               ({ paper }) => paper.sheet.complaintColumns.testers,
@@ -143,7 +147,7 @@ export const ComfortTable = ({ report, languages, trade }: SheetProps) => {
       <Heading languages={languages} of={({ paper }) => paper.sheet.comfort} />
       <Table
         languages={languages}
-        title={({ paper }) => paper.sheet.comfort}
+        title={(spoken) => ofTrade(spoken, trade, spoken.paper.sheet.comfort)}
         columns={[
           ({ paper }) => paper.sheet.comfortColumns.what,
           ({ paper }) => paper.sheet.comfortColumns.mean,

@@ -113,14 +113,14 @@ for (const language of ['English', '简体中文'] as const)
       const isPlace = places.includes(address);
       await goTo(page, address);
       if (address.endsWith('/report')) await page.locator('.report').waitFor();
-      if (address.endsWith('/plan')) {
-        await page.locator('.part > button').last().click();
-        await page.locator('.part > button').first().click();
-      }
       const found = [
         ...(isPlace ? await faultsAtDesk(page) : []),
         ...(await faultsOnPhones(page, isPlace)),
       ];
+      if (address.endsWith('/plan')) {
+        await page.locator('.part > button').last().click();
+        await page.locator('.part > button').first().click();
+      }
       await unfold(page);
       found.push(...(await faultsOnPhones(page, isPlace)));
       await page.setViewportSize({ width: 360, height: 760 });

@@ -61,7 +61,7 @@ test('a press on a drawn zone, and on a dot, leads on without loading the app an
   await zone.click();
   await expect(page).toHaveURL(new RegExp(`${project}/shoe/zones/right/U3$`));
   await expect(page.locator('.place-head h1')).toHaveText(
-    'Pressure: 6 of 8 testers in Round 2, nobody in Round 3.',
+    'Pressure at the lateral toe box: 6 of 8 in Round 2, now nobody.',
   );
   await page.locator('.strip-felt').nth(4).click();
   await expect(page).toHaveURL(new RegExp(`${project}/runs/[0-9a-f-]{36}$`));

@@ -14,12 +14,15 @@ export const Mark = (props: {
   readonly says?: string;
   readonly children: ComponentChildren;
 }) => (
-  <span
-    class={`stamp stamp-${props.tone}`}
-    title={props.title}
-    {...(props.says && { role: 'img', 'aria-label': props.says })}
-  >
-    {props.children}
+  <span class={`stamp stamp-${props.tone}`} title={props.title}>
+    {props.says === undefined ? (
+      props.children
+    ) : (
+      <>
+        <span aria-hidden="true">{props.children}</span>
+        <span class="hidden-words">{props.says}</span>
+      </>
+    )}
   </span>
 );
 
