@@ -100,8 +100,8 @@ test('a change goes from the blueprint to its outcome, and the sheet to who can 
         expect(text, format).toContain(words);
       // The tabs and buttons of the screen stay on it.
       expect(text).not.toContain('Send to the specialists');
-      // Its findings, and its own data: map, words, layers, arrivals, pair by pair; each line in two languages.
-      expect(pages.length).toBeLessThanOrEqual(5);
+      // Two findings with a photo, and the trade's own data: map, words, layers, arrivals, pairs; all in two languages.
+      expect(pages.length).toBeLessThanOrEqual(6);
     }
   await lead.getByText('No specialist in this group yet.').waitFor();
   await lead.getByRole('button', { name: 'Send to the specialists' }).click();
@@ -180,7 +180,10 @@ test('no sheet of a report ends with what heads the next one, and the paper has 
             .trim()
             .split('\n');
           const last = lines.at(-1)?.trim().replace(/\s+/g, ' ') ?? '';
-          const cut = above.filter((text) => text.replace(/\s+/g, ' ').endsWith(last));
+          const cut = above
+            .map((text) => text.replace(/\s+/g, ' '))
+            // A cell of three letters, such as "有改善", is no end of a heading that happens to end alike.
+            .filter((text) => text === last || (last.length > 3 && text.endsWith(last)));
           expect(cut, `${round}, ${language}, ${format}`).toEqual([]);
         }
     }
