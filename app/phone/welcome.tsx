@@ -121,10 +121,11 @@ export const Welcome = () => {
             />
           )}
         </Field>
-        {isCode(readCode(code)) && <InvitedPart code={readCode(code)} />}
         <Button kind="main" submit disabled={joining}>
           {joining ? words.welcome.joining : words.welcome.join}
         </Button>
+        {/* Below the button: it comes late, and would push the button away from under a thumb. */}
+        {isCode(readCode(code)) && <InvitedPart code={readCode(code)} />}
       </form>
       <section class="stack">
         <p class="soft">{words.welcome.fileHint}</p>
