@@ -132,7 +132,11 @@ test('a tester’s page says what is theirs alone, and takes their pairs back', 
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(
     /^T11: hot spot at the central ball in 28 of 30 runs, others 3 of 153\.$/,
   );
-  await expect(page.locator('.place-head .stamp')).toHaveText('one tester');
+  // Seen and heard: the stamp's word, and what it says where it stands alone.
+  await expect(page.locator('.place-head .stamp > span')).toHaveText([
+    'one tester',
+    'recurs for one tester',
+  ]);
   await page.getByRole('button', { name: 'Take the pair back' }).click();
   await page.getByRole('button', { name: 'Take back 1 pair' }).click();
   await expect(page.getByText('1 pair taken back')).toBeVisible();
