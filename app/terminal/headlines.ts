@@ -19,8 +19,9 @@ import {
   type Review,
   type Verdict,
 } from '../../core/review/index.ts';
+import { movedOf } from '../words/say-moved.ts';
 import type { LanguageFile } from '../words/types.ts';
-import { movedOf, sayOf } from './say.ts';
+import { sayOf } from './say.ts';
 
 export interface Headlines {
   readonly sheet: string;
@@ -66,7 +67,7 @@ export const headlinesOf = (
     changes: review.rounds.slice(1).map((later, at) => {
       const earlier = review.rounds[at] as (typeof review.rounds)[number];
       const story = lookAtChanges(log, review, earlier, later);
-      const moved = movedOf(story.felt, spoken, say);
+      const moved = movedOf(story.felt, glossary, say);
       return places.changes.headline(changesHeadline(story), { ...say, moved });
     }),
   };

@@ -1,6 +1,5 @@
 /** The names that the desk's sentences use, for the printed review. */
-import type { ChangesLook, Review } from '../../core/review/index.ts';
-import type { WorseName } from '../../core/headlines/index.ts';
+import type { Review } from '../../core/review/index.ts';
 import type { Say } from '../words/say-names.ts';
 import type { LanguageFile } from '../words/types.ts';
 
@@ -41,14 +40,3 @@ export const sayOf = (
     upper: (text) => text.charAt(0).toLocaleUpperCase(locale) + text.slice(1),
   };
 };
-
-/** What moved between two rounds: a complaint by its kind alone where no other of them is of that kind. */
-export const movedOf =
-  (felt: ChangesLook['felt'], { glossary }: LanguageFile, say: Say) =>
-  (one: WorseName): string => {
-    if ('attribute' in one) return glossary.attributes[one.attribute].name;
-    const { kind, zone } = one;
-    return zone === null || felt.filter((other) => other.kind === kind).length === 1
-      ? glossary.kinds[kind].name
-      : say.felt({ kind, zone });
-  };

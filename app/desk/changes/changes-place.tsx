@@ -2,9 +2,10 @@
 import { useState } from 'preact/hooks';
 import type { RecordId } from '../../../core/records/index.ts';
 import type { Hands, ReviewSummary } from '../../../core/review/index.ts';
-import { changesHeadline, type WorseName } from '../../../core/headlines/index.ts';
+import { changesHeadline } from '../../../core/headlines/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { p, t, terms } from '../../words/index.ts';
+import { movedOf } from '../../words/say-moved.ts';
 import type { ChangesSay } from '../../words/places/en/changes.ts';
 import { namesIn, useWork, type PlaceProps, type TabProps } from '../desk-state.ts';
 import { FindingList } from '../findings/finding-list.tsx';
@@ -35,18 +36,9 @@ export const ChangesPlace = (props: PlaceProps) => {
   );
 };
 
-/** A complaint by its kind alone where no other of the two rounds is of that kind: a headline has twelve words. */
 const sayChanges = (props: TabProps, story: ChangesStory | null): ChangesSay => {
   const say = sayOf(props);
-  const kinds = story?.look.felt.map(({ kind }) => kind) ?? [];
-  const moved = (one: WorseName): string => {
-    if ('attribute' in one) return terms().attributes[one.attribute].name;
-    const { kind, zone } = one;
-    return zone === null || kinds.filter((other) => other === kind).length === 1
-      ? terms().kinds[kind].name
-      : say.felt({ kind, zone });
-  };
-  return { ...say, moved };
+  return { ...say, moved: movedOf(story?.look.felt ?? [], terms(), say) };
 };
 
 const Story = (props: PlaceProps) => {

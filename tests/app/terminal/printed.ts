@@ -10,12 +10,20 @@ import {
   type ProjectLog,
 } from '../../../core/review/index.ts';
 
-export const printedIn = (log: ProjectLog, language: string, howSure: boolean): string => {
-  const spoken = languageFile(language);
+const prepare = (log: ProjectLog) => {
   const review = reviewProject(log);
   const looks = lookAtRounds(log, review);
-  const verdicts = looks.map(({ verdict }) => verdict);
-  const headlines = headlinesOf(log, review, verdicts, spoken);
-  const [feet, panel] = [lookAtFeet(log), checkPanel(log)];
-  return printReview({ review, looks, feet, panel, headlines }, spoken, howSure);
+  return { review, looks, feet: lookAtFeet(log), panel: checkPanel(log) };
+};
+
+/** A log is printed in several languages; its figures are the same in all. */
+const prepared = new WeakMap<ProjectLog, ReturnType<typeof prepare>>();
+
+export const printedIn = (log: ProjectLog, language: string, howSure: boolean): string => {
+  const spoken = languageFile(language);
+  const figures = prepared.get(log) ?? prepare(log);
+  prepared.set(log, figures);
+  const verdicts = figures.looks.map(({ verdict }) => verdict);
+  const headlines = headlinesOf(log, figures.review, verdicts, spoken);
+  return printReview({ ...figures, headlines }, spoken, howSure);
 };
