@@ -1,4 +1,5 @@
 /** The phone as a place to come back to: the pair's seam, a run to read, what was saved, and how to keep the app. */
+import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { recordsHeld } from './device.ts';
 import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
@@ -112,9 +113,7 @@ test('where the browser can install, its own question is used', async ({ page })
   await expect(page.getByText('Pairlog is on your home screen.')).toBeVisible();
 });
 
-/** A grey square, 8 by 8. */
-const PNG =
-  'iVBORw0KGgoAAAANSUhEUgAAAAgAAAAICAAAAADhZOFXAAAAEElEQVR4nGNoQAMMVBAAAJ2AIAGHLzZmAAAAAElFTkSuQmCC';
+const photo = readFileSync(new URL('../../demo-data/pictures/phone.png', import.meta.url));
 
 test('a shared photo finds its run; another watch’s file is told what to do', async ({ page }) => {
   await joinAsTester(page);
@@ -125,7 +124,7 @@ test('a shared photo finds its run; another watch’s file is told what to do', 
   await share(page, 'notes.txt', 'text/plain', btoa('hello'));
   await expect(page.getByText(/cannot do anything with notes\.txt/)).toBeVisible();
 
-  await share(page, 'sole.png', 'image/png', PNG);
+  await share(page, 'sole.png', 'image/png', photo.toString('base64'));
   await page
     .getByRole('button', { name: /^With my run of/ })
     .first()
