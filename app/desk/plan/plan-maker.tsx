@@ -21,14 +21,23 @@ import { planBody, questionOf, type PlanChoice } from './plan-work.ts';
 /** A new seed for each plan: the one thing that must not be the same twice. */
 const newSeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;
 
-type Props = TabProps & { readonly room: RoomIn; readonly onSaved: (id: RecordId) => void };
+type Props = TabProps & {
+  readonly room: RoomIn;
+  /** From the beginning. */
+  readonly isOpen: boolean;
+  readonly onSaved: (id: RecordId) => void;
+};
 
 export const PlanMaker = (props: Props) => {
   const words = d().panel.plan;
-  if (props.review.rounds.length === 0) return <p>{words.needsRounds}</p>;
+  const { review, records } = props;
+  // The headline says what is missing, and the line above it leads there.
+  if (review.pairs.length === 0 || records.tester.length === 0) return null;
   return (
     <div class="no-print part">
-      <Unfold label={words.make}>{(close) => <Maker {...props} close={close} />}</Unfold>
+      <Unfold label={words.make} isOpen={props.isOpen}>
+        {(close) => <Maker {...props} close={close} />}
+      </Unfold>
     </div>
   );
 };

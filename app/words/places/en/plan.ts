@@ -146,7 +146,10 @@ export const plan = {
     making: (done: number, of: number) => `${done} of ${of} codes …`,
     print: 'Print the invites',
     failed: (who: string) => `The hub gave no code for ${who}. Try again.`,
-    noHub: 'There is no hub: send each tester a hand-out file from the list of testers.',
+    noHub: 'There is no hub: testers come in by hand-out files.',
+    noHubHow:
+      'Each tester’s file is in the list of testers. Send it; opened on the phone, it lets them in.',
+    toTesters: 'To the hand-out files',
     offline: 'The hub does not answer. Without it nobody can be invited.',
     joins: (group: string, tester: string) =>
       `The phone that scans this joins ${group} as tester ${tester}.`,
