@@ -3,7 +3,7 @@ import { useLocation } from 'preact-iso';
 import type { RecordId } from '../../core/records/index.ts';
 import { LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
 import { session } from '../parts/state.ts';
-import { d, t } from '../words/index.ts';
+import { d, p, t } from '../words/index.ts';
 import { useDeskRecords, useReview, useWork, workTrouble } from './desk-state.ts';
 import { GroupFrame, ProjectFrame } from './frame/frame.tsx';
 import { PlaceHead } from './frame/place.tsx';
@@ -78,7 +78,7 @@ const Place = ({ records, route }: { readonly records: DeskRecords; readonly rou
       );
     case 'new':
       return (
-        <GroupFrame name={d().newProject}>
+        <GroupFrame name={p().shoes.add}>
           <NewShoe key={route.like} records={records} route={route} />
         </GroupFrame>
       );

@@ -53,6 +53,20 @@ export const startOf = (log: ProjectLog): Start | null => {
   };
 };
 
+/** What a step cannot do without; testers may come before everything else. */
+const needs: Readonly<Record<StartStep, readonly StartStep[]>> = {
+  brief: [],
+  round: ['brief'],
+  pairs: ['round'],
+  testers: [],
+  plan: ['pairs', 'testers'],
+  invites: ['testers'],
+};
+
+/** Whether a step can be done now. */
+export const isReady = ({ done }: Pick<Start, 'done'>, step: StartStep): boolean =>
+  needs[step].every((one) => done[one]);
+
 /**
  * The first step that is not done.
  * @param saved a step whose record was saved just now, and that the log does not know of yet

@@ -74,7 +74,7 @@ export const PairActions = (props: TabProps & { readonly isAdding: boolean }) =>
     );
   return (
     <div class="row people-actions no-print">
-      {acts.map((one) => (
+      {(props.review.pairs.length === 0 ? (['add'] as const) : acts).map((one) => (
         <Button key={one} onClick={() => setAct(one)}>
           {labelOf(one)}
         </Button>

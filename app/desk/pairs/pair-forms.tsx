@@ -166,7 +166,7 @@ export const PairLines = (props: Props & { readonly close: () => void }) => {
         if (!moveOn()) props.close();
       }}
     >
-      <div class="field-row list-draw">
+      <div class="list-draw">
         <TextField
           label={words.sizes}
           hint={words.sizesHint}

@@ -76,12 +76,14 @@ export const PairList = (props: TabProps & { readonly isAdding: boolean }) => {
     <>
       <PlaceHead
         headline={words.headline(headline, say)}
-        sub={words.sub(
-          new Set(out.map(({ holder }) => holder)).size,
-          review.rounds.length,
-          sumOf(rows, ({ runs }) => runs),
-          roundDistance(metres(sumOf(rows, ({ totalM }) => totalM))),
-        )}
+        {...(rows.length > 0 && {
+          sub: words.sub(
+            new Set(out.map(({ holder }) => holder)).size,
+            review.rounds.length,
+            sumOf(rows, ({ runs }) => runs),
+            roundDistance(metres(sumOf(rows, ({ totalM }) => totalM))),
+          ),
+        })}
       />
       {/* Where there is no pair yet there is nothing else to do here. */}
       <PairActions

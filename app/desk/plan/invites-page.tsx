@@ -68,6 +68,8 @@ export const InvitesPage = (props: TabProps) => {
         </div>
       </>
     );
+  if (records.tester.length === 0)
+    return <PlaceHead crumbs={crumbs} headline={words.nobody} sub={words.nobodyHow} />;
   if (joined === 'offline') return <PlaceHead crumbs={crumbs} headline={words.offline} />;
   if (joined === null) return <p class="soft">{t().loading}</p>;
   const missing = records.tester

@@ -64,7 +64,8 @@ const Maker = ({
   const [rounds, setRounds] = useState<ReadonlySet<RecordId>>(
     new Set(withPairs.slice(-2).map(({ id }) => id)),
   );
-  const [periods, setPeriods] = useState('2');
+  // Nobody wears a round twice: of one round there is one period.
+  const [periods, setPeriods] = useState(String(rounds.size || 1));
   const [weeks, setWeeks] = useState('3');
   const [allowed, setAllowed] = useState(String(ALLOWED_MM));
   const [from, setFrom] = useState(toDay(Date.now()));

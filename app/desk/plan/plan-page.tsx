@@ -138,7 +138,9 @@ export const PlanPage = (props: TabProps & { readonly isMaking: boolean }) => {
           />
         </div>
       )}
+      {/* Folded again once the plan that it made is there. */}
       <PlanMaker
+        key={plan ? 'another' : 'first'}
         {...props}
         room={room}
         isOpen={props.isMaking || plan === null}

@@ -97,8 +97,8 @@ export const NewShoe = (props: {
     <>
       <StartStrip start={known} project={null} place="brief" rest={['new']} />
       <PlaceHead
-        headline={other ? words.like.headline(other.name) : d().newProject}
-        {...(tables && { sub: words.from.tableNext })}
+        headline={other ? words.like.headline(other.name) : words.steps.brief.ask}
+        sub={tables ? words.from.tableNext : words.enough}
       />
       {other ? <Taken from={other} round={round} /> : <AsAnother records={records} />}
       <ProjectForm

@@ -61,7 +61,9 @@ export const RoundsPlace = (props: PlaceProps) => {
         headline={title}
         sub={
           <>
-            {words.sub(review.rounds.length, review.pairs.length)}{' '}
+            {review.rounds.length === 0
+              ? words.enough
+              : words.sub(review.rounds.length, review.pairs.length)}{' '}
             <a href={links.place('brief')}>{words.brief}</a>{' '}
             <a href={links.place('tables')}>{p().tables.title}</a>
           </>

@@ -34,6 +34,7 @@ export const SheetPlace = (props: PlaceProps) => {
   const state = useWork((desk) => desk.sheet(id), records, [id]);
   if (!state) return <p class="soft">{t().loading}</p>;
   const links = linksOf(id);
+  const further = state.overview.next.filter(({ step }) => !inCards.has(step));
   const { pairs, testers, runs, distanceM } = review.size;
   return (
     <>
@@ -42,14 +43,16 @@ export const SheetPlace = (props: PlaceProps) => {
         stamp={review.rounds.length > 0 && <Stamp word={state.stamp} />}
         sub={
           <>
-            {words.sub(
-              terms().uses[brief.use],
-              roundDistance(brief.distanceM),
-              pairs,
-              testers,
-              runs,
-              roundDistance(distanceM),
-            )}{' '}
+            {start
+              ? words.subStart(terms().uses[brief.use], roundDistance(brief.distanceM))
+              : words.sub(
+                  terms().uses[brief.use],
+                  roundDistance(brief.distanceM),
+                  pairs,
+                  testers,
+                  runs,
+                  roundDistance(distanceM),
+                )}{' '}
             <a href={links.place('brief')}>{words.brief}</a>{' '}
             <a href={links.place('rounds')}>{words.editRounds}</a>{' '}
             <a href={links.place('tables')}>{p().tables.title}</a>
@@ -59,7 +62,7 @@ export const SheetPlace = (props: PlaceProps) => {
       {start ? (
         <>
           <StartCards start={start} project={id} records={records} />
-          <Todo {...props} next={state.overview.next.filter(({ step }) => !inCards.has(step))} />
+          {further.length > 0 && <Todo {...props} next={further} />}
         </>
       ) : (
         <div class="sheet-top">

@@ -69,8 +69,8 @@ const RoundPicture = () => {
           <Decorations view="upper" />
         </g>
       </g>
-      <path class="start-line" d={`M${right - scale * (viewBox.height - 18)},104H${right - 8}`} />
-      <text x="150" y="100" text-anchor="middle">
+      <path class="start-line" d={`M${right - scale * (viewBox.height - 18)},110H${right - 8}`} />
+      <text x="150" y="106" text-anchor="middle">
         {mm(284)}
       </text>
       <path class="start-line" d="M38,26V82" />

@@ -1,6 +1,12 @@
 /** The slim line over a place while a shoe has no run: which step this is, what is done, and one link on. */
 import type { RecordId } from '../../../core/records/index.ts';
-import { nextStep, startSteps, type Start, type StartStep } from '../../../core/review/index.ts';
+import {
+  isReady,
+  nextStep,
+  startSteps,
+  type Start,
+  type StartStep,
+} from '../../../core/review/index.ts';
 import { p } from '../../words/index.ts';
 import type { Place } from '../frame/route.ts';
 import { addressOfStep, NEW, stepAt } from './guide.ts';
@@ -77,15 +83,19 @@ const Onward = (props: {
       </span>
     );
   }
-  const isLater = here !== null && startSteps.indexOf(here) > startSteps.indexOf(next);
+  const isStuck = here !== null && !start.done[here] && !isReady(start, here);
   return (
     <span class="start-onward">
       {here === null ? words.nothingLogged : standOf(here, start)}{' '}
-      <span class="soft">{isLater ? words.first : words.next}</span>{' '}
+      <span class="soft">{isStuck ? words.first : words.next}</span>{' '}
       <a href={addressOfStep(project, next, start)}>{actOf(next, start)}</a>
     </span>
   );
 };
+
+/** Whether the place is where the step is done, and not beside it. */
+const isAtForm = (here: StartStep, { drawn }: Start, [first]: readonly string[]): boolean =>
+  here === 'invites' || first === NEW || (here === 'plan' && drawn && first === undefined);
 
 export const StartStrip = (props: {
   readonly start: Start;
@@ -104,7 +114,7 @@ export const StartStrip = (props: {
         start={start}
         here={here}
         project={project}
-        isBeingDone={isNext && (here === 'invites' || start.drawn || rest[0] === NEW)}
+        isBeingDone={isNext && isAtForm(here, start, rest)}
       />
     </section>
   );

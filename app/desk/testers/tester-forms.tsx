@@ -125,7 +125,7 @@ export const TestersForm = (props: {
         if (!moveOn()) props.close();
       }}
     >
-      <div class="field-row list-draw">
+      <div class="list-draw">
         <TextField
           label={words.howMany}
           hint={words.giveCodesHint}

@@ -139,13 +139,15 @@ export const TesterList = (props: Props) => {
     <>
       <PlaceHead
         headline={words.headline(headline, sayOf(props))}
-        sub={words.sub(
-          rows.length,
-          rows.filter(({ pairs }) => pairs.length > 0).length,
-          rows.filter(({ runs }) => runs > 0).length,
-          sum(({ runs }) => runs),
-          roundDistance(metres(sum(({ distanceM }) => distanceM))),
-        )}
+        {...(rows.length > 0 && {
+          sub: words.sub(
+            rows.length,
+            rows.filter(({ pairs }) => pairs.length > 0).length,
+            rows.filter(({ runs }) => runs > 0).length,
+            sum(({ runs }) => runs),
+            roundDistance(metres(sum(({ distanceM }) => distanceM))),
+          ),
+        })}
       />
       {invite && <InviteCard {...invite} />}
       {/* Where there is nobody yet there is nothing else to do here. */}

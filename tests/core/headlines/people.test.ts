@@ -84,9 +84,15 @@ describe('the list of pairs says first', () => {
     ],
     [
       'that all are in',
-      [row(), row({ pair: idOf(21) })],
+      [row({ runs: 3 }), row({ pair: idOf(21) })],
       'All 2 pairs are in. Hand out the next ones.',
       '2 双样鞋都在库，可以继续发放。',
+    ],
+    [
+      'that all are in, where nobody ever ran',
+      [row(), row({ pair: idOf(21) })],
+      'All 2 pairs are in. Nobody has run yet.',
+      '2 双样鞋都在库，还没有人跑过。',
     ],
     [
       'that nobody has run',
@@ -102,11 +108,21 @@ describe('the list of pairs says first', () => {
     ],
   ];
   it.each(cases)('%s', (_, rows, english, chinese) => {
-    const headline = pairsHeadline(rows, briefM);
+    const headline = pairsHeadline(rows, briefM, 2);
     expect(headline.claims).toBe('nothing');
     expect(en.pairs.headline(headline, say('en'))).toBe(english);
     expect(zh.pairs.headline(headline, say('zh'))).toBe(chinese);
     expect(words(english)).toBeLessThanOrEqual(12);
+  });
+
+  it('that a round comes first, where there is none', () => {
+    const headline = pairsHeadline([], briefM, 0);
+    expect(en.pairs.headline(headline, say('en'))).toBe(
+      'No round yet, so no pair. Add the first round.',
+    );
+    expect(zh.pairs.headline(headline, say('zh'))).toBe(
+      '还没有轮次，也就没有样鞋。请先添加第一轮。',
+    );
   });
 });
 

@@ -1,7 +1,7 @@
 /** Which of the six steps to the first run are done: from the brief alone to the first run, in any order. */
 import { describe, expect, it } from 'vitest';
 import { viewOfHeads, type Revision } from '../../../core/records/index.ts';
-import { nextStep, openProject, startOf, startSteps } from '../../../core/review/index.ts';
+import { isReady, nextStep, openProject, startOf, startSteps } from '../../../core/review/index.ts';
 import { idOf } from '../records/make.ts';
 import * as make from './log-for-tests.ts';
 import { own, PROJECT, record } from './log-for-tests.ts';
@@ -19,7 +19,7 @@ const plan = own(idOf(5), 'hand-out-plan', {
   weeksPerPeriod: 3,
   from: AT,
   seed: 1,
-  basis: 'one-round',
+  basis: 'best-found',
   testers: [{ tester: idOf(4) }],
   places: [{ tester: idOf(4), period: 0, pair: idOf(3), round: idOf(2) }],
 });
@@ -83,6 +83,17 @@ describe('the steps to the first run', () => {
     expect(start(project, round, pair, tester, run)).toBeNull();
     const away = record(PROJECT, 'project', { ...project.body, archived: AT });
     expect(start(away, round)).toBeNull();
+  });
+
+  it('can be done as soon as what they need is there', () => {
+    const ready = (...revisions: readonly Revision[]) => {
+      const found = start(...revisions);
+      return found && startSteps.filter((step) => isReady(found, step));
+    };
+    expect(ready(project)).toEqual(['brief', 'round', 'testers']);
+    expect(ready(project, round)).toEqual(['brief', 'round', 'pairs', 'testers']);
+    expect(ready(project, round, pair)).toEqual(['brief', 'round', 'pairs', 'testers']);
+    expect(ready(project, round, pair, tester)).toEqual([...startSteps]);
   });
 
   it('do not ask again for a step that was saved just now', () => {

@@ -66,7 +66,6 @@ export const start = {
   drawn: 'A plan is drawn. Nothing is handed out yet.',
   unheard: (n: number) => `Nothing has come from ${count(n, 'tester', 'testers')} yet.`,
   isDone: 'done',
-  at: (step: number, of: number, name: string) => `Step ${step} of ${of}: ${name}`,
   next: 'Next:',
   first: 'First:',
   then: (name: string) => `Then: ${name.toLowerCase()}`,
@@ -74,12 +73,14 @@ export const start = {
   nothingLogged: 'Nobody has run yet.',
   allDone: 'All is set up. The first run is still to come.',
   seeJoined: 'See who has joined',
+  /** Of a new shoe. */
+  enough: 'A name and the distance are enough to go on. The rest can follow.',
   stop: 'Stop here?',
   stopHow: 'The shoe waits under “All shoes”, and its sheet names the next step.',
   orFrom: 'Or begin from',
   from: {
     table: 'an old spreadsheet',
-    tableNext: 'First a short brief. Then the tables come in.',
+    tableNext: 'A name and the distance are enough. Then the tables come in.',
     file: 'a file of this group',
     demo: 'the demo',
     demoHow:

@@ -107,6 +107,7 @@ export const plan: PlaceWords['plan'] = {
   slips: {
     title: (n) => `有 ${n} 张标签要打印，每双样鞋一张。`,
     none: '不再有样鞋发出，没有标签要打印。',
+    noPlan: '还没有方案，也就没有标签可打印。',
     name: '标签',
     sub: '沿线剪开，每张放进对应的鞋盒。标签上看不出是哪一轮。',
     day: '日期',
@@ -120,6 +121,8 @@ export const plan: PlaceWords['plan'] = {
   },
   invites: {
     title: (n) => (n === 0 ? '所有试穿员都已加入。' : `还有 ${n} 名试穿员没有加入。`),
+    nobody: '还没有试穿员可邀请。',
+    nobodyHow: '请先添加试穿员。',
     name: '邀请单',
     sub: '每个代码只能用一次。生成新代码后，旧代码在到期前仍然有效。',
     make: (n) => `生成 ${n} 个代码`,

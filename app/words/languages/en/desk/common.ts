@@ -4,7 +4,6 @@ export const common = {
   title: 'Desk',
   phone: 'To the phone',
   projects: 'Projects',
-  newProject: 'New project',
   groupTitle: 'Group',
   onlyLeads: 'The desk is for leads. Your screens are on the phone side.',
   evidence: (p: number, t: number, haveRun: number, r: number, distance: string) =>
