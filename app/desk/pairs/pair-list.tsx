@@ -88,7 +88,7 @@ export const PairList = (props: TabProps & { readonly isAdding: boolean }) => {
       {/* Where there is no pair yet there is nothing else to do here. */}
       <PairActions
         {...props}
-        isAdding={review.rounds.length > 0 && (props.isAdding || rows.length === 0)}
+        isAdding={props.isAdding || (review.rounds.length > 0 && rows.length === 0)}
       />
       {rows.length > 0 && (
         <>

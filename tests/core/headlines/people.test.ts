@@ -291,8 +291,20 @@ describe('the list of testers says first', () => {
     [
       'that all were heard of',
       [testerRow(), testerRow({ tester: idOf(9), pairs: [] })],
-      'The one tester with a pair ran within a week.',
-      '手中有鞋的 1 名试穿员一周内都跑过。',
+      'The one tester with a pair has run, and is not silent.',
+      '手中有鞋的 1 名试穿员都跑过，没有人久无消息。',
+    ],
+    [
+      'that nobody has run yet, however short they have had their pairs',
+      [testerRow({ runs: 0 }), testerRow({ tester: idOf(9), runs: 0 })],
+      '2 testers have a pair. Nobody has run yet.',
+      '2 名试穿员手中有鞋，还没有人跑过。',
+    ],
+    [
+      'how many have run, where some have not yet',
+      [testerRow(), testerRow({ tester: idOf(9), runs: 0 })],
+      '1 of 2 testers with a pair have run. Nobody is silent.',
+      '手中有鞋的 2 名试穿员中，1 名跑过，没有人久无消息。',
     ],
   ];
   it.each(cases)('%s', (_, rows, english, chinese) => {
