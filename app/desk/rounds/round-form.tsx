@@ -17,6 +17,7 @@ import { readDraft, type DimensionTrouble, type RoundTrouble } from '../../draft
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
+import { useMoveOn } from '../start/guide.ts';
 import { Blueprint, Changes, LastPart, Layers } from './round-parts.tsx';
 
 interface FormProps extends TabProps {
@@ -24,6 +25,8 @@ interface FormProps extends TabProps {
   readonly of?: RecordOf<'round'>;
   /** A new round begins as this one. */
   readonly like?: Round;
+  /** From the beginning. */
+  readonly isOpen?: boolean;
 }
 
 /** A button that unfolds the form of a round: one that is edited, a new one, or one as another. */
@@ -31,7 +34,10 @@ export const RoundForm = (props: FormProps) => {
   const words = p().rounds;
   const { of, like } = props;
   return (
-    <Unfold label={of ? words.edit : like ? words.duplicate(like.name) : words.add}>
+    <Unfold
+      label={of ? words.edit : like ? words.duplicate(like.name) : words.add}
+      isOpen={props.isOpen === true}
+    >
       {(close) => <Fields {...props} close={close} />}
     </Unfold>
   );
@@ -116,6 +122,7 @@ const Fields = ({
   );
   /** Saving was tried: from then on each field says what is wrong with it. */
   const [tried, setTried] = useState(false);
+  const moveOn = useMoveOn('round');
   const change = (part: Partial<RoundDraft>) => setDraft((now) => ({ ...now, ...part }));
   const read = readDraft(draft, of?.body ?? null, { project: review.project.id, order });
   const errors = errorsOf(tried && !read.ok ? read.troubles : []);
@@ -125,7 +132,7 @@ const Fields = ({
     if (!read.ok) return '';
     const saved = await saveFromForm('round', read.body, of?.revision.id);
     if (typeof saved === 'string') return saved;
-    close();
+    if (!moveOn()) close();
     return null;
   };
   return (

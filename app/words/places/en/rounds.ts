@@ -26,6 +26,8 @@ export const rounds = {
   },
   sub: (rounds: number, pairs: number) =>
     `${count(rounds, 'round', 'rounds')}, ${count(pairs, 'pair', 'pairs')}.`,
+  /** Of a shoe without a round. */
+  enough: 'A name is enough to go on. Blueprint, last and layers can follow.',
   title: 'Rounds',
   add: 'Add a round',
   duplicate: (round: string) => `As ${round}, but …`,

@@ -16,6 +16,7 @@ export const rounds: PlaceWords['rounds'] = {
     }
   },
   sub: (rounds, pairs) => `共 ${rounds} 轮、${pairs} 双样鞋。`,
+  enough: '有名称就可以继续，图纸、鞋楦和层数以后再补。',
   title: '轮次',
   add: '添加一轮',
   duplicate: (round) => `与${round}相同，只改……`,
