@@ -7,7 +7,7 @@ import { d } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveRecord, Unfold } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
-import { Some } from '../parts/some.tsx';
+import { TroubleList } from '../parts/trouble-list.tsx';
 import { saveDecisions } from '../waiting/save-decision.ts';
 import type { ReadTable } from '../../drafts/check-table.ts';
 import { placesOfLimits } from '../../drafts/check-readings.ts';
@@ -118,15 +118,7 @@ export const BenchFile = ({ review, records }: TabProps) => {
           )}
           {read && read.unmeasured > 0 && <p>{words.unmeasured(read.unmeasured)}</p>}
           {read && read.known > 0 && <p>{words.knownChecks(read.known)}</p>}
-          {read && read.troubles.length > 0 && (
-            <Notice tone="danger" live>
-              <ul>
-                <Some of={read.troubles} step={20}>
-                  {(one) => <li key={`${one.line} ${one.column}`}>{trouble(one)}</li>}
-                </Some>
-              </ul>
-            </Notice>
-          )}
+          <TroubleList of={(read?.troubles ?? []).map(trouble)} />
           {read && read.checks.length > 0 && (
             <>
               <TableDoubts
