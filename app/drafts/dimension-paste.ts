@@ -58,7 +58,10 @@ const withCell = (
     }
     case 'site':
       return { ...row, site: siteOf(text, names.sites) };
-    default:
+    case 'nominal':
+    case 'lower':
+    case 'upper':
+    case 'leftRight':
       return { ...row, [column]: text };
   }
 };

@@ -87,11 +87,7 @@ export const GaugeGrid = (props: {
                         key={part}
                         kind="figure"
                         title={words.part(part + 1)}
-                        label={words.cell(
-                          operatorName(operator),
-                          trial + 1,
-                          words.part(part + 1),
-                        )}
+                        label={words.cell(operatorName(operator), trial + 1, words.part(part + 1))}
                         error={props.cellErrors.get(key)}
                       >
                         {(ids) => (

@@ -39,8 +39,6 @@ const troubleInWords = (trouble: DimensionTrouble): string => {
   }
 };
 
-const figures = ['nominal', 'lower', 'upper', 'leftRight'] as const;
-
 /** A list to choose from; a word that was pasted and is not in it stands there until something is chosen. */
 const ChoiceCell = <T extends string>(props: {
   readonly value: T | '';
@@ -125,7 +123,7 @@ export const DimensionCells = (props: {
       </Cell>
     );
   };
-  const figure = (column: (typeof figures)[number]) =>
+  const figure = (column: 'nominal' | 'lower' | 'upper' | 'leftRight') =>
     cell(column, 'figure', (attributes) => (
       <input
         class="input"

@@ -17,7 +17,9 @@ import { Button, Choice, Choices } from '../../parts/controls/controls.tsx';
 import { d, terms } from '../../words/index.ts';
 import { labelOf, saveFromForm, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { typedIn } from '../../drafts/typed.ts';
+import { projectSchema } from '../../drafts/kept.ts';
 import { sayRange } from '../parts/in-range.ts';
+import { useKept } from '../parts/kept.tsx';
 import { LimitRow } from './limit-row.tsx';
 
 const options = <T extends string>(names: Readonly<Record<T, string>>) =>
@@ -80,7 +82,13 @@ export const ProjectForm = (props: {
   const { project, blueprint = [], close } = props;
   const words = d().brief;
   const { route } = useLocation();
-  const [draft, setDraft] = useState(() => draftOfProject(project?.body ?? null));
+  const kept = useKept<ProjectDraft>({
+    key: project ? `project ${project.revision.id}` : 'new project',
+    of: project?.revision.stamp,
+    schema: projectSchema,
+    begin: () => draftOfProject(project?.body ?? null),
+  });
+  const { draft, setDraft } = kept;
   /** Saving was tried: from then on each field says what is wrong with it. */
   const [tried, setTried] = useState(false);
   const [sure, setSure] = useState<ReadonlySet<string>>(new Set());
@@ -108,12 +116,13 @@ export const ProjectForm = (props: {
     if (!read.ok || limits.some((one) => !isAsSaved(one) && asksAbout(one))) return '';
     const saved = await saveFromForm('project', read.body, project?.revision.id);
     if (typeof saved === 'string') return saved;
+    await kept.done();
     if (close) close();
     else route(`/desk/${saved.revision.id}/rounds`, true);
     return null;
   };
   return (
-    <SmallForm save={save}>
+    <SmallForm save={save} kept={kept}>
       <TextField
         label={words.name}
         value={draft.name}

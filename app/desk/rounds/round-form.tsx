@@ -15,10 +15,12 @@ import {
   type RoundDraft,
 } from '../../drafts/round.ts';
 import type { SolePart as PartOfSole } from '../../drafts/compound.ts';
+import { roundSchema } from '../../drafts/kept.ts';
 import { readDraft, type RoundTrouble } from '../../drafts/round-reading.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
+import { useKept } from '../parts/kept.tsx';
 import { DimensionTable } from './dimension-table.tsx';
 import { Changes, LastPart, Layers } from './round-parts.tsx';
 import { SolePart } from './sole-part.tsx';
@@ -60,6 +62,9 @@ const errorsOf = (troubles: readonly RoundTrouble[]) => {
         break;
       case 'layers':
         layers[trouble.zone] = sayRange(ranges.layers);
+        break;
+      case 'blueprint':
+      // Its table says them cell by cell.
     }
   return { name, sole, last, layers };
 };
@@ -112,13 +117,20 @@ const Fields = ({
   const words = d().rounds;
   const order = of?.body.order ?? Math.max(0, ...review.rounds.map((round) => round.order)) + 1;
   const before = of || like ? null : (ownRounds({ records, review }).at(-1) ?? null);
-  const [draft, setDraft] = useState(() =>
-    of
-      ? draftOfRound(of.body)
-      : like
-        ? duplicateOf(like, words.nth(order))
-        : newRound(words.nth(order), before),
-  );
+  const kept = useKept<RoundDraft>({
+    key: of
+      ? `round ${of.revision.id}`
+      : `new round ${review.project.id}${like ? ` as ${like.order}` : ''}`,
+    of: of?.revision.stamp,
+    schema: roundSchema,
+    begin: () =>
+      of
+        ? draftOfRound(of.body)
+        : like
+          ? duplicateOf(like, words.nth(order))
+          : newRound(words.nth(order), before),
+  });
+  const { draft, setDraft } = kept;
   /** Saving was tried: from then on each field says what is wrong with it. */
   const [tried, setTried] = useState(false);
   const change = (part: Partial<RoundDraft>) => setDraft((now) => ({ ...now, ...part }));
@@ -130,11 +142,12 @@ const Fields = ({
     if (!read.ok) return '';
     const saved = await saveFromForm('round', read.body, of?.revision.id);
     if (typeof saved === 'string') return saved;
+    await kept.done();
     close();
     return null;
   };
   return (
-    <SmallForm save={save}>
+    <SmallForm save={save} kept={kept}>
       <div class="field-row">
         <TextField
           label={words.name}

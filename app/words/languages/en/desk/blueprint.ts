@@ -180,7 +180,10 @@ export const blueprint = {
   trial: (at: number) => `trial ${at}`,
   cell: (operator: string, trial: number, part: string) => `${operator}, trial ${trial}, ${part}`,
   operatorName: (at: number) => `Name of operator ${at}`,
-  sameName: 'Two operators have the same name.',
+  sameName: 'Another operator has this name.',
+  tooFew: 'At least four readings are needed: two parts, each read twice.',
+  gridHint:
+    'A block copied from a spreadsheet can be pasted into any cell. Arrow keys, Enter and Tab go from cell to cell.',
   typeIn: 'Type the readings',
   grid: 'Readings by operator, trial and part',
   paste: 'Or paste a table: part, operator, value; one reading a line, with a heading',
