@@ -52,6 +52,7 @@ test('pair, tester, hand-out and gauge study say all that is wrong at once, at t
   await expect(page.getByText('This code is another tester’s.')).toBeVisible();
   await page.getByLabel('Code', { exact: true }).fill('T90');
   await save(page);
+  await page.getByLabel('Tester or pair').fill('T90');
   await expect(page.getByRole('link', { name: 'T90', exact: true }).first()).toBeVisible();
 
   await page.goto(`${project}/pairs`);
@@ -249,7 +250,7 @@ test('the table for the shop comes filled, is filled in, read back with each mis
       buffer: Buffer.from(text),
     });
   const line = (text: string) => lines.indexOf(own[text === 'left' ? 0 : 1] ?? '') + 2;
-  await load(typed(['34,x', '340']));
+  await load(typed(['34x', '340']));
   await expect(page.getByText(`Line ${line('left')}, value: not a number`)).toBeVisible();
   await expect(
     page.getByText(`Line ${line('right')}, value: Must be from 1 to 100 mm.`),
@@ -291,7 +292,7 @@ for (const [language, title] of [
     const sheet = page.locator('.shop-sheet');
     await expect(sheet.getByRole('heading')).toContainText(title);
     await expect(sheet.getByRole('columnheader', { name: /^637/ })).toBeVisible();
-    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    const pdf = (await page.pdf({ format: 'A4', preferCSSPageSize: true })).toString('latin1');
     expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
     const [, width, height] = /\/MediaBox\s*\[\s*0 0 ([\d.]+) ([\d.]+)/.exec(pdf) ?? [];
     // A4 in points.

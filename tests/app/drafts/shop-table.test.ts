@@ -1,19 +1,30 @@
 /** The sheet for the shop: each place once, with what the drawing allows; a page for so many pairs. */
 import { describe, expect, it } from 'vitest';
+import type { Round } from '../../../core/records/index.ts';
 import { askedOf, inSheets, PAIRS_A_SHEET, sheetLines } from '../../../app/drafts/shop-table.ts';
 
 const heel = { measure: 'stack-height', site: 'heel-centre', unit: 'mm' } as const;
-const blueprint = [
+const blueprint: Round['blueprint'] = [
   { ...heel, nominal: 36, lower: -1, upper: 1.5 },
   {
-    ...{ measure: 'dimension', site: 'back-height', unit: 'mm' },
-    ...{ nominal: 70, lower: -2, upper: 2, foot: 'left' },
+    measure: 'dimension',
+    site: 'back-height',
+    unit: 'mm',
+    nominal: 70,
+    lower: -2,
+    upper: 2,
+    foot: 'left',
   },
   {
-    ...{ measure: 'dimension', site: 'back-height', unit: 'mm' },
-    ...{ nominal: 71, lower: -2, upper: 2, foot: 'right' },
+    measure: 'dimension',
+    site: 'back-height',
+    unit: 'mm',
+    nominal: 71,
+    lower: -2,
+    upper: 2,
+    foot: 'right',
   },
-] as const;
+];
 const limits = [
   { measure: 'stack-height' },
   { measure: 'tread-depth', site: 'heel-lateral' },
