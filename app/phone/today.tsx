@@ -5,6 +5,7 @@
  * be worn for now says so on its card; a run in it is then no main action.
  */
 import { useEffect, useState } from 'preact/hooks';
+import { standingStop } from '../../core/mileage/index.ts';
 import { standingReplies, type RecordId } from '../../core/records/index.ts';
 import { Button, LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
 import { distanceFigure, formatDistance, formatSize } from '../parts/format.ts';
@@ -12,7 +13,7 @@ import { settings } from '../parts/settings.ts';
 import { session, store, unsent, useRecords, useStored } from '../parts/state.ts';
 import { need, t } from '../words/index.ts';
 import { inCardOrder } from './card-order.ts';
-import { heldPairs, standingStop, type HeldPair } from './own-mileage.ts';
+import { heldPairs, type HeldPair } from './own-mileage.ts';
 import { isAnswered, isOff, type PairCautions } from './pair-off.ts';
 import { rankingDue } from './ranking-due.ts';
 import type { PairCare } from './pair-care.tsx';
