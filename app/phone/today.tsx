@@ -1,13 +1,13 @@
 /**
  * What the tester sees first. From top to bottom: what must be known before a shoe goes on; a question that comes
- * once a fortnight and can wait; the pairs, each with its way to log a run before anything else of it; what is only
- * on this phone; the runs so far. With one pair in hand its button is large and under the thumb. A pair that must not
+ * once a fortnight and can wait, or a reminder; the pairs, each with its way to log a run before anything else of it; an
+ * offer that is made once; what is only on this phone; the runs so far. With one pair in hand its button is large and under the thumb. A pair that must not
  * be worn for now says so on its card; a run in it is then no main action.
  */
 import { useEffect, useState } from 'preact/hooks';
 import { standingStop } from '../../core/mileage/index.ts';
 import { standingReplies, type RecordId } from '../../core/records/index.ts';
-import { Button, LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
+import { LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
 import { distanceFigure, formatDistance, formatSize } from '../parts/format.ts';
 import { settings } from '../parts/settings.ts';
 import { session, store, unsent, useRecords, useStored } from '../parts/state.ts';
@@ -15,8 +15,6 @@ import { need, t } from '../words/index.ts';
 import { inCardOrder } from './card-order.ts';
 import { heldPairs, type HeldPair } from './own-mileage.ts';
 import { isAnswered, isOff, type PairCautions } from './pair-off.ts';
-import { rankingDue } from './ranking-due.ts';
-import type { PairCare } from './pair-care.tsx';
 import { StopNotices } from './stop-notices.tsx';
 import { draftKey } from './log/draft-key.ts';
 
@@ -34,15 +32,30 @@ const readBegun = async (): Promise<ReadonlySet<RecordId>> => {
   return new Set(ids.filter((_, at) => drafts[at] !== null && drafts[at] !== undefined));
 };
 
-/** Few pairs need it, so it comes when one does. Until then, and where it cannot be fetched, the heading says it. */
-const CautionsPart = ({ told, code, off }: Pick<CardPair, 'told' | 'off'> & { code: string }) => {
-  const [part, setPart] = useState<{ readonly PairCare: typeof PairCare } | null>(null);
+/** What this screen stands without: null until it is fetched, and where it cannot be. */
+const useLater = <T,>(load: () => Promise<T>): T | null => {
+  const [part, setPart] = useState<T | null>(null);
   useEffect(() => {
-    Promise.all([import('./pair-care.tsx'), need('glossary', 'care')]).then(
-      ([loaded]) => setPart(loaded),
+    load().then(
+      (loaded) => setPart(() => loaded),
       () => undefined,
     );
   }, []);
+  return part;
+};
+
+const loadCare = async () => {
+  const [part] = await Promise.all([import('./pair-care.tsx'), need('glossary', 'care')]);
+  return part;
+};
+const loadNotes = async () => {
+  const [part] = await Promise.all([import('./notices/today-notes.tsx'), need('notices')]);
+  return part;
+};
+
+/** Few pairs need it, so it comes when one does. Until then, and where it cannot be fetched, the heading says it. */
+const CautionsPart = ({ told, code, off }: Pick<CardPair, 'told' | 'off'> & { code: string }) => {
+  const part = useLater(loadCare);
   if (part) return <part.PairCare told={told} />;
   if (!off) return null;
   return (
@@ -111,12 +124,11 @@ export const Today = () => {
   const pairs = useRecords('pair');
   const handOuts = useRecords('hand-out');
   const runs = useRecords('run');
-  const rankings = useRecords('ranking');
   const stops = useRecords('stop-use');
   const replies = useRecords('reply');
   const reports = useRecords('damage-report');
   const begun = useStored(readBegun, ['pair']);
-  const [later, setLater] = useState(false);
+  const notes = useLater(loadNotes);
   const member = session.value?.member;
   const nowMs = Date.now();
   const standing = replies && standingReplies(replies);
@@ -146,7 +158,6 @@ export const Today = () => {
         })
       : null;
   const first = held?.[0];
-  const question = held && rankings && !later ? rankingDue(held, rankings, nowMs) : null;
   const wearable = held?.filter(({ off }) => !off) ?? [];
   const due = wearable.length > 0 ? Math.min(...wearable.map((one) => daysSince(one, nowMs))) : 0;
   const { revisions = 0, refused = [], damaged = [] } = unsent.value ?? {};
@@ -171,17 +182,7 @@ export const Today = () => {
       )}
       {session.value?.role === 'lead' && <LinkButton href="/desk">{words.today.desk}</LinkButton>}
       {due > DUE_AFTER_DAYS && <Notice>{words.today.due(due)}</Notice>}
-      {question && (
-        <Notice>
-          <p>{words.rank.ask}</p>
-          <div class="row">
-            <LinkButton href={`/rank/${question.project}`}>{words.rank.answer}</LinkButton>
-            <Button kind="quiet" onClick={() => setLater(true)}>
-              {words.rank.later}
-            </Button>
-          </div>
-        </Notice>
-      )}
+      {notes && held && <notes.NotesBefore held={held} saidAlready={due > DUE_AFTER_DAYS} />}
       {held === null ? (
         <p class="soft">{words.loading}</p>
       ) : held.length === 0 ? (
@@ -194,6 +195,7 @@ export const Today = () => {
           ))}
         </>
       )}
+      {notes && runs && <notes.NotesAfter runs={runs} />}
       <nav class="row row-apart">
         <a class="button button-quiet" href="/unsent">
           {waiting > 0 ? words.unsent.some(waiting) : words.unsent.none}

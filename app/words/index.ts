@@ -12,6 +12,7 @@ import type {
   Glossary,
   JoinWords,
   LanguageName,
+  NoticeWords,
   PaperWords,
   PhoneWords,
   PlaceWords,
@@ -24,6 +25,7 @@ interface Parts {
   readonly care: CareWords;
   readonly entry: EntryWords;
   readonly join: JoinWords;
+  readonly notices: NoticeWords;
   readonly desk: DeskWords;
   readonly places: PlaceWords;
   readonly paper: PaperWords;
@@ -54,6 +56,9 @@ const loaders: {
   care: byLanguage(import.meta.glob<CareWords>('./languages/*/care.ts', { import: 'care' })),
   entry: byLanguage(import.meta.glob<EntryWords>('./languages/*/entry.ts', { import: 'entry' })),
   join: byLanguage(import.meta.glob<JoinWords>('./languages/*/join.ts', { import: 'join' })),
+  notices: byLanguage(
+    import.meta.glob<NoticeWords>('./languages/*/notices.ts', { import: 'notices' }),
+  ),
   desk: byLanguage(import.meta.glob<DeskWords>('./languages/*/desk/index.ts', { import: 'desk' })),
   places: byLanguage(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'places' })),
   paper: byLanguage(import.meta.glob<PaperWords>('./report/*/index.ts', { import: 'paper' })),
@@ -84,14 +89,17 @@ export const speak = async (language: Language): Promise<void> => {
   current.value = { language, words };
 };
 
+/** Parts that no document speaks with. */
+type Aside = 'care' | 'entry' | 'file' | 'join' | 'notices';
+
 /** The words of any language, for a document that is not written in the page's own. */
 export const wordsOf = async (
   language: Language,
-): Promise<Omit<Parts, 'care' | 'entry' | 'file' | 'join'> & { readonly about: LanguageName }> => ({
+): Promise<Omit<Parts, Aside> & { readonly about: LanguageName }> => ({
   about: nameOf(language),
   ...((await load(language, new Set(['phone', 'glossary', 'desk', 'places', 'paper']))) as Omit<
     Parts,
-    'care' | 'entry' | 'file' | 'join'
+    Aside
   >),
 });
 
@@ -129,6 +137,8 @@ export const careWords = (): CareWords => spoken('care');
 export const entryWords = (): EntryWords => spoken('entry');
 /** What a code makes of a device. */
 export const joinWords = (): JoinWords => spoken('join');
+/** Notices on a closed phone, and reminders. */
+export const noticeWords = (): NoticeWords => spoken('notices');
 /** The desk's words. */
 export const d = (): DeskWords => spoken('desk');
 /** The words of the desk's places, by place. */

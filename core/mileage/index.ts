@@ -6,5 +6,6 @@ export * from './pair-mileage.ts';
 export * from './hand-out-span.ts';
 export * from './stop-notices.ts';
 export * from './run-due.ts';
+export * from './unread.ts';
 export * from './load.ts';
 export { whereWas, type OwnOddity } from './judge-run.ts';

@@ -1,4 +1,4 @@
-/** Whom does a stop-use notice reach, and which of them has a tester still to read? By who holds the pairs now. */
+/** Whom does a stop-use notice reach? Those who hold the pairs now. */
 import { isStanding, type RecordId, type RecordOf } from '../records/index.ts';
 import { handOutSpan, isWithin } from './hand-out-span.ts';
 
@@ -43,13 +43,3 @@ export const noticesOf = (
       const stop = standingStop(stops, body.pair, nowMs);
       return stop ? [{ stop, pair: body.pair }] : [];
     });
-
-/** How many of these notices the tester has not said to have read, each once however many pairs it is about. */
-export const unreadOf = (
-  notices: readonly OwnNotice[],
-  acknowledgements: readonly RecordOf<'acknowledgement'>[],
-): number => {
-  const read = new Set(acknowledgements.map(({ body }) => body.stopUse));
-  return new Set(notices.map(({ stop }) => stop.revision.id).filter((notice) => !read.has(notice)))
-    .size;
-};
