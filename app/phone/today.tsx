@@ -195,7 +195,6 @@ export const Today = () => {
           ))}
         </>
       )}
-      {notes && runs && <notes.NotesAfter runs={runs} />}
       <nav class="row row-apart">
         <a class="button button-quiet" href="/unsent">
           {waiting > 0 ? words.unsent.some(waiting) : words.unsent.none}
@@ -204,6 +203,7 @@ export const Today = () => {
           {words.today.runs}
         </a>
       </nav>
+      {notes && runs && <notes.NotesAfter runs={runs} />}
       {first && held.length === 1 && (
         <div class="foot-bar">
           <LogLink held={first} only />
