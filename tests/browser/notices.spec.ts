@@ -283,7 +283,7 @@ test('notices are offered once a run is logged, once, and Settings turns them on
   await own.grantPermissions(['notifications'], { origin: hub.url });
   const t01 = await own.newPage();
   await joinWith(t01, hub.codes.tester);
-  const offer = t01.getByRole('heading', { name: 'Hear it even when Pairlog is closed' });
+  const offer = t01.getByRole('heading', { name: 'Get notices even when Pairlog is closed' });
   await expect(offer).toBeVisible();
   expect(await axeFaults(t01)).toEqual([]);
   await t01.getByRole('button', { name: 'Not now' }).click();

@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { Button, Notice } from '../../parts/controls/controls.tsx';
 import { session, store, useRecords, useStored } from '../../parts/state.ts';
 import { noticeWords } from '../../words/index.ts';
-import { PaceLine } from './pace-line.tsx';
+import { sayPace } from './say-pace.ts';
 import { looksWhileClosed, readReminders, turnReminders } from './reminders.ts';
 import {
   noticeState,
@@ -69,9 +69,7 @@ const Reminders = () => {
   return (
     <section class="sheet">
       <h2>{words.title}</h2>
-      <p>
-        {on.is ? words.isOn : words.isOff} <PaceLine runs={own} />
-      </p>
+      <p>{on.is ? words.isOn(sayPace(own)) : words.isOff(sayPace(own))}</p>
       <p class="soft small">{words.what}</p>
       {looks && <p class="soft small">{looks.does ? words.badge : words.onlyOpen}</p>}
       <Button onClick={() => turn(!on.is)}>{on.is ? words.turnOff : words.turnOn}</Button>

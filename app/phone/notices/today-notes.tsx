@@ -20,7 +20,7 @@ import {
   remindNow,
   turnReminders,
 } from './reminders.ts';
-import { PaceLine } from './pace-line.tsx';
+import { sayPace } from './say-pace.ts';
 import { declineNotices, noticeState, readWish, turnNoticesOn } from './subscription.ts';
 
 const RankingQuestion = ({ held }: { readonly held: readonly HeldPair[] }) => {
@@ -155,9 +155,7 @@ const RemindersOffer = (props: {
       onYes={() => void answer(true)}
       onNo={() => void answer(false)}
     >
-      <p>
-        <PaceLine runs={props.runs} /> {words.why}
-      </p>
+      <p>{words.why(sayPace(props.runs))}</p>
     </Offer>
   );
 };

@@ -3,7 +3,7 @@ export const notices = {
   /** What the phone shows while Pairlog is closed. It says nothing else, whatever the notice is. */
   shown: { title: 'Open Pairlog', body: 'There is a notice for you.' },
   ask: {
-    title: 'Hear it even when Pairlog is closed',
+    title: 'Get notices even when Pairlog is closed',
     why: 'When a pair must not be worn any more, or your lead asks you something, this phone can tell you. It only says “Open Pairlog”, never what it is about.',
     turnOn: 'Turn notices on',
     later: 'Not now',
@@ -34,8 +34,8 @@ export const notices = {
         ? `You log every day, mostly around ${hour}.`
         : `You log about every ${days} days, mostly around ${hour}.`,
     noPace: 'It starts once you have logged runs on four days or so.',
-    isOn: 'On.',
-    isOff: 'Off.',
+    isOn: (pace: string) => `On. ${pace}`,
+    isOff: (pace: string) => `Off. ${pace}`,
     turnOn: 'Turn reminders on',
     turnOff: 'Turn reminders off',
     badge:
@@ -45,7 +45,8 @@ export const notices = {
   },
   askReminders: {
     title: 'Remember to log?',
-    why: 'If nothing is logged by then, Today can remind you, once a day at most.',
+    why: (pace: string) =>
+      `${pace} If nothing is logged by then, Today can remind you, once a day at most.`,
     turnOn: 'Remind me',
     no: 'No, thanks',
     isOn: 'Reminders are on. You can turn them off in Settings.',

@@ -32,8 +32,8 @@ export const notices: NoticeWords = {
         ? `你每天都记录，多在 ${hour} 左右。`
         : `你大约每 ${days} 天记录一次，多在 ${hour} 左右。`,
     noPace: '大约有四天的记录之后，提醒才会开始。',
-    isOn: '已打开。',
-    isOff: '已关闭。',
+    isOn: (pace) => `已打开。${pace}`,
+    isOff: (pace) => `已关闭。${pace}`,
     turnOn: '打开提醒',
     turnOff: '关闭提醒',
     badge: '没打开 Pairlog 时，图标上可能显示 1。多久检查一次由浏览器决定。',
@@ -41,7 +41,7 @@ export const notices: NoticeWords = {
   },
   askReminders: {
     title: '要提醒你记录吗？',
-    why: '到那时还没有记录，“今天”页面会提醒你，每天最多一次。',
+    why: (pace) => `${pace}到那时还没有记录，“今天”页面会提醒你，每天最多一次。`,
     turnOn: '提醒我',
     no: '不用了',
     isOn: '提醒已打开，可以在设置里关闭。',

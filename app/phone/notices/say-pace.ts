@@ -3,14 +3,16 @@ import type { RecordOf } from '../../../core/records/index.ts';
 import { locale, noticeWords } from '../../words/index.ts';
 import { dayOfRun, paceOf } from './reminders.ts';
 
-/** A minute of the day as the language writes it, such as 18:30. */
+const QUARTER = 15;
+
+/** About when, as the language writes it, such as 18:30; nobody logs to the minute. */
 const hourOf = (minute: number): string =>
   new Intl.DateTimeFormat(locale(), { timeStyle: 'short', timeZone: 'UTC' }).format(
-    minute * 60_000,
+    Math.round(minute / QUARTER) * QUARTER * 60_000,
   );
 
-export const PaceLine = ({ runs }: { readonly runs: readonly RecordOf<'run'>[] }) => {
+export const sayPace = (runs: readonly RecordOf<'run'>[]): string => {
   const words = noticeWords().reminders;
   const pace = paceOf(runs.map(dayOfRun));
-  return <>{pace ? words.pace(pace.everyDays, hourOf(pace.minute)) : words.noPace}</>;
+  return pace ? words.pace(pace.everyDays, hourOf(pace.minute)) : words.noPace;
 };
