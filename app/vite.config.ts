@@ -13,7 +13,7 @@ interface ModuleGraph {
 const LATER = new RegExp(
   [
     'core/foot/(suspects|trade-data|outline|geometry|.*-drawing)',
-    'core/records/(wire|number-fields|bundle|bundle-file|policy|file-plan|file-changes|view|json-schema)',
+    'core/records/(hash|seal|edit|log|cursor|wire|number-fields|bundle|bundle-file|policy|file-plan|file-changes|view|json-schema)',
     'core/mileage/(pair-mileage|same-run|run-due|unread)',
     'core/statistics/(?!group-by|index)',
     'core/units/typed',

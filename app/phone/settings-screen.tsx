@@ -130,7 +130,13 @@ export const SettingsScreen = () => {
         )}
         <h3>{words.settings.install}</h3>
         <p class="soft">{words.settings.installHint}</p>
+        <a class="button" href="/install">
+          {words.settings.installHow}
+        </a>
       </section>
+      <a class="button" href="/unsent">
+        {words.settings.unsent}
+      </a>
       <a class="button" href="/file">
         {words.settings.file}
       </a>

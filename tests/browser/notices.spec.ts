@@ -26,7 +26,7 @@ import {
 import { startPushService, type Phone, type PushService } from '../app/hub/push-service.ts';
 import { axeFaults } from './axe.ts';
 import { chooseLanguage } from './device.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
 let service: PushService;
@@ -37,9 +37,7 @@ test.beforeEach(async () => {
   folder = await mkdtemp(join(tmpdir(), 'pairlog-notices-'));
   const authority = join(folder, 'authority.crt');
   await writeFile(authority, service.authority);
-  hub = await startHubProcess(
-    ...['--demo', 'demo-data/wear-test.pairlog', '--push-service-for-tests', authority],
-  );
+  hub = await startHubProcess(...['--demo', DEMO, '--push-service-for-tests', authority]);
 });
 test.afterEach(async () => {
   await hub.stop();
@@ -77,6 +75,14 @@ const joinWith = async (page: Page, code: string | null) => {
   await page.getByRole('button', { name: 'Join' }).click();
   await page.getByRole('heading', { name: 'Today' }).waitFor();
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+};
+
+/** The offer to put the app on the home screen comes before that of notices. */
+const declineInstall = async (page: Page) => {
+  const card = page.locator('.notice', { hasText: 'Keep Pairlog on your home screen' });
+  await card.getByRole('button', { name: 'Not now' }).click();
+  await card.waitFor({ state: 'hidden' });
+  await page.reload();
 };
 
 /** A lead who writes by plain requests. */
@@ -195,6 +201,7 @@ test('a stop-use notice is shown by a phone on which the app is closed, and is t
   await context.addInitScript(noteBadge);
   await context.grantPermissions(['notifications'], { origin: hub.url });
   await joinWith(page, hub.codes.tester);
+  await declineInstall(page);
   await page.getByRole('button', { name: 'Turn notices on' }).click();
   await expect(page.getByText('Notices are on.')).toBeVisible();
   const hand = await handOnWorker(context);
@@ -284,6 +291,9 @@ test('notices are offered once a run is logged, once, and Settings turns them on
   const t01 = await own.newPage();
   await joinWith(t01, hub.codes.tester);
   const offer = t01.getByRole('heading', { name: 'Get notices even when Pairlog is closed' });
+  await t01.getByRole('heading', { name: 'Keep Pairlog on your home screen' }).waitFor();
+  await expect(offer).toBeHidden();
+  await declineInstall(t01);
   await expect(offer).toBeVisible();
   expect(await axeFaults(t01)).toEqual([]);
   await t01.getByRole('button', { name: 'Not now' }).click();
@@ -391,7 +401,7 @@ test('a run that was due is said on Today once a day, and marked on the icon of 
   await page.getByRole('button', { name: 'Not today' }).click();
   await expect(page.getByText('No run for 3 days')).toBeHidden();
   await page.reload();
-  await page.getByRole('link', { name: 'Log a run' }).waitFor();
+  await page.getByRole('link', { name: 'Log a run in 637' }).waitFor();
   await page.waitForTimeout(1000);
   await expect(page.getByText('No run for 3 days')).toBeHidden();
   await page.clock.setFixedTime(due + 24 * 3_600_000);

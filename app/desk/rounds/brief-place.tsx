@@ -87,6 +87,7 @@ const BriefWords = (props: TabProps & { readonly brief: Brief }) => {
     ],
     [words.questions, list(brief.attributes.map((one) => terms().attributes[one].name))],
     ...(brief.words === undefined ? [] : [[words.words, brief.words] as const]),
+    ...(brief.forTesters === undefined ? [] : [[words.forTesters, brief.forTesters] as const]),
   ];
   return (
     <dl class="paper brief-words">

@@ -14,6 +14,7 @@ import {
 } from '../../drafts/project.ts';
 import { isAsSaved, limitDoubt, type Drawn, type LimitDoubt } from '../../drafts/limit-doubts.ts';
 import { Button, Choice, Choices } from '../../parts/controls/controls.tsx';
+import { LimitedField } from '../../parts/controls/limited-field.tsx';
 import { d, terms } from '../../words/index.ts';
 import { labelOf, saveFromForm, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { typedIn } from '../../drafts/typed.ts';
@@ -205,6 +206,14 @@ export const ProjectForm = (props: {
         onToggle={(attribute) => change({ asked: toggled(draft.asked, attribute) })}
       />
       <p class="soft small">{words.attributesHint}</p>
+      <LimitedField
+        label={labelOf(words.forTesters, true)}
+        rows={4}
+        most={4000}
+        value={draft.forTesters}
+        onInput={(forTesters) => change({ forTesters })}
+      />
+      <p class="soft small">{words.forTestersHint}</p>
     </SmallForm>
   );
 };

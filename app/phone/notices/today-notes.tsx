@@ -1,6 +1,6 @@
 /**
- * What Today says that can wait until the first screen stands: before the pairs a question that comes once a fortnight
- * and a reminder of a run; after them, once a run is logged, the offer of notices and then of reminders, each once.
+ * What Today says that can wait until the first screen stands: that a run was due; a question that comes once a
+ * fortnight; and, once a run is logged and the app is where it stays, the offer of notices and then of reminders.
  */
 import { useEffect, useState } from 'preact/hooks';
 import type { RecordOf } from '../../../core/records/index.ts';
@@ -9,6 +9,7 @@ import { showToast } from '../../parts/controls/toast.tsx';
 import { session, store, useRecords, useStored } from '../../parts/state.ts';
 import { noticeWords, t } from '../../words/index.ts';
 import type { HeldPair } from '../own-mileage.ts';
+import { isInstalled, wasDeclined } from '../own/install.ts';
 import { rankingDue } from '../ranking-due.ts';
 import { followNotices } from './follow.ts';
 import {
@@ -23,7 +24,7 @@ import {
 import { sayPace } from './say-pace.ts';
 import { declineNotices, noticeState, readWish, turnNoticesOn } from './subscription.ts';
 
-const RankingQuestion = ({ held }: { readonly held: readonly HeldPair[] }) => {
+export const RankingQuestion = ({ held }: { readonly held: readonly HeldPair[] }) => {
   const words = t().rank;
   const rankings = useRecords('ranking');
   const [later, setLater] = useState(false);
@@ -43,7 +44,7 @@ const RankingQuestion = ({ held }: { readonly held: readonly HeldPair[] }) => {
   );
 };
 
-const RunDue = () => {
+const DueNotice = () => {
   const words = noticeWords().due;
   const tester = session.value?.member;
   const reminder = useStored(
@@ -72,19 +73,14 @@ const RunDue = () => {
   );
 };
 
-/** @param saidAlready Today says already for how many days there was no run */
-export const NotesBefore = (props: {
-  readonly held: readonly HeldPair[];
-  readonly saidAlready: boolean;
-}) => {
+/**
+ * That a run was due, where the tester wants to hear it.
+ * @param saidAlready Today says already for how many days there was no run
+ */
+export const RunDue = (props: { readonly saidAlready: boolean }) => {
   // What is on the icon, and on the phone's list of notices, goes when it is read.
   useEffect(() => followNotices(store), []);
-  return (
-    <>
-      <RankingQuestion held={props.held} />
-      {!props.saidAlready && <RunDue />}
-    </>
-  );
+  return props.saidAlready ? null : <DueNotice />;
 };
 
 const Offer = (props: {
@@ -164,13 +160,15 @@ const RemindersOffer = (props: {
 const nextOffer = async (runs: readonly RecordOf<'run'>[]) => {
   const now = session.value;
   if (now?.role !== 'tester' || runs.length === 0) return 'nothing';
+  // The home screen comes first: on some phones notices need it.
+  if (!isInstalled() && !(await wasDeclined())) return 'nothing';
   const wish = await readWish(store);
   if (!wish.asked && noticeState(now, wish) === 'off') return 'notices';
   const { asked } = await readReminders(store);
   return !asked && paceOf(runs.map(dayOfRun)) !== null ? 'reminders' : 'nothing';
 };
 
-export const NotesAfter = ({ runs }: { readonly runs: readonly RecordOf<'run'>[] }) => {
+export const Offers = ({ runs }: { readonly runs: readonly RecordOf<'run'>[] }) => {
   const [answers, setAnswers] = useState(0);
   const answered = () => setAnswers(answers + 1);
   const own = runs.filter(({ body }) => body.tester === session.value?.member);

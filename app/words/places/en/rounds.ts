@@ -74,6 +74,7 @@ export const brief = {
   anyFeet: 'not said',
   limits: 'What a pair must keep',
   noLimits: 'no limit is set',
+  forTesters: 'For the testers',
   everySite: 'every site',
   bounds: { 'at-least': 'at least', 'at-most': 'at most' },
   ofNew: (percent: string) => `${percent} of the same pair when new`,
