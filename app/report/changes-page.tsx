@@ -1,6 +1,8 @@
 /** The second page: what was changed in this round, did it arrive, did it work, what else moved. */
+import { isOnSheet, tradeOf, type Trade } from '../../core/foot/index.ts';
 import { changesHeadline, type WorseName } from '../../core/headlines/index.ts';
-import type { Arrival, ChangesLook, FeltMove } from '../../core/review/index.ts';
+import type { ChangeVerdict } from '../../core/records/index.ts';
+import type { Arrival, ChangesLook, FeltMove, ReportedFinding } from '../../core/review/index.ts';
 import { percentOf, signed } from '../words/figures.ts';
 import { feltTitle } from '../words/say-change.ts';
 import { siteName } from '../words/say-place.ts';
@@ -47,7 +49,31 @@ export const ChangesPage = (props: PartProps) => {
       {story.comparison.changes.map((_, at) => (
         <Change {...props} story={story} at={at} key={at} />
       ))}
+      {story.comparison.changes.length > 0 && (
+        <p class="key">
+          <Say in={languages} of={({ paper }) => paper.changes.arrivedKey} />
+        </p>
+      )}
+      <Unlisted {...props} story={story} />
       <Else {...props} story={story} />
+    </section>
+  );
+};
+
+/** Places whose drawing was changed though no change on the list is of a trade that checks them. */
+const Unlisted = ({ story, languages }: StoryProps) => {
+  const own = story.arrivals.filter(
+    (one) =>
+      one.wanted !== null &&
+      !story.comparison.changes.some(({ part }) => isOnSheet(one, tradeOf[part])),
+  );
+  if (own.length === 0) return null;
+  return (
+    <section class="whole">
+      <h3>
+        <Say in={languages} of={({ paper }) => paper.changes.unlisted} />
+      </h3>
+      <Lines in={languages} of={(spoken) => own.map((one) => arrivedLine(one, spoken))} />
     </section>
   );
 };
@@ -86,20 +112,36 @@ const arrivalLine = (one: Arrival, spoken: Spoken): string => {
       );
 };
 
+/** The same with whether it is what was wanted. */
+const arrivedLine = (one: Arrival, spoken: Spoken): string =>
+  one.measured === null
+    ? arrivalLine(one, spoken)
+    : spoken.paper.changes.arrivedAs(
+        arrivalLine(one, spoken),
+        spoken.paper.changes.arrivedWord[one.word],
+      );
+
 const countOf = ({ reported, runs }: FeltMove['earlier'], { paper }: Spoken) =>
   paper.so.share(reported, runs);
+
+/**
+ * The places whose drawing was changed, of those that the trade of the changed part checks: nothing in a log links a change
+ * to a dimension more closely.
+ */
+const arrivalsOf = ({ arrivals }: ChangesLook, trade: Trade): readonly Arrival[] =>
+  arrivals.filter((one) => one.wanted !== null && isOnSheet(one, trade));
 
 const Change = ({ story, at, languages }: StoryProps & { readonly at: number }) => {
   const change = story.comparison.changes[at];
   if (!change) return null;
   const { found, mends } = change;
-  const wanted = story.arrivals.filter((one) => one.wanted !== null);
+  const wanted = arrivalsOf(story, tradeOf[change.part]);
   return (
     <section class="change whole">
       <div>
-        <h3>
+        <h4>
           <Say in={languages} of={({ speaker }) => speaker.glossary.parts[change.part].name} />
-        </h3>
+        </h4>
         <p class="wanted">
           <AsWritten in={languages} text={change.what} />
         </p>
@@ -121,7 +163,7 @@ const Change = ({ story, at, languages }: StoryProps & { readonly at: number }) 
             <Say in={languages} of={({ paper }) => paper.changes.notOnBlueprint} />
           </p>
         ) : (
-          <Lines in={languages} of={(spoken) => wanted.map((one) => arrivalLine(one, spoken))} />
+          <Lines in={languages} of={(spoken) => wanted.map((one) => arrivedLine(one, spoken))} />
         )}
       </div>
       <div>
@@ -131,9 +173,7 @@ const Change = ({ story, at, languages }: StoryProps & { readonly at: number }) 
         {found ? (
           <>
             <p>
-              <span class={`stamp stamp-word-${found.verdict}`}>
-                <Say in={languages} of={({ paper }) => paper.changes.word[found.verdict]} />
-              </span>
+              <Word languages={languages} word={found.verdict} />
             </p>
             <p>
               <Say
@@ -149,10 +189,64 @@ const Change = ({ story, at, languages }: StoryProps & { readonly at: number }) 
           </>
         ) : (
           <p>
-            <Say in={languages} of={({ paper }) => paper.changes.notJudged} />
+            <Say
+              in={languages}
+              of={({ paper }) => (mends ? paper.changes.notJudged : paper.changes.noAim)}
+            />
           </p>
         )}
       </div>
+    </section>
+  );
+};
+
+const Word = ({
+  languages,
+  word,
+}: Pick<PartProps, 'languages'> & { readonly word: ChangeVerdict }) => (
+  <span class={`stamp stamp-word-${word}`}>
+    <Say in={languages} of={({ paper }) => paper.changes.word[word]} />
+  </span>
+);
+
+/** On a trade's sheet: the changes of its parts against the round before, and the findings that led to them. */
+export const TradeChanges = (
+  props: PartProps & { readonly trade: Trade; readonly carried: readonly ReportedFinding[] },
+) => {
+  const { report, languages, trade, carried } = props;
+  const { story } = report;
+  const own = story?.comparison.changes.flatMap(({ part }, at) =>
+    tradeOf[part] === trade ? [at] : [],
+  );
+  const outcomes = carried.flatMap(({ id, body }) => {
+    const known = story?.findings.find((one) => one.id === id);
+    const word = body.outcome?.verdict ?? known?.written ?? known?.found ?? null;
+    return word === null ? [] : [{ id, body, word }];
+  });
+  return (
+    <section class={story && own && own.length > 0 ? '' : 'whole'}>
+      <h3>
+        <Say
+          in={languages}
+          of={({ paper, speaker }) =>
+            story
+              ? paper.sheet.lastChange(speaker.round(story.comparison.earlier))
+              : paper.sheet.firstRound
+          }
+        />
+      </h3>
+      {story && own?.length === 0 && (
+        <p>
+          <Say in={languages} of={({ paper }) => paper.sheet.noChange} />
+        </p>
+      )}
+      {story && own?.map((at) => <Change {...props} story={story} at={at} key={at} />)}
+      {outcomes.map(({ id, body, word }) => (
+        <p key={id}>
+          <Say in={languages} of={({ paper }) => paper.sheet.askedBefore} />{' '}
+          <Own of={body} field="title" in={languages} /> <Word languages={languages} word={word} />
+        </p>
+      ))}
     </section>
   );
 };
@@ -228,12 +322,7 @@ const Else = (props: StoryProps) => {
                     <Say in={languages} of={({ paper }) => paper.changes.close} />
                   </strong>{' '}
                   <Own of={own.body} field="title" in={languages} />{' '}
-                  <span class={`stamp stamp-word-${written ?? found ?? 'too-little'}`}>
-                    <Say
-                      in={languages}
-                      of={({ paper }) => paper.changes.word[written ?? found ?? 'too-little']}
-                    />
-                  </span>
+                  <Word languages={languages} word={written ?? found ?? 'too-little'} />
                 </p>
               )
             );

@@ -51,7 +51,7 @@ export const Own = ({
 };
 
 /** Nobody said in which language a text is: Chinese signs are one to a reader of another, and the other way round. */
-const isOtherScript = (text: string, { locale }: Spoken): boolean =>
+export const isOtherScript = (text: string, { locale }: Spoken): boolean =>
   /\p{Script=Han}/u.test(text) !== locale.startsWith('zh');
 
 /** Words whose language nobody noted: said to be as written where they look foreign to a reader. */

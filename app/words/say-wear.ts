@@ -37,6 +37,8 @@ const partsOf = (kind: WearKind) => {
   return { measure, unit };
 };
 
+export const measureOf = (kind: WearKind) => partsOf(kind).measure;
+
 export const unitName = ({ kind }: Kind, { glossary }: Speaker): string =>
   glossary.units[partsOf(kind).unit];
 
@@ -45,9 +47,16 @@ export const placeTitle = (
   speaker: Pick<Speaker, 'desk' | 'glossary'>,
 ): string => placeName({ measure: partsOf(kind).measure, site }, speaker);
 
+/** A value where its unit stands elsewhere. */
+export const bareOf = (
+  value: number,
+  { kind }: Kind,
+  { number }: Pick<Speaker, 'number'>,
+): string => number(value, DECIMALS[kind]);
+
 /** A value with its unit. */
 export const valueOf = (value: number, { kind }: Kind, speaker: Speaker): string =>
-  `${speaker.number(value, DECIMALS[kind])} ${unitName({ kind }, speaker)}`;
+  `${bareOf(value, { kind }, speaker)} ${unitName({ kind }, speaker)}`;
 
 /** A change: percent on a ratio scale, else in the unit. */
 const changeOf = (change: number, { kind }: Kind, speaker: Speaker): string =>

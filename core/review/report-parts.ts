@@ -1,13 +1,18 @@
 /** What does the report of a round say beside its counts: what testers wrote, and each pair's own row? */
+import { onsetInRun, type CellName, type Onset } from '../complaints/index.ts';
 import type { ComplaintKind, ZoneCode } from '../foot/index.ts';
-import { mileageAt } from '../mileage/index.ts';
+import { mileageAt, pairMileage, type BySurface } from '../mileage/index.ts';
 import type { Foot, Measure, MeasureUnit, RecordId } from '../records/index.ts';
 import { groupBy } from '../statistics/index.ts';
 import { metres, type Metres, type Millimetres } from '../units/index.ts';
 import { calloutsOf, type Callout } from './callouts.ts';
+import { observedRuns } from './closer-look.ts';
 import type { LoggedPair, ProjectLog } from './project-log.ts';
 import type { Review } from './review-types.ts';
+import { settleOf, type Settle } from './settle.ts';
 import type { Verdict } from './verdict.ts';
+import { nextForCard } from './wear-cards.ts';
+import type { WearLook } from './wear-look.ts';
 
 /** What a tester wrote of one run, in whatever language. */
 export interface SaidOfRun {
@@ -34,6 +39,14 @@ export interface PairReading {
   readonly first: { readonly value: number; readonly m: Metres };
   /** Null: checked once. */
   readonly last: { readonly value: number; readonly m: Metres } | null;
+}
+
+/** From where on a complaint was felt. */
+export interface FeltFrom extends CellName {
+  /** On the pair that was first complained of: the fewest kilometres of all. */
+  readonly pairM: Metres;
+  /** Within a run; null where no report says from where. */
+  readonly onset: Onset | null;
 }
 
 export interface PairLine {
@@ -109,6 +122,56 @@ export const pairLines = (pairs: readonly LoggedPair[]): readonly PairLine[] =>
       };
     })
     .sort((a, b) => b.totalM - a.totalM || (a.pair < b.pair ? -1 : 1));
+
+/** From where on each complaint was felt in the runs of these pairs. */
+export const feltFrom = (
+  pairs: readonly LoggedPair[],
+  cells: readonly CellName[],
+): readonly FeltFrom[] => {
+  const runs = observedRuns(pairs);
+  return cells.flatMap(({ zone, kind }) => {
+    const own = runs.filter(({ complaints }) =>
+      complaints.some((one) => one.zone === zone && one.kind === kind),
+    );
+    return own.length === 0
+      ? []
+      : [
+          {
+            ...{ zone, kind },
+            pairM: metres(Math.min(...own.map(({ pairM }) => pairM))),
+            onset: onsetInRun(own, { zone, kind }),
+          },
+        ];
+  });
+};
+
+/** On what the pairs were run, metres. */
+export const surfacesOf = (pairs: readonly LoggedPair[]): BySurface => {
+  const sum: Partial<Record<keyof BySurface, Metres>> = {};
+  for (const { id, runs, spans } of pairs)
+    for (const [surface, m] of Object.entries(
+      pairMileage(id, runs, metres(0), spans).bySurface,
+    ) as [keyof BySurface, Metres][])
+      sum[surface] = metres((sum[surface] ?? 0) + m);
+  return sum;
+};
+
+/** What would settle each item of the verdict, in their order: the same as on the desk's verdict. */
+export const settlesOf = (
+  log: ProjectLog,
+  { round, items }: Verdict,
+  curves: readonly WearLook[],
+): readonly (Settle | null)[] =>
+  items.map((item) => {
+    if (item.what !== 'wear') return settleOf(log, round, item, undefined);
+    const look = curves.find(({ kind, site }) => kind === item.kind && site === item.site);
+    return settleOf(
+      log,
+      round,
+      item,
+      look && { points: look.points, next: nextForCard(log, look) },
+    );
+  });
 
 /**
  * What one round shows on the shoe: the callouts as they stood with it, without rounds after it.

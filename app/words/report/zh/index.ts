@@ -1,11 +1,11 @@
 /** 打印的报告：首页给决策的人，其后每个工种一张。 */
 import type { PaperWords } from '../../types.ts';
-import { apart } from '../../places/zh/apart.ts';
+import { withSpaces } from '../../places/zh/apart.ts';
 
 const look = (pairs: string) => `请先查看样鞋 ${pairs}。`;
 const rest = (open: number) => (open === 0 ? '其余保持不变。' : '其余尚无定论，继续试穿。');
 
-export const paper: PaperWords = {
+export const paper: PaperWords = withSpaces<PaperWords>({
   for: {
     whole: '致项目负责人',
     last: '致鞋楦师',
@@ -73,7 +73,14 @@ export const paper: PaperWords = {
     left: { sole: '左鞋底', upper: '左鞋面' },
     right: { sole: '右鞋底', upper: '右鞋面' },
   },
-  columns: { so: '现状', change: '要改什么', amount: '改多少', who: '谁来改', by: '期限' },
+  columns: {
+    so: '现状',
+    change: '要改什么',
+    amount: '改多少',
+    who: '谁来改',
+    by: '期限',
+    sure: '有多确定',
+  },
   so: {
     complaint: (testers, of, runs, ofRuns) =>
       `${of} 名试穿员中 ${testers} 名，${ofRuns} 次跑步中 ${runs} 次`,
@@ -149,7 +156,10 @@ export const paper: PaperWords = {
   curveOf: (distance) => `已测到 ${distance}。`,
   curveKey: '标记：每双一种。线：一双新鞋。灰：可能的范围。点线：超出检测里程。',
   atLimit: (value) => `限值 ${value}`,
-  mapTitle: (kind, testers) => `${kind}：${testers} 名试穿员中感到两次以上的人数`,
+  mapTitle: {
+    twice: (kind, testers) => `${kind}：${testers} 名试穿员中反映两次以上的人数`,
+    once: (kind, testers) => `${kind}：${testers} 名试穿员中反映过的人数`,
+  },
   howSure: '有多确定？',
   sureLines: {
     clear: (names) => `按任务书的规则已证实：${names}。`,
@@ -199,10 +209,15 @@ export const paper: PaperWords = {
       same: '与之前相同',
     },
     arrivedLine: (place, from, to, by) => `${place}：之前 ${from}，现在 ${to}（${by}）`,
-    notOnBlueprint: '图纸上没有为此改尺寸：没有测量。',
+    arrivedAs: (line, word) => `${line}：${word}`,
+    arrivedKey:
+      '只有图纸改了数值的地方才能判断是否做到，由检查该处的工种列出；其他改动目前还无法测量。',
+    notOnBlueprint: '无法判断：图纸没有为此改数值。',
+    unlisted: '图纸已改，改动清单里没有提到',
     worked: '有效吗？',
     workedLine: (before, after) => `之前 ${before}，现在 ${after}。`,
     notJudged: '无法判断。',
+    noAim: '无法判断：没有写明针对哪种不适。',
     else: '还有别的变化吗？',
     elseKey: '跑步次数的占比，之前与现在。虚线为任务书允许的比例。',
     found: '新鞋上测到、无人要求的变化',
@@ -241,23 +256,76 @@ export const paper: PaperWords = {
       testers: '试穿员',
       runs: '跑步',
       feet: '左／右',
+      onPair: '首次出现',
+      inRun: '单次跑步中',
       sure: '有多确定',
     },
-    why: '这里列出通常先查看你的部件的不适。这是行业惯例，不是已证实的原因。',
+    silent: (kinds, runs) => `${runs} 次跑步中无人反映：${kinds}。`,
+    from: '“首次出现”指当时样鞋的里程；“单次跑步中”指通常从一次跑步的哪里开始。',
+    why: '这里列出通常先查看你的部件的不适；这是行业惯例，不是已证实的原因。',
+    askedOf: (role) => `已交给${role}。`,
+    firstRound: '第一轮：没有更早的改动可以判断。',
+    lastChange: (round) => `你的部件与上一轮（${round}）相比的改动`,
+    noChange: '你的部件没有改动。',
+    askedBefore: '之前提出的：',
     words: '试穿员的原话',
-    wordsNote: '按试穿员所写。',
+    wordsNote: '试穿员在反映不适的那次跑步后所写的原文。',
     source: (tester, distance) => `${tester}，${distance}`,
     comfort: '穿着感受',
     comfortColumns: {
       what: '问题',
-      mean: '平均（0 至 100）',
+      mean: '全部跑步',
       first: '前 50 km',
       last: '之后',
-      trend: '随里程',
+      trend: '每 100 km',
     },
-    testers: (n) => `${n} 名试穿员`,
-    stretch: (score, from, to) => `${score}（${from} 至 ${to} km）`,
+    ofTesters: (score, n) => `${score} (${n})`,
+    stretch: (score, from, to) => `${score}, ${from}–${to} km`,
+    comfortKey: '分数为平均，括号内为试穿员人数；0 最差，100 最好。每 100 km：– 表示未显示变化。',
+    noSides: '没有问过试穿员是太软还是太硬；不适见上表。',
     curves: '磨损',
+    wearColumns: {
+      what: '位置',
+      new: '全新',
+      now: '最远一次检测',
+      change: '变化',
+      brief: (distance) => `到 ${distance} 时`,
+      limit: '任务书的限值',
+      sure: '达标吗？',
+    },
+    valueAt: (value, distance) => `${value} · ${distance}`,
+    expects: (middle, low, high) => `${middle}（${low} 至 ${high}）`,
+    tooFar: '太远，未知',
+    noLimit: '无',
+    reached: {
+      about: (distance) => `约 ${distance} 时到限值`,
+      after: (distance) => `${distance} 之前不会到限值`,
+    },
+    mostChanged: (place, pairs) => `${place}变化最大的：${pairs}。`,
+    pairChange: (pair, change, distance) => `样鞋${pair}在 ${distance} 时 ${change}`,
+    apart: (pairs) => `与其他不同：${pairs}。`,
+    noneApart: '没有哪一双特别突出。',
+    next: (places, line) => `${places}，下一步：${line}。`,
+    settles: {
+      measure: (pairs, distance, when, list) =>
+        `样鞋 ${list(pairs)} 到 ${distance} 时测量（${when}）`,
+      whose: (pair, when) => `${pair}：${when}`,
+      about: (day, resumed) => `约 ${day}${resumed ? '，前提是试穿员继续跑' : ''}`,
+      when: {
+        now: '现在已到',
+        'not-run': '现在没有人穿它跑',
+        'not-known': '还没有人穿它跑过',
+      },
+      lookAtPair: (pair) => `查看样鞋${pair}：磨损与其他不同`,
+      lookAtReading: (pair, distance) => `核对样鞋 ${pair} 在 ${distance} 时的读数`,
+      pairsDiffer: '各双差异大，再测也难有定论',
+      change: '不达标，需要修改',
+    },
+    nothingMeasured: '没有测量。',
+    surfaces: '路面',
+    runOn: (distance, shares) => `共 ${distance}：${shares}。`,
+    shareOn: (surface, share) => `${surface} ${share}`,
+    notSaid: '未说明',
     arrival: '新鞋对照图纸',
     arrivalColumns: {
       what: '位置',
@@ -269,17 +337,17 @@ export const paper: PaperWords = {
     },
     outOf: (n, of) => `${of} 双中 ${n} 双`,
     pairs: '逐双列表',
-    pairColumns: { pair: '样鞋', size: '脚长 mm', testers: '试穿员' },
+    pairColumns: { pair: '样鞋', size: '脚长 mm', testers: '试穿员', checked: '检测时里程' },
     layers: '材料层数与闷热',
     layersLine: (place, layers, hot, of) =>
       `${place}：${layers} 层；${of} 名中 ${hot} 名感到闷热或潮湿`,
-    noTrend: '未显示变化',
     damages: '损坏',
-    damageLine: (pair, what, date) => `样鞋${apart(pair)}：${what}，${date}。`,
+    nothingApart: (pairs) => `${pairs} 双样鞋都没有损坏。`,
+    damageLine: (pair, what, date) => `样鞋${pair}：${what}，${date}。`,
     newToNow: (from, to) => `${from} → ${to}`,
-    foam: (foam) => `发泡：${foam}。`,
+    foam: (heading, foam) => `${heading}：${foam}`,
   },
   appendix: '附录：数据与方法',
   asIn: (language) => (language === null ? '（原文）' : `（${language}原文）`),
   inLanguage: (language) => `${language}原文：`,
-};
+});
