@@ -12,7 +12,7 @@ import { ShoePicture } from './shoe-picture.tsx';
 import { Say, type Spoken } from './spoken.tsx';
 
 /** So many rows stand on the page; in two languages each is twice as tall. */
-const MOST_ROWS = [5, 4] as const;
+const MOST_ROWS = [5, 3] as const;
 
 /** The sentence that says what to do. */
 export const headlineWords = (report: RoundReport, spoken: Spoken): string => {

@@ -1,4 +1,4 @@
-/** A trade's own data: what is felt, in whose words, how comfortable. */
+/** A trade's own data: what is felt, and how comfortable it is. */
 import {
   kindsOfTrade,
   tradeData,
@@ -9,14 +9,13 @@ import { surenessOf } from '../../core/complaints/index.ts';
 import type { CellSummary, ComfortRound } from '../../core/review/index.ts';
 import { signed } from '../words/figures.ts';
 import type { SheetProps } from './document-props.ts';
-import { isOtherScript } from './own-words.tsx';
 import { Say, type Languages, type Spoken } from './spoken.tsx';
 import { Table } from './table.tsx';
 
-type CellsProps = SheetProps & { readonly cells: readonly CellSummary[] };
+export type CellsProps = SheetProps & { readonly cells: readonly CellSummary[] };
 
 /** Beyond these a sheet is read by nobody; the appendix and the tables have them all. */
-const MOST = { cells: 8, words: 5 } as const;
+const MOST_CELLS = 8;
 
 /** What a table of a sheet is called where several trades have one. */
 export const ofTrade = ({ speaker }: Spoken, trade: Trade, title: string): string =>
@@ -42,7 +41,7 @@ export const ComplaintTable = ({ report, languages, cells, trade }: CellsProps) 
     one.zone === cell.zone && one.kind === cell.kind;
   const before = (cell: CellSummary) => story?.felt.find(same(cell))?.earlier;
   return (
-    <section class={cells.length <= MOST.cells ? 'whole' : ''}>
+    <section class={cells.length <= MOST_CELLS ? 'whole' : ''}>
       <Heading languages={languages} of={({ paper }) => paper.sheet.complaints} />
       {cells.length > 0 && (
         <Table
@@ -58,7 +57,7 @@ export const ComplaintTable = ({ report, languages, cells, trade }: CellsProps) 
             ({ paper }) => paper.sheet.complaintColumns.inRun,
             ({ paper }) => paper.sheet.complaintColumns.sure,
           ]}
-          rows={cells.slice(0, MOST.cells).map((cell) => {
+          rows={cells.slice(0, MOST_CELLS).map((cell) => {
             const from = report.from.find(same(cell));
             const earlier = before(cell);
             return [
@@ -121,65 +120,6 @@ const Silent = ({
         }
       />
     </p>
-  );
-};
-
-const cellKey = ({ zone, kind }: { readonly zone: string; readonly kind: string }) =>
-  `${zone} ${kind}`;
-
-/**
- * What testers wrote of runs in which they reported it: by complaint, each sentence once, first those that the reader can
- * read.
- */
-export const WordsOfTesters = ({ report, languages, cells }: CellsProps) => {
-  const [{ paper, speaker, far }, ...others] = languages;
-  const texts = new Set<string>();
-  let left: number = MOST.words;
-  const groups = cells.flatMap((cell, at) => {
-    const own = report.said.filter(
-      ({ text, felt }) => !texts.has(text) && felt.some((one) => cellKey(one) === cellKey(cell)),
-    );
-    const readable = own.filter(
-      ({ text }) => others.length > 0 || !isOtherScript(text, languages[0]),
-    );
-    // Room is left for the complaints after the first one.
-    const most = Math.min(left, at === 0 && cells.length > 1 ? MOST.words - 2 : left);
-    const shown = [...new Map([...readable, ...own].map((one) => [one.text, one])).values()].slice(
-      0,
-      most,
-    );
-    for (const { text } of shown) texts.add(text);
-    left -= shown.length;
-    return shown.length > 0 ? [{ cell, shown }] : [];
-  });
-  if (groups.length === 0) return null;
-  return (
-    <section class="whole">
-      <Heading languages={languages} of={({ paper }) => paper.sheet.words} />
-      {groups.map(({ cell, shown }) => (
-        <div class="said" key={cellKey(cell)}>
-          <strong>
-            <Say
-              in={languages}
-              of={({ paper, speaker }) =>
-                paper.felt(speaker.glossary.kinds[cell.kind].name, paper.places[cell.zone])
-              }
-            />
-          </strong>
-          <ul>
-            {shown.map(({ run, text, tester, pairM }) => (
-              <li key={run}>
-                <q>{text}</q>{' '}
-                <span class="soft">{paper.sheet.source(speaker.tester(tester), far(pairM))}</span>
-              </li>
-            ))}
-          </ul>
-        </div>
-      ))}
-      <p class="key">
-        <Say in={languages} of={({ paper }) => paper.sheet.wordsNote} />
-      </p>
-    </section>
   );
 };
 

@@ -3,14 +3,15 @@ import { tradeOf, zones, type Trade } from '../../core/foot/index.ts';
 import { decisionRows, rowsOfTrade } from '../../core/headlines/index.ts';
 import { cellsOfTrade, type CellSummary, type RoundReport } from '../../core/review/index.ts';
 import { ActsTable } from './acts-table.tsx';
-import { TradeChanges } from './changes-page.tsx';
+import { TradeChanges } from './one-change.tsx';
 import { ReportMap } from './complaints-part.tsx';
 import type { SheetProps } from './document-props.ts';
 import { FindingNotes } from './findings-part.tsx';
 import { rowName } from './row-words.ts';
 import { ArrivalTable, Damages, LayersTable, PairTable, SurfacesLine } from './sheet-bench.tsx';
-import { ComfortTable, ComplaintTable, WordsOfTesters } from './sheet-parts.tsx';
+import { ComfortTable, ComplaintTable } from './sheet-parts.tsx';
 import { WearOfTrade } from './sheet-wear.tsx';
+import { WordsOfTesters } from './sheet-words.tsx';
 import { Say, type Spoken } from './spoken.tsx';
 
 const ofTrade =
@@ -91,7 +92,7 @@ export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) =>
 /** The map of the complaint that its first finding is about, else of the one that most runs reported. */
 const Map = (props: SheetProps & { readonly cells: readonly CellSummary[] }) => {
   const { report, languages, cells, trade } = props;
-  const asked = [...report.findings, ...report.carried]
+  const asked = report.findings
     .filter(ofTrade(trade))
     .flatMap(({ body: { kind, zone } }) => (kind && zone ? [{ kind, zone }] : []));
   const cell = [...asked, ...cells].find(({ kind }) =>

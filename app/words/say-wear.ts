@@ -47,16 +47,16 @@ export const placeTitle = (
   speaker: Pick<Speaker, 'desk' | 'glossary'>,
 ): string => placeName({ measure: partsOf(kind).measure, site }, speaker);
 
-/** A value where its unit stands elsewhere. */
+/** A value where its unit stands elsewhere, as in a column: always as many decimals. */
 export const bareOf = (
   value: number,
   { kind }: Kind,
   { number }: Pick<Speaker, 'number'>,
-): string => number(value, DECIMALS[kind]);
+): string => number(value, DECIMALS[kind], DECIMALS[kind]);
 
 /** A value with its unit. */
 export const valueOf = (value: number, { kind }: Kind, speaker: Speaker): string =>
-  `${bareOf(value, { kind }, speaker)} ${unitName({ kind }, speaker)}`;
+  `${speaker.number(value, DECIMALS[kind])} ${unitName({ kind }, speaker)}`;
 
 /** A change: percent on a ratio scale, else in the unit. */
 const changeOf = (change: number, { kind }: Kind, speaker: Speaker): string =>

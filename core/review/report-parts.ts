@@ -14,7 +14,7 @@ import type { Verdict } from './verdict.ts';
 import { nextForCard } from './wear-cards.ts';
 import type { WearLook } from './wear-look.ts';
 
-/** What a tester wrote of one run, in whatever language. */
+/** What a tester wrote of one run or of a complaint in it, in whatever language. */
 export interface SaidOfRun {
   readonly run: RecordId;
   readonly tester: RecordId;
@@ -23,7 +23,7 @@ export interface SaidOfRun {
   /** On the pair after the run. */
   readonly pairM: Metres;
   readonly text: string;
-  /** What was tapped in the same run. */
+  /** What was tapped in the same run; of a complaint's own words that complaint alone. */
   readonly felt: readonly {
     readonly zone: ZoneCode;
     readonly kind: ComplaintKind;
@@ -59,22 +59,28 @@ export interface PairLine {
   readonly readings: readonly PairReading[];
 }
 
-/** Everything that testers wrote of the runs of these pairs, the latest first. */
+/** Everything that testers wrote of the runs of these pairs and of what they felt in them, the latest first. */
 export const saidOfRuns = (pairs: readonly LoggedPair[]): readonly SaidOfRun[] =>
   pairs
     .flatMap(({ id, curve, runs }) =>
       runs.flatMap(({ id: run, tester, startMs, endMs, run: body }): SaidOfRun[] => {
-        const text = body.words?.trim() ?? '';
         const complaints = body.feet?.answer === 'complaints' ? body.feet.complaints : [];
-        return text === ''
-          ? []
-          : [
-              {
-                ...{ run, tester, text, pair: id, atMs: startMs },
-                pairM: mileageAt(curve, endMs),
-                felt: complaints.map(({ zone, kind, foot }) => ({ zone, kind, foot })),
-              },
-            ];
+        const said = (words: string | undefined, about: typeof complaints): SaidOfRun[] => {
+          const text = words?.trim() ?? '';
+          return text === ''
+            ? []
+            : [
+                {
+                  ...{ run, tester, text, pair: id, atMs: startMs },
+                  pairM: mileageAt(curve, endMs),
+                  felt: about.map(({ zone, kind, foot }) => ({ zone, kind, foot })),
+                },
+              ];
+        };
+        return [
+          ...said(body.words, complaints),
+          ...complaints.flatMap((one) => said(one.words, [one])),
+        ];
       }),
     )
     .sort((a, b) => b.atMs - a.atMs || (a.run < b.run ? -1 : 1));

@@ -70,7 +70,9 @@ const Form = (props: TabProps) => {
   const [lines, setLines] = useState('');
   /** What of the draft was typed; the rest is as what the finding is made of. */
   const [typed, setTyped] = useState({ title: false, part: false });
-  const { draft, change, troubles, save } = useFinding(() => newFinding('', 'last'));
+  const { draft, change, troubles, save } = useFinding(() =>
+    newFinding('', 'last', settings.value.language),
+  );
   const choosable = useChoosable(props, source, round);
   const chosen = choosable?.find((one) => one.key === key) ?? choosable?.[0] ?? null;
   const shown = withChosen(draft, typed, chosen);

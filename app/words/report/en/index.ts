@@ -7,6 +7,7 @@ import type {
 } from '../../../../core/headlines/index.ts';
 import type { Foot, RecordId } from '../../../../core/records/index.ts';
 import type { VerdictItem } from '../../../../core/review/index.ts';
+import { sheet } from './sheet.ts';
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 const limits = (n: number) => count(n, 'limit', 'limits');
@@ -251,7 +252,7 @@ export const paper = {
     noAim: 'Cannot be judged: no complaint is named for it.',
     else: 'Did anything else move?',
     elseKey: 'Share of runs, before and now. A dashed line marks what the brief allows.',
-    found: 'Measured on new pairs, asked for by nobody',
+    found: 'Moved on new pairs, with the same number on the drawing',
     foundNothing: 'No other measured place moved.',
     comfort: 'Comfort',
     comfortWord: {
@@ -272,123 +273,7 @@ export const paper = {
     close: 'Close it?',
   },
 
-  sheet: {
-    headline: {
-      change: (names: string) => `Change the ${names}.`,
-      finding: (n: number) => `${count(n, 'finding', 'findings')} for you.`,
-      felt: (felt: string) => `Nothing is asked of you yet. Watch: ${felt}.`,
-      quiet: 'Nothing is asked of you so far.',
-    },
-    noFinding: 'No finding is addressed to you in this round.',
-    complaints: 'What testers feel',
-    noComplaint: 'Nobody reported anything that points to you first.',
-    complaintColumns: {
-      what: 'Complaint',
-      testers: 'Testers',
-      runs: 'Runs',
-      feet: 'Left / right',
-      onPair: 'First felt at',
-      inRun: 'In a run from',
-      sure: 'How sure',
-    },
-    silent: (kinds: string, runs: number) =>
-      `Reported by nobody in ${count(runs, 'run', 'runs')}: ${kinds.toLowerCase()}.`,
-    from: 'First felt at: distance on the pair. In a run from: where in a run it usually starts.',
-    why: 'Listed are complaints for which your parts are usually looked at first: common practice, not a proved cause.',
-    askedOf: (role: string) => `Asked of the ${role}.`,
-    firstRound: 'First round: no earlier change to judge.',
-    lastChange: (round: string) => `Your changes since ${round}`,
-    noChange: 'None of your parts was changed.',
-    askedBefore: 'Asked for earlier:',
-    words: 'In their own words',
-    wordsNote: 'As the testers wrote it after runs in which they reported it.',
-    source: (tester: string, distance: string) => `${tester}, ${distance}`,
-    comfort: 'How it feels',
-    comfortColumns: {
-      what: 'Question',
-      mean: 'All runs',
-      first: 'First 50 km',
-      last: 'Later',
-      trend: 'Per 100 km',
-    },
-    ofTesters: (score: string, n: number) => `${score} (${n})`,
-    stretch: (score: string, from: string, to: string) => `${score}, ${from}–${to} km`,
-    comfortKey:
-      'Mean score (of how many testers); 0 is worst, 100 is best. Per 100 km: – where no change is shown.',
-    noSides:
-      'Testers are not asked whether it is too soft or too firm; their complaints are above.',
-    curves: 'Wear',
-    wearColumns: {
-      what: 'Place',
-      new: 'New',
-      now: 'Farthest check',
-      change: 'Change',
-      brief: (distance: string) => `At ${distance}`,
-      limit: 'Limit of the brief',
-      sure: 'Holds?',
-    },
-    valueAt: (value: string, distance: string) => `${value} · ${distance}`,
-    expects: (middle: string, low: string, high: string) => `${middle} (${low} to ${high})`,
-    tooFar: 'too far to tell',
-    noLimit: 'none',
-    reached: {
-      about: (distance: string) => `reached at about ${distance}`,
-      after: (distance: string) => `not reached before ${distance}`,
-    },
-    mostChanged: (place: string, pairs: string) => `Most change in ${place}: ${pairs}.`,
-    pairChange: (pair: string, change: string, distance: string) =>
-      `pair ${pair} ${change} at ${distance}`,
-    apart: (pairs: string) => `Unlike the others: ${pairs}.`,
-    noneApart: 'No pair stands out.',
-    next: (places: string, line: string) => `Next for ${places}: ${line}.`,
-    settles: {
-      measure: (
-        pairs: readonly string[],
-        distance: string,
-        when: string,
-        list: (names: readonly string[]) => string,
-      ) =>
-        `measure ${pairs.length === 1 ? 'pair' : 'pairs'} ${list(pairs)} at ${distance} (${when})`,
-      whose: (pair: string, when: string) => `pair ${pair}: ${when}`,
-      about: (day: string, resumed: boolean) =>
-        `about ${day}${resumed ? ', if its tester runs again' : ''}`,
-      when: {
-        now: 'it is there now',
-        'not-run': 'nobody runs in it now',
-        'not-known': 'no run in it yet',
-      },
-      lookAtPair: (pair: string) => `look at pair ${pair}: it wears unlike the others`,
-      lookAtReading: (pair: string, distance: string) =>
-        `check the reading of pair ${pair} at ${distance}`,
-      pairsDiffer: 'the pairs differ, so more checks tell little',
-      change: 'it fails, so change it',
-    },
-    nothingMeasured: 'Nothing was measured.',
-    surfaces: 'Surfaces',
-    runOn: (distance: string, shares: string) => `${distance}: ${shares}.`,
-    shareOn: (surface: string, share: string) => `${surface} ${share}`,
-    notSaid: 'not said',
-    arrival: 'New pairs against the drawing',
-    arrivalColumns: {
-      what: 'Place',
-      nominal: 'Drawing',
-      allowed: 'Allowed',
-      mean: 'Mean',
-      out: 'Pairs out',
-      range: 'Each shoe',
-    },
-    outOf: (n: number, of: number) => `${n} of ${of}`,
-    pairs: 'Pair by pair',
-    pairColumns: { pair: 'Pair', size: 'Size, mm', testers: 'Testers', checked: 'Checked at' },
-    layers: 'Layers of material and heat',
-    layersLine: (place: string, layers: number, hot: number, of: number) =>
-      `${place}: ${count(layers, 'layer', 'layers')}; hot or wet for ${hot} of ${of}`,
-    damages: 'What came apart',
-    nothingApart: (pairs: number) => `Nothing, on ${count(pairs, 'pair', 'pairs')}.`,
-    damageLine: (pair: string, what: string, date: string) => `Pair ${pair}: ${what}, ${date}.`,
-    newToNow: (from: string, to: string) => `${from} → ${to}`,
-    foam: (heading: string, foam: string) => `${heading}: ${foam}`,
-  },
+  sheet,
   appendix: 'Appendix: figures and methods',
   /** Beside words that stay as they were written. */
   asIn: (language: string | null) =>
