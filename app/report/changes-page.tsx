@@ -155,7 +155,7 @@ const Else = (props: StoryProps) => {
             const own = report.carried.find((one) => one.id === id);
             return (
               own && (
-                <p key={id}>
+                <p class="in-line" key={id}>
                   <strong>
                     <Say in={languages} of={({ paper }) => paper.changes.close} />
                   </strong>{' '}

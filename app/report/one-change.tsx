@@ -160,7 +160,7 @@ export const TradeChanges = (
       )}
       {story && own?.map((at) => <Change {...props} story={story} at={at} key={at} />)}
       {outcomes.map(({ id, body, word }) => (
-        <p key={id}>
+        <p class="in-line" key={id}>
           <Say in={languages} of={({ paper }) => paper.sheet.askedBefore} />{' '}
           <Own of={body} field="title" in={languages} /> <Word languages={languages} word={word} />
         </p>

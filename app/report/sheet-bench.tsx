@@ -179,7 +179,19 @@ export const PairTable = ({ report, languages, trade }: SheetProps) => {
       readings.filter(isOwn).map((one) => [keyOf(one), one] as const),
     ),
   );
-  const shown = [...places.values()].slice(0, MOST_COLUMNS);
+  const limited = new Set(
+    report.verdict.items.flatMap((item) =>
+      item.what === 'wear' ? [`${item.kind} ${item.site}`] : [],
+    ),
+  );
+  // What the brief limits first, then what else wears.
+  const rank = ({ measure, unit, site, last }: PairLine['readings'][number]) =>
+    limited.has(`${measure} ${unit} ${site}`)
+      ? 0
+      : data.wear.includes(`${measure} ${unit}`) && last
+        ? 1
+        : 2;
+  const shown = [...places.values()].toSorted((a, b) => rank(a) - rank(b)).slice(0, MOST_COLUMNS);
   const short = ({ sheet }: Spoken['paper']) => sheet.pairColumns;
   const worn = shown.some((place) =>
     report.lines.some(({ readings }) =>

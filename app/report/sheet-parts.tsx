@@ -63,14 +63,9 @@ export const ComplaintTable = ({ report, languages, cells, trade }: CellsProps) 
             return [
               ({ paper, speaker }: Spoken) =>
                 paper.felt(speaker.glossary.kinds[cell.kind].name, paper.places[cell.zone]),
-              ({ paper }: Spoken) => paper.so.people(cell.testersOnce, asked.testers),
-              ({ paper }: Spoken) => paper.so.share(cell.runs, asked.runs),
-              ...(story
-                ? [
-                    ({ paper }: Spoken) =>
-                      earlier ? paper.so.share(earlier.reported, earlier.runs) : '–',
-                  ]
-                : []),
+              () => `${cell.testersOnce} / ${asked.testers}`,
+              () => `${cell.runs} / ${asked.runs}`,
+              ...(story ? [() => (earlier ? `${earlier.reported} / ${earlier.runs}` : '–')] : []),
               () => `${cell.byFoot.left} / ${cell.byFoot.right}`,
               ({ far }: Spoken) => (from ? far(from.pairM) : '–'),
               ({ far }: Spoken) => (from?.onset ? far(from.onset.medianM) : '–'),

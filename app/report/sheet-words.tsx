@@ -15,8 +15,8 @@ type Cell = Pick<CellSummary, 'zone' | 'kind'>;
 const cellKey = ({ zone, kind }: Cell) => `${zone} ${kind}`;
 
 /**
- * How well words suit a complaint that was tapped with them: 0 they name it, 1 they name nothing that is known, null they
- * name something else, which was felt in the same run.
+ * How well words suit a complaint that was tapped with them: 0 they name it, 1 they name its place or nothing that is known,
+ * null they name something else, which was felt in the same run.
  */
 export const suits = (
   { text, felt }: Pick<SaidOfRun, 'text' | 'felt'>,
@@ -25,12 +25,13 @@ export const suits = (
   if (!felt.some((one) => cellKey(one) === cellKey(cell))) return null;
   if (felt.length === 1) return 0;
   const mentions = mentionsIn(text);
-  if (mentions.length === 0) return 1;
-  return mentions.some(
-    ({ zone, kind }) => (zone ?? cell.zone) === cell.zone && (kind ?? cell.kind) === cell.kind,
+  if (
+    mentions.some(
+      ({ zone, kind }) => (zone ?? cell.zone) === cell.zone && (kind ?? cell.kind) === cell.kind,
+    )
   )
-    ? 0
-    : null;
+    return 0;
+  return mentions.length === 0 || mentions.some(({ zone }) => zone === cell.zone) ? 1 : null;
 };
 
 /** The words that are shown, by complaint in the order of the cells. */

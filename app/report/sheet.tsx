@@ -76,9 +76,11 @@ export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) =>
         <Map {...props} cells={cells} />
         <div>
           <WordsOfTesters {...props} cells={cells} />
-          <ComfortTable {...props} />
+          {languages.length === 1 && <ComfortTable {...props} />}
         </div>
       </div>
+      {/* In two languages the words beside the map are as tall as it is. */}
+      {languages.length > 1 && <ComfortTable {...props} />}
       <WearOfTrade {...props} />
       <SurfacesLine {...props} />
       <ArrivalTable {...props} />

@@ -222,7 +222,7 @@ export const wearLines = (look: WearLook, briefM: Metres, speaker: Speaker): str
     );
   if (look.leftOut > 0) lines.push(words.leftOut(look.leftOut));
   const { basis, source } = look.prior.change;
-  lines.push(words.basis[basis](source));
+  lines.push(words.basis[basis](words.sources[source]));
   return lines;
 };
 

@@ -145,7 +145,7 @@ describe('the sheet of a trade', () => {
   it('tells the pattern cutter on which foot, from where on, how many, and what the last change did', () => {
     const html = sheet(last, 'upper', 'en');
     expect(html).toMatch(
-      /Rubbing, collar\|7 of 8\|10 of 131\|10 of 183\|10 \/ 0\|0.km\|4\.5.km\|likely/,
+      /Rubbing, collar\|7 \/ 8\|10 \/ 131\|10 \/ 183\|10 \/ 0\|0.km\|4\.5.km\|likely/,
     );
     expect(html).toContain('None of your parts was changed.');
     const second = sheet(reports[1] as RoundReport, 'upper', 'en');
@@ -167,6 +167,14 @@ describe('the sheet of a trade', () => {
   });
 });
 
+describe('the appendix', () => {
+  it('says in Chinese where what was known beforehand is from, and no English sentence', () => {
+    const html = documentOf(first, null, 'zh');
+    expect(html).toContain('跑者穿着的鞋随里程的变化没有发表过，假定每 100 km 半毫米');
+    expect(html).not.toMatch(/no published|kept when worn|machine ageing/);
+  });
+});
+
 describe('words that suit a complaint', () => {
   const rubbing = { zone: 'U8', kind: 'rubbing' } as const;
   const felt = [
@@ -177,6 +185,7 @@ describe('words that suit a complaint', () => {
     expect(suits({ text: 'The collar rubs.', felt }, rubbing)).toBe(0);
     expect(suits({ text: 'Rain all day.', felt }, rubbing)).toBe(1);
     expect(suits({ text: 'My heel slips.', felt }, rubbing)).toBeNull();
+    expect(suits({ text: 'The collar is hard.', felt }, rubbing)).toBe(1);
     expect(suits({ text: 'My heel slips.', felt: felt.slice(0, 1) }, rubbing)).toBe(0);
     expect(suits({ text: 'The collar rubs.', felt: felt.slice(1) }, rubbing)).toBeNull();
   });

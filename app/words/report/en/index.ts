@@ -116,7 +116,6 @@ export const paper = {
     side: { left: 'left only', right: 'right only', both: 'both shoes' },
     better: (before: string, after: string) => `${before} runs before, ${after} now`,
     share: (runs: number, of: number) => `${runs} of ${of}`,
-    people: (n: number, of: number) => `${n} of ${of}`,
     tolerance: (pair: string, site: string, by: string) => `${site}: ${by} off on pair ${pair}`,
     damage: (pair: string, distance: string) => `pair ${pair}, at ${distance}`,
     wear: (site: string, value: string, at: string, brief: string) =>

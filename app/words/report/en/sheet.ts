@@ -56,7 +56,7 @@ export const sheet = {
     sure: 'Holds?',
   },
   valueAt: (value: string, distance: string) => `${value} · ${distance}`,
-  expects: (middle: string, low: string, high: string) => `${middle} (${low} to ${high})`,
+  expects: (middle: string, low: string, high: string) => `${middle} (${low}–${high})`,
   tooFar: 'too far to tell',
   noLimit: 'none',
   reached: {

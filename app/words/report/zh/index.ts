@@ -89,7 +89,6 @@ export const paper: PaperWords = withSpaces<PaperWords>({
     side: { left: '只在左鞋', right: '只在右鞋', both: '左右鞋都有' },
     better: (before, after) => `之前 ${before}，现在 ${after}`,
     share: (runs, of) => `${of} 次中 ${runs} 次`,
-    people: (n, of) => `${of} 名中 ${n} 名`,
     tolerance: (pair, site, by) => `样鞋 ${pair}：${site}偏差 ${by}`,
     damage: (pair, distance) => `样鞋 ${pair}，${distance}`,
     wear: (site, value, at, brief) => `${site}：约 ${at} 时降到 ${value}；要求 ${brief}`,

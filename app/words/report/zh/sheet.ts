@@ -54,7 +54,7 @@ export const sheet: PaperWords['sheet'] = {
     sure: '达标吗？',
   },
   valueAt: (value, distance) => `${value} · ${distance}`,
-  expects: (middle, low, high) => `${middle}（${low} 至 ${high}）`,
+  expects: (middle, low, high) => `${middle} (${low}–${high})`,
   tooFar: '太远，未知',
   noLimit: '无',
   reached: {
