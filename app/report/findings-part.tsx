@@ -13,7 +13,7 @@ interface FindingsProps extends DocumentProps {
 }
 
 export const Findings = (props: FindingsProps) => {
-  const { languages, findings, heading, trade } = props;
+  const { languages, findings, heading } = props;
   return (
     <section>
       <h2>
@@ -21,10 +21,7 @@ export const Findings = (props: FindingsProps) => {
       </h2>
       {findings.length === 0 && (
         <p>
-          <Say
-            in={languages}
-            of={({ words, paper }) => (trade === null ? words.noFinding : paper.sheet.noFinding)}
-          />
+          <Say in={languages} of={({ words }) => words.noFinding} />
         </p>
       )}
       {findings.map((finding) => (

@@ -8,7 +8,6 @@ export const sheet = {
     felt: (felt: string) => `Nothing is asked of you yet. Watch: ${felt}.`,
     quiet: 'Nothing is asked of you so far.',
   },
-  noFinding: 'No finding is addressed to you in this round.',
   complaints: 'What testers feel',
   noComplaint: 'Nobody reported anything that points to you first.',
   complaintColumns: {

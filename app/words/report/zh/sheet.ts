@@ -8,7 +8,6 @@ export const sheet: PaperWords['sheet'] = {
     felt: (felt) => `目前没有给你的要求，请留意：${felt}。`,
     quiet: '目前没有给你的要求。',
   },
-  noFinding: '本轮没有给你的问题项。',
   complaints: '试穿员的感受',
   noComplaint: '没有人反馈首先与你有关的问题。',
   complaintColumns: {
