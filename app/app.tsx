@@ -43,9 +43,10 @@ const PairByCode = lazy(async () => {
 });
 const RunHistory = lazy(async () => (await import('./phone/run-history.tsx')).RunHistory);
 const UnsentScreen = lazy(async () => (await import('./phone/unsent.tsx')).UnsentScreen);
-const SettingsScreen = lazy(
-  async () => (await import('./phone/settings-screen.tsx')).SettingsScreen,
-);
+const SettingsScreen = lazy(async () => {
+  await need('notices');
+  return (await import('./phone/settings-screen.tsx')).SettingsScreen;
+});
 const Damage = lazy(async () => (await withTerms(import('./phone/damage.tsx'))).Damage);
 const RankScreen = lazy(async () => (await import('./phone/rank-screen.tsx')).RankScreen);
 const OpenFile = lazy(async () => {

@@ -56,9 +56,12 @@ const sizeMmOf = (typed: string) => {
 
 /** Whether there is such a size as typed. */
 export const isEuSize = (typed: string): boolean => sizeMmOf(typed) !== null;
+export type ReadPair =
+  | { readonly ok: true; readonly body: Pair }
+  | { readonly ok: false; readonly troubles: readonly PairTrouble[] };
 
 /**
- * Reads a draft.
+ * Reads a draft, or says everything that is wrong with it.
  * @param old the pair as it was; a figure that still stands as it was shown stays exactly what it was, and so does
  *   what no form knows. Null: a new pair
  */
@@ -66,26 +69,35 @@ export const readPairDraft = (
   draft: PairDraft,
   about: AboutPair,
   old: Pair | null = null,
-): ReadOne<Pair, PairTrouble> => {
+): ReadPair => {
   const { taken, ...place } = about;
   const shown = old && draftOfPair(old);
   const code = draft.code.trim().toUpperCase();
   const sizeMm = old && draft.size === shown?.size ? old.sizeMm : sizeMmOf(draft.size);
   const km = draft.carried.trim() === '' ? 0 : parseCell(draft.carried);
-  if (code === '') return wrong('no-code');
-  if (taken.has(code)) return wrong('taken');
-  if (sizeMm === null) return wrong('not-a-size');
-  if (km === null) return wrong('wrong-carried');
   const carriedInM =
     old && draft.carried === shown?.carried
       ? old.carriedInM
       : km === 0
         ? undefined
-        : toMetres(km, 'km');
-  const typed = { ...place, code, sizeMm, carriedInM };
-  const read = readBody('pair', editBody<'pair'>(old ?? { ...place, code, sizeMm }, typed));
-  if (read.ok) return read;
-  return wrong(read.problems[0]?.field === 'carriedInM' ? 'wrong-carried' : 'not-a-code');
+        : toMetres(km ?? Number.NaN, 'km');
+  // What is no size or no number becomes NaN, which the schema refuses as it does one that cannot be.
+  const typed = { ...place, code, sizeMm: sizeMm ?? millimetres(Number.NaN), carriedInM };
+  const read = readBody('pair', editBody<'pair'>(old ?? typed, typed));
+  const refused = new Set(read.ok ? [] : read.problems.map(({ field }) => field.split('.')[0]));
+  const troubles: readonly PairTrouble[] = [
+    ...(code === ''
+      ? (['no-code'] as const)
+      : taken.has(code)
+        ? (['taken'] as const)
+        : refused.has('code')
+          ? (['not-a-code'] as const)
+          : []),
+    ...(refused.has('sizeMm') ? (['not-a-size'] as const) : []),
+    ...(refused.has('carriedInM') ? (['wrong-carried'] as const) : []),
+  ];
+  if (read.ok && troubles.length === 0) return read;
+  return { ok: false, troubles };
 };
 
 /** Reads a line `code size kilometres`; the last may be missing or empty, and the size too where there is a usual one. */
@@ -95,9 +107,9 @@ export const readPairLine = (
   about: AboutPair,
 ): ReadOne<Pair, PairTrouble> => {
   const [code = '', size = '', carried = '', ...more] = cells;
-  return more.length > 0
-    ? wrong('too-many-cells')
-    : readPairDraft({ code, size: size === '' ? usualSize : size, carried }, about);
+  if (more.length > 0) return wrong('too-many-cells');
+  const read = readPairDraft({ code, size: size === '' ? usualSize : size, carried }, about);
+  return read.ok ? read : wrong(read.troubles[0] ?? 'not-a-code');
 };
 
 /**

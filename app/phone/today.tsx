@@ -1,13 +1,13 @@
 /**
  * What the tester sees first. From top to bottom: whether everything is sent; what must be known before a shoe goes
- * on; what was saved just now; the pairs, the one worn last first and as a picture, with its kilometres; a question
- * that can wait. The button of the first pair is large and under the thumb. A pair that must not be worn for now says
+ * on; what was saved just now, or that a run was due; the pairs, the one worn last first and as a picture, with its
+ * kilometres; a question and offers, which can wait. The button of the first pair is large and under the thumb. A pair that must not be worn for now says
  * so on its card; a run in it is then no main action.
  */
-import { useState } from 'preact/hooks';
+import { standingStop } from '../../core/mileage/index.ts';
 import { standingReplies, type RecordId } from '../../core/records/index.ts';
 import type { Metres } from '../../core/units/index.ts';
-import { Button, LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
+import { LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
 import { distanceFigure, formatDistance, formatSize, wholeDistance } from '../parts/format.ts';
 import { settings } from '../parts/settings.ts';
 import { useLoaded } from '../parts/loaded.ts';
@@ -15,9 +15,8 @@ import { session, store, unsent, useRecords, useStored } from '../parts/state.ts
 import { need, t } from '../words/index.ts';
 import { inCardOrder } from './card-order.ts';
 import { justSaved } from './just-saved.ts';
-import { heldPairs, standingStop, type HeldPair } from './own-mileage.ts';
+import { heldPairs, type HeldPair } from './own-mileage.ts';
 import { isAnswered, isOff, type PairCautions } from './pair-off.ts';
-import { rankingDue } from './ranking-due.ts';
 import { StopNotices } from './stop-notices.tsx';
 import { draftKey } from './log/draft-key.ts';
 
@@ -28,6 +27,11 @@ const loadCare = async () => {
 /** What makes the screen a pleasure, and what few see: after the first paint. */
 const loadOwn = async () => {
   const [loaded] = await Promise.all([import('./own/today-parts.ts'), need('own')]);
+  return loaded;
+};
+/** What may be said of runs and offered, and the number on the icon: after the first paint as well. */
+const loadNotes = async () => {
+  const [loaded] = await Promise.all([import('./notices/today-notes.tsx'), need('notices')]);
   return loaded;
 };
 type OwnParts = Awaited<ReturnType<typeof loadOwn>>;
@@ -176,13 +180,11 @@ export const Today = () => {
   const pairs = useRecords('pair');
   const handOuts = useRecords('hand-out');
   const runs = useRecords('run');
-  const rankings = useRecords('ranking');
   const stops = useRecords('stop-use');
   const replies = useRecords('reply');
   const reports = useRecords('damage-report');
   const projects = useRecords('project');
   const begun = useStored(readBegun, ['pair']);
-  const [later, setLater] = useState(false);
   const member = session.value?.member;
   const nowMs = Date.now();
   const standing = replies && standingReplies(replies);
@@ -215,10 +217,10 @@ export const Today = () => {
         })
       : null;
   const first = held?.[0];
-  const question = held && rankings && !later ? rankingDue(held, rankings, nowMs) : null;
   const wearable = held?.filter(({ off }) => !off) ?? [];
   const due = wearable.length > 0 ? Math.min(...wearable.map((one) => daysSince(one, nowMs))) : 0;
   const parts = useLoaded(loadOwn);
+  const notes = useLoaded(loadNotes);
   const saved = justSaved.value;
   return (
     <Page
@@ -242,6 +244,7 @@ export const Today = () => {
       {session.value?.role === 'lead' && <LinkButton href="/desk">{words.today.desk}</LinkButton>}
       {parts && held && saved && <parts.SavedCard run={saved} held={held} />}
       {due > DUE_AFTER_DAYS && <Notice>{words.today.due(due)}</Notice>}
+      {notes && held && <notes.RunDue saidAlready={due > DUE_AFTER_DAYS} />}
       {held === null ? (
         <p class="soft">{words.loading}</p>
       ) : held.length === 0 ? (
@@ -254,18 +257,9 @@ export const Today = () => {
           ))}
         </>
       )}
-      {question && (
-        <Notice>
-          <p>{words.rank.ask}</p>
-          <div class="row">
-            <LinkButton href={`/rank/${question.project}`}>{words.rank.answer}</LinkButton>
-            <Button kind="quiet" onClick={() => setLater(true)}>
-              {words.rank.later}
-            </Button>
-          </div>
-        </Notice>
-      )}
+      {notes && held && <notes.RankingQuestion held={held} />}
       {parts && held?.some(({ runs: own }) => own > 0) && <parts.InstallCard />}
+      {notes && runs && <notes.Offers runs={runs} />}
       {held?.length === 0 && (
         <a class="button button-quiet" href="/runs">
           {words.today.runs}

@@ -13,6 +13,7 @@ import type {
   JoinWords,
   LanguageName,
   OwnWords,
+  NoticeWords,
   PaperWords,
   PhoneWords,
   PlaceWords,
@@ -26,13 +27,14 @@ interface Parts {
   readonly entry: EntryWords;
   readonly join: JoinWords;
   readonly own: OwnWords;
+  readonly notices: NoticeWords;
   readonly desk: DeskWords;
   readonly places: PlaceWords;
   readonly paper: PaperWords;
 }
 
 /** What no document is written with. */
-type PhoneOnly = 'care' | 'entry' | 'file' | 'join' | 'own';
+type PhoneOnly = 'care' | 'entry' | 'file' | 'join' | 'own' | 'notices';
 
 /** A folder's name, such as `en`. */
 export type Language = string;
@@ -60,6 +62,9 @@ const loaders: {
   entry: byLanguage(import.meta.glob<EntryWords>('./languages/*/entry.ts', { import: 'entry' })),
   join: byLanguage(import.meta.glob<JoinWords>('./languages/*/join.ts', { import: 'join' })),
   own: byLanguage(import.meta.glob<OwnWords>('./languages/*/own.ts', { import: 'own' })),
+  notices: byLanguage(
+    import.meta.glob<NoticeWords>('./languages/*/notices.ts', { import: 'notices' }),
+  ),
   desk: byLanguage(import.meta.glob<DeskWords>('./languages/*/desk/index.ts', { import: 'desk' })),
   places: byLanguage(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'places' })),
   paper: byLanguage(import.meta.glob<PaperWords>('./report/*/index.ts', { import: 'paper' })),
@@ -137,6 +142,8 @@ export const entryWords = (): EntryWords => spoken('entry');
 export const joinWords = (): JoinWords => spoken('join');
 /** What a tester reads about their own pair and runs. */
 export const ownWords = (): OwnWords => spoken('own');
+/** Notices on a closed phone, and reminders. */
+export const noticeWords = (): NoticeWords => spoken('notices');
 /** The desk's words. */
 export const d = (): DeskWords => spoken('desk');
 /** The words of the desk's places, by place. */

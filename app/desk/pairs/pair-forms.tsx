@@ -12,6 +12,8 @@ import { readLines } from '../../drafts/lines.ts';
 import { sizesIn } from '../../drafts/sizes.ts';
 import { typedWhole } from '../../drafts/typed.ts';
 import { sayRange } from '../parts/in-range.ts';
+import { pairSchema } from '../../drafts/kept.ts';
+import { useKept } from '../parts/kept.tsx';
 import { ListForm } from '../parts/list-form.tsx';
 import { useMoveOn } from '../start/guide.ts';
 import {
@@ -23,7 +25,6 @@ import {
   withDrawn,
   type AboutPair,
   type PairDraft,
-  type PairTrouble,
 } from '../../drafts/pair.ts';
 
 type Props = TabProps & { readonly round: RecordId };
@@ -63,35 +64,42 @@ export const EditPair = (
 const Fields = (props: Props & { readonly of?: RecordOf<'pair'>; readonly close: () => void }) => {
   const words = d().rounds;
   const { of } = props;
-  const [draft, setDraft] = useState<PairDraft>(() =>
-    of ? draftOfPair(of.body) : { code: '', size: '42', carried: '' },
-  );
-  const [wrong, setWrong] = useState<PairTrouble | null>(null);
-  const change = (part: Partial<PairDraft>) => {
-    setDraft((now) => ({ ...now, ...part }));
-    setWrong(null);
-  };
+  const kept = useKept<PairDraft>({
+    key: of ? `pair ${of.revision.id}` : `new pair ${props.round}`,
+    of: of?.revision.stamp,
+    schema: pairSchema,
+    begin: () => (of ? draftOfPair(of.body) : { code: '', size: '42', carried: '' }),
+  });
+  const { draft, setDraft } = kept;
+  /** Saving was tried: from then on each field says what is wrong with it. */
+  const [tried, setTried] = useState(false);
+  const change = (part: Partial<PairDraft>) => setDraft((now) => ({ ...now, ...part }));
+  const read = readPairDraft(draft, aboutOf(props, of?.revision.id), of?.body ?? null);
+  const troubles = tried && !read.ok ? read.troubles : [];
   const draw = () => {
     const [code] = drawCodes(1, usedIn(props), newSeed()) ?? [];
     if (code === undefined) showToast({ text: d().panel.plan.noCode });
     else change({ code });
   };
   const save = async () => {
-    const read = readPairDraft(draft, aboutOf(props, of?.revision.id), of?.body ?? null);
-    setWrong(read.ok ? null : read.why);
+    setTried(true);
     if (!read.ok) return '';
     const saved = await saveFromForm('pair', read.body, of?.revision.id);
     if (typeof saved === 'string') return saved;
+    await kept.done();
     props.close();
     return null;
   };
-  const fieldProps = (field: keyof PairDraft) => ({
-    value: draft[field],
-    onInput: (value: string) => change({ [field]: value }),
-    error: wrong !== null && fieldOfTrouble[wrong] === field ? words.pairWrong[wrong] : undefined,
-  });
+  const fieldProps = (field: keyof PairDraft) => {
+    const why = troubles.find((one) => fieldOfTrouble[one] === field);
+    return {
+      value: draft[field],
+      onInput: (value: string) => change({ [field]: value }),
+      error: why && words.pairWrong[why],
+    };
+  };
   return (
-    <SmallForm save={save}>
+    <SmallForm save={save} kept={kept}>
       <div class="field-row">
         <TextField label={words.code} hint={words.codeHint} {...fieldProps('code')} />
         <TextField label={words.size} {...fieldProps('size')} numeric />

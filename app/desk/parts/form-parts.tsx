@@ -8,6 +8,7 @@ import { showToast } from '../../parts/controls/toast.tsx';
 import { store } from '../../parts/state.ts';
 import type { ManyDraft, SaveProblem } from '../../store/index.ts';
 import { d } from '../../words/index.ts';
+import { KeptNotice, type Kept } from './kept.tsx';
 import { Options } from './options.tsx';
 
 /** Whether a field may stay empty; as words: what that means, or what else is to know. */
@@ -213,6 +214,8 @@ export const OpenForm = (props: {
  */
 export const SmallForm = (props: {
   readonly save: () => Promise<string | null>;
+  /** Its draft, where it is kept until it is saved. */
+  readonly kept?: Kept;
   /** What its button does; absent: it saves. */
   readonly label?: string;
   /** A question in the place of its button, with a button of its own that sends the form. */
@@ -243,6 +246,7 @@ export const SmallForm = (props: {
         void save();
       }}
     >
+      {props.kept && <KeptNotice {...props.kept} />}
       {props.children}
       {trouble && (
         <Notice tone="danger" live>

@@ -27,9 +27,10 @@ export const BriefPlace = (props: PlaceProps) => {
   if (!project) return null;
   const { brief, archived } = project.body;
   const close = () => setOpen(false);
-  const save = async (body: Project) => {
+  const save = async (body: Project, done: () => Promise<void>) => {
     const saved = await saveFromForm('project', body, project.revision.id);
     if (typeof saved === 'string') return saved;
+    await done();
     close();
     return null;
   };
@@ -53,7 +54,12 @@ export const BriefPlace = (props: PlaceProps) => {
       />
       {isOpen ? (
         <OpenForm label={words.edit} close={close}>
-          <ProjectForm from={project.body} blueprint={drawn} save={save} />
+          <ProjectForm
+            from={project.body}
+            blueprint={drawn}
+            keptAs={{ key: `project ${project.revision.id}`, of: project.revision.stamp }}
+            save={save}
+          />
         </OpenForm>
       ) : (
         <BriefWords {...props} brief={brief} />

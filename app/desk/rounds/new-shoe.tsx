@@ -79,7 +79,7 @@ export const NewShoe = (props: {
     ...nothingDone,
     done: { ...nothingDone.done, testers: records.tester.length > 0 },
   };
-  const save = async (body: Project): Promise<string | null> => {
+  const save = async (body: Project, done: () => Promise<void>): Promise<string | null> => {
     const id = store.newId();
     const trouble = await saveAllFromForm([
       { kind: 'project', id, body },
@@ -88,6 +88,7 @@ export const NewShoe = (props: {
         : []),
     ]);
     if (trouble !== null) return trouble;
+    await done();
     const start = { ...known, done: { ...known.done, brief: true, round: round !== null } };
     const next = nextStep(start);
     route(tables || next === null ? addressOf(id, 'tables') : addressOfStep(id, next, start), true);
@@ -105,6 +106,7 @@ export const NewShoe = (props: {
         key={like}
         from={other && projectLike(other)}
         blueprint={round?.blueprint ?? []}
+        keptAs={{ key: like ? `new project as ${like}` : 'new project' }}
         save={save}
       />
     </>

@@ -17,7 +17,9 @@ import { LimitedField } from '../../parts/controls/limited-field.tsx';
 import { d, terms } from '../../words/index.ts';
 import { labelOf, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { typedIn } from '../../drafts/typed.ts';
+import { projectSchema } from '../../drafts/kept.ts';
 import { sayRange } from '../parts/in-range.ts';
+import { useKept } from '../parts/kept.tsx';
 import { LimitRow } from './limit-row.tsx';
 
 const options = <T extends string>(names: Readonly<Record<T, string>>) =>
@@ -73,12 +75,19 @@ export const ProjectForm = (props: {
   readonly from: Project | null;
   /** Of the latest round. */
   readonly blueprint: readonly Drawn[];
-  /** Answers the trouble, or null when it is saved. */
-  readonly save: (body: Project) => Promise<string | null>;
+  /** Under which name what is typed is kept on the device, and the stamp of the project that is changed. */
+  readonly keptAs: { readonly key: string; readonly of?: string };
+  /** Saves, calls `done` once it has, and answers the trouble, or null. */
+  readonly save: (body: Project, done: () => Promise<void>) => Promise<string | null>;
 }) => {
   const { from, blueprint } = props;
   const words = d().brief;
-  const [draft, setDraft] = useState(() => draftOfProject(from));
+  const kept = useKept<ProjectDraft>({
+    ...props.keptAs,
+    schema: projectSchema,
+    begin: () => draftOfProject(from),
+  });
+  const { draft, setDraft } = kept;
   /** Saving was tried: from then on each field says what is wrong with it. */
   const [tried, setTried] = useState(false);
   const [sure, setSure] = useState<ReadonlySet<string>>(new Set());
@@ -104,10 +113,10 @@ export const ProjectForm = (props: {
   const save = async () => {
     setTried(true);
     if (!read.ok || limits.some((one) => !isAsSaved(one) && asksAbout(one))) return '';
-    return props.save(read.body);
+    return props.save(read.body, kept.done);
   };
   return (
-    <SmallForm save={save}>
+    <SmallForm save={save} kept={kept}>
       <TextField
         label={words.name}
         value={draft.name}

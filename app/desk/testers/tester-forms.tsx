@@ -10,13 +10,15 @@ import {
   readTesterDraft,
   readTesterLine,
   withCodes,
-  type ReadTester,
   type TesterDraft,
+  type TesterTrouble,
 } from '../../drafts/tester.ts';
 import { typedWhole } from '../../drafts/typed.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
+import { testerSchema } from '../../drafts/kept.ts';
+import { useKept } from '../parts/kept.tsx';
 import { ListForm } from '../parts/list-form.tsx';
 import { useMoveOn } from '../start/guide.ts';
 import { testerLabel } from './tester-label.ts';
@@ -40,8 +42,17 @@ export const TesterFields = ({
   readonly close: () => void;
 }) => {
   const words = d().testers;
-  const [draft, setDraft] = useState(() => draftOfTester(of?.body ?? null));
-  const [wrong, setWrong] = useState<Exclude<ReadTester, { ok: true }> | null>(null);
+  const kept = useKept<TesterDraft>({
+    key: of ? `tester ${of.revision.id}` : 'new tester',
+    of: of?.revision.stamp,
+    schema: testerSchema,
+    begin: () => draftOfTester(of?.body ?? null),
+  });
+  const { draft, setDraft } = kept;
+  /** Saving was tried: from then on each field says what is wrong with it. */
+  const [tried, setTried] = useState(false);
+  const read = readTesterDraft(draft, of?.body ?? null, taken);
+  const troubles = tried && !read.ok ? read.troubles : [];
   const whys = {
     missing: d().missing,
     'not-a-code': d().notACode,
@@ -49,29 +60,29 @@ export const TesterFields = ({
     'wrong-number': d().wrongNumber,
     'wrong-length': words.wrongLength,
   };
-  const troubleOf = ({ why, field }: Exclude<ReadTester, { ok: true }>): string => {
+  const troubleOf = ({ why, field }: TesterTrouble): string => {
     const range = why === 'wrong-number' ? rangesOfTester[field] : undefined;
     return range ? sayRange(range) : whys[why];
   };
-  const fieldProps = (field: keyof TesterDraft) => ({
-    value: draft[field],
-    onInput: (value: string) => {
-      setDraft((now) => ({ ...now, [field]: value }));
-      setWrong(null);
-    },
-    error: wrong?.field === field ? troubleOf(wrong) : undefined,
-  });
+  const fieldProps = (field: keyof TesterDraft) => {
+    const trouble = troubles.find((one) => one.field === field);
+    return {
+      value: draft[field],
+      onInput: (value: string) => setDraft((now) => ({ ...now, [field]: value })),
+      error: trouble && troubleOf(trouble),
+    };
+  };
   const save = async () => {
-    const read = readTesterDraft(draft, of?.body ?? null, taken);
-    setWrong(read.ok ? null : read);
+    setTried(true);
     if (!read.ok) return '';
     const saved = await saveFromForm('tester', read.body, of?.revision.id);
     if (typeof saved === 'string') return saved;
+    await kept.done();
     close();
     return null;
   };
   return (
-    <SmallForm save={save}>
+    <SmallForm save={save} kept={kept}>
       <div class="field-row">
         <TextField label={words.code} hint={words.codeHint} {...fieldProps('code')} />
         <TextField label={words.name} {...fieldProps('name')} optional={words.nameStays} />

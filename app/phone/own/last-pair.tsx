@@ -1,12 +1,13 @@
 /** "Log a run" from the home screen's menu: straight to the pair that was worn last, if it may be worn. */
 import { useEffect } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
+import { standingStop } from '../../../core/mileage/index.ts';
 import { standingReplies } from '../../../core/records/index.ts';
 import { LinkButton, Page } from '../../parts/controls/controls.tsx';
 import { session, useStored } from '../../parts/state.ts';
 import { ownWords, t } from '../../words/index.ts';
 import { byLastWorn } from '../card-order.ts';
-import { heldPairs, standingStop } from '../own-mileage.ts';
+import { heldPairs } from '../own-mileage.ts';
 import { isOff } from '../pair-off.ts';
 
 export const LastPair = () => {

@@ -117,7 +117,7 @@ describe('a pair’s form', () => {
   it('refuses a code that another pair of the project has', () => {
     expect(readPairDraft({ code: ' 417', size: '42', carried: '' }, about)).toEqual({
       ok: false,
-      why: 'taken',
+      troubles: ['taken'],
     });
   });
 
@@ -125,7 +125,18 @@ describe('a pair’s form', () => {
     const carried = (typed: string) =>
       readPairDraft({ code: '418', size: '42', carried: typed }, about);
     expect(carried('12,5')).toMatchObject({ body: { carriedInM: 12_500 } });
-    expect(carried('-1')).toEqual({ ok: false, why: 'wrong-carried' });
+    expect(carried('-1')).toEqual({ ok: false, troubles: ['wrong-carried'] });
+  });
+});
+
+it('a pair’s form says everything that is wrong at once', () => {
+  expect(readPairDraft({ code: ' ', size: '4x', carried: '1,200' }, about)).toEqual({
+    ok: false,
+    troubles: ['no-code', 'not-a-size', 'wrong-carried'],
+  });
+  expect(readPairDraft({ code: 'ä', size: '420', carried: '' }, about)).toEqual({
+    ok: false,
+    troubles: ['not-a-code', 'not-a-size'],
   });
 });
 
@@ -156,7 +167,7 @@ describe('a pair that is put right', () => {
   it('cannot take another pair’s code', () => {
     expect(readPairDraft({ ...draftOfPair(old), code: '418' }, about, old)).toEqual({
       ok: false,
-      why: 'taken',
+      troubles: ['taken'],
     });
   });
 });

@@ -69,9 +69,22 @@ describe('a tester’s draft', () => {
   ] as const)('says that %s cannot be %o', (field, typed, why) => {
     expect(readTesterDraft({ ...draftOfTester(tester), [field]: typed }, tester, none)).toEqual({
       ok: false,
-      field,
-      why,
+      troubles: [{ field, why }],
     });
+  });
+});
+
+it('a tester’s form says everything that is wrong at once', () => {
+  const typed = { code: 't07', length: '26.5', width: 'x', girth: '245', mass: '1', height: '17' };
+  expect(readTesterDraft({ ...draftOfTester(null), ...typed }, null, new Set(['T07']))).toEqual({
+    ok: false,
+    troubles: [
+      { field: 'code', why: 'taken' },
+      { field: 'length', why: 'wrong-length' },
+      { field: 'width', why: 'wrong-number' },
+      { field: 'mass', why: 'wrong-number' },
+      { field: 'height', why: 'wrong-number' },
+    ],
   });
 });
 

@@ -109,7 +109,7 @@ export const changes = {
     yes: 'Yes, as measured.',
     partly: 'Partly.',
     no: 'No, as measured.',
-    'not-asked': 'The change itself was not measured; this was:',
+    'not-asked': 'Not known yet: nobody measured what was changed.',
     'not-measured': 'Not measured on new pairs.',
   },
   noChanges: 'No change is noted for this round.',

@@ -32,7 +32,7 @@ export const rounds = {
   add: 'Add a round',
   duplicate: (round: string) => `As ${round}, but …`,
   duplicateHint: (round: string) =>
-    `Stage, foam, blueprint, last and layers are those of ${round}. Say what is different.`,
+    `Stage, foam, rubber, blueprint, last and layers are those of ${round}. Say what is different.`,
   edit: 'Edit this round',
   more: (pairs: number) => `and ${pairs} more`,
   nothingChanged: 'Nothing is noted as changed.',

@@ -19,6 +19,11 @@ export const common = {
   notACode: 'Only capitals, digits and hyphens, 12 at most, for example T07.',
   trouble: 'It was not saved. Nothing is lost: try again.',
   saved: 'Saved',
+  kept: {
+    fromBefore: 'You typed this earlier and did not save it.',
+    afresh: 'Start afresh',
+    dropped: 'What you had typed is gone.',
+  },
   none: '–',
   workTrouble:
     'The log could not be reviewed. Nothing is lost: close this page and open it again. If that does not help, save the log as a file and tell your lead.',

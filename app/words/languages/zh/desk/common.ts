@@ -19,6 +19,11 @@ export const common: DeskCommonWords = {
   notACode: '只用大写字母、数字和连字符，最多 12 个，例如 T07。',
   trouble: '未能保存，没有丢失：请再试一次。',
   saved: '已保存',
+  kept: {
+    fromBefore: '这是你之前输入、还没有保存的内容。',
+    afresh: '重新填写',
+    dropped: '之前输入的内容已清除。',
+  },
   none: '–',
   workTrouble:
     '无法评审日志。数据没有丢失：请关闭本页再打开。若仍不行，请将日志存为文件并告知负责人。',

@@ -1,8 +1,15 @@
 import type { DeskWords } from '../../../types.ts';
 
 export const rounds: DeskWords['rounds'] = {
-  foam: '中底发泡料',
+  sole: '发泡与橡胶',
+  foam: '中底发泡料种类',
   foamUnsaid: '未说明',
+  compound: { midsole: '发泡料名称', outsole: '大底橡胶名称' },
+  compoundHardness: { midsole: '发泡料硬度', outsole: '橡胶硬度' },
+  compoundScale: { midsole: '发泡料硬度标尺', outsole: '橡胶硬度标尺' },
+  midsoleOf: '中底',
+  outsoleOf: '大底',
+  soleFrom: (round) => `发泡料和橡胶沿用${round}：请修改不同之处。`,
   none: '还没有轮次。',
   add: '添加轮次',
   nth: (order) => `第 ${order} 轮`,
@@ -16,9 +23,6 @@ export const rounds: DeskWords['rounds'] = {
   mendsHint: '请写明各项旨在解决什么：“改动成效”会据此比较。',
   addChange: '再加一项改动',
   blueprint: '图纸',
-  addDimension: '再加一个尺寸',
-  lower: '下差',
-  upper: '上差',
   unit: '单位',
   addPair: '添加样鞋',
   code: '鞋舌标编号',
