@@ -163,6 +163,7 @@ export const projectSchema: KeptSchema<ProjectDraft> = z.object({
   allowed: text,
   allowedPain: text,
   asked: z.set(z.enum(comfortAttributeIds)),
+  forTesters: text,
   feet: z.record(text, text),
   limits: z.array(
     z.object({

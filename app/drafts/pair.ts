@@ -54,6 +54,8 @@ const sizeMmOf = (typed: string) => {
     : millimetres(Math.round(footLengthOf(eu, 'eu')));
 };
 
+/** Whether there is such a size as typed. */
+export const isEuSize = (typed: string): boolean => sizeMmOf(typed) !== null;
 export type ReadPair =
   | { readonly ok: true; readonly body: Pair }
   | { readonly ok: false; readonly troubles: readonly PairTrouble[] };
@@ -111,20 +113,20 @@ export const readPairLine = (
 };
 
 /**
- * The lines with more pairs of one size, under drawn codes.
+ * The lines with a pair more for each size, under drawn codes.
+ * @param sizes as typed; an empty one is put in later
  * @param used codes of the group's pairs so far
  * @returns null where there are not so many codes left
  */
 export const withDrawn = (
   text: string,
-  count: number,
-  size: string,
+  sizes: readonly string[],
   used: ReadonlySet<string>,
   seed: number,
 ): string | null => {
   const typed = text.split(/\r?\n/).map((line) => cellsOf(line).cells[0]?.toUpperCase() ?? '');
-  const drawn = drawCodes(count, new Set([...used, ...typed]), seed);
+  const drawn = drawCodes(sizes.length, new Set([...used, ...typed]), seed);
   if (drawn === null) return null;
-  const lines = drawn.map((code) => `${code} ${size.trim()}`);
+  const lines = drawn.map((code, at) => `${code} ${sizes[at]?.trim()}`);
   return [...(text.trim() === '' ? [] : [text.trimEnd()]), ...lines].join('\n');
 };

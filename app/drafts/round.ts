@@ -2,11 +2,13 @@
 import { practiceDimensions, type PracticeDimension } from '../../core/rounds/index.ts';
 import type { ComplaintKind, FoamId, PartId, ZoneCode } from '../../core/foot/index.ts';
 import {
+  editBody,
   type Change,
   type Dimension,
   type Foot,
   type Measure,
   type MeasureUnit,
+  type RecordId,
   type Round,
 } from '../../core/records/index.ts';
 import { draftOfSole, type SoleDraft } from './compound.ts';
@@ -215,3 +217,18 @@ export const takeOver = (draft: RoundDraft, earlier: Round): RoundDraft => {
     layers: { ...from.layers, ...Object.fromEntries(typed) },
   };
 };
+
+/**
+ * The first round of a project that begins where another ended: what is built as the other's latest round is, with
+ * what a newer app noted of the build. What had changed there, and what was written, belong to the other project.
+ * @param round the latest round of the other project
+ */
+export const firstRoundLike = (round: Round, project: RecordId, name: string): Round =>
+  editBody<'round'>(round, {
+    project,
+    name,
+    order: 1,
+    stage: newRound(name, null).stage,
+    changes: [],
+    words: undefined,
+  });

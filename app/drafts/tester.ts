@@ -3,7 +3,7 @@ import { editBody, ranges, readBody, type Range, type Tester } from '../../core/
 import { kilograms, metres, millimetres } from '../../core/units/index.ts';
 import { plainText } from '../../core/units/typed.ts';
 import { typedLine, typedNumber } from './typed.ts';
-import { parseCell, type LineCells, type ReadOne } from './lines.ts';
+import { cellsOf, parseCell, type LineCells, type ReadOne } from './lines.ts';
 
 /** As typed; feet are `left / right` or one figure for both. */
 export interface TesterDraft {
@@ -163,4 +163,36 @@ export const readTesterLine = (
   const [first] = read.troubles;
   if (first?.why === 'taken') return { ok: false, why: 'taken' };
   return { ok: false, why: first?.field === 'length' ? 'wrong-length' : 'not-a-code' };
+};
+
+/** Codes as testers mostly have them: T01, T02 … */
+const NUMBERED = /^T(\d{1,4})$/;
+const numbered = (number: number): string => `T${String(number).padStart(2, '0')}`;
+
+/** A code has a digit in it; a name mostly has none. */
+const hasCode = ({ cells: [first = ''] }: LineCells): boolean => /\d/.test(first);
+
+/**
+ * The lines with a code before each that begins with a name, and lines with a code alone until there are `count`.
+ * The codes go on after the highest that is used.
+ * @param taken the group's codes so far
+ */
+export const withCodes = (text: string, count: number, taken: ReadonlySet<string>): string => {
+  const lines = text.trim() === '' ? [] : text.trimEnd().split(/\r?\n/);
+  const typed = lines.map((line) => cellsOf(line).cells[0]?.toUpperCase() ?? '');
+  let last = [...taken, ...typed].reduce(
+    (most, code) => Math.max(most, Number(NUMBERED.exec(code)?.[1] ?? 0)),
+    0,
+  );
+  const coded = lines.map((line) => {
+    const cells = cellsOf(line);
+    if (cells.cells.length === 0 || hasCode(cells)) return line;
+    last += 1;
+    return `${numbered(last)}${line.includes('\t') ? '\t' : line.includes(';') ? '; ' : ' '}${line.trim()}`;
+  });
+  const filled = coded.filter((line) => line.trim() !== '').length;
+  const more = Array.from({ length: Math.max(0, count - filled) }, (_, at) =>
+    numbered(last + at + 1),
+  );
+  return [...coded, ...more].join('\n');
 };

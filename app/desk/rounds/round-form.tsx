@@ -20,6 +20,7 @@ import { readDraft, type RoundTrouble } from '../../drafts/round-reading.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
+import { useMoveOn } from '../start/guide.ts';
 import { useKept } from '../parts/kept.tsx';
 import { DimensionTable } from './dimension-table.tsx';
 import { Changes, LastPart, Layers } from './round-parts.tsx';
@@ -30,6 +31,8 @@ interface FormProps extends TabProps {
   readonly of?: RecordOf<'round'>;
   /** A new round begins as this one. */
   readonly like?: Round;
+  /** From the beginning. */
+  readonly isOpen?: boolean;
 }
 
 /** A button that unfolds the form of a round: one that is edited, a new one, or one as another. */
@@ -37,7 +40,10 @@ export const RoundForm = (props: FormProps) => {
   const words = p().rounds;
   const { of, like } = props;
   return (
-    <Unfold label={of ? words.edit : like ? words.duplicate(like.name) : words.add}>
+    <Unfold
+      label={of ? words.edit : like ? words.duplicate(like.name) : words.add}
+      isOpen={props.isOpen === true}
+    >
       {(close) => <Fields {...props} close={close} />}
     </Unfold>
   );
@@ -133,6 +139,7 @@ const Fields = ({
   const { draft, setDraft } = kept;
   /** Saving was tried: from then on each field says what is wrong with it. */
   const [tried, setTried] = useState(false);
+  const moveOn = useMoveOn('round');
   const change = (part: Partial<RoundDraft>) => setDraft((now) => ({ ...now, ...part }));
   const read = readDraft(draft, of?.body ?? null, { project: review.project.id, order });
   const errors = errorsOf(tried && !read.ok ? read.troubles : []);
@@ -143,7 +150,7 @@ const Fields = ({
     const saved = await saveFromForm('round', read.body, of?.revision.id);
     if (typeof saved === 'string') return saved;
     await kept.done();
-    close();
+    if (!moveOn()) close();
     return null;
   };
   return (

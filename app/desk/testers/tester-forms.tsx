@@ -1,6 +1,7 @@
 /** Testers as they are typed: one in a form, or a panel as a list. */
 import { useState } from 'preact/hooks';
 import type { RecordId, RecordOf } from '../../../core/records/index.ts';
+import { Button } from '../../parts/controls/controls.tsx';
 import { d } from '../../words/index.ts';
 import { readLines } from '../../drafts/lines.ts';
 import {
@@ -8,15 +9,18 @@ import {
   rangesOfTester,
   readTesterDraft,
   readTesterLine,
+  withCodes,
   type TesterDraft,
   type TesterTrouble,
 } from '../../drafts/tester.ts';
+import { typedWhole } from '../../drafts/typed.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
 import { testerSchema } from '../../drafts/kept.ts';
 import { useKept } from '../parts/kept.tsx';
 import { ListForm } from '../parts/list-form.tsx';
+import { useMoveOn } from '../start/guide.ts';
 import { testerLabel } from './tester-label.ts';
 
 /** The codes of all testers but one. */
@@ -92,12 +96,23 @@ export const TesterFields = ({
   );
 };
 
+/** A panel of more comes in as a table. */
+const MOST_AT_ONCE = 200;
+
 export const TestersForm = (props: {
   readonly taken: ReadonlySet<string>;
   readonly close: () => void;
 }) => {
   const words = d().testers;
   const [text, setText] = useState('');
+  const [count, setCount] = useState('');
+  const [wrong, setWrong] = useState<string | undefined>(undefined);
+  const moveOn = useMoveOn('testers');
+  const give = () => {
+    const many = count.trim() === '' ? 0 : typedWhole(count, 1, MOST_AT_ONCE);
+    setWrong(many === null ? sayRange({ least: 1, most: MOST_AT_ONCE, unit: null }) : undefined);
+    if (many !== null) setText(withCodes(text, many, props.taken));
+  };
   return (
     <ListForm
       label={words.list}
@@ -117,7 +132,25 @@ export const TestersForm = (props: {
         const saved = await saveFromForm('tester', body);
         return typeof saved === 'string' ? saved : null;
       }}
-      close={props.close}
-    />
+      close={() => {
+        if (!moveOn()) props.close();
+      }}
+    >
+      <div class="list-draw">
+        <TextField
+          label={words.howMany}
+          hint={words.giveCodesHint}
+          value={count}
+          onInput={(value) => {
+            setCount(value);
+            setWrong(undefined);
+          }}
+          error={wrong}
+          numeric
+          required={false}
+        />
+        <Button onClick={give}>{words.giveCodes}</Button>
+      </div>
+    </ListForm>
   );
 };

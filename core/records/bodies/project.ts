@@ -61,6 +61,8 @@ const briefSchema = z.looseObject({
     }),
   ),
   words: z.optional(wordsField),
+  /** What the lead asks of the testers, read on their phones; never what was changed. */
+  forTesters: z.optional(wordsField),
 });
 
 export const projectSchema = z.looseObject({

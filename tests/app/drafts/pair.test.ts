@@ -87,7 +87,8 @@ describe('a list of pairs', () => {
   });
 
   it('takes drawn codes in: none that is used or typed, three digits in no order', () => {
-    const text = withDrawn('417 42\n', 12, '43', new Set(['500']), 7) ?? '';
+    const sizes = Array.from({ length: 12 }, (_, at) => String(38 + at));
+    const text = withDrawn('417 42\n', sizes, new Set(['500']), 7) ?? '';
     const rows = readLines(text, (line) => readPairLine(line, '', { ...about, taken: new Set() }));
     expect(rows).toHaveLength(13);
     expect(rows.every(({ ok }) => ok)).toBe(true);
@@ -98,7 +99,17 @@ describe('a list of pairs', () => {
     for (const code of codes) expect(code).toMatch(/^[1-9]\d\d$/);
     expect(codes).not.toContain('500');
     expect(codes).not.toEqual([...codes].sort());
-    expect(withDrawn('', 901, '42', new Set(), 7)).toBeNull();
+    expect(rows.slice(1).map((row) => row.ok && row.body.sizeMm)).toEqual(
+      sizes.map((size) => mm(Number(size))),
+    );
+    expect(
+      withDrawn(
+        '',
+        Array.from({ length: 901 }, () => '42'),
+        new Set(),
+        7,
+      ),
+    ).toBeNull();
   });
 });
 

@@ -5,6 +5,7 @@ import {
   draftOfPractice,
   draftOfRound,
   duplicateOf,
+  firstRoundLike,
   newRound,
   emptyDimension,
   takeOver,
@@ -245,5 +246,24 @@ describe('a round as the last one', () => {
       ok: true,
       body: { ...same, last, name: 'Round 3', order: 3, changes: [] },
     });
+  });
+});
+
+describe('the first round of a project that begins as another', () => {
+  it('is built as the other’s latest, without what changed and what was written there', () => {
+    const first = firstRoundLike({ ...round, compoundOfANewerApp: 'A60' }, idOf(7), 'Round 1');
+    expect(first).toEqual({
+      project: idOf(7),
+      name: 'Round 1',
+      order: 1,
+      stage: 'first-samples',
+      changes: [],
+      foam: round.foam,
+      blueprint: round.blueprint,
+      last: round.last,
+      layers: round.layers,
+      compoundOfANewerApp: 'A60',
+    });
+    expect(readBody('round', first).ok).toBe(true);
   });
 });

@@ -21,7 +21,7 @@ export const changes = {
     const names = (some: readonly Parameters<ChangesSay['moved']>[0][]) => say.upper(list(some));
     switch (h.case) {
       case 'one-round':
-        return 'Comparing takes two rounds. There is one at most.';
+        return 'Comparing takes two rounds. There are not two yet.';
       case 'nobody-ran':
         return `Nobody has run in ${say.round(h.round)} yet: nothing to compare.`;
       case 'mixed':

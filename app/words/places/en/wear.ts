@@ -186,7 +186,11 @@ export const wear = {
     wait: 'Decide',
   },
 
-  newCheck: { headline: 'Write a check down', crumb: 'New' },
+  newCheck: {
+    headline: 'Write a check down',
+    noPair: 'No pair yet, so nothing to measure.',
+    crumb: 'New',
+  },
 
   shop: {
     crumb: 'For the shop',

@@ -16,6 +16,7 @@ export const rounds: PlaceWords['rounds'] = {
     }
   },
   sub: (rounds, pairs) => `共 ${rounds} 轮、${pairs} 双样鞋。`,
+  enough: '有名称就可以继续，图纸、鞋楦和层数以后再补。',
   title: '轮次',
   add: '添加一轮',
   duplicate: (round) => `与${round}相同，只改……`,
@@ -60,6 +61,7 @@ export const brief: PlaceWords['brief'] = {
   anyFeet: '未说明',
   limits: '须守住的限值',
   noLimits: '尚未设定',
+  forTesters: '写给试穿者',
   everySite: '所有位置',
   bounds: { 'at-least': '不低于', 'at-most': '不高于' },
   ofNew: (percent) => `同一双新鞋时的 ${percent}`,

@@ -164,7 +164,7 @@ export const wear: PlaceWords['wear'] = {
     wait: '去决定',
   },
 
-  newCheck: { headline: '记录一次测量', crumb: '新建' },
+  newCheck: { headline: '记录一次测量', noPair: '还没有样鞋可测量。', crumb: '新建' },
 
   shop: {
     crumb: '给车间的表格',

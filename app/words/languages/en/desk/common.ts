@@ -4,8 +4,6 @@ export const common = {
   title: 'Desk',
   phone: 'To the phone',
   projects: 'Projects',
-  noProjects: 'No project yet. Begin with its brief.',
-  newProject: 'New project',
   groupTitle: 'Group',
   onlyLeads: 'The desk is for leads. Your screens are on the phone side.',
   evidence: (p: number, t: number, haveRun: number, r: number, distance: string) =>

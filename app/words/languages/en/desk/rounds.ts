@@ -43,8 +43,9 @@ export const rounds = {
   list: 'Pairs, a line each',
   listHint:
     'Code, size EU, kilometres before the test if there are any: 417 42.5. Cells of a table can be pasted.',
-  usualSizeHint: 'Of drawn codes, and of lines without a size.',
-  howMany: 'How many',
+  sizes: 'Sizes, EU',
+  sizesHint: 'A pair of each: 40 41 42, or 40-45. One size alone goes to lines without one.',
+  ofEach: 'Pairs of each size',
   drawCodes: 'Draw codes',
   pairs: countPairs,
 };

@@ -5,8 +5,6 @@ export const common: DeskCommonWords = {
   title: '工作台',
   phone: '前往手机端',
   projects: '项目',
-  noProjects: '还没有项目。先写任务书。',
-  newProject: '新项目',
   groupTitle: '小组',
   onlyLeads: '工作台供负责人使用。你的界面在手机端。',
   evidence: (p, t, haveRun, r, distance) =>

@@ -41,8 +41,9 @@ export const rounds: DeskWords['rounds'] = {
   addPairs: '添加多双样鞋',
   list: '样鞋，每行一双',
   listHint: '编号、EU 尺码、试穿前里程（如有）：417 42.5。可从表格粘贴。',
-  usualSizeHint: '用于抽取的编号和未写尺码的行。',
-  howMany: '几双',
+  sizes: '尺码，EU',
+  sizesHint: '每个尺码一双：40 41 42，或 40-45。只写一个时，也用于未写尺码的行。',
+  ofEach: '每个尺码几双',
   drawCodes: '抽取编号',
   pairs: (count) => `${count} 双样鞋`,
 };
