@@ -227,3 +227,10 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
 /** The project put away, or brought back. @param at the instant; null: it is open again */
 export const archived = (project: Project, at: string | null): Project =>
   editBody<'project'>(project, { archived: at ?? undefined });
+
+/**
+ * A project to begin a new one from: its brief with all limits, and what a newer app wrote, but not its name and not
+ * that it was put away.
+ */
+export const projectLike = (project: Project): Project =>
+  editBody<'project'>(project, { name: '', archived: undefined });

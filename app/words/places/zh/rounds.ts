@@ -16,10 +16,11 @@ export const rounds: PlaceWords['rounds'] = {
     }
   },
   sub: (rounds, pairs) => `共 ${rounds} 轮、${pairs} 双样鞋。`,
+  enough: '有名称就可以继续，图纸、鞋楦和层数以后再补。',
   title: '轮次',
   add: '添加一轮',
   duplicate: (round) => `与${round}相同，只改……`,
-  duplicateHint: (round) => `阶段、发泡、图纸、鞋楦和层数沿用${round}，请写明不同之处。`,
+  duplicateHint: (round) => `阶段、发泡、橡胶、图纸、鞋楦和层数沿用${round}，请写明不同之处。`,
   edit: '修改本轮',
   more: (pairs) => `另有 ${pairs} 双`,
   nothingChanged: '没有记录任何改动。',
