@@ -10,7 +10,7 @@ import { keepNoticesOn } from '../app/phone/notices/subscription.ts';
 import { keyedStore } from '../app/store/keyed.ts';
 import { membership } from '../app/store/membership.ts';
 import { openContext } from '../app/store/open-context.ts';
-import { recordStore } from '../app/store/records.ts';
+import { recordReader } from '../app/store/records.ts';
 import { sendWaiting } from '../app/store/send-waiting.ts';
 import type { NoticeWords } from '../app/words/types.ts';
 
@@ -43,7 +43,7 @@ const withStore = async <T>(
   }
 };
 const storeOf = (context: ReturnType<typeof openContext>) => ({
-  ...recordStore(context),
+  ...recordReader(context),
   ...keyedStore(context),
   ...membership(context),
 });

@@ -73,9 +73,8 @@ const writing = (context: StoreContext): (() => Promise<RecordWriter>) => {
   };
 };
 
-export const recordStore = (context: StoreContext): RecordStore => {
+export const recordReader = (context: StoreContext): RecordReader => {
   const { withDatabase } = context;
-  const writer = writing(context);
   const history = (id: RecordId): Promise<History | null> =>
     withDatabase(async (db) => {
       const tx = db.transaction(['heads', 'superseded']);
@@ -111,6 +110,13 @@ export const recordStore = (context: StoreContext): RecordStore => {
       return found;
     },
     newId: () => newId(context),
+  };
+};
+
+export const recordStore = (context: StoreContext): RecordStore => {
+  const writer = writing(context);
+  return {
+    ...recordReader(context),
     save: async (...words) => (await writer()).save(...words),
     saveAll: async (...words) => (await writer()).saveAll(...words),
     erase: async (id) => (await writer()).erase(id),

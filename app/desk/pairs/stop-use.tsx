@@ -13,6 +13,7 @@ import {
   TextField,
 } from '../parts/form-parts.tsx';
 import { linksOf } from '../frame/route.ts';
+import { NotRead } from './not-read.tsx';
 
 /** @param pair of which pair it is; absent: a pair or a whole round is chosen */
 export const StopUseForm = (
@@ -54,17 +55,39 @@ export const StopUseForm = (
   );
 };
 
-/** How many of those who hold such a pair now have said that they read the notice. */
-const readBy = ({ records, review }: TabProps, stop: RecordOf<'stop-use'>): string => {
+/** Who holds such a pair now, and which of them have said that they read the notice. */
+const readersOf = ({ records, review }: TabProps, stop: RecordOf<'stop-use'>) => {
   const holders = new Set(
     review.pairs.flatMap(({ id, holder }) =>
       holder !== null && stop.body.pairs.includes(id) ? [holder] : [],
     ),
   );
-  const read = records.acknowledgement.filter(
-    ({ body }) => body.stopUse === stop.revision.id && holders.has(body.tester),
+  const read = new Set(
+    records.acknowledgement
+      .filter(({ body }) => body.stopUse === stop.revision.id && holders.has(body.tester))
+      .map(({ body }) => body.tester),
   );
-  return d().pairs.readBy(new Set(read.map(({ body }) => body.tester)).size, holders.size);
+  return {
+    read: read.size,
+    holders: holders.size,
+    waiting: [...holders].filter((one) => !read.has(one)),
+  };
+};
+
+const ReadBy = (props: TabProps & { readonly stop: RecordOf<'stop-use'> }) => {
+  const { records, review, stop } = props;
+  const { read, holders, waiting } = readersOf(props, stop);
+  const names = namesIn(review, records);
+  const links = linksOf(review.project.id);
+  return (
+    <>
+      <span class="soft">{d().pairs.readBy(read, holders)}</span>
+      <NotRead
+        notice={stop.revision.id}
+        testers={waiting.map((id) => ({ id, code: names.tester(id), href: links.tester(id) }))}
+      />
+    </>
+  );
 };
 
 /** The notices that stand, of the project or of one pair. */
@@ -94,7 +117,7 @@ export const Notices = (props: TabProps & { readonly pair?: RecordId }) => {
                 </span>
               ))}
               {`: ${stop.body.reason} `}
-              <span class="soft">{readBy(props, stop)}</span>
+              <ReadBy {...props} stop={stop} />
             </span>
             <Button
               kind="quiet"
