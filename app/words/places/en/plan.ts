@@ -140,6 +140,8 @@ export const plan = {
       n === 0
         ? 'Every tester has joined.'
         : `${testerCount(n)} ${n === 1 ? 'has' : 'have'} not joined yet.`,
+    selected: (n: number) => `Invites for the ${testerCount(n)} you selected.`,
+    all: 'All who have not joined',
     name: 'Invites',
     sub: 'Each code is good once. Making new codes leaves older ones good until they expire.',
     make: (n: number) => `Make ${count(n, 'code', 'codes')}`,
