@@ -114,7 +114,7 @@ export const columnsOfPairs = (props: TabProps): readonly ListColumn<PairRow, Pa
       column: 'lastRun',
       title: columns.lastRun,
       first: 'descending',
-      width: 7.5,
+      width: 8.25,
       cell: ({ lastRunMs }) => (lastRunMs === null ? '–' : formatDate(lastRunMs)),
     },
     {

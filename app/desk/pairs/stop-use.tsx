@@ -48,7 +48,10 @@ export const StopUseForm = (
     return null;
   };
   return (
-    <SmallForm save={save}>
+    <SmallForm
+      save={save}
+      {...(props.pairs && { label: p().pairs.stopSelected(props.pairs.length) })}
+    >
       {props.pairs === undefined && (
         <SelectField
           label={`${words.pair} / ${words.round}`}

@@ -69,7 +69,7 @@ export const columnsOfRuns = (props: TabProps): readonly ListColumn<RunRow, RunC
       column: 'date',
       title: columns.date,
       first: 'descending',
-      width: 7.5,
+      width: 8.75,
       stays: true,
       cell: ({ run, startMs, tester }) => (
         <a

@@ -66,7 +66,10 @@ const remarksGroup = (
   const group = groupOf(words.groups.remarks, { rows, found }, (remark) => ({
     href: sourceLink(remark, links),
     says: <MarkedText text={remark.text} hits={remark.hits} />,
-    more: words.of(words.of(remark.testerCode, remark.pairCode), formatDate(remark.atMs)),
+    more: words.of(
+      words.of(remark.testerCode, words.pair(remark.pairCode)),
+      formatDate(remark.atMs),
+    ),
   }));
   if (group.found === undefined) return group;
   const all = {

@@ -132,7 +132,9 @@ const Panel = (props: SearchIn & { readonly close: () => void }) => {
           ? words.hint
           : results.length === 0
             ? words.nothing(text.trim())
-            : words.found(results.length)}
+            : words.found(
+                groups.reduce((sum, { found, results: own }) => sum + (found ?? own.length), 0),
+              )}
       </p>
       <div id={id} ref={list} class="search-results" role="listbox" aria-label={words.open}>
         {groups.map(({ name, results: own, found }) => (

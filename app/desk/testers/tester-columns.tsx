@@ -104,7 +104,7 @@ export const columnsOfTesters = (
       column: 'lastRun',
       title: columns.lastRun,
       first: 'descending',
-      width: 7,
+      width: 8.25,
       cell: ({ lastRunMs }) => (lastRunMs === null ? '–' : formatDate(lastRunMs)),
     },
     {

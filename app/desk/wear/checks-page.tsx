@@ -82,7 +82,7 @@ const columnsOf = (
       column: 'date',
       title: words.date,
       first: 'descending',
-      width: 7.5,
+      width: 8.75,
       stays: true,
       cell: ({ id, at }) => <a href={links.check(id)}>{formatDate(at)}</a>,
     },
