@@ -92,6 +92,8 @@ const columnsOf = ({ review, records }: TabProps): readonly ListColumn<Row, Find
   ];
 };
 
+const idOfFinding = ({ revision }: Row) => revision.id;
+
 const Rows = (props: TabProps & { readonly all: readonly Row[] }) => {
   const { records, review, all } = props;
   const words = p().changes;
@@ -120,7 +122,7 @@ const Rows = (props: TabProps & { readonly all: readonly Row[] }) => {
       columns={columns}
       rows={sorted}
       every={all}
-      idOf={({ revision }) => revision.id}
+      idOf={idOfFinding}
       order={order}
       onOrder={setOrder}
       find={{

@@ -3,7 +3,7 @@
  * columns are shown, then the rows. Every list of pairs, testers, runs, findings and checks is this one.
  */
 import type { ComponentChildren } from 'preact';
-import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { usePrintWhole } from '../../parts/print-whole.ts';
 import { p } from '../../words/index.ts';
 import { ColumnChoice } from './column-choice.tsx';
@@ -146,13 +146,12 @@ export const List = <Row, Column extends string>(props: ListProps<Row, Column>) 
   const selected = useSelected(props);
   const isFolded = !isWide && !isOpen && !isPrinted && rows.length > FIRST_CARDS;
   const listed = useMemo(() => (isFolded ? rows.slice(0, FIRST_CARDS) : rows), [rows, isFolded]);
-  const ids = useMemo(() => listed.map(idOf), [listed]);
-  const every = useMemo(() => rows.map(idOf), [rows]);
+  const ids = useMemo(() => listed.map(idOf), [listed, idOf]);
+  const every = useMemo(() => rows.map(idOf), [rows, idOf]);
   const columns = useMemo(
     () => shownOf(props.columns, hidden.hidden),
     [props.columns, hidden.hidden],
   );
-  const onPart = useCallback(setInPart, []);
   return (
     <section class="list" aria-label={props.name}>
       {(find ?? narrow) && (
@@ -182,7 +181,7 @@ export const List = <Row, Column extends string>(props: ListProps<Row, Column>) 
           inBox={isWide}
           isShort={props.isShort ?? false}
           isWhole={isPrinted}
-          onPart={onPart}
+          onPart={setInPart}
         />
       )}
       {!isWide && rows.length > FIRST_CARDS && (

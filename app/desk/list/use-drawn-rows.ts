@@ -100,6 +100,8 @@ export const useDrawnRows = (asked: {
   const [rows] = useState(() => new Virtualizer(options));
   rows.setOptions(options);
   useLayoutEffect(() => rows._didMount(), [rows]);
+  // After each drawing: what stands above the rows may have grown. A margin that stays as it is draws nothing anew.
+  // eslint-disable-next-line react-hooks/exhaustive-deps
   useLayoutEffect(() => {
     rows._willUpdate();
     if (inPart && body.current) setMargin(marginOf(body.current, box?.current ?? null));

@@ -29,6 +29,8 @@ import { Notices } from './stop-use.tsx';
 const sumOf = (rows: readonly PairRow[], of: (row: PairRow) => number): number =>
   rows.reduce((sum, row) => sum + of(row), 0);
 
+const idOfPair = ({ pair }: PairRow) => pair;
+
 const Rows = (props: TabProps & { readonly rows: readonly PairRow[] }) => {
   const { records, review, rows } = props;
   const words = p().pairs;
@@ -53,7 +55,7 @@ const Rows = (props: TabProps & { readonly rows: readonly PairRow[] }) => {
       columns={columns}
       rows={sorted}
       every={rows}
-      idOf={({ pair }) => pair}
+      idOf={idOfPair}
       order={order}
       onOrder={setOrder}
       find={{

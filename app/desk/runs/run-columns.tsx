@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import type { RunRow, RunSort } from '../../../core/review/index.ts';
 import { formatDuration, pace } from '../../../core/units/index.ts';
 import { distanceFigure, formatDate, formatNumber } from '../../parts/format.ts';
-import { settings } from '../../parts/settings.ts';
+import { settings, type Settings } from '../../parts/settings.ts';
 import { p, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { Mark } from '../frame/stamp.tsx';
@@ -57,13 +57,15 @@ const said = (row: RunRow): string =>
     .filter(Boolean)
     .join(' · ');
 
-export const columnsOfRuns = (props: TabProps): readonly ListColumn<RunRow, RunColumn>[] => {
+export const columnsOfRuns = (
+  props: TabProps,
+  unit: Settings['distance'],
+): readonly ListColumn<RunRow, RunColumn>[] => {
   const { review, records } = props;
   const words = p().runs;
   const { columns } = words;
   const names = namesIn(review, records);
   const links = linksOf(review.project.id);
-  const { distance: unit } = settings.value;
   return [
     {
       column: 'date',

@@ -6,6 +6,7 @@ import {
   runSorts,
   type RunFilter,
   type RunQuery,
+  type RunRow,
   type RunSlice,
   type RunSort,
 } from '../../../core/review/index.ts';
@@ -104,6 +105,8 @@ const Narrow = (
   );
 };
 
+const idOfRun = ({ run }: RunRow) => run;
+
 const isSort = (column: RunColumn): column is RunSort =>
   (runSorts as readonly RunColumn[]).includes(column);
 
@@ -118,7 +121,7 @@ const Rows = (
   const words = p().runs;
   const names = namesIn(review, records);
   const unit = settings.value.distance;
-  const columns = useMemo(() => columnsOfRuns({ review, records }), [review, records, unit]);
+  const columns = useMemo(() => columnsOfRuns({ review, records }, unit), [review, records, unit]);
   const order: Order<RunColumn> = {
     by: query.sort,
     direction: query.descending ? 'descending' : 'ascending',
@@ -132,7 +135,7 @@ const Rows = (
         name={words.all}
         columns={columns}
         rows={rows}
-        idOf={({ run }) => run}
+        idOf={idOfRun}
         order={order}
         onOrder={({ by, direction }) =>
           isSort(by) && change({ sort: by, descending: direction === 'descending' })

@@ -61,6 +61,8 @@ const Actions = (props: TabProps) => {
   );
 };
 
+const idOfTester = ({ tester }: TesterRow) => tester;
+
 const Rows = (
   props: TabProps & {
     readonly rows: readonly TesterRow[];
@@ -94,7 +96,7 @@ const Rows = (
       columns={columns}
       rows={sorted}
       every={rows}
-      idOf={({ tester }) => tester}
+      idOf={idOfTester}
       order={order}
       onOrder={({ by, direction }) => by !== 'acts' && setOrder({ by, direction })}
       find={{

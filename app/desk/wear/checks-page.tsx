@@ -138,6 +138,8 @@ const columnsOf = (
   ];
 };
 
+const idOfCheck = ({ id }: ListedCheck) => id;
+
 const Checks = (props: TabProps & { readonly checks: readonly ListedCheck[] }) => {
   const { checks, review, records } = props;
   const words = p().wear.checks;
@@ -164,7 +166,7 @@ const Checks = (props: TabProps & { readonly checks: readonly ListedCheck[] }) =
       columns={columns}
       rows={rows}
       every={checks}
-      idOf={({ id }) => id}
+      idOf={idOfCheck}
       order={order}
       onOrder={setOrder}
       find={{

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { viewOfHeads, type Revision } from '../../../core/records/index.ts';
 import { openProject, type ProjectLog } from '../../../core/review/index.ts';
-import { searchEverything, type Everything } from '../../../core/search/index.ts';
+import { searchEverything, type Everything, type FoundOf } from '../../../core/search/index.ts';
 import { idOf } from '../records/make.ts';
 import * as make from '../review/log-for-tests.ts';
 import { own, record } from '../review/log-for-tests.ts';
@@ -104,14 +104,14 @@ describe('the search over everything', () => {
 
   it('finds nothing by nothing, and nothing by what is nowhere', () => {
     for (const typed of ['', '   ', 'zebra'])
-      for (const { rows, found } of Object.values(search(typed)))
+      for (const { rows, found } of Object.values<FoundOf<unknown>>(search(typed)))
         expect([rows.length, found]).toEqual([0, 0]);
   });
 
   it('takes any text, and never gives more than asked (property)', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'grapheme' }), fc.integer({ min: 0, max: 5 }), (text, most) => {
-        for (const { rows, found } of Object.values(search(text, { most }))) {
+        for (const { rows, found } of Object.values<FoundOf<unknown>>(search(text, { most }))) {
           expect(rows.length).toBeLessThanOrEqual(Math.min(most, found));
         }
       }),
