@@ -175,7 +175,9 @@ export const RunsList = (props: PlaceProps) => {
         headline={words.headline(runsHeadline({ review }), sayOf(props))}
         sub={
           <>
-            {words.sub(shown.all, size.runs, roundDistance(size.distanceM), size.testers)}{' '}
+            {shown.all === 0
+              ? words.howTheyCome
+              : words.sub(shown.all, size.runs, roundDistance(size.distanceM), size.testers)}{' '}
             <a class="no-print" href={linksOf(review.project.id).place('tables')}>
               {p().tables.title}
             </a>
@@ -183,13 +185,15 @@ export const RunsList = (props: PlaceProps) => {
         }
       />
       <ToAsk {...props} />
-      <Rows
-        records={records}
-        review={review}
-        query={query}
-        change={(part) => setQuery((now) => ({ ...now, ...part }))}
-        slice={shown}
-      />
+      {shown.all > 0 && (
+        <Rows
+          records={records}
+          review={review}
+          query={query}
+          change={(part) => setQuery((now) => ({ ...now, ...part }))}
+          slice={shown}
+        />
+      )}
     </>
   );
 };

@@ -10,6 +10,7 @@ import { search } from './search.ts';
 import { sheet } from './sheet.ts';
 import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
+import { start } from './start.ts';
 import { tables } from './tables.ts';
 import { testers } from './testers.ts';
 import { verdict } from './verdict.ts';
@@ -30,6 +31,7 @@ export const places = {
   sheet,
   shoe,
   shoes,
+  start,
   tables,
   testers,
   verdict,

@@ -12,6 +12,7 @@ import { search } from './search.ts';
 import { sheet } from './sheet.ts';
 import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
+import { start } from './start.ts';
 import { tables } from './tables.ts';
 import { testers } from './testers.ts';
 import { verdict } from './verdict.ts';
@@ -32,6 +33,7 @@ export const places: PlaceWords = withSpaces({
   sheet,
   shoe,
   shoes,
+  start,
   tables,
   testers,
   verdict,
