@@ -44,13 +44,13 @@ const ProjectDesk = (props: {
   const { review, start } = answer;
   if (!review)
     return (
-      <GroupFrame name={d().title}>
+      <GroupFrame records={records} name={d().title}>
         <PlaceHead headline={t().notFound} />
       </GroupFrame>
     );
   const Screen = screens[route.place];
   return (
-    <ProjectFrame review={review} place={route.place}>
+    <ProjectFrame records={records} review={review} place={route.place}>
       <Unread records={records} />
       <InTolerance records={records} review={review} />
       {start && route.place !== 'sheet' && <StartStrip {...route} start={start} />}
@@ -71,20 +71,20 @@ const Place = ({ records, route }: { readonly records: DeskRecords; readonly rou
   switch (route.at) {
     case 'shoes':
       return (
-        <GroupFrame name={d().title}>
+        <GroupFrame records={records} name={d().title}>
           <Unread records={records} />
           <Shoes records={records} />
         </GroupFrame>
       );
     case 'new':
       return (
-        <GroupFrame name={p().shoes.add}>
+        <GroupFrame records={records} name={p().shoes.add}>
           <NewShoe key={route.like} records={records} route={route} />
         </GroupFrame>
       );
     case 'group':
       return (
-        <GroupFrame name={d().groupTitle}>
+        <GroupFrame records={records} name={d().groupTitle}>
           <PlaceHead headline={d().groupTitle} />
           <Group records={records} />
         </GroupFrame>

@@ -143,3 +143,15 @@ export const hitsIn = (text: Searchable, wanted: readonly Wanted[]): readonly Hi
   }
   return joined(found);
 };
+
+/**
+ * Whether texts hold the words of a search between them; a search without a word finds nothing.
+ * @returns asks of several texts of one thing; one that is not there says nothing
+ */
+export const textFinder = (
+  search: string,
+): ((texts: readonly (string | undefined)[]) => boolean) => {
+  const wanted = wantedIn(search);
+  return (texts) =>
+    wanted.length > 0 && hitsIn(searchable(texts.filter(Boolean).join('\n')), wanted) !== null;
+};

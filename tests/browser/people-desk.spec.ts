@@ -56,6 +56,7 @@ test('several pairs are taken back at a date, and that is undone', async ({ page
   const all = await rows.count();
   for (const code of ['637', '926', '928'])
     await page.getByRole('checkbox', { name: `Select pair ${code}` }).check();
+  await page.getByRole('button', { name: 'Take back 3 pairs' }).click();
   const form = page.getByRole('region', { name: 'Take back 3 pairs' });
   const back = form.getByLabel('Back since');
   await back.fill('2026-01-01T08:00');

@@ -20,8 +20,11 @@ const ROWS_AT_A_TIME = 20;
 const without = <T,>(map: ReadonlyMap<RecordId, T>, key: RecordId): ReadonlyMap<RecordId, T> =>
   new Map([...map].filter(([other]) => other !== key));
 
-export const SeveralHandOuts = (props: TabProps & { readonly close: () => void }) => {
-  const { records, review, close } = props;
+/** @param only of these pairs; absent: of all that nobody has */
+export const SeveralHandOuts = (
+  props: TabProps & { readonly only?: ReadonlySet<RecordId>; readonly close: () => void },
+) => {
+  const { records, review, only, close } = props;
   const words = d().pairs;
   const [chosen, setChosen] = useState<ReadonlyMap<RecordId, RecordId>>(new Map());
   const [troubles, setTroubles] = useState<ReadonlyMap<RecordId, string>>(new Map());
@@ -34,7 +37,9 @@ export const SeveralHandOuts = (props: TabProps & { readonly close: () => void }
     sinceTrouble([], pair, sinceMs(since, Date.now()), Date.now());
   const [blind, setBlind] = useState(true);
   const candidates = useMemo(() => candidatesOf(records), [records]);
-  const free = freePairs(review).filter(({ id }) => !done.has(id));
+  const free = freePairs(review).filter(
+    ({ id }) => !done.has(id) && (only === undefined || only.has(id)),
+  );
   const rows = free.flatMap(({ id }) => {
     const tester = chosen.get(id);
     return tester === undefined ? [] : [{ pair: id, tester }];

@@ -2,7 +2,9 @@
 import { useState } from 'preact/hooks';
 import { editBody, type RecordId, type RecordOf } from '../../../core/records/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
+import { showToast } from '../../parts/controls/toast.tsx';
 import { toInstant } from '../../parts/instant.ts';
+import { store } from '../../parts/state.ts';
 import { d, p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import {
@@ -15,31 +17,43 @@ import {
 import { linksOf } from '../frame/route.ts';
 import { NotRead } from './not-read.tsx';
 
-/** @param pair of which pair it is; absent: a pair or a whole round is chosen */
+/** @param pairs of which it is; absent: a pair or a whole round is chosen */
 export const StopUseForm = (
-  props: TabProps & { readonly pair?: RecordId; readonly close: () => void },
+  props: TabProps & { readonly pairs?: readonly RecordId[]; readonly close: () => void },
 ) => {
-  const { review, pair, close } = props;
+  const { review, close } = props;
   const words = d().pairs;
-  const [target, setTarget] = useState<RecordId | ''>(pair ?? '');
+  const [target, setTarget] = useState<RecordId | ''>('');
   const [reason, setReason] = useState('');
   const save = async () => {
-    if (target === '' || reason.trim() === '') return d().missing;
+    const pairs =
+      props.pairs ??
+      review.pairs.filter(({ id, round }) => id === target || round === target).map(({ id }) => id);
+    if (pairs.length === 0 || reason.trim() === '') return d().missing;
     const saved = await saveFromForm('stop-use', {
       project: review.project.id,
-      pairs: review.pairs
-        .filter(({ id, round }) => id === target || round === target)
-        .map(({ id }) => id),
+      pairs: [...pairs],
       reason: reason.trim(),
       from: toInstant(Date.now()),
     });
     if (typeof saved === 'string') return saved;
+    const undo = async () => {
+      const erased = await store.erase(saved.revision.id);
+      showToast({ text: erased.ok ? p().pairs.undone : d().trouble });
+    };
+    showToast({
+      text: p().pairs.stoppedNow(pairs.length),
+      action: { label: p().pairs.undo, run: () => void undo() },
+    });
     close();
     return null;
   };
   return (
-    <SmallForm save={save}>
-      {pair === undefined && (
+    <SmallForm
+      save={save}
+      {...(props.pairs && { label: p().pairs.stopSelected(props.pairs.length) })}
+    >
+      {props.pairs === undefined && (
         <SelectField
           label={`${words.pair} / ${words.round}`}
           value={target}

@@ -9,7 +9,7 @@ import { store } from '../../parts/state.ts';
 import type { ManyDraft, SaveProblem } from '../../store/index.ts';
 import { d } from '../../words/index.ts';
 import { KeptNotice, type Kept } from './kept.tsx';
-import { Options } from './options.tsx';
+import { Select } from './options.tsx';
 
 /** Whether a field may stay empty; as words: what that means, or what else is to know. */
 type MayBeEmpty = boolean | string | undefined;
@@ -100,17 +100,18 @@ export const SelectField = <T extends string>(props: {
 }) => (
   <Field label={labelOf(props.label, props.optional)} error={props.error}>
     {(ids) => (
-      <select
+      <Select<T | ''>
         class="input"
         // One without an empty choice cannot stay empty, and many of those only set what is shown.
         required={props.value === '' && !props.optional}
         {...ids}
         value={props.value}
-        onChange={(event) => props.onChange(event.currentTarget.value as T)}
-      >
-        {props.value === '' && <option value="">{d().none}</option>}
-        <Options of={props.options} value={props.value} />
-      </select>
+        options={[
+          ...(props.value === '' ? [{ value: '' as const, label: d().none }] : []),
+          ...props.options,
+        ]}
+        onChoose={(value) => props.onChange(value as T)}
+      />
     )}
   </Field>
 );

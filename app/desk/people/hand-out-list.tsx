@@ -15,7 +15,7 @@ import { namesIn, type TabProps } from '../desk-state.ts';
 import { DateTimeField, OpenForm, SmallForm } from '../parts/form-parts.tsx';
 import { linksOf } from '../frame/route.ts';
 import { BlindField } from '../pairs/hand-out-fields.tsx';
-import { saveHandOuts } from '../pairs/take-back.tsx';
+import { saveSeveral } from '../parts/save-several.ts';
 import { Some } from '../parts/some.tsx';
 
 const troubleInWords = (trouble: HandOutTrouble): string => {
@@ -48,7 +48,8 @@ const EditDates = (
   const save = async () => {
     setTried(true);
     if (!read.ok) return '';
-    const trouble = await saveHandOuts(
+    const trouble = await saveSeveral(
+      'hand-out',
       [{ id: of.revision.id, body: read.body }],
       [of],
       words.saved,
@@ -89,7 +90,7 @@ const Row = (
   const label = words.editOf(pair, tester);
   const takeBack = async () => {
     const read = readReturn(null, [of], Date.now());
-    if (read.ok) await saveHandOuts(read.returned, [of], p().pairs.tookBack(1));
+    if (read.ok) await saveSeveral('hand-out', read.returned, [of], p().pairs.tookBack(1));
   };
   return (
     <li>

@@ -10,6 +10,7 @@ import type { TabProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { inviteAddress, isThisMachineOnly } from '../parts/invite-card.tsx';
+import { inviteOnly } from './invite-only.ts';
 import { SquareCode } from '../parts/square-code.tsx';
 import { crumbsOfPlan } from './slips-page.tsx';
 
@@ -72,8 +73,9 @@ export const InvitesPage = (props: TabProps) => {
     return <PlaceHead crumbs={crumbs} headline={words.nobody} sub={words.nobodyHow} />;
   if (joined === 'offline') return <PlaceHead crumbs={crumbs} headline={words.offline} />;
   if (joined === null) return <p class="soft">{t().loading}</p>;
+  const only = inviteOnly.value;
   const missing = records.tester
-    .filter(({ revision }) => !joined.has(revision.id))
+    .filter(({ revision }) => (only ? only.has(revision.id) : !joined.has(revision.id)))
     .toSorted((a, b) => byCode(a.body, b.body));
   const codes = new Map(made.map((one) => [one.tester, one]));
   const make = async () => {
@@ -96,7 +98,18 @@ export const InvitesPage = (props: TabProps) => {
   };
   return (
     <>
-      <PlaceHead crumbs={crumbs} headline={words.title(missing.length)} sub={words.sub} />
+      <PlaceHead
+        crumbs={crumbs}
+        headline={only ? words.selected(missing.length) : words.title(missing.length)}
+        sub={words.sub}
+        actions={
+          only && (
+            <Button kind="quiet" onClick={() => (inviteOnly.value = null)}>
+              {words.all}
+            </Button>
+          )
+        }
+      />
       {missing.length > 0 && (
         <div class="row no-print">
           <Button

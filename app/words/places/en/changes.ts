@@ -156,7 +156,16 @@ export const changes = {
   anyState: 'all states',
   anyTrade: 'all trades',
   trade: 'Trade',
-  allFindings: (n: number) => `Show all ${n} findings`,
+  find: 'Title or wish',
+  counted: (n: number, of: number) =>
+    n === of ? count(n, 'finding', 'findings') : `${n} of ${count(of, 'finding', 'findings')}`,
+  selectFinding: (title: string) => `Select “${title}”`,
+  assign: (n: number) => `Assign ${count(n, 'finding', 'findings')} to a round`,
+  assignTo: 'Which round carries the change?',
+  assignHint: 'Only rounds after the ones in which they were seen.',
+  assigned: (n: number, round: string) => `${count(n, 'finding', 'findings')} assigned to ${round}`,
+  close: (n: number) => `Close ${count(n, 'finding', 'findings')}`,
+  closedNow: (n: number) => `${count(n, 'finding', 'findings')} closed`,
   partAndTrade: (part: string, trade: string) => (part === trade ? part : `${part}, ${trade}`),
   said: {
     outcome: (round: string, verdict: string, date: string) =>

@@ -1,10 +1,12 @@
 /** The desk's places, in English; one file a place. */
 import { changes } from './changes.ts';
 import { frame } from './frame.ts';
+import { lists } from './lists.ts';
 import { pairs } from './pairs.ts';
 import { plan } from './plan.ts';
 import { brief, report, rounds } from './rounds.ts';
 import { runs } from './runs.ts';
+import { search } from './search.ts';
 import { sheet } from './sheet.ts';
 import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
@@ -19,11 +21,13 @@ export const places = {
   brief,
   changes,
   frame,
+  lists,
   pairs,
   plan,
   report,
   rounds,
   runs,
+  search,
   sheet,
   shoe,
   shoes,

@@ -143,6 +143,8 @@ export const plan = {
       n === 0
         ? 'Every tester has joined.'
         : `${testerCount(n)} ${n === 1 ? 'has' : 'have'} not joined yet.`,
+    selected: (n: number) => `Invites for the ${testerCount(n)} you selected.`,
+    all: 'All who have not joined',
     nobody: 'No tester yet, so nobody to invite.',
     nobodyHow: 'Add the testers first.',
     name: 'Invites',

@@ -123,6 +123,8 @@ export const plan: PlaceWords['plan'] = {
   },
   invites: {
     title: (n) => (n === 0 ? '所有试穿员都已加入。' : `还有 ${n} 名试穿员没有加入。`),
+    selected: (n) => `为选中的 ${n} 名试穿员打印邀请。`,
+    all: '所有还没有加入的人',
     nobody: '还没有试穿员可邀请。',
     nobodyHow: '请先添加试穿员。',
     name: '邀请单',

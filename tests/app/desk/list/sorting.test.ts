@@ -7,7 +7,7 @@ import {
   pairKey,
   type PairColumn,
 } from '../../../../app/desk/pairs/pair-order.ts';
-import { holdsText, pressed, sortedBy } from '../../../../app/desk/people/sorting.ts';
+import { holdsText, pressed, sortedBy } from '../../../../app/desk/list/sorting.ts';
 import {
   everyTester,
   filteredTesters,
