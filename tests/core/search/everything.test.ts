@@ -104,14 +104,16 @@ describe('the search over everything', () => {
 
   it('finds nothing by nothing, and nothing by what is nowhere', () => {
     for (const typed of ['', '   ', 'zebra'])
-      for (const { rows, found } of Object.values<FoundOf<unknown>>(search(typed)))
+      for (const { rows, found } of Object.values<FoundOf<unknown>>({ ...search(typed) }))
         expect([rows.length, found]).toEqual([0, 0]);
   });
 
   it('takes any text, and never gives more than asked (property)', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'grapheme' }), fc.integer({ min: 0, max: 5 }), (text, most) => {
-        for (const { rows, found } of Object.values<FoundOf<unknown>>(search(text, { most }))) {
+        for (const { rows, found } of Object.values<FoundOf<unknown>>({
+          ...search(text, { most }),
+        })) {
           expect(rows.length).toBeLessThanOrEqual(Math.min(most, found));
         }
       }),
