@@ -47,8 +47,15 @@ export interface NewFindingDraft {
   readonly typed: { readonly title: boolean; readonly part: boolean };
 }
 
-/** What every new finding begins with. */
-export const newFinding = (title: string, part: PartId): FindingDraft => ({
+/** The language that a finding is not written in, of the two of the desk; empty where its own is not known. */
+const otherThan = (own: string | undefined): string =>
+  own === undefined ? '' : /^en\b/.test(own) ? 'zh' : 'en';
+
+/**
+ * What every new finding begins with.
+ * @param language it is written in; absent: nothing is asked in another one
+ */
+export const newFinding = (title: string, part: PartId, language?: string): FindingDraft => ({
   title,
   part,
   priority: 'medium',
@@ -57,15 +64,11 @@ export const newFinding = (title: string, part: PartId): FindingDraft => ({
   mm: '',
   due: '',
   carriedBy: '',
-  other: { language: '', title: '', wanted: '' },
+  other: { language: otherThan(language), title: '', wanted: '' },
   photos: [],
 });
 
 const dayOf = (instant: string): string => toLocalMinute(instant).slice(0, 10);
-
-/** The language that a finding is not written in, of the two of the desk; empty where its own is not known. */
-const otherThan = (own: string | undefined): string =>
-  own === undefined ? '' : /^en\b/.test(own) ? 'zh' : 'en';
 
 /** @param write a number as the reader types it */
 export const draftOfFinding = (

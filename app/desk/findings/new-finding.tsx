@@ -73,7 +73,7 @@ const Form = (props: TabProps) => {
     key: `new finding ${review.project.id}`,
     schema: newFindingSchema,
     begin: () => ({
-      finding: newFinding('', 'last'),
+      finding: newFinding('', 'last', settings.value.language),
       round: (withRuns.at(-1) ?? review.rounds.at(-1))?.id ?? ('' as RecordId),
       source: 'wear',
       key: '',

@@ -5,11 +5,11 @@ import { byCode } from '../../../core/review/index.ts';
 import { Button, LinkButton, Notice } from '../../parts/controls/controls.tsx';
 import { formatDateTime } from '../../parts/format.ts';
 import { session, store } from '../../parts/state.ts';
-import { p, t } from '../../words/index.ts';
+import { d, p, t } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
-import { inviteAddress } from '../parts/invite-card.tsx';
+import { inviteAddress, isThisMachineOnly } from '../parts/invite-card.tsx';
 import { SquareCode } from '../parts/square-code.tsx';
 import { crumbsOfPlan } from './slips-page.tsx';
 
@@ -111,6 +111,11 @@ export const InvitesPage = (props: TabProps) => {
               {words.print}
             </Button>
           )}
+        </div>
+      )}
+      {isThisMachineOnly() && missing.length > 0 && (
+        <div class="no-print">
+          <Notice tone="warn">{d().testers.localOnly}</Notice>
         </div>
       )}
       {failed && (

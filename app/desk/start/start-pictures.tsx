@@ -85,6 +85,10 @@ const RoundPicture = () => {
   );
 };
 
+/** A long code, as much of it as stands beside its drawing. */
+const cut = (code: string, most: number): string =>
+  code.length > most ? `${code.slice(0, most - 1)}…` : code;
+
 type Named = readonly { readonly name: string; readonly sub: string }[];
 
 const examplePairs = (): Named =>
@@ -108,7 +112,7 @@ const PairsPicture = ({ pairs }: { readonly pairs: Named }) => (
             <Foot length={44} at={[14, 50]} />
           </g>
           <text class="start-name" x="50" y="27">
-            {name}
+            {cut(name, 7)}
           </text>
           <text class="soft" x="50" y="43">
             {sub}
@@ -154,7 +158,7 @@ const TestersPicture = ({ feet }: { readonly feet: readonly DrawnFoot[] }) => {
           )}
           {mm !== null && <Foot length={OF_FOOT * mm} at={heel} />}
           <text class="start-name" x="38" y="76">
-            {code}
+            {cut(code, 5)}
           </text>
           <text class="soft" x="38" y="92">
             {mm === null ? '' : formatNumber(mm, 0)}

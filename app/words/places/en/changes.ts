@@ -191,7 +191,6 @@ export const changes = {
   history: 'Earlier versions',
   form: {
     nothing: (title: string) => `${title} is missing.`,
-    mm: (range: string) => `A number in millimetres, ${range}.`,
     due: 'Wanted by',
     titleIn: (language: string) => `Title in ${language}`,
     wantedIn: (language: string) => `Wanted change in ${language}`,

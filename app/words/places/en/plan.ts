@@ -52,7 +52,9 @@ export const plan = {
   agree: 'Agree the plan',
   handOutOnly: (period: number) => `Hand out period ${period} only`,
   agreeHow: (out: number, back: number, first: string) =>
-    `Agreeing hands out ${pairCount(out)} and takes ${back} back, each on its day, from ${first} on.`,
+    back === 0
+      ? `Agreeing hands out ${pairCount(out)}, each on its day, from ${first} on.`
+      : `Agreeing hands out ${pairCount(out)} and takes ${back} back, each on its day, from ${first} on.`,
   lateField: 'Handed out on',
   lateHint: 'The plan’s day is past. Say when the pairs really went out.',
   agreed: (n: number) => `${pairCount(n)} handed out on the plan’s days`,

@@ -166,7 +166,6 @@ export const changes: PlaceWords['changes'] = {
   history: '历史版本',
   form: {
     nothing: (title) => `请填写${title}。`,
-    mm: (range) => `以毫米为单位的数字，${range}。`,
     due: '希望何时完成',
     titleIn: (language) => `标题（${language}）`,
     wantedIn: (language) => `期望改动（${language}）`,

@@ -42,7 +42,9 @@ export const plan: PlaceWords['plan'] = {
   agree: '确认方案',
   handOutOnly: (period) => `只发放第 ${period} 期`,
   agreeHow: (out, back, first) =>
-    `确认后，从 ${first} 起，各按其日期发出 ${out} 双、收回 ${back} 双。`,
+    back === 0
+      ? `确认后，从 ${first} 起，各按其日期发出 ${out} 双。`
+      : `确认后，从 ${first} 起，各按其日期发出 ${out} 双、收回 ${back} 双。`,
   lateField: '实际发出时间',
   lateHint: '方案定的日期已过，请填样鞋实际发出的时间。',
   agreed: (n) => `已按方案的日期发出 ${n} 双`,

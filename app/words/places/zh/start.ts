@@ -76,7 +76,7 @@ export const start: PlaceWords['start'] = {
     feet: (from, to) => `脚长 ${from} 至 ${to}`,
     room: (mm) => `${mm} mm`,
     joins: '以试穿员 T01 加入',
-    run: '第 1 次跑步',
+    run: '第 1 次',
   },
   like: {
     open: (shoe) => `仿照 ${shoe} 新建鞋款`,
