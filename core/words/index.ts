@@ -3,3 +3,4 @@ export type { Mention } from './dictionary-types.ts';
 export { mentionsIn } from './dictionary.ts';
 export type { Hit } from './search.ts';
 export * from './word-list.ts';
+export * from './reveals.ts';
