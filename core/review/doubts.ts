@@ -184,16 +184,13 @@ const isAbout = ({ body }: RecordOf<'question'>, doubt: Raw): boolean => {
   if (body.tester !== doubt.tester) return false;
   const { about = {}, ask } = body;
   if (ask !== undefined && !asks[ask].fits.includes(doubt.kind)) return false;
-  switch (doubt.kind) {
-    case 'early-sign':
-      return about.zone === doubt.zone && (about.complaint ?? doubt.complaint) === doubt.complaint;
-    case 'silence':
-      // Who ran since and fell silent again is asked anew.
-      return about.record === undefined && Date.parse(body.at) >= doubt.sinceMs;
-    default:
-      if (about.record?.id !== doubt.about.record?.id) return false;
-      return ask === undefined || !doubt.only || doubt.only.includes(ask);
-  }
+  if (doubt.kind === 'early-sign')
+    return about.zone === doubt.zone && (about.complaint ?? doubt.complaint) === doubt.complaint;
+  // Who ran since and fell silent again is asked anew.
+  if (doubt.kind === 'silence')
+    return about.record === undefined && Date.parse(body.at) >= doubt.sinceMs;
+  if (about.record?.id !== doubt.about.record?.id) return false;
+  return ask === undefined || !doubt.only || doubt.only.includes(ask);
 };
 
 /** What a lead may ask about: the most pressing kind first, within it the latest. */
@@ -206,7 +203,8 @@ export const doubtsOf = (log: ProjectLog, review: Review): readonly Doubt[] => {
       const { first, only, ...doubt } = raw;
       const asked = questions.filter((question) => isAbout(question, raw));
       const done = new Set(asked.map(({ body }) => body.ask));
-      const fitting = only ?? [...new Set([...first, ...asksFor(raw.kind)])];
+      const complaint = raw.kind === 'early-sign' ? raw.complaint : undefined;
+      const fitting = only ?? [...new Set([...first, ...asksFor(raw.kind, complaint)])];
       return {
         ...doubt,
         asks: fitting.filter((ask) => !done.has(ask)),

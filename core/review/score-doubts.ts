@@ -36,7 +36,7 @@ interface Scored {
 const beyond = (
   { score }: Scored,
   others: readonly Scored[],
-  tail: number,
+  quantile: (df: number) => number,
 ): { readonly by: number; readonly usual: number } | null => {
   const n = others.length;
   if (n < LEAST_OTHERS) return null;
@@ -44,7 +44,7 @@ const beyond = (
   const squares = others.reduce((sum, one) => sum + (one.score - usual) ** 2, 0);
   const df = PRIOR + n - 1;
   const variance = (PRIOR * USUAL_SPREAD ** 2 + squares) / df;
-  const half = tQuantile(1 - tail / 2, df) * Math.sqrt(variance * (1 + 1 / n));
+  const half = quantile(df) * Math.sqrt(variance * (1 + 1 / n));
   const by = Math.abs(score - usual) / half;
   return by > 1 ? { by, usual } : null;
 };
@@ -59,6 +59,12 @@ export const outlyingScores = (
   isAsked: (run: LoggedRun) => boolean,
 ): readonly OutlyingScore[] => {
   const tail = RATE / Math.max(1, attributes.length);
+  const quantiles = new Map<number, number>();
+  const quantile = (df: number): number => {
+    const known = quantiles.get(df) ?? tQuantile(1 - tail / 2, df);
+    quantiles.set(df, known);
+    return known;
+  };
   const worst = new Map<RecordId, OutlyingScore & { readonly by: number }>();
   const wearing = runs.filter(({ run }) => run.firstImpression !== true);
   for (const own of groupBy(wearing, ({ tester, pair }) => `${tester} ${pair}`).values())
@@ -72,7 +78,7 @@ export const outlyingScores = (
         const found = beyond(
           one,
           scored.filter((other) => other !== one),
-          tail,
+          quantile,
         );
         const { id: run, tester, pair } = one.run;
         if (found && found.by > (worst.get(run)?.by ?? 0))

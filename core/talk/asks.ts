@@ -2,6 +2,7 @@
  * The ready-made questions: what can be tapped, and for which doubt each is fit. Their words stand in the app, in every
  * language; none says anything of the build. Common practice, no source.
  */
+import type { ComplaintKind } from '../foot/index.ts';
 import type { AnswerOption, AskId } from '../records/index.ts';
 
 /** What makes a lead want to ask a tester, the most pressing first. */
@@ -20,18 +21,35 @@ export interface Ask {
   /** In the order in which they are offered; {@link optionsOf} adds what answers every question. */
   readonly options: readonly AnswerOption[];
   readonly fits: readonly DoubtKind[];
+  /** The complaints that it makes sense for; absent: any. */
+  readonly complaints?: readonly ComplaintKind[];
   /** What the question must be about, or its words would have a gap. */
   readonly about: 'run' | 'damage-report' | 'pair' | 'anything';
 }
 
+/** What a sock can cause, and what looser laces can ease. Common practice, no source. */
+const ofTheSock: readonly ComplaintKind[] = [
+  ...(['hot-spot', 'rubbing', 'pressure', 'overheating', 'too-tight', 'too-loose'] as const),
+  ...(['heel-slip', 'harsh-edge', 'pain'] as const),
+];
+const ofTheLaces: readonly ComplaintKind[] = [
+  ...(['pressure', 'lace-bite', 'numbness', 'arch-pressure', 'too-tight', 'pain'] as const),
+];
+
 export const asks: Readonly<Record<AskId, Ask>> = {
-  'sock-or-shoe': { options: ['shoe', 'sock', 'both'], fits: ['early-sign'], about: 'run' },
+  'sock-or-shoe': {
+    options: ['shoe', 'sock', 'both'],
+    fits: ['early-sign'],
+    complaints: ofTheSock,
+    about: 'run',
+  },
   'looser-laces': {
     options: ['same', 'less', 'gone', 'not-tried'],
     fits: ['early-sign', 'pain'],
+    complaints: ofTheLaces,
     about: 'anything',
   },
-  'which-foot': { options: ['left', 'right', 'both'], fits: ['early-sign', 'pain'], about: 'run' },
+  'which-foot': { options: ['left', 'right', 'both'], fits: ['pain'], about: 'run' },
   'other-shoes': {
     options: ['this-pair-only', 'others-too', 'not-tried'],
     fits: ['early-sign', 'pain'],
@@ -83,6 +101,15 @@ export const optionsOf = ({
   return [...named.filter((one) => !always.includes(one)), ...always];
 };
 
-/** The ready-made questions that fit a doubt, in the order of the list. */
-export const asksFor = (doubt: DoubtKind): readonly AskId[] =>
-  (Object.keys(asks) as AskId[]).filter((ask) => asks[ask].fits.includes(doubt));
+/**
+ * The ready-made questions that fit a doubt, in the order of the list.
+ * @param complaint what it is about; absent: nothing in particular
+ */
+export const asksFor = (doubt: DoubtKind, complaint?: ComplaintKind): readonly AskId[] =>
+  (Object.keys(asks) as AskId[]).filter((ask) => {
+    const { fits, complaints } = asks[ask];
+    return (
+      fits.includes(doubt) &&
+      (complaint === undefined || !complaints || complaints.includes(complaint))
+    );
+  });

@@ -25,7 +25,7 @@ export interface Revealed {
 const plainEnglish =
   `a about after again all also am an and any are as at be been before both but by can could did do does down each
   either ever every feel felt for from get got had has have he her here him his how i if in into is it its just kg km
-  last left less like little lot made make many may me mean min mm more most much my next no none not now of off on
+  last left less like little lot made make many may me mean min mm more most much my new next no none not now of off on
   one only or other our out over own percent per put right run runs same see she shoe shoes should side since small so
   some still such than that the their them then there these they thing this those through time times to today too two
   under until up upper use used very was way we well were what when where which while who why will with would yes

@@ -180,9 +180,11 @@ describe('without a choice', () => {
         const by = file.map((one, at) =>
           sealRevision(
             {
-              ...one,
+              ...{ id: one.id, kind: one.kind, sv: one.sv },
               author: one.author === ada ? reader : one.author,
               body: one.body && at % 2 === 0 ? { ...one.body, finding: idOf(20) } : one.body,
+              ...(one.deleted && { deleted: true as const }),
+              ...(one.erased && { erased: true as const }),
             },
             one.stamp,
             null,
