@@ -3,11 +3,11 @@
  * last one, and a shoe that is put away and comes back. By the keyboard where a person would use it.
  */
 import { expect, test, type Page } from '@playwright/test';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 

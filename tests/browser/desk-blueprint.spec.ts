@@ -1,10 +1,10 @@
 /** A gauge study typed at the desk decides arrivals, a new round gets its tolerances, and pairs out of tolerance step aside. */
 import { expect, test, type Page } from '@playwright/test';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 

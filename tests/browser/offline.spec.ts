@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test, type Page } from '@playwright/test';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 const dist = fileURLToPath(new URL('../../dist', import.meta.url));
 let hub: HubProcess;
@@ -13,7 +13,7 @@ let copy: string;
 test.beforeEach(async () => {
   copy = join(await mkdtemp(join(tmpdir(), 'pairlog-dist-')), 'dist');
   await cp(dist, copy, { recursive: true });
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog', '--dist', copy);
+  hub = await startHubProcess('--demo', DEMO, '--dist', copy);
 });
 test.afterEach(() => hub.stop());
 

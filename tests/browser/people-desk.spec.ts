@@ -1,11 +1,11 @@
 /** Pairs and testers at the desk: lists that sort, pages behind them, hand-outs that are put right and put back. */
 import { expect, test, type Page } from '@playwright/test';
 import { axeFaults } from './axe.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 

@@ -1,11 +1,11 @@
 /** The lists and pages of the desk on paper: nothing to press, nothing cut, and a folded list is whole. */
 import { expect, test } from '@playwright/test';
 import { joinLead, openPlace } from './every-place.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 

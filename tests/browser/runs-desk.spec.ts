@@ -1,11 +1,11 @@
 /** Runs at the desk: found, opened, put right on a tester's behalf, set aside, and each of these taken back. */
 import { expect, test, type Locator, type Page } from '@playwright/test';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 import { joinAsTester, openLead, syncLead, syncTester } from './two-people.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 
