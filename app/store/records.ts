@@ -197,6 +197,18 @@ export const recordStore = (context: StoreContext): RecordStore => {
     };
   };
 
+  /** The questions about a record with their answers: they would still tell what it said. */
+  const talkAbout = async (id: RecordId): Promise<readonly Revision[]> => {
+    const questions = (await headsOf('question')).filter(({ body }) => {
+      const about = body?.['about'] as { readonly record?: { readonly id?: unknown } } | undefined;
+      return about?.record?.id === id;
+    });
+    if (questions.length === 0) return [];
+    const asked = new Set<unknown>(questions.map((one) => one.id));
+    const answers = (await headsOf('answer')).filter(({ body }) => asked.has(body?.['question']));
+    return [...questions, ...answers];
+  };
+
   const history = (id: RecordId): Promise<History | null> =>
     withDatabase(async (db) => {
       const tx = db.transaction(['heads', 'superseded']);
@@ -269,9 +281,9 @@ export const recordStore = (context: StoreContext): RecordStore => {
     eraseForGood: async (id) => {
       const photos = [...(await namedPhotos(id)).values()];
       const quotes = (await headsOf('quote')).filter(({ body }) => body?.['source'] === id);
-      return unit(
-        await write([id, ...photos, ...quotes.map((quote) => quote.id)].map(eraseForGood)),
-      );
+      const talk = await talkAbout(id);
+      const also = [...quotes, ...talk].map((one) => one.id);
+      return unit(await write([id, ...photos, ...also].map(eraseForGood)));
     },
     newId: () => newId(context),
   };

@@ -15,6 +15,7 @@ import type {
   PaperWords,
   PhoneWords,
   PlaceWords,
+  TalkWords,
 } from './types.ts';
 
 interface Parts {
@@ -24,6 +25,7 @@ interface Parts {
   readonly care: CareWords;
   readonly entry: EntryWords;
   readonly join: JoinWords;
+  readonly talk: TalkWords;
   readonly desk: DeskWords;
   readonly places: PlaceWords;
   readonly paper: PaperWords;
@@ -54,6 +56,7 @@ const loaders: {
   care: byLanguage(import.meta.glob<CareWords>('./languages/*/care.ts', { import: 'care' })),
   entry: byLanguage(import.meta.glob<EntryWords>('./languages/*/entry.ts', { import: 'entry' })),
   join: byLanguage(import.meta.glob<JoinWords>('./languages/*/join.ts', { import: 'join' })),
+  talk: byLanguage(import.meta.glob<TalkWords>('./languages/*/talk.ts', { import: 'talk' })),
   desk: byLanguage(import.meta.glob<DeskWords>('./languages/*/desk/index.ts', { import: 'desk' })),
   places: byLanguage(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'places' })),
   paper: byLanguage(import.meta.glob<PaperWords>('./report/*/index.ts', { import: 'paper' })),
@@ -84,15 +87,18 @@ export const speak = async (language: Language): Promise<void> => {
   current.value = { language, words };
 };
 
+/** Parts that single screens say, and no document. */
+type Screens = 'care' | 'entry' | 'file' | 'join';
+
 /** The words of any language, for a document that is not written in the page's own. */
 export const wordsOf = async (
   language: Language,
-): Promise<Omit<Parts, 'care' | 'entry' | 'file' | 'join'> & { readonly about: LanguageName }> => ({
+): Promise<Omit<Parts, Screens> & { readonly about: LanguageName }> => ({
   about: nameOf(language),
-  ...((await load(language, new Set(['phone', 'glossary', 'desk', 'places', 'paper']))) as Omit<
-    Parts,
-    'care' | 'entry' | 'file' | 'join'
-  >),
+  ...((await load(
+    language,
+    new Set(['phone', 'glossary', 'desk', 'places', 'paper', 'talk']),
+  )) as Omit<Parts, Screens>),
 });
 
 /** Fetches what the language will need, before it is known that it is the one. */
@@ -129,6 +135,8 @@ export const careWords = (): CareWords => spoken('care');
 export const entryWords = (): EntryWords => spoken('entry');
 /** What a code makes of a device. */
 export const joinWords = (): JoinWords => spoken('join');
+/** What testers, leads and specialists ask and answer each other. */
+export const talkWords = (): TalkWords => spoken('talk');
 /** The desk's words. */
 export const d = (): DeskWords => spoken('desk');
 /** The words of the desk's places, by place. */

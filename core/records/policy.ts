@@ -105,6 +105,20 @@ export const mayWrite = (
   }
 };
 
+/**
+ * Whether a record goes when this member takes everything back: what they wrote, and of a tester what the group noted
+ * of them and what leads wrote to them.
+ */
+export const isToTakeBack = (
+  { member, role }: Caller,
+  { id, kind, author, body }: Pick<Revision, 'id' | 'kind' | 'author' | 'body'>,
+): boolean => {
+  if (!isKind(kind)) return false;
+  if (author === member && (kindsOfTesters.has(kind) || kindsOfSpecialists.has(kind))) return true;
+  if (role !== 'tester' || !kindsToTakeBack.has(kind)) return false;
+  return kind === 'tester' ? id === member : body?.['tester'] === member;
+};
+
 /** Who receives a revision besides its author and the leads; a deletion goes where the record went. */
 export const audienceOfRevision = (revision: Revision, held: HeldRecord | null): string => {
   const { kind, id, body } = revision;

@@ -4,7 +4,15 @@
  */
 import { stemmer } from 'stemmer';
 import { fold } from './fold.ts';
-import { hitsIn, searchable, wantedIn, type Hit } from './search.ts';
+import {
+  hitsIn,
+  joinedHits,
+  searchable,
+  wantedIn,
+  withTwin,
+  type Hit,
+  type Wanted,
+} from './search.ts';
 
 /** A change as far as its words go. */
 export interface ToldChange {
@@ -39,13 +47,24 @@ const plainEnglish =
     .split(/\s+/);
 const plainStems: ReadonlySet<string> = new Set(plainEnglish.map((word) => stemmer(word)));
 
-const plainChinese: ReadonlySet<string> = new Set(
-  `这双 那双 样鞋 鞋子 这个 那个 什么 怎么 哪里 哪个 哪只 是否 还是 还有 没有 现在 之前 之后 以后 以前 今天 昨天 一次 几次
-  跑步 跑完 公里 千米 毫米 分钟 时候 左脚 右脚 左侧 右侧 双脚 脚趾 脚踝 后跟 前掌 足弓 脚背 脚跟 足跟 感觉 舒服 疼痛 摩擦 磨脚
-  压迫 打滑 水泡 紧绷 问题 试穿 测试 轮次 你们 我们 他们 可以 需要 一点 有点 比较 同样`
-    .trim()
-    .split(/\s+/),
-);
+const plainChinese = `这双 那双 样鞋 鞋子 这个 那个 什么 怎么 怎样 哪里 哪个 哪只 哪边 是否 还是 还有 还会 没有 有没 现在 之前 之后 以后 以前
+  今天 昨天 一次 几次 每次 跑步 跑完 开始 公里 千米 毫米 厘米 公斤 分钟 小时 时候 左脚 右脚 左侧 右侧 左边 右边 两侧 双脚 内侧 外侧
+  大脚趾 小脚趾 大趾 小趾 脚趾 脚踝 踝骨 后跟 脚后跟 前掌 前脚掌 足弓 脚背 脚面 脚跟 足跟 脚底 跟腱 感觉 舒服 不舒服 疼痛 还疼
+  摩擦 磨脚 压迫 压脚 打滑 水泡 紧绷 发麻 问题 地方 原因 情况 位置 试穿 测试 轮次 你们 我们 他们 可以 需要 一点 有点 比较 同样 一样
+  明显 觉得 袜子 处理 部分 其他 左右 上面 下面 里面 外面`;
+
+/** Signs of grammar: two that stand beside each other across them are no word. */
+const GRAMMAR = /[的了吗呢吧是不在和与或就也都还很太再这那你我它其把被从到向往由为]/u;
+
+/** Each two neighbouring signs: the platform cuts 眼片 and its like into single signs. */
+const chinesePairs = (text: string): readonly string[] =>
+  [...fold(text).text.matchAll(/\p{Script=Han}+/gu)].flatMap(([run]) => {
+    const signs = [...run];
+    return signs.slice(1).map((sign, at) => `${signs[at] ?? ''}${sign}`);
+  });
+
+const isTellingPair = (pair: string): boolean =>
+  !GRAMMAR.test(pair) && !plainChinese.includes(pair);
 
 /** Says by itself that something is not as it was. */
 const saysChange =
@@ -54,10 +73,11 @@ const saysChange =
 /** Figures say nothing without their thing: "after 3 km" is not "3 mm lower". */
 const isFigure = (word: string): boolean => /^\p{Nd}+$/u.test(word);
 
-const isTelling = ({ kind, word, stem }: { kind: string; word: string; stem: string }): boolean =>
-  kind === 'latin'
-    ? word.length > 2 && !isFigure(word) && !plainStems.has(stem)
-    : word.length > 1 && !plainChinese.has(word);
+const isTelling = (word: string, stem: string): boolean =>
+  word.length > 2 && !isFigure(word) && !plainStems.has(stem);
+
+/** Two signs as they are looked for, with the English word of the same thing. */
+const asChinese = (pair: string): Wanted => withTwin({ kind: 'chinese', stem: pair, word: pair });
 
 /** What a change says, the ids of its part and line as words. */
 const textOf = ({ what, part, structured }: ToldChange): string =>
@@ -78,10 +98,12 @@ export const revealsChange = (
     ...new Set(hits.map(([from, to]) => question.slice(from, to))),
   ];
   const byChange = changes.flatMap((change, at): readonly Revealed[] => {
-    const telling = wantedIn(textOf(change)).filter(([own]) => own !== undefined && isTelling(own));
-    const hits = telling
-      .flatMap((wanted) => hitsIn(text, [wanted]) ?? [])
-      .toSorted((a, b) => a[0] - b[0]);
+    const told = textOf(change);
+    const latin = wantedIn(told).filter(
+      ([own]) => own?.kind === 'latin' && isTelling(own.word, own.stem),
+    );
+    const pairs = chinesePairs(told).filter(isTellingPair).map(asChinese);
+    const hits = joinedHits([...latin, ...pairs].flatMap((one) => hitsIn(text, [one]) ?? []));
     return hits.length === 0 ? [] : [{ change: at, words: said(hits), hits }];
   });
   const folded = fold(question);

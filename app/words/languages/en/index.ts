@@ -7,5 +7,6 @@ export { file } from './file.ts';
 export { care } from './care.ts';
 export { entry } from './entry.ts';
 export { join } from './join.ts';
+export { talk } from './talk.ts';
 export { desk } from './desk/index.ts';
 export { terminal } from './terminal.ts';
