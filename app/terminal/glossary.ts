@@ -23,7 +23,7 @@ const termsOfTalk = ({ lines, moves, otherUnits, sides, proposalAnswers }: TalkW
 export const glossaryPage = (): string => {
   const glossaries = languages.map((id) => {
     const { glossary, talk } = languageFile(id);
-    return { ...glossary, ...termsOfTalk(talk) } as unknown as Tree;
+    return { ...glossary, ...termsOfTalk(talk) };
   });
   const groups = Object.keys(glossaries[0] ?? {});
   const header = ['Id', ...languages.map((id) => languageFile(id).about.name)];

@@ -59,10 +59,10 @@ describe.each(languages)('in %s', (id) => {
       clauses: (parts) => desk.joined.clauses(parts),
     };
     const say = (change: StructuredChange) => changeInWords(change, speaker);
-    const collar = {
-      ...{ part: 'upper-pattern', line: 'collar', side: 'lateral', foot: 'left' },
-      direction: 'lower',
-    } as const;
+    const collar: StructuredChange = {
+      ...({ part: 'upper-pattern', line: 'collar', side: 'lateral' } as const),
+      ...({ foot: 'left', direction: 'lower' } as const),
+    };
     const foam = { part: 'midsole-foam', direction: 'less' } as const;
     const said = [
       say({ ...collar, by: { amount: 2, unit: 'mm' } }),
