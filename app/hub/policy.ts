@@ -7,3 +7,6 @@ export const mayPull = ({ role }: Caller, scope: Scope): boolean =>
 
 /** What only a lead may do: invite, list and revoke the devices of others, read the audit. */
 export const mayManage = ({ role }: Caller): boolean => role === 'lead';
+
+/** Who may have a closed phone woken: only testers are ever told something that cannot wait. */
+export const mayBeWoken = ({ role }: Caller): boolean => role === 'tester';

@@ -7,6 +7,8 @@ import { sendOwnLog } from '../parts/send-file.ts';
 import { session, store, useStored } from '../parts/state.ts';
 import { BACKUP_DAYS_SETTING } from '../store/index.ts';
 import { languages, nameOfLanguage, t } from '../words/index.ts';
+import { NoticeSettings } from './notices/notice-settings.tsx';
+import { turnNoticesOff } from './notices/subscription.ts';
 import { OwnDevices } from './own-devices.tsx';
 
 const set = (change: Partial<Settings>) => void changeSettings(store, change);
@@ -17,6 +19,7 @@ const takeBackAll = async (): Promise<boolean> => {
   if (!caller) return false;
   for (const head of await store.heads())
     if (isToTakeBack(caller, head) && !(await store.eraseForGood(head.id)).ok) return false;
+  await turnNoticesOff(store).catch((error: unknown) => console.error(error));
   return true;
 };
 
@@ -111,6 +114,7 @@ export const SettingsScreen = () => {
         value={trackTimes}
         onChange={(value) => set({ trackTimes: value })}
       />
+      <NoticeSettings />
       <section class="sheet">
         <h2>{words.settings.storage}</h2>
         <p>{(asked ?? persisted) ? words.settings.persisted : words.settings.notPersisted}</p>
@@ -123,7 +127,13 @@ export const SettingsScreen = () => {
         )}
         <h3>{words.settings.install}</h3>
         <p class="soft">{words.settings.installHint}</p>
+        <a class="button" href="/install">
+          {words.settings.installHow}
+        </a>
       </section>
+      <a class="button" href="/unsent">
+        {words.settings.unsent}
+      </a>
       <a class="button" href="/file">
         {words.settings.file}
       </a>

@@ -105,19 +105,10 @@ export const WordsOfTesters = ({ report, languages, cells }: CellsProps) => {
 export const Curves = (props: SheetProps) => {
   const { report, languages, trade } = props;
   const own = report.curves.filter(({ kind }) => tradeData(trade).wear.includes(kind));
-  const foam = own[0]?.foam ?? null;
   if (own.length === 0) return null;
   return (
     <section>
       <Heading languages={languages} of={({ paper }) => paper.sheet.curves} />
-      {foam !== null && trade === 'foam' && (
-        <p class="soft">
-          <Say
-            in={languages}
-            of={({ paper, speaker }) => paper.sheet.foam(speaker.glossary.foams[foam])}
-          />
-        </p>
-      )}
       <div class="curves">
         {own.map((look) => (
           <PaperCurve

@@ -8,6 +8,7 @@ import { Findings } from './findings-part.tsx';
 import { rowName } from './row-words.ts';
 import { ArrivalTable, Damages, LayersTable, PairTable } from './sheet-bench.tsx';
 import { ComfortTable, ComplaintTable, Curves, WordsOfTesters } from './sheet-parts.tsx';
+import { SoleLines } from './sole-line.tsx';
 import { Say, type Spoken } from './spoken.tsx';
 
 /** What was felt that usually points to the trade, most runs first. */
@@ -65,6 +66,7 @@ export const Sheet = (props: SheetProps) => {
         <Map {...props} cells={cells} />
         <WordsOfTesters {...props} cells={cells} />
       </div>
+      <SoleLines {...props} />
       <Curves {...props} />
       <ComfortTable {...props} />
       <ArrivalTable {...props} />

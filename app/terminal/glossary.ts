@@ -21,9 +21,9 @@ const termsOfTalk = ({ lines, moves, otherUnits, sides, proposalAnswers }: TalkW
 
 /** The page as Markdown: one table a group of terms, one column a language. */
 export const glossaryPage = (): string => {
-  const glossaries = languages.map((id) => {
+  const glossaries = languages.map((id): Readonly<Record<string, Tree>> => {
     const { glossary, talk } = languageFile(id);
-    return { ...glossary, ...termsOfTalk(talk) };
+    return { ...(glossary as unknown as Record<string, Tree>), ...termsOfTalk(talk) };
   });
   const groups = Object.keys(glossaries[0] ?? {});
   const header = ['Id', ...languages.map((id) => languageFile(id).about.name)];

@@ -12,6 +12,8 @@ import type {
   Glossary,
   JoinWords,
   LanguageName,
+  OwnWords,
+  NoticeWords,
   PaperWords,
   PhoneWords,
   PlaceWords,
@@ -26,10 +28,15 @@ interface Parts {
   readonly entry: EntryWords;
   readonly join: JoinWords;
   readonly talk: TalkWords;
+  readonly own: OwnWords;
+  readonly notices: NoticeWords;
   readonly desk: DeskWords;
   readonly places: PlaceWords;
   readonly paper: PaperWords;
 }
+
+/** What no document is written with. */
+type PhoneOnly = 'care' | 'entry' | 'file' | 'join' | 'own' | 'notices';
 
 /** A folder's name, such as `en`. */
 export type Language = string;
@@ -57,6 +64,10 @@ const loaders: {
   entry: byLanguage(import.meta.glob<EntryWords>('./languages/*/entry.ts', { import: 'entry' })),
   join: byLanguage(import.meta.glob<JoinWords>('./languages/*/join.ts', { import: 'join' })),
   talk: byLanguage(import.meta.glob<TalkWords>('./languages/*/talk.ts', { import: 'talk' })),
+  own: byLanguage(import.meta.glob<OwnWords>('./languages/*/own.ts', { import: 'own' })),
+  notices: byLanguage(
+    import.meta.glob<NoticeWords>('./languages/*/notices.ts', { import: 'notices' }),
+  ),
   desk: byLanguage(import.meta.glob<DeskWords>('./languages/*/desk/index.ts', { import: 'desk' })),
   places: byLanguage(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'places' })),
   paper: byLanguage(import.meta.glob<PaperWords>('./report/*/index.ts', { import: 'paper' })),
@@ -87,18 +98,15 @@ export const speak = async (language: Language): Promise<void> => {
   current.value = { language, words };
 };
 
-/** Parts that single screens say, and no document. */
-type Screens = 'care' | 'entry' | 'file' | 'join';
-
 /** The words of any language, for a document that is not written in the page's own. */
 export const wordsOf = async (
   language: Language,
-): Promise<Omit<Parts, Screens> & { readonly about: LanguageName }> => ({
+): Promise<Omit<Parts, PhoneOnly> & { readonly about: LanguageName }> => ({
   about: nameOf(language),
   ...((await load(
     language,
     new Set(['phone', 'glossary', 'desk', 'places', 'paper', 'talk']),
-  )) as Omit<Parts, Screens>),
+  )) as Omit<Parts, PhoneOnly>),
 });
 
 /** Fetches what the language will need, before it is known that it is the one. */
@@ -137,6 +145,10 @@ export const entryWords = (): EntryWords => spoken('entry');
 export const joinWords = (): JoinWords => spoken('join');
 /** What testers, leads and specialists ask and answer each other. */
 export const talkWords = (): TalkWords => spoken('talk');
+/** What a tester reads about their own pair and runs. */
+export const ownWords = (): OwnWords => spoken('own');
+/** Notices on a closed phone, and reminders. */
+export const noticeWords = (): NoticeWords => spoken('notices');
 /** The desk's words. */
 export const d = (): DeskWords => spoken('desk');
 /** The words of the desk's places, by place. */

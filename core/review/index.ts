@@ -13,6 +13,7 @@ export * from './wear-look.ts';
 export * from './verdict.ts';
 export { influences, type Influence, type RoundInfluence } from './influence.ts';
 export { overviewOf, type NextStep, type Overview } from './overview.ts';
+export { isReady, nextStep, startOf, startSteps, type Start, type StartStep } from './start.ts';
 export * from './felt.ts';
 export * from './compare-rounds.ts';
 export * from './summary.ts';

@@ -115,7 +115,7 @@ const runsOutside = ({ standing: { waiting, decided } }: Pick<ProjectLog, 'stand
  * Testers of whom nothing came yet: no run, no answer. Whether they joined is known to the hub alone. Those who have
  * pairs of other projects only are theirs to ask about; a log without some pairs lacks what was logged of them.
  */
-const unheardOf = ({ id, records, without, standing }: ProjectLog): RecordId[] => {
+export const unheardOf = ({ id, records, without, standing }: ProjectLog): RecordId[] => {
   if (without !== null) return [];
   const heard = new Set([
     ...(['run', 'ranking', 'damage-report', 'acknowledgement'] as const).flatMap((kind) =>

@@ -4,7 +4,7 @@
  */
 import { countZones, type ZoneCount } from '../complaints/index.ts';
 import type { ComplaintKind } from '../foot/index.ts';
-import type { Finding, Foot, RecordId } from '../records/index.ts';
+import type { Finding, Foot, RecordId, Round } from '../records/index.ts';
 import type { Callout } from './callouts.ts';
 import { lookAtChanges, type ChangesLook } from './changes-look.ts';
 import { isProven } from './closer-look.ts';
@@ -58,6 +58,8 @@ export interface RoundReport extends RoundLook {
   readonly comfort: readonly AttributeLook[];
   /** What testers wrote of its runs, the latest first. */
   readonly said: readonly SaidOfRun[];
+  /** What its sole is made of, as far as it is noted. */
+  readonly sole: Pick<Round, 'foam' | 'midsole' | 'outsole'>;
   /** Its pairs, the one with most kilometres first. */
   readonly lines: readonly PairLine[];
   /** Arrival readings of the round's pairs that are on the blueprint. */
@@ -186,6 +188,7 @@ const reportOf = (
       return own.length > 0 ? [{ attribute, rounds: own }] : [];
     }),
     said: saidOfRuns(pairs),
+    sole: soleOf(log, roundId),
     lines: pairLines(pairs),
     deviations: pairs.flatMap(({ deviations }) => deviations),
     damages: review.damages.filter(({ pair }) => own.has(pair)),
@@ -201,6 +204,15 @@ const reportOf = (
         .length,
     },
     leftOut: review.leftOut.length,
+  };
+};
+
+const soleOf = ({ rounds }: ProjectLog, round: RecordId): RoundReport['sole'] => {
+  const body = rounds.find(({ revision }) => revision.id === round)?.body;
+  return {
+    ...(body?.foam !== undefined && { foam: body.foam }),
+    ...(body?.midsole !== undefined && { midsole: body.midsole }),
+    ...(body?.outsole !== undefined && { outsole: body.outsole }),
   };
 };
 

@@ -19,8 +19,8 @@ test('many pairs and testers go in at once, and nothing is lost where a line is 
   const pairs = round.locator('p').filter({ hasText: /\d+ pairs:/ });
   await expect(pairs).toHaveText(/^8 pairs: 360 EU 41.5\b/);
   await round.getByRole('button', { name: 'Add several pairs' }).click();
-  await round.getByRole('textbox', { name: 'Size, EU' }).fill('42');
-  await round.getByLabel('How many').fill('12');
+  await round.getByRole('textbox', { name: 'Sizes, EU' }).fill('41-42');
+  await round.getByLabel('Pairs of each size').fill('6');
   await round.getByRole('button', { name: 'Draw codes' }).click();
   await expect(round.getByText('12 pairs will be added.')).toBeVisible();
   const list = round.getByLabel('Pairs, a line each');

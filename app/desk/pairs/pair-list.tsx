@@ -46,7 +46,8 @@ const columnsOf = (): readonly SortColumn<PairColumn>[] =>
 const sumOf = (rows: readonly PairRow[], of: (row: PairRow) => number): number =>
   rows.reduce((sum, row) => sum + of(row), 0);
 
-export const PairList = (props: TabProps) => {
+/** @param props.isAdding the place was opened to add pairs */
+export const PairList = (props: TabProps & { readonly isAdding: boolean }) => {
   const { records, review } = props;
   const words = p().pairs;
   const { id } = review.project;
@@ -75,14 +76,20 @@ export const PairList = (props: TabProps) => {
     <>
       <PlaceHead
         headline={words.headline(headline, say)}
-        sub={words.sub(
-          new Set(out.map(({ holder }) => holder)).size,
-          review.rounds.length,
-          sumOf(rows, ({ runs }) => runs),
-          roundDistance(metres(sumOf(rows, ({ totalM }) => totalM))),
-        )}
+        {...(rows.length > 0 && {
+          sub: words.sub(
+            new Set(out.map(({ holder }) => holder)).size,
+            review.rounds.length,
+            sumOf(rows, ({ runs }) => runs),
+            roundDistance(metres(sumOf(rows, ({ totalM }) => totalM))),
+          ),
+        })}
       />
-      <PairActions {...props} />
+      {/* Where there is no pair yet there is nothing else to do here. */}
+      <PairActions
+        {...props}
+        isAdding={props.isAdding || (review.rounds.length > 0 && rows.length === 0)}
+      />
       {rows.length > 0 && (
         <>
           <div class="people-tools no-print">

@@ -6,7 +6,7 @@ import { showToast } from '../../parts/controls/toast.tsx';
 import { toLocalMinute } from '../../parts/instant.ts';
 import { store } from '../../parts/state.ts';
 import { d, p } from '../../words/index.ts';
-import { readReturn } from '../../drafts/hand-out.ts';
+import { readReturn, type ReadReturn } from '../../drafts/hand-out.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { DateTimeField, SmallForm } from '../parts/form-parts.tsx';
 
@@ -48,14 +48,18 @@ export const TakeBackForm = (
   const [back, setBack] = useState<string | null>(null);
   const ids = new Set(rows.map(({ handOut }) => handOut));
   const out = records['hand-out'].filter(({ revision }) => ids.has(revision.id));
+  /** Saving was tried: from then on the field says what is wrong with it. */
+  const [tried, setTried] = useState(false);
+  const readNow = () => readReturn(back, out, Date.now());
+  const inWords = (read: Exclude<ReadReturn, { ok: true }>): string => {
+    if (read.why === 'before-from') return words.beforeOut(read.pairs.map(names.code).join(', '));
+    return read.why === 'not-yet' ? words.inFuture : words.backMissing;
+  };
+  const wrong = readNow();
   const save = async () => {
-    const read = readReturn(back, out, Date.now());
-    if (!read.ok)
-      return read.why === 'before-from'
-        ? words.beforeOut(read.pairs.map(names.code).join(', '))
-        : read.why === 'not-yet'
-          ? words.inFuture
-          : words.backMissing;
+    setTried(true);
+    const read = readNow();
+    if (!read.ok) return '';
     const trouble = await saveHandOuts(read.returned, out, words.tookBack(out.length));
     if (trouble === null) done();
     return trouble;
@@ -81,6 +85,7 @@ export const TakeBackForm = (
           hint={words.backHint}
           value={back ?? toLocalMinute(Date.now())}
           onInput={setBack}
+          error={tried && !wrong.ok ? inWords(wrong) : undefined}
         />
         <p class="soft small">{out.map(({ body }) => names.code(body.pair)).join(', ')}</p>
       </SmallForm>

@@ -41,14 +41,12 @@ const EditDates = (
   const { records, of, close } = props;
   const words = p().pairs.hands;
   const [draft, setDraft] = useState(() => draftOfHandOut(of.body));
-  const [wrong, setWrong] = useState<HandOutTrouble | null>(null);
-  const change = (part: Partial<typeof draft>) => {
-    setDraft((now) => ({ ...now, ...part }));
-    setWrong(null);
-  };
+  /** Saving was tried: from then on each field says what is wrong with it. */
+  const [tried, setTried] = useState(false);
+  const change = (part: Partial<typeof draft>) => setDraft((now) => ({ ...now, ...part }));
+  const read = readHandOutDraft(draft, of, records['hand-out'], Date.now());
   const save = async () => {
-    const read = readHandOutDraft(draft, of, records['hand-out'], Date.now());
-    setWrong(read.ok ? null : read);
+    setTried(true);
     if (!read.ok) return '';
     const trouble = await saveHandOuts(
       [{ id: of.revision.id, body: read.body }],
@@ -58,12 +56,15 @@ const EditDates = (
     if (trouble === null) close();
     return trouble;
   };
-  const field = (name: 'from' | 'until') => ({
-    label: words[name],
-    value: draft[name],
-    onInput: (typed: string) => change({ [name]: typed }),
-    error: wrong?.field === name ? troubleInWords(wrong) : undefined,
-  });
+  const field = (name: 'from' | 'until') => {
+    const wrong = tried && !read.ok ? read.troubles.find((one) => one.field === name) : undefined;
+    return {
+      label: words[name],
+      value: draft[name],
+      onInput: (typed: string) => change({ [name]: typed }),
+      error: wrong && troubleInWords(wrong),
+    };
+  };
   return (
     <SmallForm save={save}>
       <div class="field-row">

@@ -2,12 +2,13 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Devices, RecordId, RecordOf } from '../../../core/records/index.ts';
 import { byCode } from '../../../core/review/index.ts';
-import { Button, Notice } from '../../parts/controls/controls.tsx';
+import { Button, LinkButton, Notice } from '../../parts/controls/controls.tsx';
 import { formatDateTime } from '../../parts/format.ts';
 import { session, store } from '../../parts/state.ts';
 import { p, t } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
+import { linksOf } from '../frame/route.ts';
 import { inviteAddress } from '../parts/invite-card.tsx';
 import { SquareCode } from '../parts/square-code.tsx';
 import { crumbsOfPlan } from './slips-page.tsx';
@@ -56,7 +57,19 @@ export const InvitesPage = (props: TabProps) => {
   const [busy, setBusy] = useState(false);
   const [failed, setFailed] = useState<string | null>(null);
   const crumbs = crumbsOfPlan(props, words.name);
-  if (!session.value?.hub) return <PlaceHead crumbs={crumbs} headline={words.noHub} />;
+  if (!session.value?.hub)
+    return (
+      <>
+        <PlaceHead crumbs={crumbs} headline={words.noHub} sub={words.noHubHow} />
+        <div class="row">
+          <LinkButton kind="main" href={linksOf(props.review.project.id).place('testers')}>
+            {words.toTesters}
+          </LinkButton>
+        </div>
+      </>
+    );
+  if (records.tester.length === 0)
+    return <PlaceHead crumbs={crumbs} headline={words.nobody} sub={words.nobodyHow} />;
   if (joined === 'offline') return <PlaceHead crumbs={crumbs} headline={words.offline} />;
   if (joined === null) return <p class="soft">{t().loading}</p>;
   const missing = records.tester

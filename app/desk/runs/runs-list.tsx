@@ -60,7 +60,9 @@ export const RunsList = (props: PlaceProps) => {
         headline={words.headline(runsHeadline({ review }), sayOf(props))}
         sub={
           <>
-            {words.sub(shown.all, size.runs, roundDistance(size.distanceM), size.testers)}{' '}
+            {shown.all === 0
+              ? words.howTheyCome
+              : words.sub(shown.all, size.runs, roundDistance(size.distanceM), size.testers)}{' '}
             <a class="no-print" href={linksOf(review.project.id).place('tables')}>
               {p().tables.title}
             </a>
@@ -68,23 +70,28 @@ export const RunsList = (props: PlaceProps) => {
         }
       />
       <ToAsk {...props} />
-      <section class="runs-all" aria-label={words.all}>
-        <Narrow {...props} query={query} change={change} />
-        <p class="soft small" role="status">
-          {words.found(shown.found, shown.all)}
-        </p>
-        {shown.rows.length === 0 ? (
-          <p>{words.noneFound}</p>
-        ) : (
-          <RunsTable {...props} rows={shown.rows} query={query} sortBy={sortBy} />
-        )}
-        {left > 0 && (
-          <Button kind="quiet" onClick={() => setQuery((now) => ({ ...now, most: 2 * now.most }))}>
-            {words.more(Math.min(left, query.most))}
-          </Button>
-        )}
-        {left > 0 && <p class="only-print">{d().notPrinted(left)}</p>}
-      </section>
+      {shown.all > 0 && (
+        <section class="runs-all" aria-label={words.all}>
+          <Narrow {...props} query={query} change={change} />
+          <p class="soft small" role="status">
+            {words.found(shown.found, shown.all)}
+          </p>
+          {shown.rows.length === 0 ? (
+            <p>{words.noneFound}</p>
+          ) : (
+            <RunsTable {...props} rows={shown.rows} query={query} sortBy={sortBy} />
+          )}
+          {left > 0 && (
+            <Button
+              kind="quiet"
+              onClick={() => setQuery((now) => ({ ...now, most: 2 * now.most }))}
+            >
+              {words.more(Math.min(left, query.most))}
+            </Button>
+          )}
+          {left > 0 && <p class="only-print">{d().notPrinted(left)}</p>}
+        </section>
+      )}
     </>
   );
 };

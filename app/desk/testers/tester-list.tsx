@@ -42,14 +42,17 @@ const columnsOf = (): readonly SortColumn<TesterColumn>[] =>
     ...(toTheRight.has(column) && { right: true as const }),
   }));
 
-const Actions = (props: TabProps) => {
+/** The place was opened to add testers. */
+type Props = TabProps & { readonly isAdding: boolean };
+
+const Actions = (props: Props) => {
   const words = d().testers;
-  const [act, setAct] = useState<'add' | 'addSeveral' | null>(null);
+  const [act, setAct] = useState<'add' | 'addSeveral' | null>(props.isAdding ? 'addSeveral' : null);
   const close = () => setAct(null);
   const taken = codesBut(props.records, null);
   if (act !== null)
     return (
-      <OpenForm label={words[act]} close={close}>
+      <OpenForm label={words[act]} close={close} takesFocus={props.isAdding}>
         {act === 'add' ? (
           <TesterFields taken={taken} close={close} />
         ) : (
@@ -108,7 +111,7 @@ const Filters = (props: {
   );
 };
 
-export const TesterList = (props: TabProps) => {
+export const TesterList = (props: Props) => {
   const { records, review } = props;
   const words = p().testers;
   const { id } = review.project;
@@ -136,16 +139,19 @@ export const TesterList = (props: TabProps) => {
     <>
       <PlaceHead
         headline={words.headline(headline, sayOf(props))}
-        sub={words.sub(
-          rows.length,
-          rows.filter(({ pairs }) => pairs.length > 0).length,
-          rows.filter(({ runs }) => runs > 0).length,
-          sum(({ runs }) => runs),
-          roundDistance(metres(sum(({ distanceM }) => distanceM))),
-        )}
+        {...(rows.length > 0 && {
+          sub: words.sub(
+            rows.length,
+            rows.filter(({ pairs }) => pairs.length > 0).length,
+            rows.filter(({ runs }) => runs > 0).length,
+            sum(({ runs }) => runs),
+            roundDistance(metres(sum(({ distanceM }) => distanceM))),
+          ),
+        })}
       />
       {invite && <InviteCard {...invite} />}
-      <Actions {...props} />
+      {/* Where there is nobody yet there is nothing else to do here. */}
+      <Actions {...props} isAdding={props.isAdding || rows.length === 0} />
       {rows.length > 0 && (
         <>
           <div class="people-tools no-print">

@@ -7,6 +7,7 @@ import { LinkButton } from '../../parts/controls/controls.tsx';
 import { formatDate } from '../../parts/format.ts';
 import { p, t, terms } from '../../words/index.ts';
 import { BenchFile } from '../bench/bench-file.tsx';
+import { ShopTables } from '../bench/shop-tables.tsx';
 import { useWork, type PlaceProps, type TabProps } from '../desk-state.ts';
 import { SelectField } from '../parts/form-parts.tsx';
 import { PlaceHead } from '../frame/place.tsx';
@@ -213,7 +214,8 @@ export const ChecksPage = (props: PlaceProps) => {
         actions={<LinkButton href={links.place('wear', 'checks', 'new')}>{words.write}</LinkButton>}
       />
       {checks.length > 0 && <Checks records={records} review={review} checks={checks} />}
-      <div class="no-print">
+      <div class="forms-row no-print">
+        <ShopTables records={records} review={review} />
         <BenchFile records={records} review={review} />
       </div>
     </>

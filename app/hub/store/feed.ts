@@ -29,6 +29,7 @@ import { NO_QUOTA, useQuota, type Quota } from './quota.ts';
 import { insertRevisions } from './insert-revisions.ts';
 import type { Tables } from './schema.ts';
 import { sha256 } from './sha256.ts';
+import { dropWaking, noteWakeUps } from './waking.ts';
 
 type Verdict = PushAnswer['verdicts'][number];
 
@@ -149,7 +150,8 @@ export type PushOutcome =
 
 /**
  * Adds revisions to a group's feed in one transaction and gives a verdict on each. It has committed
- * when it resolves: what it calls stored is on the disk.
+ * when it resolves: what it calls stored is on the disk, and with it whom it is to wake.
+ * @param nowMs milliseconds since 1970; null: nobody is woken
  */
 export const pushRevisions = async (
   db: HubDatabase,
@@ -157,6 +159,7 @@ export const pushRevisions = async (
   caller: Caller,
   values: readonly unknown[],
   quota: Quota = NO_QUOTA,
+  nowMs: number | null = null,
 ): Promise<PushOutcome> => {
   const read = values.map(readRevision);
   const ids = new Set<string>();
@@ -192,7 +195,12 @@ export const pushRevisions = async (
       .set({ last_seq: cursor.seq, last_chain: cursor.chain })
       .where('group_id', '=', group)
       .execute();
-    for (const { id, erased } of rows) if (erased === 1) await takeBack(tx, group, id);
+    for (const { id, kind, erased } of rows) {
+      if (erased !== 1) continue;
+      await takeBack(tx, group, id);
+      if (kind === 'tester') await dropWaking(tx, group, id);
+    }
+    if (nowMs !== null) await noteWakeUps(tx, group, rows, nowMs);
     return { what: 'done', verdicts };
   });
   if (read.some((one) => 'revision' in one && one.revision.erased)) await emptyLog(db);

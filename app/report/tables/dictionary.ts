@@ -2,7 +2,14 @@
  * What does each column of the tables mean, in which unit, between which ends, and what do its words stand for? Made of
  * the columns themselves, the ranges of the records and the glossary, so that it says what the tables say.
  */
-import { measures, rangeOf, ranges, unitsOf, type Range } from '../../../core/records/index.ts';
+import {
+  hardnessUnits,
+  measures,
+  rangeOf,
+  ranges,
+  unitsOf,
+  type Range,
+} from '../../../core/records/index.ts';
 import { columns as english, notSaid } from '../../words/say-columns/en.ts';
 import { columns as chinese, notSaid as notSaidInChinese } from '../../words/say-columns/zh.ts';
 import type { Glossary, TalkWords } from '../../words/types.ts';
@@ -99,6 +106,8 @@ const rangesByColumn: Readonly<Record<string, Range>> = {
   last_length_mm: ranges.lastLengthMm,
   width_per_step_mm: ranges.widthPerStepMm,
   girth_per_step_mm: ranges.girthPerStepMm,
+  midsole_hardness: ranges.hardness,
+  outsole_hardness: ranges.hardness,
   wanted_mm: ranges.wantedMm,
   change_amount: ranges.changeAmount,
   rested_h: ranges.restedH,
@@ -118,6 +127,10 @@ const rangesByColumn: Readonly<Record<string, Range>> = {
 
 type Terms = Readonly<Record<string, string | { readonly name: string }>>;
 
+/** The two scales that a compound's hardness is ordered in. */
+const hardnessScales = ({ units }: Glossary): Terms =>
+  Object.fromEntries(hardnessUnits.map((unit) => [unit, units[unit]]));
+
 /** The terms of the glossary that a column's words are; `table.column` before `column`. */
 const termsByColumn: Readonly<Record<string, (glossary: Glossary, talk: TalkWords) => Terms>> = {
   zone: ({ zones }) => zones,
@@ -135,6 +148,8 @@ const termsByColumn: Readonly<Record<string, (glossary: Glossary, talk: TalkWord
   stage: ({ stages }) => stages,
   measure: ({ measures: names }) => names,
   unit: ({ units }) => units,
+  midsole_hardness_unit: hardnessScales,
+  outsole_hardness_unit: hardnessScales,
   evidence: ({ evidence }) => evidence,
   foam: ({ foams }) => foams,
   outcome: ({ changeVerdicts }) => changeVerdicts,

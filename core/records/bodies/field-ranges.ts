@@ -60,6 +60,8 @@ export const restedH = from(0, 100_000, 'h');
 export const steps = from(0, 1_000_000);
 export const roundOrder = from(1, 1000);
 export const layers = from(0, 50);
+/** Points of a durometer's scale (ASTM D2240, ISO 48-4:2018). */
+export const hardness = from(0, 100);
 export const periods = from(1, 12);
 /** Periods counted from 0; a tester who drops out after the last takes part in all. */
 export const periodAt = from(0, 12);

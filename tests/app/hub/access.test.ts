@@ -1,5 +1,6 @@
 /** Who gets what from each endpoint: nobody, the revoked, a tester, a specialist, a lead; and bad requests. */
 import 'fake-indexeddb/auto';
+import { createECDH } from 'node:crypto';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { createHub } from '../../../app/hub/app.ts';
 import { pushRevisions } from '../../../app/hub/store/feed.ts';
@@ -179,6 +180,15 @@ beforeAll(async () => {
 });
 
 const sha = 'f'.repeat(64);
+const phone = createECDH('prime256v1');
+/** Where a push service would reach a phone. */
+const address = {
+  endpoint: 'https://push.example.net/send/1',
+  keys: {
+    p256dh: phone.generateKeys('base64url'),
+    auth: Buffer.alloc(16, 7).toString('base64url'),
+  },
+};
 /** For the lead's own device to outlive the table, `revoke` asks about somebody else's. */
 const endpoints: Readonly<
   Record<string, readonly (readonly [string, string, RequestInit, readonly number[]])[]>
@@ -237,6 +247,21 @@ const endpoints: Readonly<
       [401, 401, 403, 403, 403, 200, 404],
     ],
   ],
+  'GET /v1/wake': [['', 'wake', {}, [401, 401, 200, 200, 403, 403, 403]]],
+  'PUT /v1/wake': [
+    [
+      '',
+      'wake',
+      { method: 'PUT', body: JSON.stringify(address) },
+      [401, 401, 200, 200, 403, 403, 403],
+    ],
+    ['no address', 'wake', { method: 'PUT', body: '{}' }, [401, 401, 400, 400, 403, 403, 403]],
+  ],
+  'DELETE /v1/wake': [['', 'wake', { method: 'DELETE' }, [401, 401, 200, 200, 403, 403, 403]]],
+  'GET /v1/reach': [
+    ['', `reach?record=${idOf(70)}`, {}, [401, 401, 403, 403, 403, 200, 200]],
+    ['of nothing', 'reach?record=x', {}, [401, 401, 403, 403, 403, 400, 400]],
+  ],
   'GET /v1/attachment/:sha256': [
     ['nobody has', `attachment/${sha}`, {}, [401, 401, 404, 404, 404, 404, 404]],
     [
@@ -277,6 +302,17 @@ describe('each endpoint', () => {
   it.each(rows)('%s', async (_, path, init, statuses) => {
     for (const [at, caller] of callers.entries())
       expect((await call(path, tokens[caller], init)).status, caller).toBe(statuses[at]);
+  });
+
+  it('says to a lead nothing of who could be woken in another group', async () => {
+    const put = { method: 'PUT', body: JSON.stringify(address) };
+    expect((await call('wake', tokens.tester, put)).status).toBe(200);
+    const on = async (caller: Caller) =>
+      ((await (await call(`reach?record=${idOf(70)}`, tokens[caller])).json()) as { on: string[] })
+        .on;
+    expect(await on('lead')).toEqual([tester]);
+    expect(await on('leadOfOtherGroup')).toEqual([]);
+    await call('wake', tokens.tester, { method: 'DELETE' });
   });
 
   it('lists to a tester their own devices only', async () => {

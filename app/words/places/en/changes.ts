@@ -21,7 +21,7 @@ export const changes = {
     const names = (some: readonly Parameters<ChangesSay['moved']>[0][]) => say.upper(list(some));
     switch (h.case) {
       case 'one-round':
-        return 'Comparing takes two rounds. There is one at most.';
+        return 'Comparing takes two rounds. There are not two yet.';
       case 'nobody-ran':
         return `Nobody has run in ${say.round(h.round)} yet: nothing to compare.`;
       case 'mixed':
@@ -109,7 +109,7 @@ export const changes = {
     yes: 'Yes, as measured.',
     partly: 'Partly.',
     no: 'No, as measured.',
-    'not-asked': 'The change itself was not measured; this was:',
+    'not-asked': 'Not known yet: nobody measured what was changed.',
     'not-measured': 'Not measured on new pairs.',
   },
   noChanges: 'No change is noted for this round.',

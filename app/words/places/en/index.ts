@@ -8,6 +8,7 @@ import { runs } from './runs.ts';
 import { sheet } from './sheet.ts';
 import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
+import { start } from './start.ts';
 import { tables } from './tables.ts';
 import { testers } from './testers.ts';
 import { verdict } from './verdict.ts';
@@ -26,6 +27,7 @@ export const places = {
   sheet,
   shoe,
   shoes,
+  start,
   tables,
   testers,
   verdict,

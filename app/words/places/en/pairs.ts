@@ -21,6 +21,8 @@ const named = (ids: readonly Parameters<Say['pair']>[0][], say: Say): string =>
 export const pairs = {
   headline: (h: PairsHeadline, say: Say): string => {
     switch (h.case) {
+      case 'no-round':
+        return 'No round yet, so no pair. Add the first round.';
       case 'none':
         return 'No pair yet. Add the first ones.';
       case 'stop-held':
@@ -28,7 +30,9 @@ export const pairs = {
       case 'stopped':
         return `${h.out} of ${h.of} pairs are out. Do not run: ${named(h.pairs, say)}.`;
       case 'all-in':
-        return `All ${pairCount(h.of)} are in. Hand out the next ones.`;
+        return h.of === 1
+          ? `The one pair is in. ${h.worn ? 'Hand it out again.' : 'Hand it out.'}`
+          : `All ${pairCount(h.of)} are in. ${h.worn ? 'Hand out the next ones.' : 'Nobody has run yet.'}`;
       case 'not-run':
         return `${h.out} of ${pairCount(h.of)} are out. Nobody has run yet.`;
       case 'farthest':

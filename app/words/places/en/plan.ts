@@ -124,6 +124,7 @@ export const plan = {
   slips: {
     title: (n: number) => `${count(n, 'slip', 'slips')} to print, one for each pair.`,
     none: 'No pair goes out any more: there is no slip to print.',
+    noPlan: 'No plan yet, so no slip to print.',
     name: 'Slips',
     sub: 'Cut along the lines and put each slip into its box. A slip does not tell the round.',
     day: 'Which day',
@@ -140,13 +141,18 @@ export const plan = {
       n === 0
         ? 'Every tester has joined.'
         : `${testerCount(n)} ${n === 1 ? 'has' : 'have'} not joined yet.`,
+    nobody: 'No tester yet, so nobody to invite.',
+    nobodyHow: 'Add the testers first.',
     name: 'Invites',
     sub: 'Each code is good once. Making new codes leaves older ones good until they expire.',
     make: (n: number) => `Make ${count(n, 'code', 'codes')}`,
     making: (done: number, of: number) => `${done} of ${of} codes …`,
     print: 'Print the invites',
     failed: (who: string) => `The hub gave no code for ${who}. Try again.`,
-    noHub: 'There is no hub: send each tester a hand-out file from the list of testers.',
+    noHub: 'There is no hub: testers come in by hand-out files.',
+    noHubHow:
+      'Each tester’s file is in the list of testers. Send it; opened on the phone, it lets them in.',
+    toTesters: 'To the hand-out files',
     offline: 'The hub does not answer. Without it nobody can be invited.',
     joins: (group: string, tester: string) =>
       `The phone that scans this joins ${group} as tester ${tester}.`,

@@ -36,6 +36,7 @@ export const runs = {
         return `${count(h.runs, 'run', 'runs')}. Nothing waits for you.`;
     }
   },
+  howTheyCome: 'Testers log on their phones. Runs of a spreadsheet come in as a table.',
   sub: (all: number, counted: number, distance: string, testers: number) =>
     all === counted
       ? `${count(all, 'run', 'runs')} by ${count(testers, 'tester', 'testers')}, ${distance}.`

@@ -186,7 +186,29 @@ export const wear = {
     wait: 'Decide',
   },
 
-  newCheck: { headline: 'Write a check down', crumb: 'New' },
+  newCheck: {
+    headline: 'Write a check down',
+    noPair: 'No pair yet, so nothing to measure.',
+    crumb: 'New',
+  },
+
+  shop: {
+    crumb: 'For the shop',
+    headline: (round: string, lines: number, pairs: number) =>
+      `${count(lines, 'place', 'places')} to measure on ${count(pairs, 'pair', 'pairs')} of ${round}.`,
+    noPairs: (round: string) => `${round} has no pairs yet: there is nothing to measure.`,
+    noLines: (round: string) => `${round} has no dimensions yet: there is nothing to measure.`,
+    sub: 'One landscape page of A4 for every eight pairs. The shop writes on it; you type it in, or read its table in as CSV.',
+    print: 'Print the table',
+    title: (shoe: string, round: string, pairs: string) => `${shoe}, ${round}: pairs ${pairs}`,
+    by: 'Measured by',
+    room: 'Room, °C',
+    rested: 'Hours since the last run',
+    place: 'Measure and site',
+    allowed: 'Allowed',
+    day: 'Day and km on the pair',
+    notes: 'Notes',
+  },
 
   gaugesPlace: {
     headline: (h: GaugesHeadline, list: (names: readonly string[]) => string): string => {

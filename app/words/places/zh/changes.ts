@@ -92,7 +92,7 @@ export const changes: PlaceWords['changes'] = {
     yes: '到位，实测证实。',
     partly: '部分到位。',
     no: '未到位，实测证实。',
-    'not-asked': '改动本身没有测量；测量过的有：',
+    'not-asked': '还不知道：没有人测量改动的地方。',
     'not-measured': '新样鞋没有测量。',
   },
   noChanges: '本轮没有记录任何改动。',

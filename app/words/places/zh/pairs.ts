@@ -9,6 +9,8 @@ const named = (ids: readonly Parameters<Say['pair']>[0][], say: Say): string =>
 export const pairs: PlaceWords['pairs'] = {
   headline: (h, say) => {
     switch (h.case) {
+      case 'no-round':
+        return '还没有轮次，也就没有样鞋。请先添加第一轮。';
       case 'none':
         return '还没有样鞋，请先添加。';
       case 'stop-held':
@@ -16,7 +18,9 @@ export const pairs: PlaceWords['pairs'] = {
       case 'stopped':
         return `${h.of} 双中有 ${h.out} 双在外。停穿：${named(h.pairs, say)}。`;
       case 'all-in':
-        return `${h.of} 双样鞋都在库，可以继续发放。`;
+        return h.worn
+          ? `${h.of} 双样鞋都在库，可以继续发放。`
+          : `${h.of} 双样鞋都在库，还没有人跑过。`;
       case 'not-run':
         return `${h.of} 双中有 ${h.out} 双在外，还没有人跑过。`;
       case 'farthest':

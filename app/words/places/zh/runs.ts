@@ -27,6 +27,7 @@ export const runs: PlaceWords['runs'] = {
         return `共 ${h.runs} 次跑步，没有待办事项。`;
     }
   },
+  howTheyCome: '试穿员在手机上记录；旧表格里的跑步可以导入。',
   sub: (all, counted, distance, testers) =>
     all === counted
       ? `${testers} 名试穿员，${all} 次跑步，共 ${distance}。`

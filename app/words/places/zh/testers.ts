@@ -18,7 +18,11 @@ export const testers: PlaceWords['testers'] = {
       case 'nobody-holds':
         return `样鞋都在库，${h.of} 名试穿员可以开始跑。`;
       case 'all-heard':
-        return `手中有鞋的 ${h.holders} 名试穿员一周内都跑过。`;
+        return `手中有鞋的 ${h.holders} 名试穿员都跑过，没有人久无消息。`;
+      case 'some-ran':
+        return `手中有鞋的 ${h.holders} 名试穿员中，${h.ran} 名跑过，没有人久无消息。`;
+      case 'nobody-ran':
+        return `${h.holders} 名试穿员手中有鞋，还没有人跑过。`;
     }
   },
   sub: (all, holders, ran, runs, distance) =>

@@ -164,7 +164,24 @@ export const wear: PlaceWords['wear'] = {
     wait: '去决定',
   },
 
-  newCheck: { headline: '记录一次测量', crumb: '新建' },
+  newCheck: { headline: '记录一次测量', noPair: '还没有样鞋可测量。', crumb: '新建' },
+
+  shop: {
+    crumb: '给车间的表格',
+    headline: (round, lines, pairs) => `${round}：${pairs} 双样鞋，每双测 ${lines} 处。`,
+    noPairs: (round) => `${round}还没有样鞋，没有可测量的。`,
+    noLines: (round) => `${round}还没有尺寸，没有可测量的。`,
+    sub: '每八双一页 A4 横向。车间写在纸上，由你录入，或把表格以 CSV 读入。',
+    print: '打印表格',
+    title: (shoe, round, pairs) => `${shoe}，${round}：样鞋 ${pairs}`,
+    by: '测量人',
+    room: '室温，°C',
+    rested: '距上次跑步的小时数',
+    place: '项目与部位',
+    allowed: '允许范围',
+    day: '日期与已跑公里数',
+    notes: '备注',
+  },
 
   gaugesPlace: {
     headline: (h, list) => {

@@ -314,7 +314,6 @@ export const paper = {
     damages: 'What came apart',
     damageLine: (pair: string, what: string, date: string) => `Pair ${pair}: ${what}, ${date}.`,
     newToNow: (from: string, to: string) => `${from} → ${to}`,
-    foam: (foam: string) => `Foam: ${foam}.`,
   },
   appendix: 'Appendix: figures and methods',
   /** Beside words that stay as they were written. */

@@ -277,7 +277,6 @@ export const paper: PaperWords = {
     damages: '损坏',
     damageLine: (pair, what, date) => `样鞋${apart(pair)}：${what}，${date}。`,
     newToNow: (from, to) => `${from} → ${to}`,
-    foam: (foam) => `发泡：${foam}。`,
   },
   appendix: '附录：数据与方法',
   asIn: (language) => (language === null ? '（原文）' : `（${language}原文）`),

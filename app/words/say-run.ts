@@ -1,14 +1,21 @@
 /** A field of a run in words, as the page of the run and its earlier versions say it. */
-import type { ComfortAttributeId } from '../../../core/foot/index.ts';
-import type { Complaint, Run, Surface } from '../../../core/records/index.ts';
-import type { RunField } from '../../../core/review/index.ts';
-import { formatDuration, fromCelsius } from '../../../core/units/index.ts';
-import { formatDateTime, formatDistance, formatNumber, formatPercent } from '../../parts/format.ts';
-import { settings } from '../../parts/settings.ts';
-import { d, p, t, terms } from '../../words/index.ts';
+import type { ComfortAttributeId } from '../../core/foot/index.ts';
+import type { Complaint, Run, Surface } from '../../core/records/index.ts';
+import type { RunField } from '../../core/review/index.ts';
+import { formatDuration, fromCelsius } from '../../core/units/index.ts';
+import { formatDateTime, formatDistance, formatNumber, formatPercent } from '../parts/format.ts';
+import { settings } from '../parts/settings.ts';
+import { d, p, t, terms } from './index.ts';
 
 const joined = (parts: readonly (string | null | undefined | false)[]): string =>
   d().joined.clauses(parts.flatMap((part) => (part ? [part] : [])));
+
+/** How strongly a complaint's zone is drawn: 0-10 as one of four levels; one that was not answered as a slight one. */
+export const complaintLevel = ({ severity = 3 }: Complaint): 1 | 2 | 3 | 4 =>
+  Math.min(4, Math.max(1, Math.ceil(severity / 2.5))) as 1 | 2 | 3 | 4;
+
+/** What a field of a run is called. */
+export const runFieldName = (field: RunField): string => p().runs.labels[field];
 
 /** "left, heel cup: rubbing, 4 of 10, from 6.0 km on, blister". */
 export const complaintInWords = (one: Complaint): string => {
