@@ -10,6 +10,3 @@ export const mayManage = ({ role }: Caller): boolean => role === 'lead';
 
 /** Who may have a closed phone woken: only testers are ever told something that cannot wait. */
 export const mayBeWoken = ({ role }: Caller): boolean => role === 'tester';
-
-/** Who may send photos, tracks and reports. */
-export const mayAttach = ({ role }: Caller): boolean => role !== 'specialist';

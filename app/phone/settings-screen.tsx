@@ -1,6 +1,6 @@
 /** How this device is spoken to, what it keeps, and taking everything back. */
 import { useState } from 'preact/hooks';
-import { kindsOfTesters } from '../../core/records/index.ts';
+import { isToTakeBack } from '../../core/records/index.ts';
 import { Button, Choice, Notice, Page } from '../parts/controls/controls.tsx';
 import { changeSettings, settings, type Settings } from '../parts/settings.ts';
 import { sendOwnLog } from '../parts/send-file.ts';
@@ -13,15 +13,12 @@ import { OwnDevices } from './own-devices.tsx';
 
 const set = (change: Partial<Settings>) => void changeSettings(store, change);
 
-/** Erases for good everything that this member wrote, and what the group noted of them. */
+/** Erases for good everything that this member wrote, what the group noted of them, and what leads wrote to them. */
 const takeBackAll = async (): Promise<boolean> => {
-  const me = session.value?.member;
+  const caller = session.value;
+  if (!caller) return false;
   for (const head of await store.heads())
-    if (
-      (head.author === me && (kindsOfTesters as ReadonlySet<string>).has(head.kind)) ||
-      (head.id === me && session.value?.role === 'tester')
-    )
-      if (!(await store.eraseForGood(head.id)).ok) return false;
+    if (isToTakeBack(caller, head) && !(await store.eraseForGood(head.id)).ok) return false;
   await turnNoticesOff(store).catch((error: unknown) => console.error(error));
   return true;
 };

@@ -155,6 +155,18 @@ export const recordWriter = (context: StoreContext): RecordWriter => {
 
   const headsOf = (kind: string) => withDatabase((db) => db.getAllFromIndex('heads', 'kind', kind));
 
+  /** The questions about a record with their answers: they would still tell what it said. */
+  const talkAbout = async (id: RecordId): Promise<readonly Revision[]> => {
+    const questions = (await headsOf('question')).filter(({ body }) => {
+      const about = body?.['about'] as { readonly record?: { readonly id?: unknown } } | undefined;
+      return about?.record?.id === id;
+    });
+    if (questions.length === 0) return [];
+    const asked = new Set<unknown>(questions.map((one) => one.id));
+    const answers = (await headsOf('answer')).filter(({ body }) => asked.has(body?.['question']));
+    return [...questions, ...answers];
+  };
+
   return {
     async save<K extends Kind>(kind: K, body: BodyOf<K>, id: RecordId = newId(context)) {
       const read = readBody(kind, body);
@@ -194,9 +206,9 @@ export const recordWriter = (context: StoreContext): RecordWriter => {
     eraseForGood: async (id) => {
       const photos = [...(await namedPhotos(id)).values()];
       const quotes = (await headsOf('quote')).filter(({ body }) => body?.['source'] === id);
-      return unit(
-        await write([id, ...photos, ...quotes.map((quote) => quote.id)].map(eraseForGood)),
-      );
+      const talk = await talkAbout(id);
+      const also = [...quotes, ...talk].map((one) => one.id);
+      return unit(await write([id, ...photos, ...also].map(eraseForGood)));
     },
   };
 };

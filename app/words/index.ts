@@ -17,6 +17,7 @@ import type {
   PaperWords,
   PhoneWords,
   PlaceWords,
+  TalkWords,
 } from './types.ts';
 
 interface Parts {
@@ -26,6 +27,7 @@ interface Parts {
   readonly care: CareWords;
   readonly entry: EntryWords;
   readonly join: JoinWords;
+  readonly talk: TalkWords;
   readonly own: OwnWords;
   readonly notices: NoticeWords;
   readonly desk: DeskWords;
@@ -61,6 +63,7 @@ const loaders: {
   care: byLanguage(import.meta.glob<CareWords>('./languages/*/care.ts', { import: 'care' })),
   entry: byLanguage(import.meta.glob<EntryWords>('./languages/*/entry.ts', { import: 'entry' })),
   join: byLanguage(import.meta.glob<JoinWords>('./languages/*/join.ts', { import: 'join' })),
+  talk: byLanguage(import.meta.glob<TalkWords>('./languages/*/talk.ts', { import: 'talk' })),
   own: byLanguage(import.meta.glob<OwnWords>('./languages/*/own.ts', { import: 'own' })),
   notices: byLanguage(
     import.meta.glob<NoticeWords>('./languages/*/notices.ts', { import: 'notices' }),
@@ -100,10 +103,10 @@ export const wordsOf = async (
   language: Language,
 ): Promise<Omit<Parts, PhoneOnly> & { readonly about: LanguageName }> => ({
   about: nameOf(language),
-  ...((await load(language, new Set(['phone', 'glossary', 'desk', 'places', 'paper']))) as Omit<
-    Parts,
-    PhoneOnly
-  >),
+  ...((await load(
+    language,
+    new Set(['phone', 'glossary', 'desk', 'places', 'paper', 'talk']),
+  )) as Omit<Parts, PhoneOnly>),
 });
 
 /** Fetches what the language will need, before it is known that it is the one. */
@@ -140,6 +143,8 @@ export const careWords = (): CareWords => spoken('care');
 export const entryWords = (): EntryWords => spoken('entry');
 /** What a code makes of a device. */
 export const joinWords = (): JoinWords => spoken('join');
+/** What testers, leads and specialists ask and answer each other. */
+export const talkWords = (): TalkWords => spoken('talk');
 /** What a tester reads about their own pair and runs. */
 export const ownWords = (): OwnWords => spoken('own');
 /** Notices on a closed phone, and reminders. */

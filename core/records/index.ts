@@ -26,6 +26,8 @@ export * from './bodies/project.ts';
 export * from './bodies/wearing.ts';
 export type { Evidence, EvidenceFigures } from './bodies/evidence.ts';
 export * from './bodies/making.ts';
+export * from './bodies/structured-change.ts';
+export * from './bodies/talking.ts';
 export * from './bodies/panel.ts';
 export * from './bundle.ts';
 export * from './bundle-file.ts';

@@ -4,3 +4,4 @@ export { mentionsIn } from './dictionary.ts';
 export { fold } from './fold.ts';
 export { textFinder, type Hit } from './search.ts';
 export * from './word-list.ts';
+export * from './reveals.ts';

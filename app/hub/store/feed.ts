@@ -8,6 +8,7 @@ import {
   mayWrite,
   nextChain,
   parseRevisionJson,
+  recordNamedIn,
   recordShownIn,
   SCHEMA_VERSION,
   SHA256_PATTERN,
@@ -164,7 +165,7 @@ export const pushRevisions = async (
   const ids = new Set<string>();
   for (const one of read) {
     if ('verdict' in one) continue;
-    const about = recordShownIn(one.revision);
+    const about = recordNamedIn(one.revision);
     ids.add(one.revision.id);
     if (about !== null) ids.add(about);
   }
@@ -215,12 +216,12 @@ const judge = (held: Group, caller: Caller, revision: Revision): Verdict => {
   const seq = held.known.get(revision.hash);
   if (seq !== undefined) return { verdict: 'known', seq };
   const head = held.heads.get(revision.id) ?? null;
-  const named = recordShownIn(revision);
+  const named = recordNamedIn(revision);
   const about = named === null ? null : (held.heads.get(named) ?? null);
   if (!mayWrite(caller, revision, head, about)) return refused('not-allowed');
   if (head?.erased && !revision.erased) return refused('erased');
   // Nor a photo of a record that was taken back, whichever device still had it to send.
-  if (about?.erased) return refused('erased');
+  if (about?.erased && recordShownIn(revision) !== null) return refused('erased');
   return { verdict: 'stored' };
 };
 
@@ -329,6 +330,8 @@ export const pullRevisions = async (
                   .where('audience', '=', EVERYONE)
                   .where('kind', '=', 'project')
                   .execute(),
+                // Their own sketches: a receipt is what was sent seen again.
+                await after().where('author', '=', member).execute(),
                 // Whoever was sent a quote hears that its source was taken back.
                 await after()
                   .where('erased', '=', 1)

@@ -7,6 +7,7 @@ import {
   type Review,
 } from '../../../core/review/index.ts';
 import { km, tableOf, type Table } from './table.ts';
+import { changeColumns } from './talking.ts';
 import type { Names } from './written.ts';
 
 /** The brief in one row; its limits stand in the verdicts. */
@@ -38,6 +39,7 @@ export const roundChangesTable = ({ rounds }: ProjectLog): Table =>
       what: ({ change }) => change.what,
       zone: ({ change }) => change.mends?.zone,
       kind: ({ change }) => change.mends?.kind,
+      ...changeColumns(({ change }) => change.structured),
     },
   );
 

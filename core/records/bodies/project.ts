@@ -26,6 +26,7 @@ import {
   wordsField,
 } from './common.ts';
 import * as ranges from './field-ranges.ts';
+import { structuredChangeSchema } from './structured-change.ts';
 
 /** A limit of the brief: beyond it a pair has failed. */
 export const limitSchema = z.looseObject({
@@ -87,6 +88,11 @@ const changeSchema = z.looseObject({
   mends: z.optional(
     z.looseObject({ kind: z.enum(complaintKinds), zone: z.optional(z.enum(zoneCodes)) }),
   ),
+  /** The same so that it can be measured; absent: said in words alone. */
+  structured: z.optional(structuredChangeSchema),
+  /** The finding that asked for it, and the proposal that was accepted. */
+  finding: z.optional(idField),
+  proposal: z.optional(idField),
 });
 
 /** A dimension of the blueprint: nominal value with its tolerance as deviations from it. */
