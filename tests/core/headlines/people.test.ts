@@ -203,7 +203,7 @@ describe('a pair’s page says first', () => {
       'that nobody was asked',
       look({ asked: 0, holder: null }),
       'Pair 963, 412 of 600 km. Nobody was asked what they felt.',
-      '样鞋 963 已跑 412 km，要求 600 km。还没有问过脚感。',
+      '样鞋 963 已跑 412 km，要求 600 km。还没有问过脚部不适。',
     ],
     [
       'that its tester has not run yet',
@@ -411,7 +411,7 @@ describe('a tester’s page says first', () => {
       testerLook({ asked: 0 }),
       'nothing',
       'T04 ran 9 times and never said what they felt.',
-      'T04 跑了 9 次，从未说过脚感。',
+      'T04 跑了 9 次，从未回答过脚部不适。',
     ],
   ];
   it.each(cases)('%s', (_, of, claims, english, chinese) => {

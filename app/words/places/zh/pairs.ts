@@ -117,7 +117,7 @@ export const pairs: PlaceWords['pairs'] = {
         case 'quiet':
           return `样鞋 ${pair} ${gone(h)}。${h.asked} 次跑步中没有反复出现的不适。`;
         case 'not-asked':
-          return `样鞋 ${pair} ${gone(h)}。还没有问过脚感。`;
+          return `样鞋 ${pair} ${gone(h)}。还没有问过脚部不适。`;
         case 'not-run':
           return h.holder === null
             ? `还没有人穿样鞋 ${pair} 跑过。`

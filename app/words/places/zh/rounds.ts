@@ -61,7 +61,7 @@ export const brief: PlaceWords['brief'] = {
   anyFeet: '未说明',
   limits: '须守住的限值',
   noLimits: '尚未设定',
-  forTesters: '写给试穿者',
+  forTesters: '写给试穿员',
   everySite: '所有位置',
   bounds: { 'at-least': '不低于', 'at-most': '不高于' },
   ofNew: (percent) => `同一双新鞋时的 ${percent}`,

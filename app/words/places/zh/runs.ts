@@ -66,7 +66,7 @@ export const runs: PlaceWords['runs'] = {
       case 'nothing':
         return `${who} 在 ${day} 的跑步没有不适。`;
       case 'not-asked':
-        return `${who} 在 ${day} 没有回答脚感。`;
+        return `${who} 在 ${day} 没有回答脚部不适。`;
     }
   },
   all: '全部跑步',
@@ -140,7 +140,7 @@ export const runs: PlaceWords['runs'] = {
   usually: '平时',
   attribute: '项目',
   noComfort: '没有打舒适度。',
-  feet: '脚感',
+  feet: '脚部不适',
   nothingBothered: '没有不适',
   feetSays: (n) => `脚上的位置：${n} 处不适`,
   severity: (n) => `${n} 分（满分 10 分）`,
@@ -157,7 +157,7 @@ export const runs: PlaceWords['runs'] = {
     temperatureC: '气温',
     sock: '袜子',
     comfort: '舒适度',
-    feet: '脚感',
+    feet: '脚部不适',
     pain: '疼痛',
     words: '留言',
     photos: '照片',
@@ -226,7 +226,7 @@ export const runs: PlaceWords['runs'] = {
     temperature: (unit) => `气温（${unit}）`,
     sock: '袜子',
     comfort: '舒适度；空白为未回答',
-    feet: '脚感',
+    feet: '脚部不适',
     feetAnswers: { unasked: '未回答', nothing: '没有不适', something: '有不适' },
     foot: '脚',
     zone: '位置',

@@ -14,7 +14,7 @@ export const search: PlaceWords['search'] = {
     testers: '试穿员',
     rounds: '轮次',
     findings: '问题项',
-    remarks: '试穿者的话',
+    remarks: '试穿员的话',
     runs: '跑步记录',
     checks: '测量记录',
   },

@@ -83,7 +83,7 @@ export const testers: PlaceWords['testers'] = {
             ? `${who} 跑了 ${h.asked} 次，没有任何不适。`
             : `${who} 跑了 ${h.asked} 次，没有反复出现的不适。`;
         case 'not-asked':
-          return `${who} 跑了 ${h.runs} 次，从未说过脚感。`;
+          return `${who} 跑了 ${h.runs} 次，从未回答过脚部不适。`;
       }
     },
     sub: (runs, distance, list, last) =>

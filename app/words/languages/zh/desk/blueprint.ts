@@ -87,7 +87,7 @@ export const blueprint: DeskWords['blueprint'] = {
     'back-height': '后帮高',
     'collar-height-medial': '鞋口高度（内侧）',
     'collar-height-lateral': '鞋口高度（外侧）',
-    'heel-cup-width': '后跟杯宽',
+    'heel-cup-width': '后套宽',
     'toe-cap-length': '前套长度',
     'vamp-length': '前帮长度',
     'eyestay-length': '鞋眼片长度',

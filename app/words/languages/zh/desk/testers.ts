@@ -24,10 +24,10 @@ export const testers: DeskWords['testers'] = {
   invite: '邀请',
   file: '发鞋文件',
   joins: {
-    tester: (group, code) => `扫码或输入代码的手机，将以试穿员 ${code} 的身份加入 ${group}。`,
-    lead: (group) => `扫码或输入代码的设备，将以负责人的身份加入 ${group}，可查看和修改一切。`,
+    tester: (group, code) => `扫码或输入邀请码的手机，将以试穿员 ${code} 的身份加入 ${group}。`,
+    lead: (group) => `扫码或输入邀请码的设备，将以负责人的身份加入 ${group}，可查看和修改一切。`,
     specialist: (group) =>
-      `扫码或输入代码的设备，将以专员的身份加入 ${group}，只能阅读问题单和报告。`,
+      `扫码或输入邀请码的设备，将以专员的身份加入 ${group}，只能阅读问题单和报告。`,
   },
   localOnly: '此地址只能在本机打开。要让手机连接，请用 --lan 启动服务器，或置于网页服务器之后。',
   validUntil: (date) => `只可用一次，有效至 ${date}。`,
