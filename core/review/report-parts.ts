@@ -1,6 +1,6 @@
 /** What does the report of a round say beside its counts: what testers wrote, and each pair's own row? */
 import type { ComplaintKind, ZoneCode } from '../foot/index.ts';
-import { mileageAt } from '../mileage/index.ts';
+import { mileageAt, mileageBefore } from '../mileage/index.ts';
 import type { Foot, Measure, MeasureUnit, RecordId } from '../records/index.ts';
 import { groupBy } from '../statistics/index.ts';
 import { metres, type Metres, type Millimetres } from '../units/index.ts';
@@ -50,7 +50,7 @@ export interface PairLine {
 export const saidOfRuns = (pairs: readonly LoggedPair[]): readonly SaidOfRun[] =>
   pairs
     .flatMap(({ id, curve, runs }) =>
-      runs.flatMap(({ id: run, tester, startMs, endMs, run: body }): SaidOfRun[] => {
+      runs.flatMap(({ id: run, tester, startMs, run: body }): SaidOfRun[] => {
         const text = body.words?.trim() ?? '';
         const complaints = body.feet?.answer === 'complaints' ? body.feet.complaints : [];
         return text === ''
@@ -58,7 +58,7 @@ export const saidOfRuns = (pairs: readonly LoggedPair[]): readonly SaidOfRun[] =
           : [
               {
                 ...{ run, tester, text, pair: id, atMs: startMs },
-                pairM: mileageAt(curve, endMs),
+                pairM: mileageBefore(curve, startMs),
                 felt: complaints.map(({ zone, kind, foot }) => ({ zone, kind, foot })),
               },
             ];

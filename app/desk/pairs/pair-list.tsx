@@ -21,15 +21,13 @@ import {
   filteredPairs,
   pairColumns,
   pairKey,
+  rowsAtFirst,
   type PairColumn,
   type PairFilter,
 } from './pair-order.ts';
 import { PairTable } from './pair-table.tsx';
 import { Notices } from './stop-use.tsx';
 import { TakeBackForm } from './take-back.tsx';
-
-/** Longer lists are folded. */
-export const FIRST_ROWS = 12;
 
 const toTheRight: ReadonlySet<PairColumn> = new Set(['runs', 'complaints', 'checks']);
 /** What one looks for in a column: the farthest, the latest, but the first code. */
@@ -60,6 +58,7 @@ export const PairList = (props: TabProps) => {
   const names = namesIn(review, records);
   const say = sayOf(props);
   const { rows, headline } = list;
+  const before = sumOf(rows, ({ carriedInM }) => carriedInM);
   const out = rows.filter(({ holder }) => holder !== null);
   const testerNames = new Map(
     records.tester.map(({ revision, body }) => [revision.id, [body.code, body.name ?? '']]),
@@ -69,6 +68,7 @@ export const PairList = (props: TabProps) => {
     ...(holder === null ? [] : (testerNames.get(holder) ?? [])),
   ]);
   const sorted = sortedBy(found, order, (row, column) => pairKey(row, column, names.tester));
+  const first = rowsAtFirst(sorted);
   // A pair that came back in the meantime is chosen no more.
   const taken = out.filter(({ pair }) => chosen.has(pair));
   return (
@@ -79,7 +79,8 @@ export const PairList = (props: TabProps) => {
           new Set(out.map(({ holder }) => holder)).size,
           review.rounds.length,
           sumOf(rows, ({ runs }) => runs),
-          roundDistance(metres(sumOf(rows, ({ totalM }) => totalM))),
+          roundDistance(metres(sumOf(rows, ({ totalM, carriedInM }) => totalM - carriedInM))),
+          before > 0 ? roundDistance(metres(before)) : null,
         )}
       />
       <PairActions {...props} />
@@ -97,7 +98,7 @@ export const PairList = (props: TabProps) => {
           ) : (
             <PairTable
               {...props}
-              rows={isOpen ? sorted : sorted.slice(0, FIRST_ROWS)}
+              rows={isOpen ? sorted : sorted.slice(0, first)}
               columns={columnsOf()}
               order={order}
               onOrder={setOrder}
@@ -105,9 +106,9 @@ export const PairList = (props: TabProps) => {
               onChosen={setChosen}
             />
           )}
-          {sorted.length > FIRST_ROWS && (
+          {sorted.length > first && (
             <button type="button" class="fold-all no-print" onClick={() => setOpen(!isOpen)}>
-              {isOpen ? words.showFirst(FIRST_ROWS) : words.showAll(sorted.length)}
+              {isOpen ? words.showFirst(first) : words.showAll(sorted.length)}
             </button>
           )}
         </>

@@ -64,7 +64,7 @@ export const verdict = {
     `${felt}: ${runs} of ${askedRuns} runs, ${testers} of ${askedTesters} testers`,
   painRecurs: 'Pain recurs',
   nothingRecurs: (runs: number, testers: number) =>
-    `nothing recurs in ${count(runs, 'run', 'runs')} of ${count(testers, 'tester', 'testers')}`,
+    `nothing clearly recurs in ${count(runs, 'run', 'runs')} of ${count(testers, 'tester', 'testers')}`,
   nobodyAsked: 'nobody was asked yet',
   grows: (felt: string) => `grows: ${felt}`,
   noRise: (there: number, brief: string) =>

@@ -50,7 +50,7 @@ export const words = {
   on: 'Said on',
   tester: 'Tester',
   pair: 'Pair',
-  distance: (unit: string) => `On the pair, ${unit}`,
+  distance: (unit: string) => `On the pair before, ${unit}`,
   from: 'from',
   to: 'to',
   photo: 'with a photo',

@@ -55,7 +55,7 @@ export const verdict: PlaceWords['verdict'] = {
   recurs: (felt, runs, askedRuns, testers, askedTesters) =>
     `${felt}：${askedRuns} 次中 ${runs} 次，${askedTesters} 名试穿员中 ${testers} 名`,
   painRecurs: '疼痛反复出现',
-  nothingRecurs: (runs, testers) => `${testers} 名试穿员 ${runs} 次跑步，没有反复出现的问题`,
+  nothingRecurs: (runs, testers) => `${testers} 名试穿员 ${runs} 次跑步，没有已证实反复出现的问题`,
   nobodyAsked: '还没有人回答过',
   grows: (felt) => `随里程增多：${felt}`,
   noRise: (there, brief) => (there === 0 ? `未见增多；${brief} 时还没有人回答` : '未见增多'),
