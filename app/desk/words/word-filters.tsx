@@ -13,6 +13,7 @@ import { Button } from '../../parts/controls/controls.tsx';
 import { settings } from '../../parts/settings.ts';
 import { p, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
+import { DistanceBars } from './distance-bars.tsx';
 import type { WordFilters } from './words-address.ts';
 
 /** A search waits until the fingers rest so long, ms. */
@@ -82,7 +83,7 @@ interface FilterProps extends TabProps {
   readonly change: (part: Partial<WordFilters>) => void;
 }
 
-const Distance = ({ filters, change }: FilterProps) => {
+const Distance = ({ filters, change, found }: FilterProps) => {
   const words = p().words;
   const unit = settings.value.distance;
   const written = (distance: WordFilters['fromM']) =>
@@ -110,6 +111,7 @@ const Distance = ({ filters, change }: FilterProps) => {
   return (
     <fieldset class="word-distance">
       <legend class="soft small">{words.distance(unit)}</legend>
+      <DistanceBars stretches={found.stretches} filters={filters} change={change} />
       {field(words.from, from, setFrom)}
       {field(words.to, to, setTo)}
     </fieldset>

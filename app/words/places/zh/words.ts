@@ -7,7 +7,7 @@ const cut = (text: string) =>
   text.length > MOST_SEARCHED ? `${text.slice(0, MOST_SEARCHED)}……` : text;
 
 export const words: PlaceWords['words'] = {
-  title: '试穿者的话',
+  title: '试穿员的话',
   headline: (h) => {
     switch (h.case) {
       case 'none':
@@ -42,9 +42,10 @@ export const words: PlaceWords['words'] = {
   on: '写在哪里',
   tester: '试穿员',
   pair: '样鞋',
-  distance: (unit) => `样鞋里程（${unit}）`,
+  distance: (unit) => `跑前里程（${unit}）`,
   from: '从',
-  to: '到',
+  to: '不到',
+  stretch: (from, to, unit, n) => `${from} 至 ${to} ${unit}：${n} 条留言`,
   photo: '有照片',
   untapped: '可能提到没有点选的问题',
   marked: '已标记或已引用',
@@ -79,6 +80,8 @@ export const words: PlaceWords['words'] = {
   leftNow: '本机不再提示',
   more: (n) => `再显示 ${n} 条`,
   into: '引用到问题项',
+  quoteWhat: '引用哪一句',
+  wholeRemark: '全部',
   intoHelp: '先选择留言，再引用到这里。每条引文都保留它的跑步记录、样鞋和试穿员。',
   which: '问题项',
   newOne: '新建问题项',
@@ -90,7 +93,7 @@ export const words: PlaceWords['words'] = {
   allWords: '全部留言',
   ofZone: '关于这个部位的全部留言',
   ofPair: '关于这双样鞋的全部留言',
-  quotes: '试穿者怎么说',
+  quotes: '试穿员怎么说',
   noQuotes: '这里还没有引文。',
   findMore: '查找可引用的留言',
   states: {
