@@ -55,7 +55,7 @@ const loaders: {
   entry: byLanguage(import.meta.glob<EntryWords>('./languages/*/entry.ts', { import: 'entry' })),
   join: byLanguage(import.meta.glob<JoinWords>('./languages/*/join.ts', { import: 'join' })),
   desk: byLanguage(import.meta.glob<DeskWords>('./languages/*/desk/index.ts', { import: 'desk' })),
-  places: byLanguage(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'places' })),
+  places: byLanguage(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'shown' })),
   paper: byLanguage(import.meta.glob<PaperWords>('./report/*/index.ts', { import: 'paper' })),
 };
 

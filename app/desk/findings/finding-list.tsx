@@ -137,7 +137,7 @@ const Row = (props: TabProps & { readonly finding: RecordOf<'finding'> }) => {
       </td>
       <td data-head={words.carried}>
         {body.carriedBy === undefined ? (
-          <span class="soft">{words.noRound}</span>
+          <span class="soft">{words.noRound(body.state === 'closed')}</span>
         ) : (
           <a href={links.round(body.carriedBy)}>{round(body.carriedBy)}</a>
         )}

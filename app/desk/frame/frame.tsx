@@ -7,6 +7,7 @@ import { formatDate } from '../../parts/format.ts';
 import { d, p } from '../../words/index.ts';
 import { readInTolerance } from '../desk-state.ts';
 import { addressOf, tabOf, tabs, type Place } from './route.ts';
+import './shades.css';
 import './frame.css';
 import './place.css';
 import './stamp.css';

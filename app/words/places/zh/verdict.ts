@@ -92,6 +92,7 @@ export const verdict: PlaceWords['verdict'] = {
     'run-pairs': (need, have, at) =>
       need === null ? '损坏太多，已无法证实' : `需 ${need} 双跑到 ${at} 无损坏；已有 ${have} 双`,
     'ask-testers': (need, have) => `需 ${need} 名试穿员都无反映；目前 ${have} 名`,
+    'decide-by-reports': (need) => `按试穿员的反映决定；要证明需 ${need} 名试穿员`,
     'ask-at': (need, have, at) => `${at} 时询问 ${need} 双样鞋的试穿员；目前 ${have} 双`,
     'lift-or-keep': (ids, say) => `查看样鞋 ${say.list(ids.map(say.pair))}：解除或保留停穿`,
     change: '在新一轮中改动',
