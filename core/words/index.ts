@@ -3,5 +3,7 @@ export type { Mention } from './dictionary-types.ts';
 export { mentionsIn } from './dictionary.ts';
 export { isPartOf, sentencesOf } from './sentences.ts';
 export type { Stretches } from './stretches.ts';
-export type { Hit } from './search.ts';
+export { fold } from './fold.ts';
+export { textFinder, type Hit } from './search.ts';
 export * from './word-list.ts';
+export * from './reveals.ts';

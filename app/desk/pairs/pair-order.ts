@@ -1,7 +1,7 @@
 /** Which pairs are listed, and in which order? Pure. */
 import type { RecordId } from '../../../core/records/index.ts';
 import { mustNotRun, type PairRow } from '../../../core/review/index.ts';
-import { holdsText, type SortKey } from '../people/sorting.ts';
+import { holdsText, type SortKey } from '../list/sorting.ts';
 
 export const pairColumns = [
   'pair',
@@ -60,21 +60,9 @@ export const filteredPairs = (
       holdsText(texts(row), text),
   );
 
-const IN_ORDER = 3;
-
 /** Do not run first, then out of tolerance, then silent. */
 const urgencyOf = (row: PairRow): number =>
-  mustNotRun(row) ? 0 : row.outOfTolerance ? 1 : row.holderSilentDays !== null ? 2 : IN_ORDER;
-
-/** Longer lists are folded; never between pairs that somebody has, while those fit on a screen. */
-const FIRST_ROWS = 12;
-const MOST_FIRST_ROWS = 20;
-
-/** How many rows stand open at first. @param rows as they are listed */
-export const rowsAtFirst = (rows: readonly PairRow[]): number => {
-  const wanted = rows.findLastIndex((row) => row.holder !== null || urgencyOf(row) < IN_ORDER) + 1;
-  return wanted <= MOST_FIRST_ROWS ? Math.max(FIRST_ROWS, wanted) : FIRST_ROWS;
-};
+  mustNotRun(row) ? 0 : row.outOfTolerance ? 1 : row.holderSilentDays !== null ? 2 : 3;
 
 /** @param codeOf a tester's code */
 export const pairKey = (

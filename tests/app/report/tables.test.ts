@@ -159,7 +159,7 @@ describe('the tables of the demo', () => {
   });
 
   it('have a dictionary: a meaning in both languages for each column, and no meaning for none', () => {
-    const glossaries = { en: languageFile('en').glossary, zh: languageFile('zh').glossary };
+    const glossaries = { en: languageFile('en'), zh: languageFile('zh') };
     const entries = dictionaryOf(tables, glossaries);
     expect(entries).toHaveLength(tables.reduce((sum, { columns }) => sum + columns.length, 0));
     for (const { table, column, meaning } of entries) {

@@ -7,6 +7,9 @@ export const testers: DeskWords['testers'] = {
   list: '试穿员，每行一名',
   listHint:
     '代号、姓名、脚长 mm（左右不同时写 左/右）：T07 小艾 265/267。姓名和脚长可不写。可从表格粘贴。',
+  howMany: '几名',
+  giveCodes: '分配代号',
+  giveCodesHint: '为清单中的每个姓名分配代号，并补足所填的人数。',
   taken: '此代号已属于另一名试穿员。',
   wrongLength: '脚长应在 100 至 400 mm 之间；左右不同时写 左/右：265/267。',
   tooManyCells: '除代号、姓名和脚长外还有多余内容。左右脚长请写在一起：265/267。',
