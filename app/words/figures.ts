@@ -23,6 +23,22 @@ export const signed = (value: number, write: (size: number) => string): string =
   return /[1-9]/.test(size) ? `${value < 0 ? '−' : '+'}${size}` : size;
 };
 
+/** A drawn value with what may be off: "34 ± 0.5", or "34 −0.3/+0.5" where the sides differ. @param lower deviation, below nought */
+export const withTolerance = (
+  {
+    nominal,
+    lower,
+    upper,
+  }: { readonly nominal: number; readonly lower: number; readonly upper: number },
+  number: WriteNumber,
+): string => {
+  const write = (value: number) => signed(value, (size) => number(size, 2));
+  const [below, above] = [number(-lower, 2), number(upper, 2)];
+  return below === above
+    ? `${number(nominal, 2)}\u00a0±\u00a0${above}`
+    : `${number(nominal, 2)}\u00a0${write(lower)}/${write(upper)}`;
+};
+
 /** Name of a language by its tag, as readers of the locale say it; the tag itself where nobody knows it. */
 export const languageIn = (tag: string, locale: string): string => {
   try {

@@ -69,7 +69,7 @@ const loaders: {
     import.meta.glob<NoticeWords>('./languages/*/notices.ts', { import: 'notices' }),
   ),
   desk: byLanguage(import.meta.glob<DeskWords>('./languages/*/desk/index.ts', { import: 'desk' })),
-  places: byLanguage(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'places' })),
+  places: byLanguage(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'shown' })),
   paper: byLanguage(import.meta.glob<PaperWords>('./report/*/index.ts', { import: 'paper' })),
 };
 

@@ -18,3 +18,4 @@ export * from './damage.ts';
 export * from './runs.ts';
 export * from './words.ts';
 export * from './decision.ts';
+export * from './round-card.ts';

@@ -93,6 +93,13 @@ export const mileageCurve = (runs: readonly LoggedRun[], carriedInM: Metres): Mi
   return { endMs, totalM, carriedInM };
 };
 
+/**
+ * The distance by which a run, its answers and its words are placed on a pair: what the pair had on it as the run began.
+ * One figure for every sum, picture and list. A run without a duration ends as it begins, and is not before itself.
+ */
+export const mileageBefore = (curve: MileageCurve, startMs: number): Metres =>
+  mileageAt(curve, startMs - 1);
+
 /** Distance on the pair at an instant: every run that had ended by then. O(log n). */
 export const mileageAt = ({ endMs, totalM, carriedInM }: MileageCurve, ms: number): Metres => {
   let lo = 0;

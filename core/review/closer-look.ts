@@ -13,7 +13,7 @@ import {
   type TesterTraits,
   type Trend,
 } from '../complaints/index.ts';
-import { mileageAt, type LoggedRun } from '../mileage/index.ts';
+import { mileageBefore, type LoggedRun } from '../mileage/index.ts';
 import type { RecordId, Run, Surface } from '../records/index.ts';
 import { metres } from '../units/index.ts';
 import type { LoggedPair, ProjectLog } from './project-log.ts';
@@ -62,7 +62,7 @@ const observed = (
 /** The asked runs of some pairs, each with the distance on the pair when it began. */
 export const observedRuns = (pairs: readonly LoggedPair[]): ObservedRun[] =>
   pairs.flatMap(({ round, runs, curve }) =>
-    runs.flatMap((run) => observed(run, round, mileageAt(curve, run.startMs))),
+    runs.flatMap((run) => observed(run, round, mileageBefore(curve, run.startMs))),
   );
 
 /** What is known of the testers who wore these pairs; one with several pairs counts by the first of them. */

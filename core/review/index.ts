@@ -63,7 +63,7 @@ export {
   type GridShare,
   type VerdictGrid,
 } from './verdict-grid.ts';
-export { testersToShow, type NextVisit, type Settle } from './settle.ts';
+export { settleRate, testersToShow, type NextVisit, type Settle } from './settle.ts';
 export { expectedAt, type Expected } from './pace.ts';
 export { mustNotRun, pairRows, type PairRow } from './pair-rows.ts';
 export { lookAtPair, type PairLook } from './pair-look.ts';

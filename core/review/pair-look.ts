@@ -1,5 +1,5 @@
 /** What has one pair lived through? Everything on one axis: the distance on the pair. */
-import { mileageAt, type LoggedRun } from '../mileage/index.ts';
+import { mileageAt, mileageBefore, type LoggedRun } from '../mileage/index.ts';
 import type { DamageReport, RecordId } from '../records/index.ts';
 import { metres, type Metres, type Millimetres } from '../units/index.ts';
 import { byCode } from './by-code.ts';
@@ -14,8 +14,8 @@ export interface PairRun {
   readonly tester: RecordId;
   readonly atMs: number;
   readonly distanceM: Metres;
-  /** On the pair when the run had ended. */
-  readonly endM: Metres;
+  /** On the pair as the run began. */
+  readonly pairM: Metres;
   /** Overall comfort, 0 to 100; null: not answered. */
   readonly comfort: number | null;
   readonly isFirst: boolean;
@@ -95,7 +95,7 @@ const runsOf = ({ runs, curve }: LoggedPair): readonly PairRun[] =>
     tester: one.tester,
     atMs: one.startMs,
     distanceM: one.distanceM,
-    endM: mileageAt(curve, one.endMs),
+    pairM: mileageBefore(curve, one.startMs),
     comfort: overall(one),
     isFirst: one.run.firstImpression === true,
     complaints:
@@ -112,7 +112,7 @@ const usualOf = (log: ProjectLog, pair: LoggedPair, untilM: number): PairLook['u
   for (const other of log.pairs) {
     if (other.round !== pair.round || other.id === pair.id) continue;
     for (const one of runsOf(other)) {
-      const bin = sums[Math.floor((one.endM / untilM) * STRETCHES)];
+      const bin = sums[Math.floor((one.pairM / untilM) * STRETCHES)];
       if (!bin || one.comfort === null || one.isFirst) continue;
       bin.sum += one.comfort;
       bin.n++;

@@ -19,6 +19,8 @@ export interface PairRow {
   readonly sinceMs: number | null;
   readonly holderSilentDays: number | null;
   readonly totalM: Metres;
+  /** What of it the pair had on it before its first run. */
+  readonly carriedInM: Metres;
   readonly shareOfBrief: number;
   readonly runs: number;
   readonly lastRunMs: number | null;
@@ -67,6 +69,7 @@ export const pairRows = (
         sinceMs: held?.fromMs ?? null,
         holderSilentDays: pair.holderSilentDays,
         totalM: pair.totalM,
+        carriedInM: pair.carriedInM,
         shareOfBrief: pair.shareOfBrief,
         runs: pair.runs,
         lastRunMs: pair.lastRunMs,

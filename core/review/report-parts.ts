@@ -1,7 +1,7 @@
 /** What does the report of a round say beside its counts: what testers wrote, and each pair's own row? */
 import { onsetInRun, type CellName, type Onset } from '../complaints/index.ts';
 import type { ComplaintKind, ZoneCode } from '../foot/index.ts';
-import { mileageAt, pairMileage, type BySurface } from '../mileage/index.ts';
+import { mileageAt, mileageBefore, pairMileage, type BySurface } from '../mileage/index.ts';
 import type { Foot, Measure, MeasureUnit, RecordId } from '../records/index.ts';
 import { groupBy } from '../statistics/index.ts';
 import { metres, type Metres, type Millimetres } from '../units/index.ts';
@@ -63,7 +63,7 @@ export interface PairLine {
 export const saidOfRuns = (pairs: readonly LoggedPair[]): readonly SaidOfRun[] =>
   pairs
     .flatMap(({ id, curve, runs }) =>
-      runs.flatMap(({ id: run, tester, startMs, endMs, run: body }): SaidOfRun[] => {
+      runs.flatMap(({ id: run, tester, startMs, run: body }): SaidOfRun[] => {
         const complaints = body.feet?.answer === 'complaints' ? body.feet.complaints : [];
         const said = (words: string | undefined, about: typeof complaints): SaidOfRun[] => {
           const text = words?.trim() ?? '';
@@ -72,7 +72,7 @@ export const saidOfRuns = (pairs: readonly LoggedPair[]): readonly SaidOfRun[] =
             : [
                 {
                   ...{ run, tester, text, pair: id, atMs: startMs },
-                  pairM: mileageAt(curve, endMs),
+                  pairM: mileageBefore(curve, startMs),
                   felt: about.map(({ zone, kind, foot }) => ({ zone, kind, foot })),
                 },
               ];

@@ -10,7 +10,7 @@ import {
   type PainAnswer,
 } from '../complaints/index.ts';
 import type { ComplaintKind } from '../foot/index.ts';
-import { mileageAt, type LoggedRun } from '../mileage/index.ts';
+import { mileageBefore, type LoggedRun } from '../mileage/index.ts';
 import type { RecordOf } from '../records/index.ts';
 import { sizeOf } from './evidence-size.ts';
 import type { LoggedPair, ProjectLog } from './project-log.ts';
@@ -64,7 +64,7 @@ export const comfortAnswers = (pairs: readonly LoggedPair[]): ComfortAnswer[] =>
           tester,
           comfort: run.comfort,
           firstImpression: run.firstImpression === true,
-          pairM: mileageAt(curve, startMs),
+          pairM: mileageBefore(curve, startMs),
         });
     return answers;
   });

@@ -1,7 +1,7 @@
 /** One run, looked at beside the others of its tester in the same pair, whether or not it counts. */
 import { callsForCaution } from '../complaints/index.ts';
 import type { ComfortAttributeId } from '../foot/index.ts';
-import { loggedRun, mileageAt, type LoggedRun, type RunOddity } from '../mileage/index.ts';
+import { loggedRun, mileageBefore, type LoggedRun, type RunOddity } from '../mileage/index.ts';
 import type { RecordId, Run } from '../records/index.ts';
 import type { Metres } from '../units/index.ts';
 import type { ProjectLog } from './project-log.ts';
@@ -70,7 +70,7 @@ export const lookAtRun = (log: ProjectLog, id: RecordId): RunLook | null => {
     decided,
     round: pair?.round ?? null,
     // A run without a time ends as it begins, and is not before itself.
-    pairM: pair ? mileageAt(pair.curve, own.startMs - 1) : (0 as Metres),
+    pairM: pair ? mileageBefore(pair.curve, own.startMs) : (0 as Metres),
     nth: at < 0 ? null : at + 1,
     of: runs.length,
     before: neighbour(others.findLast((one) => isBefore(one, own))),

@@ -1,5 +1,5 @@
 /** What would settle a limit that is open, or fails? One thing to do for each, with the pair and when it is there. */
-import type { CellName } from '../complaints/index.ts';
+import type { AllowedRate, CellName } from '../complaints/index.ts';
 import { mileageAt } from '../mileage/index.ts';
 import type { RecordId } from '../records/index.ts';
 import { wilson } from '../statistics/index.ts';
@@ -43,6 +43,8 @@ export type Settle =
       readonly atM: Metres;
     }
   | { readonly by: 'ask-testers'; readonly need: number; readonly have: number }
+  /** More testers than any panel has would be needed: reports have to do. */
+  | { readonly by: 'decide-by-reports'; readonly need: number }
   | { readonly by: 'ask-at'; readonly need: number; readonly have: number; readonly atM: Metres }
   | { readonly by: 'lift-or-keep'; readonly pairs: readonly RecordId[] }
   | { readonly by: 'change'; readonly felt: readonly CellName[] };
@@ -56,6 +58,17 @@ export const testersToShow = (share: number): number => {
   for (let testers = 1; testers < MOST_TESTERS; testers++)
     if (wilson(0, testers).upper <= share) return testers;
   return MOST_TESTERS;
+};
+
+/** A wear test rarely has more testers. Judgement, no source. */
+const LARGEST_PANEL = 50;
+
+/** What shows that no complaint and no pain is more frequent than allowed, where none recurs. @param have testers asked */
+export const settleRate = ({ complaint, pain }: AllowedRate, have: number): Settle => {
+  const need = testersToShow(Math.min(complaint, pain));
+  return need <= LARGEST_PANEL
+    ? { by: 'ask-testers', need, have }
+    : { by: 'decide-by-reports', need };
 };
 
 /** Within so much of each other two checks are one visit to the bench. */
@@ -134,11 +147,7 @@ export const settleOf = (
     case 'allowed-rate':
       return fails
         ? { by: 'change', felt: item.cells }
-        : {
-            by: 'ask-testers',
-            need: testersToShow(Math.min(allowedRate.complaint, allowedRate.pain)),
-            have: item.askedTesters,
-          };
+        : settleRate(allowedRate, item.askedTesters);
     case 'complaints':
       return fails
         ? { by: 'change', felt: item.growing }

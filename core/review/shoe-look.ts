@@ -4,7 +4,7 @@
  */
 import { kindsOfComplaint, type ComplaintKind, type ZoneCode } from '../foot/index.ts';
 import type { EvidenceWord, WeighedCell } from '../complaints/index.ts';
-import { mileageAt } from '../mileage/index.ts';
+import { mileageBefore } from '../mileage/index.ts';
 import type { RecordId } from '../records/index.ts';
 import type { Metres } from '../units/index.ts';
 import { latestAsked, sideOf, type Reported, type Side } from './callouts.ts';
@@ -114,7 +114,7 @@ const firstReports = (log: ProjectLog): ReadonlyMap<string, FeltSince> => {
           tester,
           pair,
           atMs: startMs,
-          pairM: mileageAt(curve, startMs),
+          pairM: mileageBefore(curve, startMs),
         });
         first.set(keyOf(one), { startMs, since });
       }

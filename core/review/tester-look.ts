@@ -1,7 +1,7 @@
 /** What does one tester feel, and does anybody else? Their runs beside those of the others in the same rounds. */
 import { evidenceWords, type EvidenceWord } from '../complaints/index.ts';
 import type { ComfortAttributeId } from '../foot/index.ts';
-import { mileageAt, type LoggedRun } from '../mileage/index.ts';
+import { mileageBefore, type LoggedRun } from '../mileage/index.ts';
 import type { RecordId, Tester } from '../records/index.ts';
 import { lastAt } from '../rounds/index.ts';
 import { groupBy } from '../statistics/index.ts';
@@ -71,7 +71,8 @@ export interface TesterLook {
     readonly run: RecordId;
     readonly pair: RecordId;
     readonly atMs: number;
-    readonly endM: Metres;
+    /** On the pair as the run began. */
+    readonly pairM: Metres;
     readonly score: number;
     readonly isFirst: boolean;
   }[];
@@ -259,7 +260,7 @@ export const lookAtTester = (log: ProjectLog, review: Review, id: RecordId): Tes
                 run: run.id,
                 pair: run.pair,
                 atMs: run.startMs,
-                endM: mileageAt(pair.curve, run.endMs),
+                pairM: mileageBefore(pair.curve, run.startMs),
                 score,
                 isFirst: run.run.firstImpression === true,
               },

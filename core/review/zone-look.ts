@@ -4,7 +4,7 @@
  */
 import type { ComplaintKind, ZoneCode } from '../foot/index.ts';
 import type { EvidenceWord } from '../complaints/index.ts';
-import { mileageAt, type LoggedRun } from '../mileage/index.ts';
+import { mileageBefore, type LoggedRun } from '../mileage/index.ts';
 import type { Complaint, Foot, RecordId } from '../records/index.ts';
 import { groupBy } from '../statistics/index.ts';
 import type { Metres, Millimetres } from '../units/index.ts';
@@ -125,7 +125,7 @@ const greatest = (complaints: readonly Complaint[]): number | null =>
 
 const dotOf = ({ one, pair, here }: Answered, foot: Foot): ZoneDot => ({
   run: one.id,
-  pairM: mileageAt(pair.curve, one.startMs),
+  pairM: mileageBefore(pair.curve, one.startMs),
   atMs: one.startMs,
   felt: here.some((complaint) => complaint.foot === foot)
     ? 'here'
@@ -251,7 +251,7 @@ export const lookAtZone = (log: ProjectLog, review: Review, asked: ZoneQuestion)
       pair: pair.id,
       round: pair.round,
       atMs: one.startMs,
-      pairM: mileageAt(pair.curve, one.startMs),
+      pairM: mileageBefore(pair.curve, one.startMs),
       complaints: here,
       note: one.run.words ?? null,
     }));

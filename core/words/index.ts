@@ -1,6 +1,8 @@
 export { remarkPlaces, type Remark, type RemarkPlace, type Tapped } from './remarks.ts';
 export type { Mention } from './dictionary-types.ts';
 export { mentionsIn } from './dictionary.ts';
+export { isPartOf, sentencesOf } from './sentences.ts';
+export type { Stretches } from './stretches.ts';
 export { fold } from './fold.ts';
 export { textFinder, type Hit } from './search.ts';
 export * from './word-list.ts';

@@ -1,6 +1,6 @@
 /** What did people write, each remark once, with what was tapped beside it? Nothing that was set aside or erased is in it. */
 import type { ComplaintKind, ZoneCode } from '../foot/index.ts';
-import { mileageAt } from '../mileage/index.ts';
+import { mileageAt, mileageBefore } from '../mileage/index.ts';
 import type {
   BenchCheck,
   Complaint,
@@ -11,7 +11,7 @@ import type {
   RecordOf,
   Run,
 } from '../records/index.ts';
-import { ownRecords, type ProjectLog } from '../review/project-log.ts';
+import { ownRecords, type LoggedPair, type ProjectLog } from '../review/project-log.ts';
 import type { Metres } from '../units/index.ts';
 import type { Mention } from './dictionary-types.ts';
 import { mentionsIn } from './dictionary.ts';
@@ -40,7 +40,7 @@ export interface Remark {
   readonly pair: RecordId;
   /** Null: the pair is not in the log. */
   readonly round: RecordId | null;
-  /** On the pair before the run, or when it was said. */
+  /** On the pair as the run began; of a damage or a check: when it was found. */
   readonly pairM: Metres;
   readonly atMs: number;
   /** Of the complaint or the damage; null: not said. */
@@ -99,6 +99,14 @@ const tappedIn = (run: Run): readonly Tapped[] => [
   ).values(),
 ];
 
+/** @param distanceM of a check: the shop's own figure */
+const onPair = (
+  { curve }: Pick<LoggedPair, 'curve'>,
+  kind: QuotableKind,
+  atMs: number,
+  distanceM: Metres | undefined,
+): Metres => (kind === 'run' ? mileageBefore(curve, atMs) : (distanceM ?? mileageAt(curve, atMs)));
+
 /** All remarks of a project, the latest first. */
 export const remarksOf = (log: ProjectLog): readonly Remark[] => {
   const pairs = new Map(log.pairs.map((pair) => [pair.id, pair]));
@@ -106,6 +114,7 @@ export const remarksOf = (log: ProjectLog): readonly Remark[] => {
     { kind: sourceKind, revision }: RecordOf<QuotableKind>,
     about: Pick<Remark, 'tester' | 'pair' | 'tapped' | 'atMs'>,
     words: readonly Words[],
+    distanceM?: Metres,
   ): Remark[] => {
     const pair = pairs.get(about.pair);
     return words.map((one) => ({
@@ -115,8 +124,7 @@ export const remarksOf = (log: ProjectLog): readonly Remark[] => {
       source: revision.id,
       sourceKind,
       round: pair?.round ?? null,
-      // A run without a time ends as it begins, and is not before itself.
-      pairM: pair ? mileageAt(pair.curve, about.atMs - 1) : (0 as Metres),
+      pairM: pair ? onPair(pair, sourceKind, about.atMs, distanceM) : (0 as Metres),
       untapped:
         one.on === 'run' || one.on === 'complaint'
           ? mentionsIn(one.text).filter((mention) => isUntapped(mention, about.tapped))
@@ -140,7 +148,7 @@ export const remarksOf = (log: ProjectLog): readonly Remark[] => {
         ...{ tester: null, pair: record.body.pair },
         ...{ atMs: Date.parse(record.body.at), tapped: [] },
       };
-      return remarks(record, about, wordsOf('check', record.body));
+      return remarks(record, about, wordsOf('check', record.body), record.body.distanceM);
     }),
   ].sort((a, b) => b.atMs - a.atMs || (a.id < b.id ? -1 : 1));
 };

@@ -3,9 +3,11 @@ import type { ZoneCode } from '../foot/index.ts';
 import type { RecordId, RecordOf } from '../records/index.ts';
 import { ownRecords, type ProjectLog } from '../review/project-log.ts';
 import { groupBy } from '../statistics/index.ts';
-import type { Metres } from '../units/index.ts';
+import { metres, type Metres } from '../units/index.ts';
 import type { Mention } from './dictionary-types.ts';
 import { remarksOf, type Remark, type RemarkPlace } from './remarks.ts';
+import { stretchesOf, type Stretches } from './stretches.ts';
+import { isPartOf } from './sentences.ts';
 import { alsoFound, hitsIn, searchable, wantedIn, type Hit, type Searchable } from './search.ts';
 
 export const remarkSorts = ['newest', 'distance'] as const;
@@ -20,7 +22,7 @@ export interface WordsQuery {
   readonly on: RemarkPlace | null;
   readonly tester: RecordId | null;
   readonly pair: RecordId | null;
-  /** On the pair; null: no end. */
+  /** On the pair, from and before; null: no end. */
   readonly fromM: Metres | null;
   readonly toM: Metres | null;
   readonly photo: boolean;
@@ -31,11 +33,13 @@ export interface WordsQuery {
   readonly sort: RemarkSort;
   /** So many rows at most. */
   readonly most: number;
+  /** What the reader counts distances in: a mile, or a kilometre where it is absent. */
+  readonly unitM?: Metres;
   /** What is not asked about any more, by {@link mentionKey}. */
   readonly left: readonly string[];
 }
 
-export const everyRemark: Omit<WordsQuery, 'most' | 'left'> = {
+export const everyRemark: Omit<WordsQuery, 'most' | 'left' | 'unitM'> = {
   text: '',
   round: null,
   zone: null,
@@ -93,8 +97,8 @@ export interface WordsSlice extends WordsFacts {
   readonly counts: WordCounts;
   /** Words of the other language that the search finds too. */
   readonly also: readonly string[];
-  /** The farthest kilometre of any remark. */
-  readonly farthestM: Metres;
+  /** Remarks by the distance on the pair, the other filters and the search as they are. */
+  readonly stretches: Stretches;
 }
 
 /** Names one thing that a remark names, so that it can be left alone. */
@@ -145,7 +149,7 @@ const filters: Readonly<Record<Filter, (line: Line, query: WordsQuery) => boolea
   tester: ({ remark }, { tester }) => tester === null || remark.tester === tester,
   pair: ({ remark }, { pair }) => pair === null || remark.pair === pair,
   distance: ({ remark: { pairM } }, { fromM, toM }) =>
-    (fromM === null || pairM >= fromM) && (toM === null || pairM <= toM),
+    (fromM === null || pairM >= fromM) && (toM === null || pairM < toM),
   photo: ({ remark }, { photo }) => !photo || remark.photos.length > 0,
   untapped: ({ remark }, { untapped }) => !untapped || remark.untapped.length > 0,
   marked: ({ marks }, { marked }) => !marked || marks.length > 0,
@@ -238,9 +242,12 @@ export const listWords = (log: ProjectLog, query: WordsQuery): WordsSlice => {
       .map(({ line: { remark, marks }, hits }) => ({ ...remark, hits, marks })),
     counts: countsOf(near),
     also: alsoFound(wanted),
-    farthestM: lines.reduce<Metres>(
-      (most, { remark }) => (remark.pairM > most ? remark.pairM : most),
-      0 as Metres,
+    stretches: stretchesOf(
+      lines.map(({ remark }) => remark.pairM),
+      near.flatMap(({ line, fails }) =>
+        fails === null || fails === 'distance' ? [line.remark.pairM] : [],
+      ),
+      query.unitM ?? metres(1000),
     ),
   };
 };
@@ -263,7 +270,9 @@ export const quotesOf = (log: ProjectLog, finding: RecordId): readonly QuoteLook
     .filter(({ body }) => body.finding === finding)
     .map(({ body, revision }): QuoteLook => {
       const own = (bySource.get(body.source) ?? []).map(({ remark }) => remark);
-      const same = own.find(({ text }) => text === body.words.trim());
+      const same =
+        own.find(({ text }) => text === body.words.trim()) ??
+        own.find(({ field, text }) => field === body.field && isPartOf(text, body.words));
       const at = same ?? own.find(({ field }) => field === body.field) ?? own[0];
       return {
         id: revision.id,

@@ -149,3 +149,20 @@ test('the answer and its picture stand on the first screen, and a zone prints on
   const printed = await page.evaluate(() => document.documentElement.scrollHeight);
   expect(printed).toBeLessThanOrEqual(718);
 });
+
+test('on a phone the test day by day opens on the latest days, and the whole test on today', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 760 });
+  await joinLead(page);
+  const calendar = page.getByRole('region', { name: 'The test, day by day' });
+  const today = async () => {
+    const line = await calendar.locator('.day-now').boundingBox();
+    const picture = await calendar.locator('.picture').boundingBox();
+    return line && picture && line.x >= picture.x && line.x <= picture.x + picture.width;
+  };
+  await expect(calendar.getByLabel('Span')).toHaveValue('weeks');
+  await expect.poll(today).toBe(true);
+  await calendar.getByLabel('Span').selectOption('whole');
+  await expect.poll(today).toBe(true);
+});

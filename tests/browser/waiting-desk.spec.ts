@@ -139,5 +139,5 @@ test('a reading whose point slipped is asked about, in the form and in a table',
   await row.getByRole('button', { name: 'Correct this reading' }).click();
   await expect(row.getByLabel('Right value, mm')).toHaveValue('34.7');
   await row.getByRole('button', { name: 'Save the correction' }).click();
-  await expect(page.getByText('Nothing waits for your decision.')).toBeVisible();
+  await expect(page.getByText('No entry waits for your decision.')).toBeVisible();
 });

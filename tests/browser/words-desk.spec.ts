@@ -96,3 +96,40 @@ test('what nobody tapped is asked about, left alone on this device, and asked ag
   await page.goto(`${hub.url}${project}/words?marked=1`);
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(/^1 of \d+ remarks fit/);
 });
+
+test('one sentence of a remark is quoted, and a press on a bar shows what was said at those kilometres', async ({
+  page,
+}) => {
+  const project = await joinLead(page, hub);
+  await openWords(page, project);
+  const bars = page.getByRole('group', { name: /^On the pair before/ });
+  const bar = bars.getByRole('button').first();
+  const said = await bar.getAttribute('aria-label');
+  await bar.click();
+  await expect(bar).toHaveAttribute('aria-pressed', 'true');
+  await expect(page).toHaveURL(/\?from=0&to=\d+$/);
+  const count = /: (\d+) remark/.exec(said ?? '')?.[1] ?? '?';
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(new RegExp(`^${count} of `));
+  await bar.click();
+  await expect(page).toHaveURL(/words$/);
+
+  // The demo's first remark of more than one sentence.
+  const remarks = page.getByRole('region', { name: 'Remarks' });
+  await page.getByRole('button', { name: /^Show \d+ more/ }).click();
+  const long = remarks
+    .locator('.remark')
+    .filter({ has: page.locator('q', { hasText: /[.!?] \p{Lu}/u }) })
+    .first();
+  await long.getByRole('checkbox').check();
+  const choice = long.getByRole('group', { name: 'What to quote' });
+  const second = choice.getByRole('radio').nth(2);
+  const sentence = (await choice.locator('label').nth(2).innerText()).trim();
+  await second.check();
+  const into = page.getByRole('region', { name: 'Quote into a finding' });
+  await into.getByLabel('Title of the finding').fill('One sentence');
+  await into.getByRole('button', { name: 'Quote 1 remark' }).click();
+  await long.getByRole('link', { name: 'quoted in “One sentence”' }).click();
+  const quotes = page.getByRole('region', { name: 'What testers say of it' });
+  await expect(quotes.locator('q')).toHaveText(sentence);
+  await expect(quotes.getByText('These words were changed since.')).toHaveCount(0);
+});

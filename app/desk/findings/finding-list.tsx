@@ -69,7 +69,7 @@ const columnsOf = ({ review, records }: TabProps): readonly ListColumn<Row, Find
       width: 8.5,
       cell: ({ body }) =>
         body.carriedBy === undefined ? (
-          <span class="soft">{words.noRound}</span>
+          <span class="soft">{words.noRound(body.state === 'closed')}</span>
         ) : (
           <a href={links.round(body.carriedBy)}>{round(body.carriedBy)}</a>
         ),

@@ -159,6 +159,7 @@ const Wanted = (props: FindingProps) => {
   const words = p().changes;
   const links = linksOf(review.project.id);
   const { round } = namesIn(review, records);
+  const isClosed = body.state === 'closed';
   const wanted = [
     body.wanted ?? '',
     body.wantedMm === undefined ? '' : `${formatNumber(body.wantedMm, 1)}\u00a0mm`,
@@ -172,12 +173,17 @@ const Wanted = (props: FindingProps) => {
     [words.priority, d().finding.priorities[body.priority]],
     [words.state, d().finding.states[body.state]],
     [words.seenIn, roundLink(body.round)],
-    [words.carried, body.carriedBy === undefined ? words.noRound : roundLink(body.carriedBy)],
+    [
+      words.carried,
+      body.carriedBy === undefined ? words.noRound(isClosed) : roundLink(body.carriedBy),
+    ],
   ];
   return (
     <section class="paper" aria-label={words.wants}>
       <h2>{words.wants}</h2>
-      <p>{wanted.length === 0 ? words.nothingWanted : <b>{d().joined.clauses(wanted)}</b>}</p>
+      <p>
+        {wanted.length === 0 ? words.nothingWanted(isClosed) : <b>{d().joined.clauses(wanted)}</b>}
+      </p>
       <dl class="pairs-of-words">
         {rows.map(([title, said]) => [
           <dt key={`${title} title`}>{title}</dt>,
@@ -189,7 +195,7 @@ const Wanted = (props: FindingProps) => {
 };
 
 const Came = (props: FindingProps) => {
-  const { outcome } = props.finding.body;
+  const { outcome, state } = props.finding.body;
   const words = p().changes;
   const speaker = speakerOf(props);
   const said = findingInWords(props.finding.body, speaker, speaker.round, formatDate);
@@ -209,7 +215,7 @@ const Came = (props: FindingProps) => {
           </HowSure>
         </>
       ) : (
-        <p class="soft">{words.noOutcome}</p>
+        <p class="soft">{words.noOutcome(state === 'closed')}</p>
       )}
       <Proposed {...props} />
     </section>

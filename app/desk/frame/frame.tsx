@@ -9,6 +9,7 @@ import { readInTolerance } from '../desk-state.ts';
 import { SearchBox } from '../search/search-box.tsx';
 import type { DeskRecords } from '../worker/desk-work.ts';
 import { addressOf, tabOf, tabs, type Place } from './route.ts';
+import './shades.css';
 import './frame.css';
 import './place.css';
 import './stamp.css';

@@ -54,14 +54,14 @@ const Comfort = ({ look, axis, ...tab }: LaneProps & { readonly axis: Axis }) =>
         <path class="life-usual" d={line(look.usual.map(({ m, score }) => [x(m), 100 - score]))} />
       </Behind>
       {look.runs.map(
-        ({ run, endM, comfort, isFirst, atMs }) =>
+        ({ run, pairM, comfort, isFirst, atMs }) =>
           comfort !== null && (
             <a
               key={run}
               class={isFirst ? 'life-dot life-first' : 'life-dot'}
               href={links.run(run)}
               tabIndex={-1}
-              style={{ insetInlineStart: axis.at(endM), insetBlockStart: `${100 - comfort}%` }}
+              style={{ insetInlineStart: axis.at(pairM), insetBlockStart: `${100 - comfort}%` }}
               title={`${formatDate(atMs)}: ${formatNumber(comfort, 0)}`}
             >
               <span class="hidden-words">{formatDate(atMs)}</span>
@@ -99,7 +99,7 @@ const Felt = ({ look, axis, ...tab }: LaneProps & { readonly axis: Axis }) => {
                   href={links.run(run)}
                   tabIndex={-1}
                   style={{
-                    insetInlineStart: axis.at(one.endM),
+                    insetInlineStart: axis.at(one.pairM),
                     '--size': `${7 + 0.7 * (severity ?? 3)}px`,
                   }}
                   title={formatDate(one.atMs)}
@@ -169,7 +169,7 @@ const tableOf = ({ look, ...tab }: LaneProps): PictureTable => {
       <a key={one.run} href={links.tester(one.tester)}>
         {names.tester(one.tester)}
       </a>,
-      distanceFigure(one.endM),
+      distanceFigure(one.pairM),
       distanceFigure(one.distanceM),
       one.comfort === null ? '–' : formatNumber(one.comfort, 0),
       one.complaints ?? '–',

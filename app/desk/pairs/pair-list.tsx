@@ -98,6 +98,7 @@ export const PairList = (props: TabProps & { readonly isAdding: boolean }) => {
   const list = useWork((desk) => desk.pairList(id), records, [id]);
   if (!list) return <p class="soft">{t().loading}</p>;
   const { rows, headline } = list;
+  const before = sumOf(rows, ({ carriedInM }) => carriedInM);
   const out = rows.filter(({ holder }) => holder !== null);
   return (
     <>
@@ -108,7 +109,8 @@ export const PairList = (props: TabProps & { readonly isAdding: boolean }) => {
             new Set(out.map(({ holder }) => holder)).size,
             review.rounds.length,
             sumOf(rows, ({ runs }) => runs),
-            roundDistance(metres(sumOf(rows, ({ totalM }) => totalM))),
+            roundDistance(metres(sumOf(rows, ({ totalM, carriedInM }) => totalM - carriedInM))),
+            before > 0 ? roundDistance(metres(before)) : null,
           ),
         })}
       />

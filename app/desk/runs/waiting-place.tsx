@@ -12,31 +12,35 @@ import { Waiting } from '../waiting/waiting.tsx';
 /** The whole test went quiet: said once. */
 const Quiet = ({ review }: PlaceProps) =>
   review.quiet && (
-    <p>
+    <li>
       <a href={linksOf(review.project.id).place('testers')}>
         {p().sheet.steps['ask-all'](formatDate(review.quiet.sinceMs), review.quiet.days)}
       </a>
-    </p>
+    </li>
   );
 
-/** Pairs that wait for their first check, a line a round. */
-const Unmeasured = (props: PlaceProps) => {
+/** What is to be done beside decisions: the same lines as on the sheet. */
+const Beside = (props: PlaceProps) => {
   const { records, review } = props;
   const { id } = review.project;
   const overview = useWork((desk) => desk.overview(id), records, [id]);
   const steps = overview?.next.filter(({ step }) => step === 'measure-on-arrival') ?? [];
-  if (steps.length === 0) return null;
+  if (steps.length === 0 && !review.quiet) return null;
   return (
-    <ul class="plain-list">
-      {steps.map((step) => {
-        const { title, href } = stepLine(step, props, linksOf(id));
-        return (
-          <li key={title}>
-            <a href={href}>{title}</a>
-          </li>
-        );
-      })}
-    </ul>
+    <section>
+      <h2>{p().sheet.next}</h2>
+      <ul class="plain-list">
+        <Quiet {...props} />
+        {steps.map((step) => {
+          const { title, href } = stepLine(step, props, linksOf(id));
+          return (
+            <li key={title}>
+              <a href={href}>{title}</a>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
   );
 };
 
@@ -48,9 +52,8 @@ export const WaitingPlace = (props: PlaceProps) => (
         { words: p().frame.places.runs, href: linksOf(props.review.project.id).place('runs') },
       ]}
     />
-    <Quiet {...props} />
     <Waiting {...props} />
-    <Unmeasured {...props} />
+    <Beside {...props} />
     <NextChecks {...props} title={p().verdict.nextChecks} />
   </>
 );

@@ -8,6 +8,13 @@ export const HEAD = 22;
 /** Room for the round and the pair, and for the tester's code before a hand-out. */
 export const [LEFT, RIGHT] = [132, 56] as const;
 
+/**
+ * How far a picture that is wider than its window is scrolled at first, in px: today stands near its right edge, and what
+ * is planned next peeks in.
+ */
+export const scrollToLatest = (nowX: number, window: number, picture: number): number =>
+  Math.min(Math.max(0, nowX - 0.85 * window), Math.max(0, picture - window));
+
 /** Days at which a line stands: Mondays, fewer of them where the span is long. */
 export const ticksOf = (fromMs: number, untilMs: number, width: number): number[] => {
   const days = (untilMs - fromMs) / DAY_MS;

@@ -1,5 +1,5 @@
 /** The test day by day, drawn: a row for each pair, or for each round where there are too many pairs. */
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { RecordId } from '../../../core/records/index.ts';
 import { MOST_ROWS, type Calendar as Days } from '../../../core/review/index.ts';
 import { useWidth } from '../../parts/charts/use-width.ts';
@@ -9,12 +9,23 @@ import { settings } from '../../parts/settings.ts';
 import { locale, p } from '../../words/index.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
-import { DAY_MS, HEAD, LEFT, linesOf, RIGHT, ROW, ticksOf } from './calendar-lines.ts';
+import {
+  DAY_MS,
+  HEAD,
+  LEFT,
+  linesOf,
+  RIGHT,
+  ROW,
+  scrollToLatest,
+  ticksOf,
+} from './calendar-lines.ts';
 import { Row } from './calendar-row.tsx';
 import { CalendarTable } from './calendar-table.tsx';
 
-/** Narrower than this the picture scrolls sideways. */
+/** Narrower than this the picture of the whole test scrolls sideways; a few weeks fit on a phone. */
 const LEAST_WIDTH = 640;
+const LEAST_WIDTH_OF_WEEKS = 280;
+const PHONE = '(max-width: 48rem)';
 
 const spans = ['whole', 'weeks', 'week'] as const;
 type Span = (typeof spans)[number];
@@ -47,16 +58,25 @@ const Legend = ({ planned }: { readonly planned: boolean }) => {
 export const Calendar = (props: TabProps) => {
   const { review, records } = props;
   const words = p().sheet;
-  const [span, setSpan] = useState<Span>('whole');
+  const [span, setSpan] = useState<Span>(() => (matchMedia(PHONE).matches ? 'weeks' : 'whole'));
   const [open, setOpen] = useState<RecordId | null>(null);
   const [measure, room] = useWidth(960);
-  const width = Math.max(LEAST_WIDTH, room);
+  const width = Math.max(span === 'whole' ? LEAST_WIDTH : LEAST_WIDTH_OF_WEEKS, room);
+  const [picture, setPicture] = useState<HTMLElement | null>(null);
   const { id, brief } = review.project;
   const bounds =
     span === 'whole'
       ? null
       : { fromMs: review.nowMs - daysOf[span] * DAY_MS, untilMs: review.nowMs + DAY_MS };
   const days = useWork((desk) => desk.calendar(id, bounds, open), records, [id, span, open]);
+  const x = (ms: number) => {
+    const share = days ? (ms - days.fromMs) / (days.untilMs - days.fromMs) : 0;
+    return LEFT + Math.min(1, Math.max(0, share)) * (width - LEFT - RIGHT);
+  };
+  const nowX = x(review.nowMs);
+  useEffect(() => {
+    if (picture) picture.scrollLeft = scrollToLatest(nowX, picture.clientWidth, width);
+  }, [picture, nowX, width]);
   if (!days || (days.rows.length === 0 && days.folds.length === 0)) return null;
   const names = namesIn(review, records);
   const links = linksOf(id);
@@ -65,14 +85,13 @@ export const Calendar = (props: TabProps) => {
     review.rounds.map((round) => round.id),
   );
   const height = (lines.at(-1)?.y ?? HEAD) + ROW + 4;
-  const x = (ms: number) => {
-    const share = (ms - days.fromMs) / (days.untilMs - days.fromMs);
-    return LEFT + Math.min(1, Math.max(0, share)) * (width - LEFT - RIGHT);
-  };
   const short = new Intl.DateTimeFormat(locale(), { day: 'numeric', month: 'short' });
   const planned = new Map(days.planned.map((one) => [one.pair, one]));
   return (
-    <section class="calendar" aria-label={words.calendar}>
+    <section
+      class={`calendar${span === 'whole' ? ' calendar-whole' : ''}`}
+      aria-label={words.calendar}
+    >
       <div class="calendar-head">
         <h2>{words.calendar}</h2>
         <Legend planned={days.planned.length > 0} />
@@ -88,7 +107,14 @@ export const Calendar = (props: TabProps) => {
           ))}
         </select>
       </div>
-      <div ref={measure} class="picture" tabIndex={0}>
+      <div
+        ref={(element) => {
+          measure(element);
+          setPicture(element);
+        }}
+        class="picture"
+        tabIndex={0}
+      >
         <svg
           viewBox={`0 0 ${width} ${height}`}
           style={{ blockSize: `${height}px` }}

@@ -69,7 +69,9 @@ const saidOf = (one: Callout, props: Words): Said => {
         title: felt(one.kind),
         note: words.better(
           words.share(one.before.runs, one.before.askedRuns),
+          say.round(one.earlier),
           words.share(one.after.runs, one.after.askedRuns),
+          say.round(one.later),
         ),
         href: links.zone(foot, one.zone),
       };

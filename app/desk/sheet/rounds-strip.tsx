@@ -1,5 +1,5 @@
 /** The rounds side by side: stamp, how far their pairs have come against the brief, and what is so. */
-import { surenessOf } from '../../../core/complaints/index.ts';
+import { roundCardLine, type RoundCardLine } from '../../../core/headlines/index.ts';
 import { p, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
@@ -38,6 +38,16 @@ const Bars = (props: {
   );
 };
 
+/** The card's line of complaints. @param asked testers of the round who were asked */
+const lineInWords = (line: RoundCardLine, asked: number): string => {
+  const words = p().sheet;
+  if (line.case === 'nobody-ran') return words.nobodyRan;
+  if (line.case === 'nothing') return words.nothingRecurs;
+  const { kind, zone, testersOnce } = line.cell;
+  const felt = p().frame.feltTitle(terms().kinds[kind].name, terms().zones[zone].name);
+  return words.recurs(felt, line.sure, testersOnce, asked);
+};
+
 export const RoundsStrip = (props: TabProps & { readonly rounds: readonly SheetRound[] }) => {
   const { review, rounds } = props;
   const words = p().sheet;
@@ -48,9 +58,6 @@ export const RoundsStrip = (props: TabProps & { readonly rounds: readonly SheetR
       {rounds.map((round) => {
         const reviewed = review.rounds.find(({ id }) => id === round.id);
         if (!reviewed) return null;
-        const [first] = reviewed.complaints.cells.filter(
-          ({ word, testersOnce }) => surenessOf(word, testersOnce) === 'clear',
-        );
         const farthest = roundDistance(round.farthestM);
         const brief = roundDistance(briefM);
         return (
@@ -66,18 +73,10 @@ export const RoundsStrip = (props: TabProps & { readonly rounds: readonly SheetR
               says={words.roundBars(reviewed.name, p().frame.stamps[round.stamp], farthest, brief)}
             />
             <p class="small">
-              {round.runs === 0
-                ? words.nobodyRan
-                : first
-                  ? words.recurs(
-                      p().frame.feltTitle(
-                        terms().kinds[first.kind].name,
-                        terms().zones[first.zone].name,
-                      ),
-                      first.testersOnce,
-                      reviewed.complaints.asked.testers,
-                    )
-                  : words.nothingRecurs}
+              {lineInWords(
+                roundCardLine(reviewed.complaints.cells, round.runs),
+                reviewed.complaints.asked.testers,
+              )}
             </p>
           </li>
         );

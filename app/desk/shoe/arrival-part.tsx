@@ -7,7 +7,7 @@ import { arrivalOf, type ArrivalDimension } from '../../../core/review/index.ts'
 import { apart } from '../../parts/charts/apart.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { formatNumber } from '../../parts/format.ts';
-import { signed } from '../../words/figures.ts';
+import { signed, withTolerance } from '../../words/figures.ts';
 import { p, t, terms } from '../../words/index.ts';
 import { placeName, siteName } from '../../words/say-place.ts';
 import { Deviations } from '../bench/deviations.tsx';
@@ -139,14 +139,12 @@ const Dimension = (props: TabProps & { readonly dimension: ArrivalDimension }) =
   const names = namesIn(review, records);
   const unit = terms().units[dimension.unit];
   const say = sayOf(props);
-  const nominals = [...new Set(dimension.rounds.map(({ nominal }) => nominal))];
+  const drawn = [...new Set(dimension.rounds.map((round) => withTolerance(round, formatNumber)))];
   return (
     <li class="arrival">
       <div class="arrival-what">
         <b>{say.upper(dimensionName(dimension, props))}</b>
-        <span class="soft small">
-          {words.nominal(`${nominals.map((one) => formatNumber(one, 2)).join(', ')} ${unit}`)}
-        </span>
+        <span class="soft small">{words.nominal(`${drawn.join(', ')} ${unit}`)}</span>
       </div>
       <ul class="plain-list arrival-rounds">
         {dimension.rounds.map((round) => (

@@ -27,14 +27,14 @@ export const ScoreCourse = (props: TabProps & { readonly look: TesterLook }) => 
             p().pairs.page.runTable.at,
             p().pairs.page.runTable.comfort,
           ],
-          rows: course.toReversed().map(({ run, pair, atMs, endM, score }) => [
+          rows: course.toReversed().map(({ run, pair, atMs, pairM, score }) => [
             <a key={run} href={links.run(run)}>
               {formatDate(atMs)}
             </a>,
             <a key={run} href={links.pair(pair)}>
               {names.code(pair)}
             </a>,
-            roundDistance(endM),
+            roundDistance(pairM),
             formatNumber(score, 0),
           ]),
         })}

@@ -177,6 +177,8 @@ export const settleLine = (
         line: settles['ask-testers'](settle.need, settle.have),
         href: links.place('testers'),
       };
+    case 'decide-by-reports':
+      return { line: settles['decide-by-reports'](settle.need), href: links.place('shoe') };
     case 'ask-at':
       return {
         line: settles['ask-at'](settle.need, settle.have, say.distance(settle.atM)),

@@ -9,10 +9,10 @@ import { store } from '../../parts/state.ts';
 import { d, p, t, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { SelectField, SmallForm, TextField } from '../parts/form-parts.tsx';
-import { saveQuotes } from './quote-writes.ts';
+import { saveQuotes, type ChosenRemark } from './quote-writes.ts';
 
 interface IntoProps extends TabProps {
-  readonly chosen: readonly FoundRemark[];
+  readonly chosen: readonly ChosenRemark[];
   readonly done: () => void;
 }
 

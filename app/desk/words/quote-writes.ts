@@ -1,6 +1,6 @@
 /** Marks remarks and quotes them in a finding, each with its undo. */
 import { editBody, type Quote, type RecordId, type RecordOf } from '../../../core/records/index.ts';
-import type { FoundRemark } from '../../../core/words/index.ts';
+import { isPartOf, type FoundRemark } from '../../../core/words/index.ts';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { toInstant } from '../../parts/instant.ts';
 import { store } from '../../parts/state.ts';
@@ -8,17 +8,25 @@ import { d, p, t } from '../../words/index.ts';
 
 type Undo = () => Promise<unknown>;
 
-/** The quote of a remark as it is saved. */
+/** A remark that is to be quoted: whole, or one sentence of it. */
+export interface ChosenRemark extends FoundRemark {
+  readonly sentence?: string;
+}
+
+/** The quote of a remark as it is saved. Its words are never anything but what was said. */
 export const quoteOf = (
-  { source, sourceKind, field, text, tester }: FoundRemark,
+  { source, sourceKind, field, text, tester, sentence }: ChosenRemark,
   project: RecordId,
   finding: RecordId | null,
   at: string,
-): Quote => ({
-  ...{ project, source, sourceKind, field, words: text, at },
-  ...(tester !== null && { tester }),
-  ...(finding !== null && { finding }),
-});
+): Quote => {
+  const words = sentence !== undefined && isPartOf(text, sentence) ? sentence.trim() : text;
+  return {
+    ...{ project, source, sourceKind, field, words, at },
+    ...(tester !== null && { tester }),
+    ...(finding !== null && { finding }),
+  };
+};
 
 const trouble = (): null => {
   showToast({ text: d().trouble });
@@ -27,7 +35,7 @@ const trouble = (): null => {
 
 /** Saves a quote of each remark; one that was only marked becomes the quote. @returns how to undo it; null: not saved */
 export const saveQuotes = async (
-  remarks: readonly FoundRemark[],
+  remarks: readonly ChosenRemark[],
   project: RecordId,
   finding: RecordId | null,
 ): Promise<Undo | null> => {
@@ -51,7 +59,7 @@ export const saveQuotes = async (
 
 /** Marks what is not marked or quoted yet. */
 export const markRemarks = async (
-  remarks: readonly FoundRemark[],
+  remarks: readonly ChosenRemark[],
   project: RecordId,
 ): Promise<void> => {
   const fresh = remarks.filter(({ marks }) => marks.length === 0);

@@ -1,5 +1,10 @@
 /** One remark: the words, where they are from, what was tapped beside them, and what they name that was not. */
-import { mentionKey, type FoundRemark, type Mention } from '../../../core/words/index.ts';
+import {
+  mentionKey,
+  sentencesOf,
+  type FoundRemark,
+  type Mention,
+} from '../../../core/words/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { formatDate } from '../../parts/format.ts';
@@ -10,7 +15,7 @@ import { linksOf } from '../frame/route.ts';
 import { roundDistance, sayOf } from '../frame/say.ts';
 import { askAgain, leave } from './left-mentions.ts';
 import { MarkedText } from './marked-text.tsx';
-import { removeQuote } from './quote-writes.ts';
+import { removeQuote, type ChosenRemark } from './quote-writes.ts';
 import { sourceLink } from './source-link.ts';
 
 const leaveIt = (key: string): void => {
@@ -81,11 +86,40 @@ const tappedIn = (props: TabProps, { on, tapped }: FoundRemark): string => {
   return on === 'damage' || on === 'check' ? p().words.places[on] : p().words.notTapped;
 };
 
+/** Which part of a chosen remark is quoted; nothing where it is one sentence. */
+const Sentences = (props: {
+  readonly chosen: ChosenRemark;
+  readonly choose: (chosen: ChosenRemark) => void;
+}) => {
+  const { chosen, choose } = props;
+  const { sentence: now, ...whole } = chosen;
+  const words = p().words;
+  const sentences = [...new Set(sentencesOf(chosen.text))];
+  if (sentences.length < 2) return null;
+  return (
+    <fieldset class="remark-sentences small no-print">
+      <legend class="soft">{words.quoteWhat}</legend>
+      {[undefined, ...sentences].map((sentence) => (
+        <label key={sentence ?? ''}>
+          <input
+            type="radio"
+            name={`quoted ${chosen.id}`}
+            checked={now === sentence}
+            onChange={() => choose(sentence === undefined ? whole : { ...whole, sentence })}
+          />{' '}
+          {sentence ?? words.wholeRemark}
+        </label>
+      ))}
+    </fieldset>
+  );
+};
+
 export const RemarkRow = (
   props: TabProps & {
     readonly remark: FoundRemark;
-    readonly chosen: boolean;
-    readonly choose: (chosen: boolean) => void;
+    /** Null: not chosen. */
+    readonly chosen: ChosenRemark | null;
+    readonly choose: (chosen: ChosenRemark | null) => void;
   },
 ) => {
   const { review, records, remark, chosen, choose } = props;
@@ -99,9 +133,9 @@ export const RemarkRow = (
       <input
         type="checkbox"
         class="tick"
-        checked={chosen}
+        checked={chosen !== null}
         aria-label={words.choose(who, date)}
-        onChange={(event) => choose(event.currentTarget.checked)}
+        onChange={(event) => choose(event.currentTarget.checked ? remark : null)}
       />
       <div class="remark-said">
         <p>
@@ -122,6 +156,7 @@ export const RemarkRow = (
           {tappedIn(props, remark)}
           <Marks {...props} />
         </p>
+        {chosen && <Sentences chosen={chosen} choose={choose} />}
         {remark.untapped.map((of) => (
           <Perhaps key={mentionKey(remark.id, of)} {...props} of={of} />
         ))}

@@ -15,6 +15,7 @@ import { namesIn, type TabProps } from '../desk-state.ts';
 import { FindField } from '../list/find-field.tsx';
 import { useTyped } from '../list/use-typed.ts';
 import { Select, type Option } from '../parts/options.tsx';
+import { DistanceBars } from './distance-bars.tsx';
 import type { WordFilters } from './words-address.ts';
 
 const Pick = (props: {
@@ -51,7 +52,7 @@ interface FilterProps extends TabProps {
   readonly change: (part: Partial<WordFilters>) => void;
 }
 
-const Distance = ({ filters, change }: FilterProps) => {
+const Distance = ({ filters, change, found }: FilterProps) => {
   const words = p().words;
   const unit = settings.value.distance;
   const written = (distance: WordFilters['fromM']) =>
@@ -79,6 +80,7 @@ const Distance = ({ filters, change }: FilterProps) => {
   return (
     <fieldset class="word-distance">
       <legend class="soft small">{words.distance(unit)}</legend>
+      <DistanceBars stretches={found.stretches} filters={filters} change={change} />
       {field(words.from, from, setFrom)}
       {field(words.to, to, setTo)}
     </fieldset>

@@ -10,7 +10,7 @@ import {
   type WordsQuery,
 } from '../../../core/words/index.ts';
 
-export type WordFilters = Omit<WordsQuery, 'most' | 'left'>;
+export type WordFilters = Omit<WordsQuery, 'most' | 'left' | 'unitM'>;
 
 const oneOf = <T extends string>(all: readonly T[], value: string | undefined): T | null =>
   all.find((one) => one === value) ?? null;

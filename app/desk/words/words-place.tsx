@@ -1,15 +1,16 @@
 /** What testers say: every remark of the test, searched and narrowed by the address, to be marked and quoted. */
 import { useEffect, useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
-import type { FoundRemark } from '../../../core/words/index.ts';
+import { toMetres } from '../../../core/units/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
+import { settings } from '../../parts/settings.ts';
 import { p, t } from '../../words/index.ts';
 import { useWork, type PlaceProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { IntoFinding } from './into-finding.tsx';
 import { left, readLeft } from './left-mentions.ts';
-import { markRemarks } from './quote-writes.ts';
+import { markRemarks, type ChosenRemark } from './quote-writes.ts';
 import { RemarkRow } from './remark-row.tsx';
 import { WordFilterPart } from './word-filters.tsx';
 import { wordFiltersIn, wordsAddress, type WordFilters } from './words-address.ts';
@@ -19,7 +20,7 @@ import './words.css';
 const FIRST_ROWS = 8;
 
 const Chosen = (
-  props: PlaceProps & { readonly chosen: readonly FoundRemark[]; readonly none: () => void },
+  props: PlaceProps & { readonly chosen: readonly ChosenRemark[]; readonly none: () => void },
 ) => {
   const { chosen, none, review } = props;
   const words = p().words;
@@ -51,14 +52,15 @@ export const WordsPlace = (props: PlaceProps) => {
   const { query, route } = useLocation();
   const filters = wordFiltersIn(query);
   const asked = JSON.stringify(filters);
+  const unit = settings.value.distance;
   const [most, setMost] = useState(FIRST_ROWS);
-  const [chosen, setChosen] = useState<readonly FoundRemark[]>([]);
+  const [chosen, setChosen] = useState<readonly ChosenRemark[]>([]);
   useEffect(() => void readLeft(), []);
   useEffect(() => setMost(FIRST_ROWS), [asked]);
   const answer = useWork(
-    (desk) => desk.words(id, { ...filters, most, left: left.value }),
+    (desk) => desk.words(id, { ...filters, most, left: left.value, unitM: toMetres(1, unit) }),
     records,
-    [id, asked, most, left.value],
+    [id, asked, most, left.value, unit],
   );
   // While the next rows are worked out the last ones stay, so that nothing jumps.
   const [shown, setShown] = useState(answer);
@@ -98,11 +100,11 @@ export const WordsPlace = (props: PlaceProps) => {
                   key={remark.id}
                   {...props}
                   remark={remark}
-                  chosen={chosen.some((one) => one.id === remark.id)}
-                  choose={(is) =>
+                  chosen={chosen.find((one) => one.id === remark.id) ?? null}
+                  choose={(one) =>
                     setChosen((now) => [
-                      ...now.filter((one) => one.id !== remark.id),
-                      ...(is ? [remark] : []),
+                      ...now.filter(({ id: other }) => other !== remark.id),
+                      ...(one ? [one] : []),
                     ])
                   }
                 />

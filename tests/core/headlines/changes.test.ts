@@ -212,4 +212,12 @@ describe('a finding says', () => {
     expect(zh.said.judge('第 2 轮')).toBe('第 2 轮已改动，有效吗？');
     expect(en.said['no-round']()).toBe('No round makes this change yet.');
   });
+
+  it('nothing that sounds as if it were still to come, once it is closed', () => {
+    for (const words of [en, zh])
+      for (const say of [words.noRound, words.noOutcome, words.nothingWanted]) {
+        expect(say(false)).toMatch(/\byet\b|还没有|尚未/);
+        expect(say(true)).not.toMatch(/\byet\b|还没有|尚未/);
+      }
+  });
 });

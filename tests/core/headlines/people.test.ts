@@ -54,6 +54,7 @@ const row = (more: Partial<PairRow> = {}): PairRow => ({
   sinceMs: null,
   holderSilentDays: null,
   totalM: metres(0),
+  carriedInM: metres(0),
   shareOfBrief: 0,
   runs: 0,
   lastRunMs: null,
@@ -79,8 +80,8 @@ describe('the list of pairs says first', () => {
     [
       'which nobody may run in',
       [row({ damage: idOf(40) }), row({ ...out, pair: idOf(21) })],
-      '1 of 2 pairs are out. Do not run: pair 963.',
-      '2 双中有 1 双在外。停穿：样鞋 963。',
+      'Testers have 1 of 2 pairs. Do not run: pair 963.',
+      '2 双中有 1 双在试穿员手中。停穿：样鞋 963。',
     ],
     [
       'that all are in',
@@ -97,14 +98,14 @@ describe('the list of pairs says first', () => {
     [
       'that nobody has run',
       [row({ ...out, runs: 0, totalM: metres(0) }), row({ pair: idOf(21) })],
-      '1 of 2 pairs are out. Nobody has run yet.',
-      '2 双中有 1 双在外，还没有人跑过。',
+      'Testers have 1 of 2 pairs. Nobody has run yet.',
+      '2 双中有 1 双在试穿员手中，还没有人跑过。',
     ],
     [
       'which has come farthest',
       [row(out), row({ pair: idOf(21), runs: 3, totalM: metres(30_000) })],
-      '1 of 2 pairs are out. Farthest: 963, 227 of 600 km.',
-      '2 双中有 1 双在外。最远的是 963：227 km，要求 600 km。',
+      'Testers have 1 of 2 pairs. Farthest: 963, 227 of 600 km.',
+      '2 双中有 1 双在试穿员手中。最远的是 963：227 km，要求 600 km。',
     ],
   ];
   it.each(cases)('%s', (_, rows, english, chinese) => {

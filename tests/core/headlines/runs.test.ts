@@ -106,10 +106,15 @@ describe('the list of runs says first', () => {
     [
       'odd runs, each once',
       { oddities: [{ run: idOf(5) }, { run: idOf(5) }, { run: idOf(6) }] },
-      'Nothing waits. 2 runs look odd, of 518.',
-      '没有待决定的事；518 次跑步中有 2 次可疑。',
+      'No entry waits for your decision. 2 of 518 runs look odd.',
+      '没有等你决定的记录；518 次跑步中有 2 次可疑。',
     ],
-    ['nothing', {}, '518 runs. Nothing waits for you.', '共 518 次跑步，没有待办事项。'],
+    [
+      'nothing',
+      {},
+      '518 runs. No entry waits for your decision.',
+      '共 518 次跑步，没有等你决定的记录。',
+    ],
   ])('%s', (_, more, english, chinese) => {
     const headline = runsHeadline(facts(more));
     expect(headline.claims).toBe('nothing');
@@ -142,11 +147,11 @@ describe('the list of decisions says first', () => {
   };
   const out = (about: string) => ({ about, counts: false });
   it.each([
-    ['nothing', {}, 'Nothing waits for your decision.', '没有等你决定的记录。'],
+    ['nothing', {}, 'No entry waits for your decision.', '没有等你决定的记录。'],
     [
       'what was set aside',
       { decided: [{ ruling: 'set-aside' }, { ruling: 'counted' }] },
-      'Nothing waits for you. You set 1 entry aside.',
+      'No entry waits for your decision. You set 1 aside.',
       '没有等你决定的记录；已搁置 1 条。',
     ],
     [

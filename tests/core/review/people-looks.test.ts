@@ -3,12 +3,17 @@ import { describe, expect, it } from 'vitest';
 import { viewOfHeads, type RecordId, type Revision } from '../../../core/records/index.ts';
 import {
   lookAtPair,
+  lookAtRun,
+  lookAtShoe,
   lookAtTester,
+  lookAtZone,
   openProject,
   pairRows,
   reviewProject,
   testerRows,
 } from '../../../core/review/index.ts';
+import { saidOfRuns } from '../../../core/review/report-parts.ts';
+import { remarksOf } from '../../../core/words/remarks.ts';
 import { idOf } from '../records/make.ts';
 import * as make from './log-for-tests.ts';
 import { own, PROJECT, record } from './log-for-tests.ts';
@@ -67,6 +72,33 @@ const two = () =>
     own(idOf(401), 'damage-report', { pair: FIRST, tester: BEA, at: day(13), what: 'other' }),
   );
 
+describe('one run', () => {
+  it('stands at one distance of its pair, with a duration or without, wherever it is shown', () => {
+    const timed = { ...felt(slip), comfort: { overall: 40 }, words: 'It slips.' };
+    const { log, review } = open(
+      run(1, SECOND, CLEO, 2, { ...felt(), durationS: undefined }),
+      run(2, SECOND, CLEO, 3, { ...timed, durationS: undefined }),
+    );
+    const id = idOf(1002);
+    const shown = {
+      run: lookAtRun(log, id)?.pairM,
+      pair: lookAtPair(log, review, SECOND)?.runs.find((one) => one.run === id)?.pairM,
+      tester: lookAtTester(log, review, CLEO)?.course.find((one) => one.run === id)?.pairM,
+      zone: lookAtZone(log, review, {
+        foot: 'left',
+        zone: 'U10',
+        kind: null,
+        testers: 9,
+        reports: 9,
+      }).reports.find((one) => one.run === id)?.pairM,
+      remark: remarksOf(log).find(({ source }) => source === id)?.pairM,
+      report: saidOfRuns(log.pairs).find((one) => one.run === id)?.pairM,
+      shoe: lookAtShoe(log, review).complaints[0]?.since?.pairM,
+    };
+    expect(new Set(Object.values(shown)), JSON.stringify(shown)).toEqual(new Set([15_000]));
+  });
+});
+
 describe('a pair looked at', () => {
   const { log, review } = two();
   const look = lookAtPair(log, review, FIRST);
@@ -78,10 +110,12 @@ describe('a pair looked at', () => {
       [ADA, 0, 20_000, 2],
       [BEA, 20_000, 30_000, 1],
     ]);
-    expect(look?.runs.map(({ endM, comfort, complaints }) => [endM, comfort, complaints])).toEqual([
-      [10_000, 40, 2],
-      [20_000, 60, 1],
-      [30_000, 70, 0],
+    expect(
+      look?.runs.map(({ pairM, comfort, complaints }) => [pairM, comfort, complaints]),
+    ).toEqual([
+      [0, 40, 2],
+      [10_000, 60, 1],
+      [20_000, 70, 0],
     ]);
     expect(look?.stops).toMatchObject([{ fromM: 30_000, untilM: 30_000, reason: 'bond' }]);
     expect(look?.damages).toMatchObject([{ m: 30_000, what: 'other', stands: true }]);

@@ -165,6 +165,11 @@ describe('the quotes of a finding', () => {
       { id: idOf(60), state: 'as-said', of: { pair: PAIR } },
     ]);
     expect(quotesOf(log, idOf(71))).toEqual([]);
+    const [{ quote } = { quote: null }] = quotesOf(log, idOf(70));
+    // One sentence of it was quoted, and more was written since.
+    expect(
+      quotesOf(changed({ words: `Before. ${quote?.words} And more.` }), idOf(70)),
+    ).toMatchObject([{ state: 'as-said' }]);
     expect(quotesOf(changed({ words: 'All fine.' }), idOf(70))).toMatchObject([
       { state: 'changed' },
     ]);

@@ -151,7 +151,7 @@ export const changes = {
   part: 'Part and trade',
   seenIn: 'Seen in',
   carried: 'Changed in',
-  noRound: 'no round yet',
+  noRound: (closed: boolean): string => (closed ? 'in no round' : 'no round yet'),
   outcome: 'Outcome',
   anyState: 'all states',
   anyTrade: 'all trades',
@@ -188,10 +188,12 @@ export const changes = {
   runsBehind: 'Latest runs with it:',
   ownWords: 'In the lead’s own words',
   wants: 'What is wanted',
-  nothingWanted: 'Nothing is asked for yet.',
+  nothingWanted: (closed: boolean): string =>
+    closed ? 'Nothing was asked for.' : 'Nothing is asked for yet.',
   priority: 'Priority',
   whatCame: 'What came of it',
-  noOutcome: 'No outcome is written down yet.',
+  noOutcome: (closed: boolean): string =>
+    closed ? 'It was closed without an outcome.' : 'No outcome is written down yet.',
   proposed: (before: string, after: string) => `The log says: ${before} runs before, ${after} now.`,
   outcomeAsOf: (date: string) => `What shows it, as of ${date}`,
   edit: 'Edit this finding',

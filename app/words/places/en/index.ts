@@ -38,3 +38,6 @@ export const places = {
   wear,
   words,
 };
+
+/** As screens show them. */
+export const shown = places;

@@ -28,19 +28,26 @@ export const pairs = {
       case 'stop-held':
         return `Take back ${named(h.pairs, say)}: nobody may run in ${h.pairs.length === 1 ? 'it' : 'them'}.`;
       case 'stopped':
-        return `${h.out} of ${h.of} pairs are out. Do not run: ${named(h.pairs, say)}.`;
+        return `Testers have ${h.out} of ${h.of} pairs. Do not run: ${named(h.pairs, say)}.`;
       case 'all-in':
         return h.of === 1
           ? `The one pair is in. ${h.worn ? 'Hand it out again.' : 'Hand it out.'}`
           : `All ${pairCount(h.of)} are in. ${h.worn ? 'Hand out the next ones.' : 'Nobody has run yet.'}`;
       case 'not-run':
-        return `${h.out} of ${pairCount(h.of)} are out. Nobody has run yet.`;
+        return `Testers have ${h.out} of ${pairCount(h.of)}. Nobody has run yet.`;
       case 'farthest':
-        return `${h.out} of ${h.of} pairs are out. Farthest: ${say.pair(h.pair)}, ${ofDistance(say.distance(h.totalM), say.distance(h.briefM))}.`;
+        return `Testers have ${h.out} of ${h.of} pairs. Farthest: ${say.pair(h.pair)}, ${ofDistance(say.distance(h.totalM), say.distance(h.briefM))}.`;
     }
   },
-  sub: (testers: number, rounds: number, runCount: number, distance: string) =>
-    `With ${count(testers, 'tester', 'testers')}, in ${count(rounds, 'round', 'rounds')}. ${runs(runCount)}; the pairs have ${distance} on them.`,
+  /** `distance`: of the runs. `before`: what the pairs had on them before their first run; null: nothing. */
+  sub: (
+    testers: number,
+    rounds: number,
+    runCount: number,
+    distance: string,
+    before: string | null,
+  ) =>
+    `With ${count(testers, 'tester', 'testers')}, in ${count(rounds, 'round', 'rounds')}. ${runs(runCount)}, ${distance}${before === null ? '' : `, and ${before} from before the test`}.`,
   columns: {
     pair: 'Pair',
     round: 'Round',
@@ -55,8 +62,8 @@ export const pairs = {
   },
   states: {
     all: 'All pairs',
-    out: 'Out',
-    in: 'In',
+    out: 'With a tester',
+    in: 'With nobody',
     'do-not-run': 'Do not run',
     silent: 'With a silent tester',
     'out-of-tolerance': 'Out of tolerance',
@@ -186,7 +193,7 @@ export const pairs = {
     runTable: {
       run: 'Run',
       tester: 'Tester',
-      at: 'On the pair',
+      at: 'On the pair before',
       length: 'Distance',
       comfort: 'Comfort',
       felt: 'Complaints',

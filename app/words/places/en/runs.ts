@@ -31,9 +31,9 @@ export const runs = {
           ? `${count(h.runs, 'run waits', 'runs wait')} for your decision.`
           : `${count(h.entries, 'entry waits', 'entries wait')} for your decision.`;
       case 'odd':
-        return `Nothing waits. ${count(h.odd, 'run looks', 'runs look')} odd, of ${h.runs}.`;
+        return `No entry waits for your decision. ${h.odd} of ${count(h.runs, 'run', 'runs')} ${h.odd === 1 ? 'looks' : 'look'} odd.`;
       case 'quiet':
-        return `${count(h.runs, 'run', 'runs')}. Nothing waits for you.`;
+        return `${count(h.runs, 'run', 'runs')}. No entry waits for your decision.`;
     }
   },
   howTheyCome: 'Testers log on their phones. Runs of a spreadsheet come in as a table.',
@@ -45,8 +45,8 @@ export const runs = {
     switch (h.case) {
       case 'nothing':
         return h.aside === 0
-          ? 'Nothing waits for your decision.'
-          : `Nothing waits for you. You set ${count(h.aside, 'entry', 'entries')} aside.`;
+          ? 'No entry waits for your decision.'
+          : `No entry waits for your decision. You set ${h.aside} aside.`;
       case 'out': {
         const parts = [
           ...(h.runs > 0 ? [count(h.runs, 'run', 'runs')] : []),
@@ -186,7 +186,7 @@ export const runs = {
   pace: 'Pace',
   tester: 'Tester',
   round: 'Round',
-  inRound: (round: string, at: string) => `${round}, at ${at}`,
+  inRound: (round: string, at: string) => `${round}, ${at} on it before this run`,
   byTrack: 'by the track',
   otherFigure: (distance: string) => `the track says ${distance}`,
   firstImpression: 'first run in the pair',

@@ -1,7 +1,9 @@
 /** The sheet, and the cards of all shoes. */
-import type { SheetHeadline } from '../../../../core/headlines/index.ts';
+import type { RoundCardLine, SheetHeadline } from '../../../../core/headlines/index.ts';
 import type { NextStep } from '../../../../core/review/index.ts';
 import type { Say } from '../../say-names.ts';
+
+type SureOnCard = Extract<RoundCardLine, { case: 'felt' }>['sure'];
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 const days = (n: number) => count(n, 'day', 'days');
@@ -57,8 +59,15 @@ export const sheet = {
   farthest: (distance: string, brief: string) => `farthest ${distance} of ${brief}`,
   roundBars: (round: string, stamp: string, farthest: string, brief: string) =>
     `${round}: ${stamp}; the farthest pair has run ${farthest} of ${brief}`,
-  recurs: (felt: string, testers: number, asked: number) =>
-    `${felt}: ${testers} of ${asked} testers.`,
+  /** A round's surest complaint, and how sure it is that it recurs. */
+  recurs: (felt: string, sure: SureOnCard, testers: number, asked: number) => {
+    const of = `${testers} of ${asked} testers`;
+    return {
+      clear: `${felt}: ${of}.`,
+      'one-tester': `${felt}: recurs for one tester.`,
+      likely: `${felt}: likely, ${of}.`,
+    }[sure];
+  },
   nothingRecurs: 'Nothing recurs so far.',
   nobodyRan: 'Nobody has run in it yet.',
   shoe: 'What shows on the shoe',
@@ -73,7 +82,8 @@ export const sheet = {
       `Only ${tester}: ${runs} of ${ofRuns} runs`,
     side: { left: ', left shoe only', right: ', right shoe only', both: '' },
     rounds: (rounds: number) => (rounds > 1 ? `, in ${rounds} rounds` : ''),
-    better: (before: string, after: string) => `Better: ${before} runs before, ${after} now`,
+    better: (before: string, earlier: string, after: string, later: string) =>
+      `Better: ${before} runs in ${earlier}, ${after} in ${later}`,
     share: (runs: number, of: number) => `${runs} of ${of}`,
     tolerance: (site: string, by: string, unit: string) => `${site} ${by} ${unit} off`,
     toleranceNote: (pair: string, measured: number) =>
@@ -115,7 +125,7 @@ export const sheet = {
   testers: (n: number) => count(n, 'tester', 'testers'),
   pairs: (n: number) => count(n, 'pair', 'pairs'),
   pairNamed: (code: string) => `pair ${code}`,
-  nothingToDo: 'Nothing waits for you.',
+  nothingToDo: 'Nothing to do right now.',
   more: (n: number) => `and ${n} more`,
   calendar: 'The test, day by day',
   calendarSays: (pairs: number, from: string, until: string) =>

@@ -58,7 +58,7 @@ export const shoe = {
     }
   },
   sub: (round: string, r: number, t: number) => `${round}: ${runs(r)} of ${testers(t)} asked.`,
-  nothingClear: 'Nothing recurs in it so far.',
+  nothingClear: 'Nothing clearly recurs in it so far.',
   moreClear: (n: number) => `${n} more ${n === 1 ? 'recurs' : 'recur'}.`,
   clearBefore: (list: string) => `Clearly recurred in earlier rounds: ${list}.`,
   inRound: (felt: string, round: string) => `${felt} (${round})`,
@@ -162,7 +162,7 @@ export const shoe = {
     run: 'Run',
     tester: 'Tester',
     pair: 'Pair',
-    onPair: 'On the pair',
+    onPair: 'On the pair before',
     from: 'Felt from',
     strength: 'Strength',
     inWords: 'In their words',

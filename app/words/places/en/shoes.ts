@@ -12,10 +12,10 @@ export const shoes = {
           : `${h.names.length} shoes need you today.`;
       case 'waiting':
         return h.of === 1
-          ? 'Nothing is urgent. Some things wait for you.'
-          : `Nothing is urgent. Something waits in ${h.count} of ${h.of} shoes.`;
+          ? 'Nothing is urgent. Some things are still to do.'
+          : `Nothing is urgent. There is something to do in ${h.count} of ${h.of} shoes.`;
       case 'quiet':
-        return 'Nothing waits for you.';
+        return 'Nothing to do right now.';
     }
   },
   sub: (count: number) =>

@@ -64,7 +64,7 @@ export const verdict = {
     `${felt}: ${runs} of ${askedRuns} runs, ${testers} of ${askedTesters} testers`,
   painRecurs: 'Pain recurs',
   nothingRecurs: (runs: number, testers: number) =>
-    `nothing recurs in ${count(runs, 'run', 'runs')} of ${count(testers, 'tester', 'testers')}`,
+    `nothing clearly recurs in ${count(runs, 'run', 'runs')} of ${count(testers, 'tester', 'testers')}`,
   nobodyAsked: 'nobody was asked yet',
   grows: (felt: string) => `grows: ${felt}`,
   noRise: (there: number, brief: string) =>
@@ -107,6 +107,8 @@ export const verdict = {
         : `Run ${need} pairs to ${at} without damage; ${have} did`,
     'ask-testers': (need: number, have: number) =>
       `Takes ${need} testers without a report; ${have} so far`,
+    'decide-by-reports': (need: number) =>
+      `Decide by what testers report; proof would take ${need} of them`,
     'ask-at': (need: number, have: number, at: string) =>
       `Ask the testers of ${count(need, 'pair', 'pairs')} at ${at}; ${have} so far`,
     'lift-or-keep': (ids: Parameters<Say['pair']>[0][], say: Say) =>

@@ -8,16 +8,28 @@ const spaced = (text: string): string =>
     .replace(/(?![年月])([\u3400-\u9fff])(?=[A-Za-z0-9])/g, '$1 ')
     .replace(/([A-Za-z0-9%])(?![年月日])(?=[\u3400-\u9fff])/g, '$1 ');
 
-const spacedIn = (value: unknown): unknown =>
-  typeof value === 'string'
-    ? spaced(value)
-    : typeof value === 'function'
-      ? (...about: unknown[]) => spacedIn((value as (...own: unknown[]) => unknown)(...about))
-      : Array.isArray(value)
-        ? value.map(spacedIn)
-        : typeof value === 'object' && value !== null
-          ? Object.fromEntries(Object.entries(value).map(([key, own]) => [key, spacedIn(own)]))
-          : value;
+/** A space that does not break between a figure and its unit, or what it counts. */
+export const unbrokenText = (text: string): string =>
+  text.replace(/(\d) (?=(?:km|mi|mm|g|min|%)(?![A-Za-z])|[\u3400-\u9fff])/g, '$1\u00a0');
+
+/** A rule for every text of some words, also for those that a function puts together. */
+const inEvery =
+  (rule: (text: string) => string) =>
+  (value: unknown): unknown => {
+    const own = inEvery(rule);
+    if (typeof value === 'string') return rule(value);
+    if (typeof value === 'function')
+      return (...about: unknown[]) => own((value as (...given: unknown[]) => unknown)(...about));
+    if (Array.isArray(value)) return value.map(own);
+    return typeof value === 'object' && value !== null
+      ? Object.fromEntries(Object.entries(value).map(([key, one]) => [key, own(one)]))
+      : value;
+  };
 
 /** The same words, whatever names are put in: a group may name its rounds in Latin letters. */
-export const withSpaces = <Words extends object>(words: Words): Words => spacedIn(words) as Words;
+export const withSpaces = <Words extends object>(words: Words): Words =>
+  inEvery(spaced)(words) as Words;
+
+/** The same words, so that no line ends between a figure and what it counts. */
+export const unbroken = <Words extends object>(words: Words): Words =>
+  inEvery(unbrokenText)(words) as Words;

@@ -1,6 +1,6 @@
 /** The desk's places, in Chinese; one file a place. */
 import type { PlaceWords } from '../../types.ts';
-import { withSpaces } from './apart.ts';
+import { unbroken, withSpaces } from './apart.ts';
 import { changes } from './changes.ts';
 import { frame } from './frame.ts';
 import { lists } from './lists.ts';
@@ -40,3 +40,6 @@ export const places: PlaceWords = withSpaces({
   wear,
   words,
 });
+
+/** As screens show them: no line ends between a figure and what it counts. */
+export const shown: PlaceWords = unbroken(places);

@@ -16,19 +16,19 @@ export const pairs: PlaceWords['pairs'] = {
       case 'stop-held':
         return `请收回${named(h.pairs, say)}：已停穿。`;
       case 'stopped':
-        return `${h.of} 双中有 ${h.out} 双在外。停穿：${named(h.pairs, say)}。`;
+        return `${h.of} 双中有 ${h.out} 双在试穿员手中。停穿：${named(h.pairs, say)}。`;
       case 'all-in':
         return h.worn
           ? `${h.of} 双样鞋都在库，可以继续发放。`
           : `${h.of} 双样鞋都在库，还没有人跑过。`;
       case 'not-run':
-        return `${h.of} 双中有 ${h.out} 双在外，还没有人跑过。`;
+        return `${h.of} 双中有 ${h.out} 双在试穿员手中，还没有人跑过。`;
       case 'farthest':
-        return `${h.of} 双中有 ${h.out} 双在外。最远的是 ${say.pair(h.pair)}：${say.distance(h.totalM)}，要求 ${say.distance(h.briefM)}。`;
+        return `${h.of} 双中有 ${h.out} 双在试穿员手中。最远的是 ${say.pair(h.pair)}：${say.distance(h.totalM)}，要求 ${say.distance(h.briefM)}。`;
     }
   },
-  sub: (testers, rounds, runs, distance) =>
-    `${rounds} 轮，在 ${testers} 名试穿员手中。目前 ${runs} 次跑步，共 ${distance}。`,
+  sub: (testers, rounds, runs, distance, before) =>
+    `${rounds} 轮，在 ${testers} 名试穿员手中。目前 ${runs} 次跑步，共 ${distance}${before === null ? '' : `；另有测试前已跑的 ${before}`}。`,
   columns: {
     pair: '样鞋',
     round: '轮次',
@@ -43,7 +43,7 @@ export const pairs: PlaceWords['pairs'] = {
   },
   states: {
     all: '全部样鞋',
-    out: '在外',
+    out: '在试穿员手中',
     in: '在库',
     'do-not-run': '停穿',
     silent: '试穿员久无消息',
@@ -169,7 +169,7 @@ export const pairs: PlaceWords['pairs'] = {
     runTable: {
       run: '跑步',
       tester: '试穿员',
-      at: '样鞋里程',
+      at: '跑前里程',
       length: '距离',
       comfort: '舒适度',
       felt: '不适',

@@ -22,9 +22,9 @@ export const runs: PlaceWords['runs'] = {
           ? `${h.runs} 次跑步等你决定。`
           : `${h.entries} 条记录等你决定。`;
       case 'odd':
-        return `没有待决定的事；${h.runs} 次跑步中有 ${h.odd} 次可疑。`;
+        return `没有等你决定的记录；${h.runs} 次跑步中有 ${h.odd} 次可疑。`;
       case 'quiet':
-        return `共 ${h.runs} 次跑步，没有待办事项。`;
+        return `共 ${h.runs} 次跑步，没有等你决定的记录。`;
     }
   },
   howTheyCome: '试穿员在手机上记录；旧表格里的跑步可以导入。',

@@ -44,7 +44,14 @@ export const sheet: PlaceWords['sheet'] = {
   farthest: (distance, brief) => `最远 ${distance}，要求 ${brief}`,
   roundBars: (round, stamp, farthest, brief) =>
     `${round}：${stamp}；跑得最远的一双 ${farthest}，要求 ${brief}`,
-  recurs: (felt, testers, asked) => `${felt}：${asked} 名试穿员中有 ${testers} 名。`,
+  recurs: (felt, sure, testers, asked) => {
+    const of = `${asked} 名试穿员中有 ${testers} 名`;
+    return {
+      clear: `${felt}：${of}。`,
+      'one-tester': `${felt}：仅一名试穿员反复出现。`,
+      likely: `${felt}：很可能反复出现，${of}。`,
+    }[sure];
+  },
   nothingRecurs: '目前没有反复出现的问题。',
   nobodyRan: '还没有人穿它跑过。',
   shoe: '鞋上看得到的问题',
@@ -57,7 +64,8 @@ export const sheet: PlaceWords['sheet'] = {
     oneTester: (tester, runs, ofRuns) => `仅 ${tester}：${ofRuns} 次中 ${runs} 次`,
     side: { left: '，只在左鞋', right: '，只在右鞋', both: '' },
     rounds: (rounds) => (rounds > 1 ? `，出现于 ${rounds} 轮` : ''),
-    better: (before, after) => `已改善：之前 ${before} 次，现在 ${after} 次`,
+    better: (before, earlier, after, later) =>
+      `已改善：${earlier} ${before} 次，${later} ${after} 次`,
     share: (runs, of) => `${of} 次中 ${runs}`,
     tolerance: (site, by, unit) => `${site}偏差 ${by} ${unit}`,
     toleranceNote: (pair, measured) => `超差：样鞋 ${pair}，共测 ${measured} 双`,
@@ -89,7 +97,7 @@ export const sheet: PlaceWords['sheet'] = {
   testers: (n) => `${n} 名试穿员`,
   pairs: (n) => `${n} 双样鞋`,
   pairNamed: (code) => `样鞋 ${code}`,
-  nothingToDo: '没有等待处理的事项。',
+  nothingToDo: '目前没有要做的事。',
   more: (n) => `另有 ${n} 项`,
   calendar: '测试日程',
   calendarSays: (pairs, from, until) =>

@@ -44,7 +44,7 @@ export const shoe: PlaceWords['shoe'] = {
     }
   },
   sub: (round, r, t) => `${round}：${t} 名试穿员在 ${r} 次跑步后回答了脚部感受。`,
-  nothingClear: '目前没有反复出现的问题。',
+  nothingClear: '目前没有已证实反复出现的问题。',
   moreClear: (n) => `另有 ${n} 项反复出现。`,
   clearBefore: (list) => `之前轮次已证实：${list}。`,
   inRound: (felt, round) => `${felt}（${round}）`,
@@ -134,7 +134,7 @@ export const shoe: PlaceWords['shoe'] = {
     run: '跑步',
     tester: '试穿员',
     pair: '样鞋',
-    onPair: '样鞋里程',
+    onPair: '跑前里程',
     from: '开始于',
     strength: '程度',
     inWords: '原话',

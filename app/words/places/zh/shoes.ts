@@ -11,10 +11,10 @@ export const shoes: PlaceWords['shoes'] = {
           : `今天有 ${h.names.length} 款鞋需要你处理。`;
       case 'waiting':
         return h.of === 1
-          ? '没有急事，有几项等你处理。'
+          ? '没有急事，有几件事要做。'
           : `没有急事，${h.of} 款鞋中有 ${h.count} 款有待办事项。`;
       case 'quiet':
-        return '没有等待处理的事项。';
+        return '目前没有要做的事。';
     }
   },
   sub: (count) => `共 ${count} 款鞋，需要处理的在前。每轮一个印章；横条为跑得最远的一双。`,

@@ -55,7 +55,7 @@ export const verdict: PlaceWords['verdict'] = {
   recurs: (felt, runs, askedRuns, testers, askedTesters) =>
     `${felt}：${askedRuns} 次中 ${runs} 次，${askedTesters} 名试穿员中 ${testers} 名`,
   painRecurs: '疼痛反复出现',
-  nothingRecurs: (runs, testers) => `${testers} 名试穿员 ${runs} 次跑步，没有反复出现的问题`,
+  nothingRecurs: (runs, testers) => `${testers} 名试穿员 ${runs} 次跑步，没有已证实反复出现的问题`,
   nobodyAsked: '还没有人回答过',
   grows: (felt) => `随里程增多：${felt}`,
   noRise: (there, brief) => (there === 0 ? `未见增多；${brief} 时还没有人回答` : '未见增多'),
@@ -92,6 +92,7 @@ export const verdict: PlaceWords['verdict'] = {
     'run-pairs': (need, have, at) =>
       need === null ? '损坏太多，已无法证实' : `需 ${need} 双跑到 ${at} 无损坏；已有 ${have} 双`,
     'ask-testers': (need, have) => `需 ${need} 名试穿员都无反映；目前 ${have} 名`,
+    'decide-by-reports': (need) => `按试穿员的反映决定；要证明需 ${need} 名试穿员`,
     'ask-at': (need, have, at) => `${at} 时询问 ${need} 双样鞋的试穿员；目前 ${have} 双`,
     'lift-or-keep': (ids, say) => `查看样鞋 ${say.list(ids.map(say.pair))}：解除或保留停穿`,
     change: '在新一轮中改动',
