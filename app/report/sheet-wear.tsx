@@ -292,6 +292,7 @@ const settleWords = (settle: Settle, spoken: Spoken): string | null => {
     case 'measure-first':
     case 'run-pairs':
     case 'ask-testers':
+    case 'decide-by-reports':
     case 'ask-at':
     case 'lift-or-keep':
       return null;
