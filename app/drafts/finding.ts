@@ -34,6 +34,19 @@ export interface FindingDraft {
   readonly photos: readonly string[];
 }
 
+/** A new finding that is not made where a complaint is shown: what shows it is asked too. */
+export interface NewFindingDraft {
+  readonly finding: FindingDraft;
+  readonly round: RecordId;
+  readonly source: Exclude<NonNullable<Finding['source']>, 'complaint'>;
+  /** Of what was chosen among what the source shows; empty: the first. */
+  readonly key: string;
+  /** The lead's own, a statement a line. */
+  readonly lines: string;
+  /** What was typed; the rest is as what was chosen has it. */
+  readonly typed: { readonly title: boolean; readonly part: boolean };
+}
+
 /** The language that a finding is not written in, of the two of the desk; empty where its own is not known. */
 const otherThan = (own: string | undefined): string =>
   own === undefined ? '' : /^en\b/.test(own) ? 'zh' : 'en';
@@ -188,7 +201,7 @@ export const draftOfOutcome = (
 
 export type ReadOutcome =
   | { readonly ok: true; readonly body: Finding }
-  | { readonly ok: false; readonly field: 'round' | 'lines' };
+  | { readonly ok: false; readonly missing: readonly ('round' | 'lines')[] };
 
 /**
  * The finding with its outcome.
@@ -201,9 +214,15 @@ export const readOutcome = (
   begin: Outcome | null,
   written: { readonly until: string; readonly language: string },
 ): ReadOutcome => {
-  if (draft.round === '') return { ok: false, field: 'round' };
   const lines = linesOf(draft.lines);
-  if (lines.length === 0) return { ok: false, field: 'lines' };
+  if (draft.round === '' || lines.length === 0)
+    return {
+      ok: false,
+      missing: [
+        ...(draft.round === '' ? (['round'] as const) : []),
+        ...(lines.length === 0 ? (['lines'] as const) : []),
+      ],
+    };
   const language = begin ? begin.language : written.language;
   const outcome: Outcome = {
     ...finding.outcome,

@@ -62,6 +62,8 @@ export interface ProjectDraft {
   readonly feet: FeetDraft;
   readonly limits: readonly LimitDraft[];
   readonly asked: ReadonlySet<ComfortAttributeId>;
+  /** What testers read on their phones. */
+  readonly forTesters: string;
 }
 
 /** Tens of thousandths do not come back from percent as binary fractions do. */
@@ -97,6 +99,7 @@ export const draftOfProject = (project: Project | null): ProjectDraft => {
     feet: draftOfFeet(brief?.feet),
     limits: brief?.limits.map(draftOfLimit) ?? [],
     asked: new Set(brief?.attributes ?? usual),
+    forTesters: brief?.forTesters ?? '',
   };
 };
 
@@ -193,7 +196,8 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
   ];
   if (troubles.length > 0) return { ok: false, troubles };
   const { lengthMm, widthMm } = readFeet(draft.feet);
-  const { feet: oldFeet, ...kept } = old?.brief ?? {};
+  const { feet: oldFeet, forTesters: _words, ...kept } = old?.brief ?? {};
+  const forTesters = draft.forTesters.trim();
   const { lengthMm: _length, widthMm: _width, ...otherFeet } = oldFeet ?? {};
   const isForFeet = (oldFeet ?? lengthMm ?? widthMm) !== undefined;
   const brief: Brief = {
@@ -212,6 +216,7 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
       'overall',
       ...comfortAttributeIds.filter((one) => one !== 'overall' && draft.asked.has(one)),
     ],
+    ...(forTesters !== '' && { forTesters }),
     ...(isForFeet && {
       feet: { ...otherFeet, ...(lengthMm && { lengthMm }), ...(widthMm && { widthMm }) },
     }),
@@ -222,3 +227,10 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
 /** The project put away, or brought back. @param at the instant; null: it is open again */
 export const archived = (project: Project, at: string | null): Project =>
   editBody<'project'>(project, { archived: at ?? undefined });
+
+/**
+ * A project to begin a new one from: its brief with all limits, and what a newer app wrote, but not its name and not
+ * that it was put away.
+ */
+export const projectLike = (project: Project): Project =>
+  editBody<'project'>(project, { name: '', archived: undefined });

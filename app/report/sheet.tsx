@@ -12,6 +12,7 @@ import { ArrivalTable, Damages, LayersTable, PairTable, SurfacesLine } from './s
 import { ComfortTable, ComplaintTable } from './sheet-parts.tsx';
 import { WearOfTrade } from './sheet-wear.tsx';
 import { WordsOfTesters } from './sheet-words.tsx';
+import { SoleLines } from './sole-line.tsx';
 import { Say, type Spoken } from './spoken.tsx';
 
 const ofTrade =
@@ -64,6 +65,7 @@ export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) =>
           <Say in={languages} of={under} />
         </p>
       )}
+      <SoleLines {...props} />
       {rows.length > 0 && <ActsTable languages={languages} rows={rows} trade={trade} />}
       <FindingNotes
         {...props}

@@ -5,7 +5,7 @@
 import { countZones, type CellName, type ZoneCount } from '../complaints/index.ts';
 import { trades, tradesOfComplaint, type ComplaintKind, type Trade } from '../foot/index.ts';
 import type { BySurface } from '../mileage/index.ts';
-import type { Finding, Foot, RecordId } from '../records/index.ts';
+import type { Finding, Foot, RecordId, Round } from '../records/index.ts';
 import type { Callout } from './callouts.ts';
 import { lookAtChanges, type ChangesLook } from './changes-look.ts';
 import { isProven } from './closer-look.ts';
@@ -64,6 +64,8 @@ export interface RoundReport extends RoundLook {
   readonly comfort: readonly AttributeLook[];
   /** What testers wrote of its runs, the latest first. */
   readonly said: readonly SaidOfRun[];
+  /** What its sole is made of, as far as it is noted. */
+  readonly sole: Pick<Round, 'foam' | 'midsole' | 'outsole'>;
   /** From where on each complaint was felt. */
   readonly from: readonly FeltFrom[];
   /** On what its pairs were run. */
@@ -212,6 +214,7 @@ const reportOf = (
       return own.length > 0 ? [{ attribute, rounds: own }] : [];
     }),
     said: saidOfRuns(pairs),
+    sole: soleOf(log, roundId),
     from: feltFrom(pairs, round.complaints.cells),
     surfaces: surfacesOf(pairs),
     settles: settlesOf(log, look.verdict, wear.curves),
@@ -230,6 +233,15 @@ const reportOf = (
         .length,
     },
     leftOut: review.leftOut.length,
+  };
+};
+
+const soleOf = ({ rounds }: ProjectLog, round: RecordId): RoundReport['sole'] => {
+  const body = rounds.find(({ revision }) => revision.id === round)?.body;
+  return {
+    ...(body?.foam !== undefined && { foam: body.foam }),
+    ...(body?.midsole !== undefined && { midsole: body.midsole }),
+    ...(body?.outsole !== undefined && { outsole: body.outsole }),
   };
 };
 

@@ -8,13 +8,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test, type Page } from '@playwright/test';
 import { photosHeld } from './device.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 import { colourHeads, pagesOf } from './paper.ts';
 import { programs } from './programs.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 
@@ -123,13 +123,13 @@ test('a change goes from the blueprint to its outcome, and the sheet to who can 
   page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()));
   await page.goto(`${hub.url}/join#${code}`);
   await page.getByRole('button', { name: '加入' }).click();
-  await expect(page.getByRole('heading', { name: '帮面版型 · 帮面' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: '帮面纸版 · 帮面' })).toBeVisible();
   const finding = page.getByRole('article').filter({ hasText: 'Heel slips in the heel cup' });
-  await expect(finding.getByText(/^部件：帮面版型。工种：帮面。/)).toBeVisible();
+  await expect(finding.getByText(/^部件：帮面纸版。工种：帮面。/)).toBeVisible();
   await expect(finding.getByText(/3\s*mm$/)).toBeVisible();
   // Frozen on an English desk, said in the reader's language.
   const cup = page.getByRole('article').filter({ hasText: 'The heel cup is too wide' });
-  await expect(cup.getByText(/^样鞋 229，尺寸，后跟杯宽，左脚：.*与标称值相差/)).toBeVisible();
+  await expect(cup.getByText(/^样鞋 229，尺寸，后套宽，左脚：.*与标称值相差/)).toBeVisible();
   await page.getByRole('radio', { name: '发泡' }).check({ force: true });
   await expect(finding).toHaveCount(0);
   await page.getByRole('radio', { name: '全部' }).check({ force: true });

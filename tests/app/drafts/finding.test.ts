@@ -167,11 +167,11 @@ describe('an outcome’s draft', () => {
   it('asks for a round and for what shows it', () => {
     expect(readOutcome(draftOfOutcome(null, undefined), finding, null, written)).toEqual({
       ok: false,
-      field: 'round',
+      missing: ['round', 'lines'],
     });
     expect(readOutcome(draftOfOutcome(null, idOf(3)), finding, null, written)).toEqual({
       ok: false,
-      field: 'lines',
+      missing: ['lines'],
     });
   });
 });

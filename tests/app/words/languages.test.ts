@@ -22,6 +22,9 @@ const parts = [
   'care',
   'entry',
   'join',
+  'talk',
+  'own',
+  'notices',
   'desk',
   'terminal',
 ] as const;
@@ -67,7 +70,17 @@ describe('Chinese', () => {
   });
 
   it('does not fall back on English words', () => {
-    for (const part of ['phone', 'file', 'care', 'entry', 'join', 'desk'] as const)
+    for (const part of [
+      'phone',
+      'file',
+      'care',
+      'entry',
+      'join',
+      'talk',
+      'own',
+      'notices',
+      'desk',
+    ] as const)
       for (const [path, message] of messages(languageFile('zh')[part]))
         if (typeof message === 'string' && /[a-z]{4}/i.test(message))
           expect(message, path).toMatch(

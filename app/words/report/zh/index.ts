@@ -61,7 +61,7 @@ export const paper: PaperWords = withSpaces<PaperWords>({
     U7: '鞋身外腰',
     U8: '领口',
     U9: '后领',
-    U10: '后跟杯',
+    U10: '后套',
   },
   felt: (kind, place) => `${place}${kind}`,
   onFoot: (foot, place) => `${foot === 'left' ? '左鞋' : '右鞋'}${place}`,
