@@ -71,7 +71,6 @@ const reachedWords = (
 export const WearOfTrade = (props: SheetProps) => {
   const { report, languages, trade } = props;
   const curves = curvesOf(props);
-  const foam = curves[0]?.foam ?? null;
   if (curves.length === 0)
     return tradeData(trade).wear.length === 0 ? null : (
       <section class="whole">
@@ -83,14 +82,7 @@ export const WearOfTrade = (props: SheetProps) => {
     );
   return (
     <section class="wear">
-      <Heading
-        languages={languages}
-        of={({ paper, speaker }) =>
-          foam !== null && trade === 'foam'
-            ? paper.sheet.foam(paper.sheet.curves, speaker.glossary.foams[foam])
-            : paper.sheet.curves
-        }
-      />
+      <Heading languages={languages} of={({ paper }) => paper.sheet.curves} />
       <WearTable {...props} curves={curves} />
       <Lines in={languages} of={(spoken) => notesOf(report, curves, spoken)} />
       <div class="curves">

@@ -65,6 +65,7 @@ export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) =>
           <Say in={languages} of={under} />
         </p>
       )}
+      <SoleLines {...props} />
       {rows.length > 0 && <ActsTable languages={languages} rows={rows} trade={trade} />}
       <FindingNotes
         {...props}
@@ -82,7 +83,6 @@ export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) =>
       </div>
       {/* In two languages the words beside the map are as tall as it is. */}
       {languages.length > 1 && <ComfortTable {...props} />}
-      <SoleLines {...props} />
       <WearOfTrade {...props} />
       <SurfacesLine {...props} />
       <ArrivalTable {...props} />

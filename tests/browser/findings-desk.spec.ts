@@ -28,7 +28,7 @@ test('a finding is made from wear, changed, looked at again, and its history say
   await form.getByLabel('Measure and site').selectOption({ label: 'Tread depth, lateral heel' });
   await form.getByText('This is frozen with it:').click();
   await expect(form.getByText(/^Tread depth, lateral heel: falls with distance/)).toBeVisible();
-  await form.getByLabel('Title').fill('The heel wears through');
+  await form.getByLabel('Title', { exact: true }).fill('The heel wears through');
   await form.getByLabel('in mm, if it has a size').fill('0.5');
   await form.getByRole('button', { name: 'Save' }).click();
 
@@ -128,7 +128,7 @@ test('what is wanted in both languages and by when stands in the report of eithe
   await form.getByLabel('Round', { exact: true }).selectOption({ label: 'Round 1' });
   await form.getByLabel('Measure and site').selectOption({ label: 'Tread depth, lateral heel' });
   await form.getByLabel('Title', { exact: true }).fill('The heel wears through');
-  await form.getByLabel('Wanted change', { exact: true }).fill('Deeper tread at the outer heel');
+  await form.getByLabel(/^Wanted change(?! in)/).fill('Deeper tread at the outer heel');
   await form.getByLabel('in mm, if it has a size').fill('0.5');
   await form.getByLabel('Wanted by').fill('2026-12-04');
   await form.getByLabel('Title in Chinese').fill('后跟磨穿');

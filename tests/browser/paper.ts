@@ -8,7 +8,7 @@ import { dirname, join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { programs } from './programs.ts';
 
-const DPI = 36;
+const DPI = 50;
 /** Heights of the margin with the running head and of the one with the page number, mm (`report.css`). */
 const HEAD_MM = 12;
 const FOOT_MM = 14;
@@ -16,6 +16,12 @@ const FOOT_MM = 14;
 const SIDE_MM = 9;
 /** Words of one heading stand closer than this, mm; columns do not. */
 const GAP_MM = 4;
+/** Lines of one heading, and a heading and the rule below it, stand closer than this, mm. */
+const LINE_MM = 3;
+/** Narrower than a letter: the end of a rule, of other dots than the rest. */
+const LEAST_MM = 2;
+/** From this on a channel is paper: thin letters are grey at so few dots. */
+const PAPER = 235;
 const px = (mm: number) => Math.round((mm / 25.4) * DPI);
 
 /** What heads something: headings, a line that leads to a list, the head of a table. */
@@ -47,21 +53,23 @@ const pictureOf = (file: string): Picture => {
     bytes[head.length + 3 * (y * width + x) + channel] ?? 255;
   return {
     ...{ width, height },
-    isInk: (x, y) => [0, 1, 2].some((channel) => at(x, y, channel) < 200),
-    isHead: (x, y) => Math.min(at(x, y, 0), at(x, y, 2)) - at(x, y, 1) > 60,
+    isInk: (x, y) => [0, 1, 2].some((channel) => at(x, y, channel) < PAPER),
+    isHead: (x, y) => Math.min(at(x, y, 0), at(x, y, 2)) - at(x, y, 1) > 15,
   };
 };
 
-/** Stretches of a row with heading ink, each as its first and last column. */
+/** Stretches of the line of a heading that ends at this row, each as its first and last column. */
 const headsIn = ({ width, isHead }: Picture, y: number): readonly (readonly [number, number])[] => {
   const found: [number, number][] = [];
+  // All rows of the line, because the lowest one has only what hangs below it.
+  const rows = Array.from({ length: px(LINE_MM) }, (_, at) => y - at);
   for (let x = 0; x < width; x++)
-    if (isHead(x, y)) {
+    if (rows.some((row) => isHead(x, row))) {
       const last = found.at(-1);
       if (last && x - last[1] <= px(GAP_MM)) last[1] = x;
       else found.push([x, x]);
     }
-  return found;
+  return found.filter(([from, to]) => to - from >= px(LEAST_MM));
 };
 
 /** Whether something heads nothing: below it, as wide as it is, the page has no other ink. */
@@ -72,9 +80,20 @@ const endsWithHead = (picture: Picture): boolean => {
     for (let y = end - 1; y >= 0; y--) if (isInk(x, y) && !isHead(x, y)) return y;
     return -1;
   });
-  for (let y = end - 1; y >= px(HEAD_MM); y--)
-    for (const [from, to] of headsIn(picture, y))
-      if (Math.max(...lowest.slice(from, to + 1)) <= y) return true;
+  /** The row of the heading ink that was met last, by column. */
+  const below = new Array<number>(width).fill(Infinity);
+  const columns = Array.from({ length: width }, (_, x) => x);
+  for (let y = end - 1; y >= px(HEAD_MM); y--) {
+    const heads = columns.filter((x) => isHead(x, y));
+    const isLastLine = heads.some((x) => (below[x] as number) - y > px(LINE_MM));
+    for (const [from, to] of isLastLine ? headsIn(picture, y) : [])
+      if (
+        Math.min(...below.slice(from, to + 1)) - y > px(LINE_MM) &&
+        Math.max(...lowest.slice(from, to + 1)) <= y
+      )
+        return true;
+    for (const x of heads) below[x] = y;
+  }
   return false;
 };
 

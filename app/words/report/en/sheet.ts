@@ -113,5 +113,4 @@ export const sheet = {
   nothingApart: (pairs: number) => `Nothing came apart on ${countPairs(pairs)}.`,
   damageLine: (pair: string, what: string, date: string) => `Pair ${pair}: ${what}, ${date}.`,
   newToNow: (from: string, to: string) => `${from} → ${to}`,
-  foam: (heading: string, foam: string) => `${heading}: ${foam}`,
 };

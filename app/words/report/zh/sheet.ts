@@ -104,5 +104,4 @@ export const sheet: PaperWords['sheet'] = {
   nothingApart: (pairs) => `${pairs} 双样鞋都没有损坏。`,
   damageLine: (pair, what, date) => `样鞋${pair}：${what}，${date}。`,
   newToNow: (from, to) => `${from} → ${to}`,
-  foam: (heading, foam) => `${heading}：${foam}`,
 };
