@@ -107,7 +107,7 @@ test('a round begins as the last one, but with what is different', async ({ page
   await press(page, 'button', 'As Round 3, but …');
   const form = page.getByRole('region', { name: 'As Round 3, but …' });
   await expect(form.getByLabel('Name', { exact: true })).toHaveValue('Round 4');
-  await expect(form.getByLabel('Foam of the midsole')).toHaveValue('eva');
+  await expect(form.getByLabel('Kind of midsole foam')).toHaveValue('eva');
   await form.getByRole('button', { name: 'One more change' }).click();
   await form.getByLabel('What is different').fill('Collar padded by 2 mm more');
   await form.getByRole('button', { name: 'Save' }).click();

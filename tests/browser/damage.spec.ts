@@ -91,7 +91,9 @@ test('a lead says that the pair may be worn again', async ({ page, browser }) =>
   const lead = await openLead(browser, hub);
   await lead.getByRole('link', { name: 'Pairs', exact: true }).click();
   await lead.getByRole('searchbox').fill('637');
-  await lead.getByRole('link', { name: 'damaged' }).click();
+  const damaged = lead.getByRole('link', { name: 'damaged' });
+  await expect(damaged).toHaveCount(1);
+  await damaged.click();
   await lead.getByRole('button', { name: 'Answer T01' }).click();
   await answer(lead, 'Go on in this pair', 'Mended and glued.');
   await expect(lead.getByRole('heading', { level: 1 })).toHaveText(/it may be worn again\.$/);

@@ -94,7 +94,7 @@ test('a run with a complaint is logged by keyboard and screen reader alone', asy
   await reader.reach('button', 'Join');
   await reader.press('Enter');
   await reader.hears('Pairs I hold');
-  await reader.reach('link', /^Log a run$/);
+  await reader.reach('link', /^Log a run in/);
   await reader.press('Enter');
   await reader.hears('Distance, km');
 
@@ -148,7 +148,7 @@ test('what is missing is said and gets the focus', async ({ page }) => {
   await reader.reach('button', 'Join');
   await reader.press('Enter');
   await reader.hears('Pairs I hold');
-  await reader.reach('link', /^Log a run$/);
+  await reader.reach('link', /^Log a run in/);
   await reader.press('Enter');
   await reader.hears('Distance, km');
   await reader.reach('button', 'Save');
@@ -164,7 +164,7 @@ test('pain that calls for it is answered by a notice that is read out', async ({
   await reader.reach('button', 'Join');
   await reader.press('Enter');
   await reader.hears('Pairs I hold');
-  await reader.reach('link', /^Log a run$/);
+  await reader.reach('link', /^Log a run in/);
   await reader.press('Enter');
   await reader.hears('10: worst');
   await reader.reach('radio', '0: none');

@@ -8,6 +8,7 @@ import {
   Builder,
   By,
   Capabilities,
+  error,
   until,
   type WebDriver,
   type WebElement,
@@ -165,6 +166,15 @@ export class WebKitPage {
     const element = await this.#find(By.xpath(path), path);
     await this.#driver.executeScript(`arguments[0].scrollIntoView({ block: 'center' })`, element);
     await this.#driver.wait(until.elementIsVisible(element), WAIT_MS);
-    await element.click();
+    // A list that is still measuring its rows moves them: a person would tap again.
+    const clicked = () =>
+      element.click().then(
+        () => true,
+        (failed: unknown) => {
+          if (failed instanceof error.ElementNotInteractableError) return false;
+          throw failed;
+        },
+      );
+    await this.#driver.wait(clicked, WAIT_MS, `cannot be tapped: ${path}`);
   }
 }

@@ -109,12 +109,7 @@ export const createSend =
       },
     );
     try {
-      const { status, retryAfter } = await post(
-        endpoint,
-        headers as Record<string, string | number>,
-        body as Buffer,
-        forTests,
-      );
+      const { status, retryAfter } = await post(endpoint, headers, body, forTests);
       return outcomeOf(status, retryAfter, Date.now());
     } catch {
       return { what: 'later', afterMs: 0 };

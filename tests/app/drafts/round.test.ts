@@ -259,6 +259,8 @@ describe('the first round of a project that begins as another', () => {
       stage: 'first-samples',
       changes: [],
       foam: round.foam,
+      midsole: round.midsole,
+      outsole: round.outsole,
       blueprint: round.blueprint,
       last: round.last,
       layers: round.layers,

@@ -124,8 +124,8 @@ describe('two rounds say first', () => {
     [
       'too early',
       facts([felt('heel-slip', 'too-little'), felt('pressure', 'no-different')]),
-      'Too early to tell whether the change helped with heel slip.',
-      '改动对后跟滑动是否有效，现在判断为时尚早。',
+      'Too early to tell whether heel slip got better.',
+      '后跟滑动有没有改善，还看不出来。',
     ],
     [
       'meant anywhere on the foot',

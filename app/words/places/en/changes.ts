@@ -39,7 +39,7 @@ export const changes = {
       case 'no-different':
         return `${names(h.same)} ${are(h.same)} no different: the change did not help.`;
       case 'too-early':
-        return `Too early to tell whether the change helped with ${list(h.open)}.`;
+        return `Too early to tell whether ${list(h.open)} got better.`;
       case 'nothing-moved':
         return `Nothing is clearly better or worse in ${say.round(h.round)}.`;
     }

@@ -24,7 +24,7 @@ export const changes: PlaceWords['changes'] = {
       case 'no-different':
         return `${names(h.same)}没有变化：改动没有起作用。`;
       case 'too-early':
-        return `改动对${names(h.open)}是否有效，现在判断为时尚早。`;
+        return `${names(h.open)}有没有改善，还看不出来。`;
       case 'nothing-moved':
         return `${say.round(h.round)}没有明显变好或变差的地方。`;
     }

@@ -3,7 +3,7 @@ import type { PlaceWords } from '../../types.ts';
 export const search: PlaceWords['search'] = {
   open: '搜索',
   label: '搜索全部内容：样鞋、试穿员、日期、文字',
-  hint: '样鞋或试穿员的编号或姓名，日期如 11月17日，或有人写过的文字。',
+  hint: '样鞋或试穿员的编号或姓名，日期如 11 月 17 日，或有人写过的文字。',
   close: '关闭搜索',
   nothing: (text) => `没有找到“${text}”。`,
   found: (n) => `${n} 项结果`,
