@@ -1,6 +1,7 @@
 /** What is so, what to change, how much, who or how sure, and by when: of the first page and of each trade's sheet. */
 import { tradeOf, type Trade } from '../../core/foot/index.ts';
 import type { DecisionRow } from '../../core/headlines/index.ts';
+import { ofTrade } from './sheet-parts.tsx';
 import { Own } from './own-words.tsx';
 import { actWords, amountWords, byWords, calloutWords, whoWords } from './row-words.ts';
 import { joined, Say, type Languages, type Spoken } from './spoken.tsx';
@@ -27,7 +28,9 @@ export const ActsTable = ({ languages, rows, trade }: ActsProps) => {
       class="table-wrap"
       tabIndex={0}
       role="region"
-      aria-label={joined(languages, ({ paper }) => paper.columns.change)}
+      aria-label={joined(languages, (spoken) =>
+        trade ? ofTrade(spoken, trade, spoken.paper.columns.change) : spoken.paper.columns.change,
+      )}
     >
       <table class={trade ? 'acts acts-of-trade' : 'acts'}>
         <thead>

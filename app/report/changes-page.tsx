@@ -43,7 +43,7 @@ export const ChangesPage = (props: PartProps) => {
         </p>
       )}
       {story.comparison.changes.map((_, at) => (
-        <Change {...props} story={story} at={at} key={at} />
+        <Change {...props} story={story} at={at} level={3} key={at} />
       ))}
       {story.comparison.changes.length > 0 && (
         <p class="key">

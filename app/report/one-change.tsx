@@ -49,7 +49,16 @@ const countOf = ({ reported, runs }: FeltMove['earlier'], { paper }: Spoken) =>
 const arrivalsOf = ({ arrivals }: ChangesLook, trade: Trade): readonly Arrival[] =>
   arrivals.filter((one) => one.wanted !== null && isOnSheet(one, trade));
 
-export const Change = ({ story, at, languages }: StoryProps & { readonly at: number }) => {
+export const Change = ({
+  story,
+  at,
+  languages,
+  level,
+}: StoryProps & {
+  readonly at: number;
+  /** Of its headings, one below that of what they stand under. */
+  readonly level: 3 | 4;
+}) => {
   const change = story.comparison.changes[at];
   if (!change) return null;
   const { found, mends } = change;
@@ -57,7 +66,7 @@ export const Change = ({ story, at, languages }: StoryProps & { readonly at: num
   return (
     <section class="change whole">
       <div>
-        <h4>
+        <h4 aria-level={level}>
           <Say in={languages} of={({ speaker }) => speaker.glossary.parts[change.part].name} />
         </h4>
         <p class="wanted">
@@ -73,7 +82,7 @@ export const Change = ({ story, at, languages }: StoryProps & { readonly at: num
         </p>
       </div>
       <div>
-        <h4>
+        <h4 aria-level={level}>
           <Say in={languages} of={({ paper }) => paper.changes.arrived} />
         </h4>
         {wanted.length === 0 ? (
@@ -85,7 +94,7 @@ export const Change = ({ story, at, languages }: StoryProps & { readonly at: num
         )}
       </div>
       <div>
-        <h4>
+        <h4 aria-level={level}>
           <Say in={languages} of={({ paper }) => paper.changes.worked} />
         </h4>
         {found ? (
@@ -158,7 +167,7 @@ export const TradeChanges = (
           <Say in={languages} of={({ paper }) => paper.sheet.noChange} />
         </p>
       )}
-      {story && own?.map((at) => <Change {...props} story={story} at={at} key={at} />)}
+      {story && own?.map((at) => <Change {...props} story={story} at={at} level={4} key={at} />)}
       {outcomes.map(({ id, body, word }) => (
         <p class="in-line" key={id}>
           <Say in={languages} of={({ paper }) => paper.sheet.askedBefore} />{' '}

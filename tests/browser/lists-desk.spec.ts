@@ -111,7 +111,7 @@ test('several pairs are handed out at once, and what cannot be stays in the list
   await expect(form.getByRole('alert')).toHaveText('1 pair handed out, 1 not: the list says why.');
   await expect(form.getByLabel('BOX-1')).toBeHidden();
   await expect(form.getByLabel('241, Round 2')).toHaveAccessibleDescription(
-    /^Since: The pair came back from somebody else on /,
+    /^The pair came back from somebody else on /,
   );
   await since.fill(
     await page.evaluate(() => {

@@ -51,7 +51,7 @@ test('the dates of a hand-out are edited, and the edit is undone', async ({ page
 test('several pairs are taken back at a date, and that is undone', async ({ page }) => {
   await openDesk(page, 'Pairs');
   const state = page.getByRole('combobox', { name: 'State', exact: true });
-  await state.selectOption('Out');
+  await state.selectOption('With a tester');
   const rows = page.getByRole('table', { name: 'Pairs' }).getByRole('row');
   const all = await rows.count();
   for (const code of ['637', '926', '928'])
@@ -76,7 +76,7 @@ test('a mark of a pair’s life leads to its run in one press, and back', async 
   await openPair(page, '707');
   const address = page.url();
   const headline = await page.getByRole('heading', { level: 1 }).innerText();
-  await page.locator('.life-felt').first().click();
+  await page.locator('.life-felt').last().click();
   await expect(page).toHaveURL(/\/runs\/[0-9a-f-]{36}$/);
   await page.goBack();
   await expect(page).toHaveURL(address);
@@ -121,7 +121,7 @@ test('a pair’s own data is put right, and its use stopped and allowed again', 
 
   await page.getByRole('button', { name: 'Stop its use' }).click();
   await page.getByLabel('Why must nobody wear it?').fill('Bond failed');
-  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('button', { name: 'Stop the use of 1 pair' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Nobody may run in pair 638.');
   await page.getByRole('button', { name: 'End the notice' }).click();
   await expect(page.getByRole('heading', { level: 1 })).not.toHaveText(/Nobody may run/);

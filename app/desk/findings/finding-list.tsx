@@ -166,7 +166,7 @@ export const FindingList = (props: TabProps) => {
     [records, review],
   );
   return (
-    <section class="finding-list" aria-label={words.findings}>
+    <div class="finding-list">
       <div class="finding-list-head">
         <h2>{words.findings}</h2>
         {review.rounds.length > 0 && (
@@ -176,6 +176,6 @@ export const FindingList = (props: TabProps) => {
         )}
       </div>
       {all.length === 0 ? <p role="status">{words.noFindings}</p> : <Rows {...props} all={all} />}
-    </section>
+    </div>
   );
 };
