@@ -1,6 +1,6 @@
 /** What does the device hold of one record? Read inside a transaction. */
 import type { IDBPTransaction, StoreNames } from 'idb';
-import type { History, RecordId } from '../../core/records/index.ts';
+import type { History, RecordId, Revision } from '../../core/records/index.ts';
 import type { Tables } from './database.ts';
 
 export type Reading = IDBPTransaction<Tables, StoreNames<Tables>[], 'readonly' | 'readwrite'>;
@@ -13,3 +13,7 @@ export const historyOf = async (tx: Reading, id: RecordId): Promise<History | un
   if (!head) return undefined;
   return { head, older: await tx.objectStore('superseded').getAll(rangeOf(id)) };
 };
+
+/** The greatest revision of a history that has a body. */
+export const lastWithBody = ({ head, older }: History): Revision | undefined =>
+  [...older, head].reverse().find(({ body }) => body !== null);

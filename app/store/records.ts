@@ -11,7 +11,7 @@ import {
   type Revision,
 } from '../../core/records/index.ts';
 import { newId, type StoreContext } from './context.ts';
-import { historyOf } from './histories.ts';
+import { historyOf, lastWithBody } from './histories.ts';
 import type { Outcome, SaveProblem } from './outcome.ts';
 
 export interface DeletedRecord<K extends Kind> {
@@ -58,10 +58,6 @@ export type RecordStore = RecordReader & RecordWriter;
 export type ManyDraft =
   | { readonly kind: Kind; readonly body: Body; readonly id?: RecordId }
   | { readonly id: RecordId; readonly body: null };
-
-/** The greatest revision of a history that has a body. */
-export const lastWithBody = ({ head, older }: History): Revision | undefined =>
-  [...older, head].reverse().find(({ body }) => body !== null);
 
 /** Fetched with the first screen that writes; asked again where it could not be. */
 const writing = (context: StoreContext): (() => Promise<RecordWriter>) => {

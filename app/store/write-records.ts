@@ -13,9 +13,9 @@ import {
   type Sha256,
 } from '../../core/records/index.ts';
 import { newDevice, newId, type StoreContext } from './context.ts';
-import { historyOf } from './histories.ts';
+import { historyOf, lastWithBody } from './histories.ts';
 import { done, saveProblemOf, type Outcome, type SaveProblem } from './outcome.ts';
-import { lastWithBody, type RecordWriter } from './records.ts';
+import type { RecordWriter } from './records.ts';
 import { clockIn, putHistory, RECORD_TABLES, type Writing } from './revisions.ts';
 import type { Session } from './session.ts';
 

@@ -5,7 +5,7 @@ import { ShoeDrawing, type DrawnZone } from '../../parts/foot-map/shoe-drawing.t
 import { PhotoRow } from '../../parts/photos/photo-view.tsx';
 import { d, p, t } from '../../words/index.ts';
 import { linksOf } from '../frame/route.ts';
-import { complaintInWords, complaintLevel } from '../../words/say-run.ts';
+import { complaintInWords, complaintLevel } from '../../parts/said-in-run.ts';
 import '../../parts/foot-map/foot-map.css';
 
 const views = ['upper', 'sole'] as const satisfies readonly FootView[];

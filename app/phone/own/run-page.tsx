@@ -12,7 +12,7 @@ import {
   complaintLevel,
   fieldInWords,
   runFieldName,
-} from '../../words/say-run.ts';
+} from '../../parts/said-in-run.ts';
 import { ownWords, t, terms } from '../../words/index.ts';
 import { LeadsNote } from '../leads-note.tsx';
 import '../../parts/foot-map/foot-map.css';

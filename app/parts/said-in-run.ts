@@ -3,9 +3,9 @@ import type { ComfortAttributeId } from '../../core/foot/index.ts';
 import type { Complaint, Run, Surface } from '../../core/records/index.ts';
 import type { RunField } from '../../core/review/index.ts';
 import { formatDuration, fromCelsius } from '../../core/units/index.ts';
-import { formatDateTime, formatDistance, formatNumber, formatPercent } from '../parts/format.ts';
-import { settings } from '../parts/settings.ts';
-import { d, p, t, terms } from './index.ts';
+import { formatDateTime, formatDistance, formatNumber, formatPercent } from './format.ts';
+import { settings } from './settings.ts';
+import { d, p, t, terms } from '../words/index.ts';
 
 const joined = (parts: readonly (string | null | undefined | false)[]): string =>
   d().joined.clauses(parts.flatMap((part) => (part ? [part] : [])));
