@@ -1,6 +1,6 @@
 export { openStore, type DamagedAttachment, type Store, type Unsent } from './store.ts';
 export type { StoreOptions } from './open-context.ts';
-export type { ManyDraft } from './records.ts';
+export type { ManyDraft } from './record-writer.ts';
 export type { SaveProblem } from './outcome.ts';
 export type { Session } from './session.ts';
 export type { SyncStatus } from './changes.ts';

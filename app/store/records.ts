@@ -2,7 +2,6 @@
 import {
   readBody,
   readRecord,
-  type Body,
   type BodyOf,
   type History,
   type Kind,
@@ -12,7 +11,7 @@ import {
 } from '../../core/records/index.ts';
 import { newId, type StoreContext } from './context.ts';
 import { historyOf, lastWithBody } from './histories.ts';
-import type { Outcome, SaveProblem } from './outcome.ts';
+import type { RecordWriter } from './record-writer.ts';
 
 export interface DeletedRecord<K extends Kind> {
   readonly id: RecordId;
@@ -30,34 +29,7 @@ export interface RecordReader {
   newId(): RecordId;
 }
 
-export interface RecordWriter {
-  /**
-   * Saves a new record, or an edit of `id`, with the photos that it shows, all or nothing. "Saved" may be
-   * shown once it resolves with ok.
-   */
-  save<K extends Kind>(
-    kind: K,
-    body: BodyOf<K>,
-    id?: RecordId,
-  ): Promise<Outcome<RecordOf<K>, SaveProblem>>;
-  /**
-   * Saves many records that show no photos, and takes others out of the current state, all or nothing; the answers stand
-   * in the order of the drafts.
-   */
-  saveAll(drafts: readonly ManyDraft[]): Promise<Outcome<readonly Revision[], SaveProblem>>;
-  /** Takes the record out of the current state; `restore` brings it back. */
-  erase(id: RecordId): Promise<Outcome<void, SaveProblem>>;
-  restore(id: RecordId): Promise<Outcome<void, SaveProblem>>;
-  /** Takes the record, its photos and the quotes of it back for good, wherever they went. */
-  eraseForGood(id: RecordId): Promise<Outcome<void, SaveProblem>>;
-}
-
 export type RecordStore = RecordReader & RecordWriter;
-
-/** One record of many: a new one, an edit of `id`, or, without a body, the end of its current state. */
-export type ManyDraft =
-  | { readonly kind: Kind; readonly body: Body; readonly id?: RecordId }
-  | { readonly id: RecordId; readonly body: null };
 
 /** Fetched with the first screen that writes; asked again where it could not be. */
 const writing = (context: StoreContext): (() => Promise<RecordWriter>) => {

@@ -15,7 +15,7 @@ import {
 import { newDevice, newId, type StoreContext } from './context.ts';
 import { historyOf, lastWithBody } from './histories.ts';
 import { done, saveProblemOf, type Outcome, type SaveProblem } from './outcome.ts';
-import type { RecordWriter } from './records.ts';
+import type { RecordWriter } from './record-writer.ts';
 import { clockIn, putHistory, RECORD_TABLES, type Writing } from './revisions.ts';
 import type { Session } from './session.ts';
 

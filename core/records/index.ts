@@ -4,11 +4,8 @@ export * from './stamp.ts';
 export * from './kinds.ts';
 export {
   compareRevisions,
-  ENVELOPE_VERSION,
   recordIdSchema,
   revisionSchema,
-  sha256Schema,
-  stampSchema,
   type Body,
   type Revision,
 } from './revision.ts';

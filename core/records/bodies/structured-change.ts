@@ -6,7 +6,6 @@ import * as z from 'zod/mini';
 import { partIds, patternLines } from '../../foot/index.ts';
 import { footField, measureField, siteField } from './common.ts';
 import * as ranges from './field-ranges.ts';
-import type { MeasureUnit } from './measures.ts';
 import { numberIn } from './number-in.ts';
 
 /** A quantity goes up or down (`more`, `less`); a line moves. `inward` is towards the foot. */
@@ -28,31 +27,6 @@ export type ChangeUnit = (typeof changeUnits)[number];
 
 export const shoeSides = ['medial', 'lateral'] as const;
 export type ShoeSide = (typeof shoeSides)[number];
-
-export interface ChangeRange {
-  readonly least: number;
-  readonly most: number;
-  /** Null: a plain count or an angle, said by the unit itself. */
-  readonly unit: MeasureUnit | null;
-}
-
-const upTo = (most: number, unit: MeasureUnit | null, least = 0.01): ChangeRange => ({
-  least,
-  most,
-  unit,
-});
-
-/** What the amount of a change can be; forms hold to it. Judgement, as in `field-ranges.ts`. */
-const changeRanges: Readonly<Record<ChangeUnit, ChangeRange>> = {
-  mm: upTo(200, 'mm'),
-  g: upTo(2000, 'g'),
-  'asker-c': upTo(100, 'asker-c'),
-  'shore-a': upTo(100, 'shore-a'),
-  '%': upTo(100, '%'),
-  deg: upTo(90, null),
-  grade: upTo(20, null, 0.5),
-};
-export const changeRangeOf = (unit: ChangeUnit): ChangeRange => changeRanges[unit];
 
 export const structuredChangeSchema = z.looseObject({
   part: z.enum(partIds),

@@ -40,4 +40,4 @@ export const places = {
 };
 
 /** As screens show them. */
-export const shown = places;
+export const shown = { ...places };
