@@ -33,6 +33,9 @@ export const shareField = numberIn(ranges.share);
 /** A point of a 0-100 line (comfort). */
 export const lineScoreField = numberIn(ranges.lineScore);
 
+/** A mark on a line with the good point in the middle: −100 too little, 0 just right, 100 too much. */
+export const twoSidedField = numberIn(ranges.twoSided);
+
 /** A whole number 0 to 10 (severity, pain). */
 export const tenField = wholeIn(ranges.ten);
 

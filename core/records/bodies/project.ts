@@ -5,6 +5,8 @@ import {
   complaintKinds,
   foamIds,
   partIds,
+  twoSidedIds,
+  type TwoSidedId,
   zoneCodes,
 } from '../../foot/index.ts';
 import {
@@ -23,6 +25,7 @@ import {
   shareField,
   siteField,
   surfaceField,
+  twoSidedField,
   wordsField,
 } from './common.ts';
 import * as ranges from './field-ranges.ts';
@@ -37,6 +40,9 @@ export const limitSchema = z.looseObject({
   basis: z.enum(['reading', 'share-of-new']),
 });
 
+/** Comfort questions that came after `attributes`: in there, an older app could not read the project. */
+export const laterAttributes = ['ball-width'] as const satisfies readonly TwoSidedId[];
+
 /** What the shoe is for, and which limits count as failure. */
 const briefSchema = z.looseObject({
   runner: z.enum(['neutral', 'stability']),
@@ -49,6 +55,8 @@ const briefSchema = z.looseObject({
   limits: z.array(limitSchema),
   /** The comfort attributes that testers are asked about, in the order they are asked. */
   attributes: z.array(z.enum(comfortAttributeIds)).check(z.minLength(1)),
+  /** Questions beside them that an older app does not know: asked after them, with the good point in the middle. */
+  alsoAsked: z.optional(z.array(z.enum(laterAttributes))),
   /** The feet that the shoe is made for, in mm from and to. */
   feet: z.optional(
     z.looseObject({
@@ -150,6 +158,9 @@ export const pairSchema = z.looseObject({
 /** The comfort scores of one answer, by attribute; an attribute that was not answered is absent. */
 export const comfortSchema = z.partialRecord(z.enum(comfortAttributeIds), lineScoreField);
 
+/** Marks on lines with the good point in the middle, by attribute; never mixed with the scores of the 0-100 lines. */
+export const twoSidedSchema = z.partialRecord(z.enum(twoSidedIds), twoSidedField);
+
 export type Project = z.infer<typeof projectSchema>;
 export type Limit = z.infer<typeof limitSchema>;
 export type Brief = z.infer<typeof briefSchema>;
@@ -159,3 +170,4 @@ export type Dimension = z.infer<typeof dimensionSchema>;
 export type Last = z.infer<typeof lastSchema>;
 export type Pair = z.infer<typeof pairSchema>;
 export type Comfort = z.infer<typeof comfortSchema>;
+export type TwoSided = z.infer<typeof twoSidedSchema>;
