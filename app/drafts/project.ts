@@ -1,8 +1,9 @@
 /** The brief of a project as it stands in its form: everything as typed, read back into a record, or what is wrong. */
-import { comfortAttributeIds, type ComfortAttributeId } from '../../core/foot/index.ts';
+import { comfortAttributeIds } from '../../core/foot/index.ts';
 import {
   editBody,
   isIn,
+  laterAttributes,
   rangeOf,
   ranges,
   surfaces,
@@ -15,8 +16,12 @@ import {
 } from '../../core/records/index.ts';
 import { fromMetres, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
 
+/** Every question of comfort that a lead may ask; those that an older app does not know stand apart in the record. */
+export const comfortQuestions = [...comfortAttributeIds, ...laterAttributes] as const;
+export type ComfortQuestion = (typeof comfortQuestions)[number];
+
 /** Asked unless the lead takes them out: the items of published comfort tools. */
-const usual: readonly ComfortAttributeId[] = [
+const usual: readonly ComfortQuestion[] = [
   'heel-cushioning',
   'forefoot-cushioning',
   'stability',
@@ -61,7 +66,7 @@ export interface ProjectDraft {
   readonly allowedPain: string;
   readonly feet: FeetDraft;
   readonly limits: readonly LimitDraft[];
-  readonly asked: ReadonlySet<ComfortAttributeId>;
+  readonly asked: ReadonlySet<ComfortQuestion>;
 }
 
 /** Tens of thousandths do not come back from percent as binary fractions do. */
@@ -96,7 +101,7 @@ export const draftOfProject = (project: Project | null): ProjectDraft => {
     allowedPain: String(tidy(100 * (brief?.allowedRate.pain ?? 0.01))),
     feet: draftOfFeet(brief?.feet),
     limits: brief?.limits.map(draftOfLimit) ?? [],
-    asked: new Set(brief?.attributes ?? usual),
+    asked: new Set(brief ? [...brief.attributes, ...(brief.alsoAsked ?? [])] : usual),
   };
 };
 
@@ -193,7 +198,8 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
   ];
   if (troubles.length > 0) return { ok: false, troubles };
   const { lengthMm, widthMm } = readFeet(draft.feet);
-  const { feet: oldFeet, ...kept } = old?.brief ?? {};
+  const { feet: oldFeet, alsoAsked: _alsoAsked, ...kept } = old?.brief ?? {};
+  const alsoAsked = laterAttributes.filter((one) => draft.asked.has(one));
   const { lengthMm: _length, widthMm: _width, ...otherFeet } = oldFeet ?? {};
   const isForFeet = (oldFeet ?? lengthMm ?? widthMm) !== undefined;
   const brief: Brief = {
@@ -212,6 +218,7 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
       'overall',
       ...comfortAttributeIds.filter((one) => one !== 'overall' && draft.asked.has(one)),
     ],
+    ...(alsoAsked.length > 0 && { alsoAsked }),
     ...(isForFeet && {
       feet: { ...otherFeet, ...(lengthMm && { lengthMm }), ...(widthMm && { widthMm }) },
     }),

@@ -7,6 +7,7 @@ import { PaperCurve } from './paper-curve.tsx';
 import type { SheetProps } from './document-props.ts';
 import { Say, type Languages, type Spoken } from './spoken.tsx';
 import { Table } from './table.tsx';
+import { TwoSidedTable } from './two-sided-table.tsx';
 
 type CellsProps = SheetProps & { readonly cells: readonly CellSummary[] };
 
@@ -131,6 +132,26 @@ export const Curves = (props: SheetProps) => {
       <p class="key">
         <Say in={languages} of={({ paper }) => paper.curveKey} />
       </p>
+    </section>
+  );
+};
+
+/** What of the trade's own questions is too much or too little. */
+export const TwoSidedOfTrade = ({ report, languages, trade }: SheetProps) => {
+  const { attributes } = tradeData(trade);
+  const asked = [...attributes, ...(trade === 'last' ? (['ball-width'] as const) : [])];
+  const own = report.round.twoSided.filter(({ attribute }) =>
+    asked.some((one) => one === attribute),
+  );
+  if (own.length === 0) return null;
+  return (
+    <section class="whole">
+      <Heading languages={languages} of={({ paper }) => paper.sheet.twoSided} />
+      <TwoSidedTable
+        languages={languages}
+        answers={own}
+        title={(spoken) => ofTrade(spoken, trade, spoken.paper.sheet.twoSided)}
+      />
     </section>
   );
 };

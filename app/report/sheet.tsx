@@ -7,7 +7,13 @@ import type { SheetProps } from './document-props.ts';
 import { Findings } from './findings-part.tsx';
 import { rowName } from './row-words.ts';
 import { ArrivalTable, Damages, LayersTable, PairTable } from './sheet-bench.tsx';
-import { ComfortTable, ComplaintTable, Curves, WordsOfTesters } from './sheet-parts.tsx';
+import {
+  ComfortTable,
+  ComplaintTable,
+  Curves,
+  TwoSidedOfTrade,
+  WordsOfTesters,
+} from './sheet-parts.tsx';
 import { Say, type Spoken } from './spoken.tsx';
 
 /** What was felt that usually points to the trade, most runs first. */
@@ -66,6 +72,7 @@ export const Sheet = (props: SheetProps) => {
         <WordsOfTesters {...props} cells={cells} />
       </div>
       <Curves {...props} />
+      <TwoSidedOfTrade {...props} />
       <ComfortTable {...props} />
       <ArrivalTable {...props} />
       <LayersTable {...props} />

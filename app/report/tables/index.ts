@@ -5,7 +5,7 @@
  */
 import type { Kind } from '../../../core/records/index.ts';
 import { benchTable, deviationsTable } from './bench.ts';
-import { comfortTable, complaintsTable } from './felt.ts';
+import { comfortTable, complaintsTable, twoSidedChangesTable, twoSidedTable } from './felt.ts';
 import {
   loadsTable,
   preferencesTable,
@@ -43,6 +43,7 @@ import {
   runComfortTable,
   runComplaintsTable,
   runsTable,
+  runTwoSidedTable,
   testersTable,
 } from './wearing.ts';
 import { namesOf, type Written } from './written.ts';
@@ -88,6 +89,7 @@ const recordTables = (written: Written): readonly Table[] => {
     plansTable(log, names),
     runsTable(log, names),
     runComfortTable(log),
+    runTwoSidedTable(log),
     runComplaintsTable(log),
     rankingsTable(log, names),
     damagesTable(log, names),
@@ -117,6 +119,8 @@ export const figureTables = (written: Written): readonly Table[] => {
     complaintsTable(review),
     painTable(review),
     comfortTable(review),
+    twoSidedTable(review),
+    twoSidedChangesTable(review),
     preferencesTable(review, names),
     benchTable(review, round, pair),
     deviationsTable(review, round, pair),

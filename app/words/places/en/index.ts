@@ -9,6 +9,7 @@ import { sheet } from './sheet.ts';
 import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
 import { tables } from './tables.ts';
+import { tooMuch } from './too-much.ts';
 import { testers } from './testers.ts';
 import { verdict } from './verdict.ts';
 import { wear } from './wear.ts';
@@ -28,6 +29,7 @@ export const places = {
   shoes,
   tables,
   testers,
+  tooMuch,
   verdict,
   wear,
   words,

@@ -245,6 +245,7 @@ export const paper = {
     found: 'Measured on new pairs, asked for by nobody',
     foundNothing: 'No other measured place moved.',
     comfort: 'Comfort',
+    rightNow: (question: string) => `${question}, just right`,
     comfortWord: {
       better: 'clearly better',
       worse: 'clearly worse',
@@ -293,6 +294,14 @@ export const paper = {
       trend: 'With distance',
     },
     testers: (n: number) => count(n, 'tester', 'testers'),
+    ofTesters: (some: number, all: number) => `${some} of ${all}`,
+    twoSided: 'Too much or too little',
+    twoSidedColumns: {
+      what: 'Question',
+      sides: 'Testers',
+      known: 'What is known',
+      cost: 'Cost in overall comfort',
+    },
     stretch: (score: string, from: string, to: string) => `${score} (${from} to ${to} km)`,
     curves: 'Wear',
     arrival: 'New pairs against the drawing',

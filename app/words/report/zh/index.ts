@@ -208,6 +208,7 @@ export const paper: PaperWords = {
     found: '新鞋上测到、无人要求的变化',
     foundNothing: '其他测量位置没有变化。',
     comfort: '舒适度',
+    rightNow: (question) => `${question}（正好的人数）`,
     comfortWord: {
       better: '明显更好',
       worse: '明显更差',
@@ -256,6 +257,14 @@ export const paper: PaperWords = {
       trend: '随里程',
     },
     testers: (n) => `${n} 名试穿员`,
+    ofTesters: (some, all) => `${some}／${all}`,
+    twoSided: '过了，还是不够',
+    twoSidedColumns: {
+      what: '问题',
+      sides: '试穿员',
+      known: '已知结论',
+      cost: '整体舒适度的损失',
+    },
     stretch: (score, from, to) => `${score}（${from} 至 ${to} km）`,
     curves: '磨损',
     arrival: '新鞋对照图纸',
