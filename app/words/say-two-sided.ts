@@ -42,6 +42,9 @@ export const knownInWords = (
 const between = (interval: Bounds | null, write: (value: number) => string): string =>
   interval === null ? '' : ` (${write(interval.lower)} … ${write(interval.upper)})`;
 
+/** What is said of a cost. */
+type SideCost = Pick<Cost, 'points' | 'onSide' | 'right'> & { readonly interval: Bounds };
+
 /** Points lost in overall comfort with their interval: "−18 (−33 … −3)". */
 export const pointsLost = (
   { points, interval }: Pick<Cost, 'points'> & { readonly interval: Bounds },
@@ -54,7 +57,7 @@ export const pointsLost = (
 /** What each side costs, as far as there are testers enough. */
 export const costsInWords = (
   attribute: TwoSidedId,
-  cost: Readonly<Record<Exclude<Side, 'right'>, Cost | null>>,
+  cost: Readonly<Record<Exclude<Side, 'right'>, SideCost | null>>,
   speaker: Pick<Speaker, 'desk' | 'glossary' | 'number'>,
 ): readonly string[] =>
   (['low', 'high'] as const).flatMap((side) => {

@@ -8,7 +8,8 @@
  * "Too soft" says two things, and needs both: a fifth of the testers or more lie on that side ({@link LEAST_SHARE}), and
  * the testers' means lie on that side more than by chance. If nothing is there, some testers find it softer and some
  * firmer than they like, and either is as likely: signs are flipped by tester, over all questions of the round at once
- * (`signFlipMax`). `clear`: at most 5 % of rounds with nothing in them come with any such word. `likely`: at most 20 %
+ * (`signFlipMax`). `clear`: half of the testers or more, and at most 5 % of rounds with nothing in them come with any
+ * such word. `likely`: at most 20 %
  * do, and at most 5 % of single questions with either side's word. Figures in DEVELOPERS.md.
  */
 import { JUST_RIGHT, sideOf, twoSidedIds, type Side, type TwoSidedId } from '../foot/index.ts';
@@ -31,6 +32,9 @@ import { LEAST_SHARE, penaltyOf, type OneAnswer, type Penalty } from './penalty.
  * still called another by chance in less than 5 % of tests (judgement, by simulation).
  */
 export const RELEVANT_MOVE = 15;
+
+/** Where fewer testers than this lie on the side, it is never called clear, however sure the lean is. Judgement. */
+const MOST_OF_THEM = 0.5;
 
 /** Levels of the words, over all questions of a round; and of one question for either side. */
 const LEVELS = { clear: 0.05, likely: 0.2, likelyAlone: 0.1 } as const;
@@ -130,6 +134,8 @@ const wordOf = (
     : 'open';
 };
 
+const isOff = (word: TwoSidedWord): word is 'low' | 'high' => word === 'low' || word === 'high';
+
 /** What the testers of one round found too little and too much, in the order of the questions. */
 export const reviewTwoSided = (answers: readonly TwoSidedAnswer[]): readonly TwoSidedReview[] => {
   const asked = twoSidedIds
@@ -159,7 +165,11 @@ export const reviewTwoSided = (answers: readonly TwoSidedAnswer[]): readonly Two
         ...penalty,
         share: { low: share('low'), right: share('right'), high: share('high') },
         word,
-        sure: word === 'low' || word === 'high' ? sure : 'too-early',
+        sure: isOff(word)
+          ? penalty.counts[word] / mean.n < MOST_OF_THEM
+            ? 'likely'
+            : sure
+          : 'too-early',
         ...found,
       },
     ];

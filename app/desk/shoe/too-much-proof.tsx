@@ -4,11 +4,7 @@ import type { Interval } from '../../../core/statistics/index.ts';
 import { formatNumber, formatPercent } from '../../parts/format.ts';
 import { signed } from '../../words/figures.ts';
 import { d, terms } from '../../words/index.ts';
-import {
-  costsInWords,
-  knownInWords,
-  sidesInWords,
-} from '../../words/say-two-sided.ts';
+import { costsInWords, knownInWords, sidesInWords } from '../../words/say-two-sided.ts';
 import type { TabProps } from '../desk-state.ts';
 import { speakerOf } from '../parts/speaker.ts';
 import { TwoSidedMoves } from '../parts/two-sided-moves.tsx';

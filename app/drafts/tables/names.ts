@@ -79,10 +79,3 @@ export const markOfWords = (question: TwoSidedId, text: string): number | null =
   const side = ends[question].findIndex((names) => names.split(', ').includes(end));
   return side < 0 ? null : side === 0 ? -far : far;
 };
-
-/** The words that are always known, for who typed others. */
-export const wordsOfLine = (question: TwoSidedId): readonly string[] => [
-  ends[question][0].split(', ')[0] ?? '',
-  'just right',
-  ends[question][1].split(', ')[0] ?? '',
-];

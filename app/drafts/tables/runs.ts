@@ -24,7 +24,7 @@ import {
 import { toInstant } from '../../parts/instant.ts';
 import { readClock, readDistance, readTime } from './cells.ts';
 import { markColumns } from './columns.ts';
-import { groundNames, markOfWords, sockNames, surfaceNames, wordsOfLine } from './names.ts';
+import { groundNames, markOfWords, sockNames, surfaceNames } from './names.ts';
 import { wrongRow } from './people.ts';
 import type { KnownRun, ReadRow, RowReader } from './row.ts';
 import type { RunIndex } from './run-index.ts';
@@ -113,7 +113,7 @@ const marksOf = (reader: RowReader): TwoSided => {
     const inWords = text === '' ? null : markOfWords(id, text);
     if (inWords !== null) marks[id] = inWords;
     else if (text !== '' && !/\d/.test(text))
-      reader.fail(column, { why: 'unknown-word', words: wordsOfLine(id) });
+      reader.fail(column, { why: 'unknown-word', words: ['low', 'right', 'high'] });
     else {
       const mark = reader.number(column, ranges.twoSided);
       if (typeof mark === 'number') marks[id] = mark;

@@ -6,7 +6,7 @@
  * word that a later version added stays readable, and is then shown by its sentences.
  */
 import * as z from 'zod/mini';
-import { comfortAttributeIds } from '../../foot/index.ts';
+import { comfortAttributeIds, twoSidedIds } from '../../foot/index.ts';
 import {
   footField,
   instantField,
@@ -151,6 +151,23 @@ const comfortFiguresSchema = z.looseObject({
   ),
 });
 
+/** Testers on either side of just right in one question of a round, and what that side costs in overall comfort. */
+const twoSidedFiguresSchema = z.looseObject({
+  question: z.enum(twoSidedIds),
+  counts: z.looseObject({ low: countField, right: countField, high: countField }),
+  word: lineField,
+  sure: lineField,
+  /** Of the side that the word names; null: too few testers, or it names none. */
+  cost: z.nullable(
+    z.looseObject({
+      points: figureField,
+      interval: intervalSchema,
+      onSide: countField,
+      right: countField,
+    }),
+  ),
+});
+
 /** Evidence as frozen when the finding was written. */
 export const evidenceSchema = z.looseObject({
   until: instantField,
@@ -169,11 +186,12 @@ export const evidenceSchema = z.looseObject({
   wear: z.optional(wearFiguresSchema),
   reading: z.optional(readingFiguresSchema),
   comfort: z.optional(comfortFiguresSchema),
+  twoSided: z.optional(twoSidedFiguresSchema),
 });
 
 export type Evidence = z.infer<typeof evidenceSchema>;
 /** The figures of evidence, without when and in which words. */
 export type EvidenceFigures = Pick<
   Evidence,
-  'complaint' | 'place' | 'wear' | 'reading' | 'comfort'
+  'complaint' | 'place' | 'wear' | 'reading' | 'comfort' | 'twoSided'
 >;

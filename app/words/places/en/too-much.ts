@@ -18,10 +18,6 @@ const subjects: Readonly<Record<TwoSidedId, string>> = {
   ventilation: 'The shoe',
 };
 
-/** "slips" and "grips too hard" are whole, "too soft" takes a verb. */
-const verbOf = (end: string, verb: string): string =>
-  end.startsWith('too ') ? `${verb} ${end}` : end;
-
 type OfTwoSided = Extract<ComfortHeadline, { readonly case: 'further' | 'too' | 'none-off' }>;
 
 export const tooMuch = {
@@ -36,9 +32,11 @@ export const tooMuch = {
     if (h.case === 'further') return `${subject}: further from just right than before.`;
     const off = end(h.attribute, h.side);
     const counts = `${h.testers} of ${h.asked} testers`;
+    // "slips" and "grips too hard" are whole, "too soft" takes a verb.
+    const verb = off.startsWith('too ') ? 'is ' : '';
     return h.claims === 'clear'
-      ? `${subject} ${verbOf(off, 'is')} for ${counts}.`
-      : `${subject} probably ${verbOf(off, 'is')}: ${counts} say so.`;
+      ? `${subject} ${verb}${off} for ${counts}.`
+      : `${subject} ${verb}probably ${off}: ${counts} say so.`;
   },
   title: 'Too much or too little?',
   note: 'Each tester counts once. Just right is in the middle.',

@@ -300,7 +300,7 @@ export const paper = {
       what: 'Question',
       sides: 'Testers',
       known: 'What is known',
-      cost: 'Cost in overall comfort',
+      cost: 'Overall comfort against just right',
     },
     stretch: (score: string, from: string, to: string) => `${score} (${from} to ${to} km)`,
     curves: 'Wear',

@@ -263,7 +263,7 @@ export const paper: PaperWords = {
       what: '问题',
       sides: '试穿员',
       known: '已知结论',
-      cost: '整体舒适度的损失',
+      cost: '整体舒适度：与觉得正好的人相差',
     },
     stretch: (score, from, to) => `${score}（${from} 至 ${to} km）`,
     curves: '磨损',

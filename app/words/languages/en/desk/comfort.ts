@@ -48,7 +48,7 @@ export const comfort = {
       open: () => 'no clear side',
     } satisfies Readonly<Record<TwoSidedWord, (low: string, high: string) => string>>,
     sure: { clear: 'clear', likely: 'likely', 'too-early': 'too early to tell' },
-    cost: 'Cost in overall comfort (95 %)',
+    cost: 'Overall comfort against just right (95 %)',
     costOf: (side: string, points: string, off: number, right: number) =>
       `${side}: ${points}, ${off} against ${right}`,
     noCost: 'too few testers',

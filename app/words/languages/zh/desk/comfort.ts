@@ -35,7 +35,7 @@ export const comfort: DeskWords['comfort'] = {
       open: () => '看不出偏向',
     },
     sure: { clear: '明确', likely: '很可能', 'too-early': '为时尚早' },
-    cost: '整体舒适度的损失（95 %）',
+    cost: '整体舒适度：与觉得正好的人相差（95 %）',
     costOf: (side, points, off, right) => `${side}：${points}，${off} 人对 ${right} 人`,
     noCost: '人数太少',
     mean: '平均标记（95 %）',
