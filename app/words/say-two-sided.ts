@@ -45,13 +45,18 @@ const between = (interval: Bounds | null, write: (value: number) => string): str
 /** What is said of a cost. */
 type SideCost = Pick<Cost, 'points' | 'onSide' | 'right'> & { readonly interval: Bounds };
 
-/** Points lost in overall comfort with their interval: "−18 (−33 … −3)". */
-export const pointsLost = (
-  { points, interval }: Pick<Cost, 'points'> & { readonly interval: Bounds },
+/** Points lost in overall comfort, and both ends of their interval: a loss is below nought. */
+export const lostFigures = (
+  { points, interval }: Pick<SideCost, 'points' | 'interval'>,
   { number }: Pick<Speaker, 'number'>,
-): string => {
+): readonly [points: string, least: string, most: string] => {
   const whole = (value: number) => signed(value, (size) => number(size, 0));
-  return `${whole(-points)}${between({ lower: -interval.upper, upper: -interval.lower }, whole)}`;
+  return [whole(-points), whole(-interval.upper), whole(-interval.lower)];
+};
+
+const pointsLost = (cost: SideCost, speaker: Pick<Speaker, 'number'>): string => {
+  const [points, least, most] = lostFigures(cost, speaker);
+  return `${points} (${least} … ${most})`;
 };
 
 /** What each side costs, as far as there are testers enough. */

@@ -8,7 +8,7 @@ import { Field } from '../../parts/controls/controls.tsx';
 import { toInstant } from '../../parts/instant.ts';
 import { settings } from '../../parts/settings.ts';
 import { session } from '../../parts/state.ts';
-import { d, p, t, terms } from '../../words/index.ts';
+import { d, entryWords, p, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { OpenForm, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { CorrectDay } from './correct-day.tsx';
@@ -135,7 +135,7 @@ const CorrectComfort = ({ form, change, review }: CorrectProps) => {
             <Figure
               key={question}
               label={name}
-              hint={[`−100: ${low}`, `0: ${t().twoSided.right}`, `100: ${high}`]}
+              hint={[`−100: ${low}`, `0: ${entryWords().twoSided.right}`, `100: ${high}`]}
               least={-100}
               value={form.comfort2[question]}
               onChange={(value) => change({ comfort2: withAnswer(form.comfort2, question, value) })}

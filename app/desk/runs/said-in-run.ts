@@ -6,7 +6,7 @@ import { formatDuration, fromCelsius } from '../../../core/units/index.ts';
 import { formatDateTime, formatDistance, formatNumber, formatPercent } from '../../parts/format.ts';
 import { markInWords } from '../../parts/controls/two-sided.tsx';
 import { settings } from '../../parts/settings.ts';
-import { d, p, t, terms } from '../../words/index.ts';
+import { d, entryWords, p, t, terms } from '../../words/index.ts';
 
 const joined = (parts: readonly (string | null | undefined | false)[]): string =>
   d().joined.clauses(parts.flatMap((part) => (part ? [part] : [])));
@@ -69,7 +69,7 @@ const marksInWords = ({ comfort2 }: Run): string =>
       const { name, low, high } = terms().twoSided[question as TwoSidedId];
       return d().joined.of(
         name,
-        markInWords({ value: mark, low, high, words: t().twoSided }) ?? '',
+        markInWords({ value: mark, low, high, words: entryWords().twoSided }) ?? '',
       );
     }),
   );

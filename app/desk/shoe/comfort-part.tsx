@@ -239,6 +239,7 @@ export const ComfortPart = (props: TabProps) => {
       />
       <ShoeParts project={id} at="comfort" />
       {twoSided.length > 0 && <TooMuch {...props} look={twoSided} />}
+      {twoSided.length > 0 && look.length > 0 && <h2>{p().tooMuch.scores}</h2>}
       {look.length > 0 && (
         <Picture says={words.pictureSays} table={() => tableOf(props, look)}>
           <Key {...props} look={look} />

@@ -6,7 +6,12 @@ import type { Side } from '../../../core/foot/index.ts';
 import type { TwoSidedLook, TwoSidedRound } from '../../../core/review/index.ts';
 import { RoundMark } from '../../parts/charts/interval-line.tsx';
 import { p, terms } from '../../words/index.ts';
-import { costsInWords, knownInWords, pointsLost, sidesInWords } from '../../words/say-two-sided.ts';
+import {
+  costsInWords,
+  knownInWords,
+  lostFigures,
+  sidesInWords,
+} from '../../words/say-two-sided.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { Picture } from '../frame/picture.tsx';
 import { SureStamp } from '../frame/stamp.tsx';
@@ -101,7 +106,7 @@ const Row = (props: TabProps & { readonly look: TwoSidedLook }) => {
       <span class="sides-cost small">
         {isOff &&
           (cost ? (
-            words.costOf(pointsLost(cost, speaker))
+            words.costOf(...lostFigures(cost, speaker))
           ) : (
             <span class="soft">{words.costNone}</span>
           ))}

@@ -4,7 +4,7 @@ import { metres, seconds } from '../../../core/units/index.ts';
 import { markColumns, type Column } from '../../drafts/tables/columns.ts';
 import type { CellTrouble, PlainWhy } from '../../drafts/tables/row.ts';
 import { formatPace } from '../../parts/format.ts';
-import { d, locale, p, t, terms } from '../../words/index.ts';
+import { d, entryWords, locale, p, terms } from '../../words/index.ts';
 import { sayRange } from '../parts/in-range.ts';
 
 /** The words that can be typed, as the reader says them. */
@@ -19,7 +19,7 @@ const namesOf = (column: Column, ids: readonly string[]): string => {
     ...Object.fromEntries(
       markColumns.map(({ id, column: own }) => {
         const { low, high } = twoSided[id];
-        return [own, { low, right: t().twoSided.right, high }];
+        return [own, { low, right: entryWords().twoSided.right, high }];
       }),
     ),
   };

@@ -54,7 +54,7 @@ const ends: Readonly<Record<TwoSidedId, readonly [low: string, high: string]>> =
   'heel-cushioning': ['too soft, 太软, 软', 'too firm, too hard, 太硬, 硬'],
   'forefoot-cushioning': ['too soft, 太软, 软', 'too firm, too hard, 太硬, 硬'],
   'fit-length': ['too short, 太短, 短', 'too long, 太长, 长'],
-  'toe-room': ['too little, too tight, 太挤, 挤', 'too much, too roomy, 太空, 空'],
+  'toe-room': ['too tight, too little, 太挤, 挤', 'too roomy, too much, 太空, 空'],
   'ball-width': ['too narrow, 太窄, 窄', 'too wide, 太宽, 宽'],
   arch: ['too flat, too low, 太平, 平', 'too high, 太顶, 顶'],
   'midfoot-hold': ['too loose, 太松, 松', 'too tight, 太紧, 紧'],

@@ -67,6 +67,8 @@ export const TwoSidedLine = (props: TwoSidedProps) => {
     onChange(next);
   };
   const said = markInWords(props);
+  // The longest that can be said, so that an answer moves nothing.
+  const room = [words.degree('little', low), words.degree('little', high)];
   const isRight = value !== null && degreeOf(value) === 'right';
   return (
     <div class="field two-sided">
@@ -75,22 +77,31 @@ export const TwoSidedLine = (props: TwoSidedProps) => {
           {label}
         </span>
         <span class="row scale-answer">
-          <span class={said === null ? 'soft small' : 'two-sided-said'} aria-hidden="true">
-            {said ?? words.unanswered}
+          <span class="two-sided-said" aria-hidden="true">
+            {room.map((text) => (
+              <span class="two-sided-room" key={text}>
+                {text}
+              </span>
+            ))}
+            {said !== null && <b>{said}</b>}
           </span>
-          {value !== null && (
-            <button
-              type="button"
-              class="button button-quiet scale-clear"
-              aria-label={`${words.clear}: ${label}`}
-              onClick={() => {
-                line.current?.focus({ preventScroll: true });
-                onChange(null);
-              }}
-            >
-              {words.clear}
-            </button>
+          {said === null && (
+            <span class="scale-none soft small" aria-hidden="true">
+              {words.unanswered}
+            </span>
           )}
+          <button
+            type="button"
+            class="button button-quiet scale-clear"
+            aria-label={`${words.clear}: ${label}`}
+            hidden={value === null}
+            onClick={() => {
+              line.current?.focus({ preventScroll: true });
+              onChange(null);
+            }}
+          >
+            {words.clear}
+          </button>
         </span>
       </div>
       <div

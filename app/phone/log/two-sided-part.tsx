@@ -1,8 +1,9 @@
 /** The comfort questions with too much and too little: loaded when the tester opens them. */
+import { useId } from 'preact/hooks';
 import type { TwoSidedId } from '../../../core/foot/index.ts';
 import { TwoSidedLine } from '../../parts/controls/two-sided.tsx';
 import { withAnswer, type RunForm } from '../../drafts/run.ts';
-import { t, terms } from '../../words/index.ts';
+import { entryWords, t, terms } from '../../words/index.ts';
 
 export const TwoSidedPart = (props: {
   readonly questions: readonly TwoSidedId[];
@@ -10,14 +11,14 @@ export const TwoSidedPart = (props: {
   readonly onChange: (marks: RunForm['comfort2']) => void;
 }) => {
   const { questions, marks, onChange } = props;
-  const words = t();
+  const id = useId();
+  const words = entryWords().twoSided;
   return (
-    <fieldset class="two-sided-part stack">
-      <legend>
-        <b>{words.twoSided.title}</b>
-        <br />
-        <span class="soft small">{words.twoSided.hint}</span>
-      </legend>
+    <div class="stack" role="group" aria-labelledby={id}>
+      <div>
+        <h2 id={id}>{words.title}</h2>
+        <p class="soft small">{words.hint}</p>
+      </div>
       {questions.map((question) => {
         const { name, low, high } = terms().twoSided[question];
         return (
@@ -28,10 +29,10 @@ export const TwoSidedPart = (props: {
             high={high}
             value={marks[question] ?? null}
             onChange={(value) => onChange(withAnswer(marks, question, value))}
-            words={{ ...words.twoSided, unanswered: words.unanswered, clear: words.clear }}
+            words={{ ...words, unanswered: t().unanswered }}
           />
         );
       })}
-    </fieldset>
+    </div>
   );
 };

@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { askedOfComfort, markAfterKey, markAt } from '../../../app/drafts/two-sided.ts';
 import { degreeOf, sideOf } from '../../../core/foot/index.ts';
 import { markInWords } from '../../../app/parts/controls/two-sided.tsx';
-import { phone as en } from '../../../app/words/languages/en/phone.ts';
-import { phone as zh } from '../../../app/words/languages/zh/phone.ts';
+import { entry as en } from '../../../app/words/languages/en/entry.ts';
+import { entry as zh } from '../../../app/words/languages/zh/entry.ts';
 
 describe('a finger on the line', () => {
   it('means just right near the middle, and the ends beyond them', () => {

@@ -593,7 +593,7 @@ const comfortCases: readonly (readonly [ComfortHeadline, string, string])[] = [
   ],
   [
     { case: 'further', claims: 'clear', attribute: 'toe-room', testers: 6 },
-    'Toe room: further from just right than before.',
+    'The toe box: further from just right than before.',
     '鞋头比之前离正好更远了。',
   ],
   [

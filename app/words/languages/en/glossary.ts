@@ -145,7 +145,7 @@ export const glossary: Glossary = {
     'heel-cushioning': { name: 'Heel cushioning', low: 'too soft', high: 'too firm' },
     'forefoot-cushioning': { name: 'Forefoot cushioning', low: 'too soft', high: 'too firm' },
     'fit-length': { name: 'Length', low: 'too short', high: 'too long' },
-    'toe-room': { name: 'Toe room', low: 'too little', high: 'too much' },
+    'toe-room': { name: 'Toe room', low: 'too tight', high: 'too roomy' },
     'ball-width': { name: 'Width at the ball', low: 'too narrow', high: 'too wide' },
     arch: { name: 'Arch', low: 'too flat', high: 'too high' },
     'midfoot-hold': { name: 'Midfoot hold', low: 'too loose', high: 'too tight' },

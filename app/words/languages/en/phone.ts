@@ -17,19 +17,6 @@ export const phone = {
     towards: (value: number, end: string) => `${value}, towards ${end}`,
     middle: (value: number) => `${value}, in the middle`,
   },
-  /** A line with the good point in the middle. */
-  twoSided: {
-    title: 'Too much or too little?',
-    hint: 'The good point is in the middle.',
-    right: 'just right',
-    /** "a little too soft", "slips a lot". */
-    degree: (degree: 'little' | 'too' | 'far', end: string): string => {
-      if (degree === 'too') return end;
-      if (!end.includes('too ')) return `${end} ${degree === 'little' ? 'a little' : 'a lot'}`;
-      return end.replace('too ', degree === 'little' ? 'a little too ' : 'far too ');
-    },
-    ends: (low: string, high: string) => `left: ${low}, middle: just right, right: ${high}`,
-  },
   loading: 'One moment …',
   partNotFetched: 'A part of this screen did not arrive. What you typed is kept: reload.',
   left: 'left',

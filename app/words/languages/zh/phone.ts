@@ -17,17 +17,6 @@ export const phone: PhoneWords = {
     towards: (value, end) => `${value}，偏向“${end}”`,
     middle: (value) => `${value}，正中`,
   },
-  twoSided: {
-    title: '过了，还是不够？',
-    hint: '中间就是正好。',
-    right: '正好',
-    degree: (degree, end) => {
-      if (degree === 'too') return end;
-      const word = degree === 'little' ? '略' : '非常';
-      return end.includes('太') ? end.replace('太', word) : `${word}${end}`;
-    },
-    ends: (low, high) => `左端：${low}，中间：正好，右端：${high}`,
-  },
   loading: '请稍候……',
   partNotFetched: '这个页面有一部分没有载入。已填的内容会保留，请重新载入。',
   left: '左',

@@ -8,7 +8,7 @@ const subjects: Readonly<Record<TwoSidedId, string>> = {
   'heel-cushioning': 'Heel cushioning',
   'forefoot-cushioning': 'Forefoot cushioning',
   'fit-length': 'The shoe',
-  'toe-room': 'Toe room',
+  'toe-room': 'The toe box',
   'ball-width': 'The ball',
   arch: 'The arch',
   'midfoot-hold': 'The midfoot',
@@ -43,8 +43,8 @@ export const tooMuch = {
   question: 'Question',
   sides: 'Testers by side',
   known: 'What is known',
-  cost: 'Overall comfort',
-  costOf: (points: string) => `${points} points`,
+  cost: 'Cost in overall comfort',
+  costOf: (points: string, least: string, most: string) => `${points} points (${least} … ${most})`,
   costNone: 'too few to tell what it costs',
   move: 'Since last round',
   moves: {
@@ -53,7 +53,9 @@ export const tooMuch = {
     'no-relevant': 'hardly moved',
     open: 'too early to tell',
   },
-  bySame: (n: number) => `${n} in both`,
+  bySame: (n: number) => `(${n} in both)`,
+  /** Above the lines from 0 to 100. */
+  scores: 'Scores from 0 to 100',
   oldLine: (rounds: string, questions: string) =>
     `${rounds}: answered on the earlier line, from bad to just right (${questions}). Those scores stand below and are not mixed with these.`,
   pictureSays: (round: string) =>

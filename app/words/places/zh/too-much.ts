@@ -30,8 +30,8 @@ export const tooMuch: typeof english = {
   question: '问题',
   sides: '试穿员的偏向',
   known: '已知结论',
-  cost: '整体舒适度',
-  costOf: (points) => `${points} 分`,
+  cost: '整体舒适度的损失',
+  costOf: (points, least, most) => `${points} 分（${least} … ${most}）`,
   costNone: '人数太少，看不出损失',
   move: '与上一轮相比',
   moves: {
@@ -40,7 +40,8 @@ export const tooMuch: typeof english = {
     'no-relevant': '几乎没变',
     open: '为时尚早',
   },
-  bySame: (n) => `两轮都答的 ${n} 人`,
+  bySame: (n) => `（两轮都答的 ${n} 人）`,
+  scores: '0 至 100 的评分',
   oldLine: (rounds, questions) =>
     `${rounds}曾在以前的线上作答，一端为差，一端为正好（${questions}）。那些分数列在下面，不与这里混算。`,
   pictureSays: (round) => `${round}：每一项分别有多少试穿员觉得不够、正好或过头`,
