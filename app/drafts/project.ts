@@ -3,7 +3,6 @@ import { comfortAttributeIds } from '../../core/foot/index.ts';
 import {
   editBody,
   isIn,
-  laterAttributes,
   rangeOf,
   ranges,
   surfaces,
@@ -15,6 +14,9 @@ import {
   type Surface,
 } from '../../core/records/index.ts';
 import { fromMetres, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
+
+/** Comfort questions that came after `attributes`: in there, an older app could not read the project. */
+const laterAttributes = ['ball-width'] as const;
 
 /** Every question of comfort that a lead may ask; those that an older app does not know stand apart in the record. */
 export const comfortQuestions = [...comfortAttributeIds, ...laterAttributes] as const;

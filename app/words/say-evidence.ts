@@ -119,10 +119,12 @@ const isTwoSided = (
 
 const sayTwoSided = (one: TwoSided, speaker: Speaker): readonly string[] | null => {
   if (!isTwoSided(one, speaker.desk.comfort.twoSided)) return null;
-  const { question: attribute, counts, word, sure, cost } = one;
-  const said = twoSidedLine({ attribute, counts, word, sure }, speaker);
+  const { attribute, low, right, high, word, sure, cost } = one;
+  const said = twoSidedLine({ attribute, counts: { low, right, high }, word, sure }, speaker);
   if (!cost || (word !== 'low' && word !== 'high')) return [said];
-  const costs = costsInWords(attribute, { low: null, high: null, [word]: cost }, speaker);
+  const { difference: points, interval, testers: onSide } = cost;
+  const own = { points, interval, onSide, right: cost.right };
+  const costs = costsInWords(attribute, { low: null, high: null, [word]: own }, speaker);
   return [
     said,
     ...costs.map((line) => speaker.desk.joined.of(speaker.desk.comfort.twoSided.cost, line)),

@@ -9,46 +9,14 @@
  * The ends of cushioning, flexibility and so on are chosen so that the low end is less of the thing named: too soft is
  * too little firmness, too stiff is too little flexibility.
  */
-export const twoSidedIds = [
-  'heel-cushioning',
-  'forefoot-cushioning',
-  'fit-length',
-  'toe-room',
-  'ball-width',
-  'arch',
-  'midfoot-hold',
-  'heel-hold',
-  'flexibility',
-  'stability',
-  'ventilation',
-] as const;
+import { comfortAttributeIds, type ComfortAttributeId } from './comfort-attributes.ts';
+
 /** A question whose good point is in the middle; those that were once asked on a 0-100 line keep that name. */
-export type TwoSidedId = (typeof twoSidedIds)[number];
+export type TwoSidedId =
+  Exclude<ComfortAttributeId, 'overall' | 'inside-feel' | 'weight-feel'> | 'ball-width';
 
-export const isTwoSided = (attribute: string): attribute is TwoSidedId =>
-  (twoSidedIds as readonly string[]).includes(attribute);
-
-/** On which side of the good point a mark lies. */
-export type Side = 'low' | 'right' | 'high';
-
-/**
- * Up to here a mark, or a tester's mean, is "just right". Twice the change that one runner's answer can show by chance
- * (6.5 of 100, MDD 90 %; Bishop C et al., J Sports Sci 2020;38:2100-07), because this line has 200 points, is 13; the
- * middle of a seven-point just-about-right scale reaches to 14.3. Rounded up to 15: judgement.
- */
-export const JUST_RIGHT = 15;
-/** Beyond these a mark is "too", and "far too". Judgement. */
-const [TOO, FAR] = [40, 75];
-
-/** @param mark −100 to 100 */
-export const sideOf = (mark: number): Side =>
-  mark < -JUST_RIGHT ? 'low' : mark > JUST_RIGHT ? 'high' : 'right';
-
-/** How far from just right a mark lies, in the words of the line. */
-export type Degree = 'right' | 'little' | 'too' | 'far';
-
-/** @param mark −100 to 100 */
-export const degreeOf = (mark: number): Degree => {
-  const far = Math.abs(mark);
-  return far <= JUST_RIGHT ? 'right' : far <= TOO ? 'little' : far <= FAR ? 'too' : 'far';
-};
+/** All but the first and the last two of the others, which have one good end; a test holds the names against the type. */
+export const twoSidedIds = [
+  ...(comfortAttributeIds.slice(1, -2) as Exclude<TwoSidedId, 'ball-width'>[]),
+  'ball-width',
+] as readonly TwoSidedId[];

@@ -174,14 +174,14 @@ export const freezeTwoSided = ({
   const own = word === 'low' || word === 'high' ? cost[word] : null;
   return {
     twoSided: {
-      question: attribute,
-      counts: { ...counts },
+      attribute,
+      ...counts,
       word,
       sure,
       cost: own && {
-        points: kept(own.points),
+        difference: kept(own.points),
         interval: interval(own.interval),
-        onSide: own.onSide,
+        testers: own.onSide,
         right: own.right,
       },
     },

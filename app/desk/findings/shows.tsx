@@ -65,7 +65,7 @@ const Counts = (props: FindingProps & { readonly evidence: Evidence }) => {
       )}
       {place && <p>{placeName(place, speakerOf(props))}</p>}
       {evidence.comfort && <p>{terms().attributes[evidence.comfort.attribute].name}</p>}
-      {evidence.twoSided && <p>{terms().twoSided[evidence.twoSided.question].name}</p>}
+      {evidence.twoSided && <p>{terms().twoSided[evidence.twoSided.attribute].name}</p>}
       {own.length > 0 && (
         <>
           <p class="soft small">{words.ownWords}</p>

@@ -4,7 +4,7 @@
  * is "just right".
  */
 import { useEffect, useId, useRef } from 'preact/hooks';
-import { degreeOf } from '../../../core/foot/two-sided.ts';
+import { degreeOf } from '../../../core/foot/two-sided-marks.ts';
 import { markAfterKey, markAt } from '../../drafts/two-sided.ts';
 import { useLineTouch } from './line-touch.ts';
 import './scale.css';

@@ -6,7 +6,7 @@
  * word that a later version added stays readable, and is then shown by its sentences.
  */
 import * as z from 'zod/mini';
-import { comfortAttributeIds, twoSidedIds } from '../../foot/index.ts';
+import { comfortAttributeIds } from '../../foot/index.ts';
 import {
   footField,
   instantField,
@@ -16,6 +16,7 @@ import {
   numberIn,
   shareField,
   siteField,
+  twoSidedIdField,
   wholeIn,
   wordsField,
 } from './common.ts';
@@ -153,16 +154,18 @@ const comfortFiguresSchema = z.looseObject({
 
 /** Testers on either side of just right in one question of a round, and what that side costs in overall comfort. */
 const twoSidedFiguresSchema = z.looseObject({
-  question: z.enum(twoSidedIds),
-  counts: z.looseObject({ low: countField, right: countField, high: countField }),
+  attribute: twoSidedIdField,
+  low: countField,
+  right: countField,
+  high: countField,
   word: lineField,
   sure: lineField,
-  /** Of the side that the word names; null: too few testers, or it names none. */
+  /** Comfort where it is right less that on the side that the word names; null: too few testers, or it names none. */
   cost: z.nullable(
     z.looseObject({
-      points: figureField,
+      difference: figureField,
       interval: intervalSchema,
-      onSide: countField,
+      testers: countField,
       right: countField,
     }),
   ),

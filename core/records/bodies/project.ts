@@ -5,8 +5,6 @@ import {
   complaintKinds,
   foamIds,
   partIds,
-  twoSidedIds,
-  type TwoSidedId,
   zoneCodes,
 } from '../../foot/index.ts';
 import {
@@ -26,6 +24,7 @@ import {
   siteField,
   surfaceField,
   twoSidedField,
+  twoSidedIdField,
   wordsField,
 } from './common.ts';
 import * as ranges from './field-ranges.ts';
@@ -40,9 +39,6 @@ export const limitSchema = z.looseObject({
   basis: z.enum(['reading', 'share-of-new']),
 });
 
-/** Comfort questions that came after `attributes`: in there, an older app could not read the project. */
-export const laterAttributes = ['ball-width'] as const satisfies readonly TwoSidedId[];
-
 /** What the shoe is for, and which limits count as failure. */
 const briefSchema = z.looseObject({
   runner: z.enum(['neutral', 'stability']),
@@ -56,7 +52,7 @@ const briefSchema = z.looseObject({
   /** The comfort attributes that testers are asked about, in the order they are asked. */
   attributes: z.array(z.enum(comfortAttributeIds)).check(z.minLength(1)),
   /** Questions beside them that an older app does not know: asked after them, with the good point in the middle. */
-  alsoAsked: z.optional(z.array(z.enum(laterAttributes))),
+  alsoAsked: z.optional(z.array(twoSidedIdField)),
   /** The feet that the shoe is made for, in mm from and to. */
   feet: z.optional(
     z.looseObject({
@@ -159,7 +155,7 @@ export const pairSchema = z.looseObject({
 export const comfortSchema = z.partialRecord(z.enum(comfortAttributeIds), lineScoreField);
 
 /** Marks on lines with the good point in the middle, by attribute; never mixed with the scores of the 0-100 lines. */
-export const twoSidedSchema = z.partialRecord(z.enum(twoSidedIds), twoSidedField);
+export const twoSidedSchema = z.partialRecord(twoSidedIdField, twoSidedField);
 
 export type Project = z.infer<typeof projectSchema>;
 export type Limit = z.infer<typeof limitSchema>;

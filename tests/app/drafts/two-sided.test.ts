@@ -2,10 +2,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { askedOfComfort, markAfterKey, markAt } from '../../../app/drafts/two-sided.ts';
-import { degreeOf, sideOf } from '../../../core/foot/index.ts';
+import { comfortAttributeIds, degreeOf, sideOf, twoSidedIds } from '../../../core/foot/index.ts';
 import { markInWords } from '../../../app/parts/controls/two-sided.tsx';
 import { entry as en } from '../../../app/words/languages/en/entry.ts';
 import { entry as zh } from '../../../app/words/languages/zh/entry.ts';
+
+it('the questions are all but those with one good end, and one that is new', () => {
+  const oneGoodEnd: readonly string[] = ['overall', 'inside-feel', 'weight-feel'];
+  expect(twoSidedIds).toEqual([
+    ...comfortAttributeIds.filter((one) => !oneGoodEnd.includes(one)),
+    'ball-width',
+  ]);
+});
 
 describe('a finger on the line', () => {
   it('means just right near the middle, and the ends beyond them', () => {
