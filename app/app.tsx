@@ -19,6 +19,22 @@ export const fetchScreenAhead = (path: string): void => {
   if (path.startsWith('/log/')) void LogScreen.preload();
 };
 
+/** A tester's own pages: a run, a pair, and how to keep the app. */
+const withOwn = <T,>(screen: Promise<T>): Promise<T> =>
+  Promise.all([screen, need('own')]).then(([loaded]) => loaded);
+
+const OwnRunPage = lazy(async () => {
+  await need('glossary', 'desk', 'places');
+  return (await withOwn(import('./phone/own/run-page.tsx'))).OwnRunPage;
+});
+const OwnPairPage = lazy(
+  async () => (await withOwn(import('./phone/own/pair-page.tsx'))).OwnPairPage,
+);
+const InstallPage = lazy(
+  async () => (await withOwn(import('./phone/own/install-page.tsx'))).InstallPage,
+);
+const LastPair = lazy(async () => (await withOwn(import('./phone/own/last-pair.tsx'))).LastPair);
+
 const Welcome = lazy(async () => (await import('./phone/welcome.tsx')).Welcome);
 const Runs = lazy(async () => (await import('./phone/runs.tsx')).Runs);
 const PairByCode = lazy(async () => {
@@ -27,13 +43,14 @@ const PairByCode = lazy(async () => {
 });
 const RunHistory = lazy(async () => (await import('./phone/run-history.tsx')).RunHistory);
 const UnsentScreen = lazy(async () => (await import('./phone/unsent.tsx')).UnsentScreen);
-const SettingsScreen = lazy(
-  async () => (await import('./phone/settings-screen.tsx')).SettingsScreen,
-);
+const SettingsScreen = lazy(async () => {
+  await need('notices');
+  return (await import('./phone/settings-screen.tsx')).SettingsScreen;
+});
 const Damage = lazy(async () => (await withTerms(import('./phone/damage.tsx'))).Damage);
 const RankScreen = lazy(async () => (await import('./phone/rank-screen.tsx')).RankScreen);
 const OpenFile = lazy(async () => {
-  await need('file', 'entry');
+  await need('file', 'entry', 'own');
   return (await import('./phone/open-file.tsx')).OpenFile;
 });
 const Desk = lazy(async () => {
@@ -76,7 +93,11 @@ const ForTheOthers = () => (
   <Router>
     <Route path="/" component={Home} />
     <Route path="/join" component={Welcome} />
+    <Route path="/log" component={LastPair} />
     <Route path="/log/:pair" component={LogScreen} />
+    <Route path="/run/:run" component={OwnRunPage} />
+    <Route path="/pairs/:pair" component={OwnPairPage} />
+    <Route path="/install" component={InstallPage} />
     <Route path="/pair/:code" component={PairOfSlip} />
     <Route path="/runs" component={Runs} />
     <Route path="/runs/:run" component={LogScreen} />

@@ -15,6 +15,11 @@ import { followStore, session, store } from './parts/state.ts';
 
 const AFTER_FIRST_SCREEN_MS = 2500;
 
+// It comes once and early; the screen that offers to install comes later.
+addEventListener('beforeinstallprompt', (event) => {
+  event.preventDefault();
+  window.pairlogInstall = event as NonNullable<typeof window.pairlogInstall>;
+});
 fetchScreenAhead(location.pathname);
 const fault = (kind: FaultKind) => (error: unknown) => {
   showFault(kind, error);

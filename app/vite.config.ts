@@ -13,8 +13,8 @@ interface ModuleGraph {
 const LATER = new RegExp(
   [
     'core/foot/(suspects|trade-data|outline|geometry|two-sided-marks|.*-drawing)',
-    'core/records/(wire|number-fields|bundle|bundle-file|policy|file-plan|file-changes|view|json-schema)',
-    'core/mileage/(pair-mileage|same-run)',
+    'core/records/(hash|seal|edit|log|cursor|wire|number-fields|bundle|bundle-file|policy|file-plan|file-changes|view|json-schema)',
+    'core/mileage/(pair-mileage|same-run|run-due|unread)',
     'core/statistics/(?!group-by|index)',
     'core/units/typed',
     'node_modules/fflate/.*',
@@ -51,6 +51,10 @@ const HUB =
   /app\/store\/(hub-parts|hub-client|membership|sync|sync-round|device-side|quotes-gone|send-attachments)\./;
 const hubChunk = (id: string): string | null => (HUB.test(id) ? 'hub' : null);
 
+/** Notices and reminders, on Today when it stands and in Settings. */
+const NOTICES = /app\/phone\/notices\/|core\/mileage\/(run-due|unread)/;
+const noticesChunk = (id: string): string | null => (NOTICES.test(id) ? 'notices' : null);
+
 export default defineConfig({
   root,
   plugins: [
@@ -77,6 +81,7 @@ export default defineConfig({
             { name: firstPageChunk, debugName: 'first page' },
             { name: logChunk, debugName: 'log a run' },
             { name: hubChunk, debugName: 'sync with the hub' },
+            { name: noticesChunk, debugName: 'notices and reminders' },
           ],
         },
       },

@@ -14,6 +14,7 @@ import { NavigationRoute, registerRoute } from 'workbox-routing';
 import { CacheFirst } from 'workbox-strategies';
 import { listenForSync } from './background-sync.ts';
 import { keepSharedFiles } from './shared-files.ts';
+import { listenForWaking } from './waking.ts';
 
 declare const self: ServiceWorkerGlobalScope & {
   readonly __PRECACHE: { url: string; revision: string | null }[];
@@ -47,6 +48,7 @@ registerRoute(
 );
 
 listenForSync(self);
+listenForWaking(self);
 
 // A new version waits until the person agrees to it: a half-filled form is never reloaded away.
 self.addEventListener('message', (event) => {

@@ -8,6 +8,7 @@ import {
   kinds,
   readBody,
   sealRevision,
+  structuredChangeSchema,
   type Kind,
   type RecordId,
   type Revision,
@@ -59,6 +60,8 @@ interface Mood {
   readonly before: Map<string, unknown>;
   /** For fields that came later: drawn from numbers of their own, so that the log of every kept seed stays as it was. */
   readonly later: Pick<Mood, 'random' | 'before'>;
+  /** What is being drawn. */
+  readonly kind: Kind;
 }
 
 const pick = <T>(random: Random, list: readonly T[]): T =>
@@ -88,6 +91,7 @@ const usual: Readonly<Record<string, readonly [number, number]>> = {
   count: [0, 5],
   stepsPerShoe: [2000, 9000],
   climbM: [0, 300],
+  amount: [0.5, 6],
 };
 
 const numberOf = (def: Definition, name: string, mood: Mood): number => {
@@ -138,6 +142,15 @@ const kindNamed: Readonly<Record<string, Kind>> = {
   source: 'run',
   finding: 'finding',
   order: 'pair',
+  question: 'question',
+  proposal: 'proposal',
+  id: 'run',
+};
+
+/** Fields that came later, whatever record they are of, and of one kind. */
+const cameLater = ['archived', 'correctedBy', 'broughtIn', 'asked'];
+const cameLaterIn: Readonly<Partial<Record<Kind, readonly string[]>>> = {
+  round: ['finding', 'proposal'],
 };
 
 /** Far from every seed that is counted up to. */
@@ -153,7 +166,7 @@ const textOf = (def: Definition, name: string, mood: Mood): string => {
   if (named) return own && own.length > 0 && random() < 0.97 ? pick(random, own) : idOf(240);
   if (
     checks.some(({ format }) => format === 'datetime') ||
-    /At$|^(at|from|until|over|archived|sent|due)$/.test(name)
+    /At$|^(at|from|until|over|archived|sent|due|asked|withdrawn)$/.test(name)
   )
     return instantOf(mood);
   switch (name) {
@@ -190,7 +203,11 @@ const valueOf = (schema: z.ZodMiniType, name: string, mood: Mood): unknown => {
   switch (def.type) {
     case 'optional':
     case 'nullable':
-      if (['archived', 'correctedBy', 'broughtIn'].includes(name)) {
+      if (
+        cameLater.includes(name) ||
+        cameLaterIn[mood.kind]?.includes(name) ||
+        def.innerType === structuredChangeSchema
+      ) {
         const { later } = mood;
         return later.random() < 0.2
           ? valueOf(def.innerType as z.ZodMiniType, name, { ...mood, ...later })
@@ -298,11 +315,23 @@ const most: Readonly<Record<Kind, number>> = {
   reply: 1,
   decision: 3,
   quote: 2,
+  question: 6,
+  answer: 6,
+  proposal: 4,
+  'proposal-reply': 4,
+  thanks: 3,
   attachment: 1,
 };
 
 /** Kinds that came later: the rest of a seed's log stays as it was. */
-const drawnLast: readonly Kind[] = ['quote'];
+const drawnLast: readonly Kind[] = [
+  'quote',
+  'question',
+  'answer',
+  'proposal',
+  'proposal-reply',
+  'thanks',
+];
 
 export interface RandomLog {
   readonly project: RecordId;
@@ -323,6 +352,7 @@ export const randomLog = (seed: number): RandomLog => {
     Record<Kind, RecordId[]>
   >;
   const mood: Mood = {
+    kind: 'project',
     random,
     ids,
     present: pick(random, [0, 0.3, 0.7, 0.95]),
@@ -334,8 +364,8 @@ export const randomLog = (seed: number): RandomLog => {
     later: { random: seeded(seed + LATER), before: new Map() },
   };
   const heads = [...first, ...drawnLast].flatMap((kind) =>
-    (ids[kind] ?? some(kind)).map((id) => {
-      const drawn = valueOf(bodySchemas[kind], '', mood) as Record<string, unknown>;
+    (ids[kind] ??= some(kind)).map((id) => {
+      const drawn = valueOf(bodySchemas[kind], '', { ...mood, kind }) as Record<string, unknown>;
       const body = kind === 'run' ? withShares(drawn, mood) : drawn;
       const read = readBody(kind, body);
       if (!read.ok) throw new Error(`${kind}: ${JSON.stringify(read.problems)}`);

@@ -3,7 +3,7 @@ import { signal } from '@preact/signals';
 import { transferHandlers, wrap, type Remote } from 'comlink';
 import { useEffect, useState } from 'preact/hooks';
 import { kinds, type RecordId } from '../../core/records/index.ts';
-import { isOutOfTolerance, type ReviewSummary } from '../../core/review/index.ts';
+import { isOutOfTolerance, type ReviewSummary, type Start } from '../../core/review/index.ts';
 import { useStored } from '../parts/state.ts';
 import { d } from '../words/index.ts';
 import type { DeskAnswers, DeskRecords, DeskWork } from './worker/desk-work.ts';
@@ -88,11 +88,12 @@ const answers = (only: boolean): Remote<DeskAnswers> =>
 export const askWorker = <T>(ask: (work: Remote<DeskWork>) => Promise<T>): Promise<T> =>
   ask(work());
 
-/** The review of a project as of now; `review` is null where it is not in the records. */
+/** The review of a project as of now, null where it is not in the records; and how far it has come to its first run. */
 export const useReview = (records: DeskRecords, project: RecordId) =>
   useWork(
-    async (desk): Promise<{ review: ReviewSummary | null }> => ({
+    async (desk): Promise<{ review: ReviewSummary | null; start: Start | null }> => ({
       review: await desk.review(project),
+      start: await askWorker((whole) => whole.start(project)),
     }),
     records,
     [project],

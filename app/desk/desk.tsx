@@ -3,16 +3,18 @@ import { useLocation } from 'preact-iso';
 import type { RecordId } from '../../core/records/index.ts';
 import { LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
 import { session } from '../parts/state.ts';
-import { d, t } from '../words/index.ts';
+import { d, p, t } from '../words/index.ts';
 import { useDeskRecords, useReview, useWork, workTrouble } from './desk-state.ts';
 import { GroupFrame, ProjectFrame } from './frame/frame.tsx';
 import { PlaceHead } from './frame/place.tsx';
 import { routeOf, type Route } from './frame/route.ts';
 import { Group } from './group/group.tsx';
 import { screens } from './places.ts';
-import { ProjectForm } from './rounds/project-form.tsx';
+import { NewShoe } from './rounds/new-shoe.tsx';
 import { InTolerance } from './frame/in-tolerance.tsx';
 import { Shoes } from './shoes/shoes.tsx';
+import { GuideContext } from './start/guide.ts';
+import { StartStrip } from './start/start-strip.tsx';
 import { Unread } from './unread/unread.tsx';
 import type { DeskRecords } from './worker/desk-work.ts';
 import '../parts/charts/charts.css';
@@ -39,24 +41,27 @@ const ProjectDesk = (props: {
   const { records, route } = props;
   const answer = useReview(records, route.project);
   if (!answer) return <p class="soft">{t().loading}</p>;
-  const { review } = answer;
+  const { review, start } = answer;
   if (!review)
     return (
-      <GroupFrame name={d().title}>
+      <GroupFrame records={records} name={d().title}>
         <PlaceHead headline={t().notFound} />
       </GroupFrame>
     );
   const Screen = screens[route.place];
   return (
-    <ProjectFrame review={review} place={route.place}>
+    <ProjectFrame records={records} review={review} place={route.place}>
       <Unread records={records} />
       <InTolerance records={records} review={review} />
-      <Screen
-        key={`${route.place}/${route.rest.join('/')}`}
-        records={records}
-        review={review}
-        rest={route.rest}
-      />
+      {start && route.place !== 'sheet' && <StartStrip {...route} start={start} />}
+      <GuideContext.Provider value={{ project: route.project, start }}>
+        <Screen
+          key={`${route.place}/${route.rest.join('/')}`}
+          records={records}
+          review={review}
+          rest={route.rest}
+        />
+      </GuideContext.Provider>
       <Prepare records={records} project={route.project} />
     </ProjectFrame>
   );
@@ -66,21 +71,20 @@ const Place = ({ records, route }: { readonly records: DeskRecords; readonly rou
   switch (route.at) {
     case 'shoes':
       return (
-        <GroupFrame name={d().title}>
+        <GroupFrame records={records} name={d().title}>
           <Unread records={records} />
           <Shoes records={records} />
         </GroupFrame>
       );
     case 'new':
       return (
-        <GroupFrame name={d().newProject}>
-          <PlaceHead headline={d().newProject} />
-          <ProjectForm />
+        <GroupFrame records={records} name={p().shoes.add}>
+          <NewShoe key={route.like} records={records} route={route} />
         </GroupFrame>
       );
     case 'group':
       return (
-        <GroupFrame name={d().groupTitle}>
+        <GroupFrame records={records} name={d().groupTitle}>
           <PlaceHead headline={d().groupTitle} />
           <Group records={records} />
         </GroupFrame>

@@ -29,21 +29,32 @@ export const gaugesOf = (
   return Object.fromEntries(found);
 };
 
-type Logged = Pick<BenchCheck, 'pair' | 'at' | 'readings'>;
+/** A check with who wrote it down. */
+interface Logged {
+  readonly body: Pick<BenchCheck, 'pair' | 'at' | 'readings'>;
+  readonly revision: { readonly author: RecordId };
+}
 
 /**
- * The gauge that each kind of reading was taken with last: in the pairs of the round first, else anywhere.
+ * The gauge that each kind of reading was taken with last: by the one who asks first, then in the pairs of the round, else
+ * anywhere. A shop has more than one calliper, and people keep to theirs.
  * @param checks of one project
  * @param ofRound pairs of the round that is measured
+ * @param me the member who asks; null: nobody in particular
  */
-export const lastGauges = (checks: readonly Logged[], ofRound: ReadonlySet<RecordId>): Gauges => {
-  const rank = ({ pair, at }: Logged) => [ofRound.has(pair) ? 1 : 0, Date.parse(at)] as const;
+export const lastGauges = (
+  checks: readonly Logged[],
+  ofRound: ReadonlySet<RecordId>,
+  me: RecordId | null = null,
+): Gauges => {
+  const rank = ({ body, revision }: Logged) =>
+    [revision.author === me ? 1 : 0, ofRound.has(body.pair) ? 1 : 0, Date.parse(body.at)] as const;
   const ordered = checks
     .map((check) => ({ check, rank: rank(check) }))
-    .sort((a, b) => a.rank[0] - b.rank[0] || a.rank[1] - b.rank[1]);
+    .sort((a, b) => a.rank[0] - b.rank[0] || a.rank[1] - b.rank[1] || a.rank[2] - b.rank[2]);
   return Object.fromEntries(
     ordered.flatMap(({ check }) =>
-      check.readings.flatMap(({ gauge, ...kind }) =>
+      check.body.readings.flatMap(({ gauge, ...kind }) =>
         gauge === undefined ? [] : [[kindKey(kind), gauge] as const],
       ),
     ),

@@ -12,7 +12,9 @@ import {
   type Range,
   type RecordId,
 } from '../../core/records/index.ts';
-import { emptyTable, typedTable, type TableLine } from './table.ts';
+import { plainText } from '../../core/units/index.ts';
+import { emptyTable, tableLine, typedTable, type TableLine } from './table.ts';
+import { kindKey, type Gauges } from './check-gauges.ts';
 import {
   emptyReading,
   readCircumstances,
@@ -95,12 +97,22 @@ const columnOfField: Readonly<Record<ReadingField | CircumstanceField, Column>> 
   load: 'load_n',
 };
 
-/** A date and time with its offset; without one it is the reader's own clock. */
+/** Year, month and day, then perhaps hour, minute and offset: as ISO has it, or as a spreadsheet rewrites it. */
+const DATE =
+  /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ]+(\d{1,2}):(\d{2})(:\d{2}(?:\.\d+)?)?\s*(Z|[+-]\d{2}:?\d{2})?)?$/i;
+
+/** A day, which is noon of it, or a date and time; without an offset it is the reader's own clock. */
 const instantOf = (text: string): string | null => {
-  const ms = Date.parse(text.includes('T') ? text : text.replace(' ', 'T'));
-  return /^\d{4}-\d{2}-\d{2}[T ]\d{2}:\d{2}/.test(text) && Number.isFinite(ms)
-    ? new Date(ms).toISOString().replace(/\.\d{3}Z$/, 'Z')
-    : null;
+  const found = DATE.exec(plainText(text).trim());
+  if (!found) return null;
+  const [, year = '', month = '', day = '', hour = '12', minute = '00', second = '', zone = ''] =
+    found;
+  const two = (part: string) => part.padStart(2, '0');
+  const local = `${year}-${two(month)}-${two(day)}`;
+  const ms = Date.parse(`${local}T${two(hour)}:${minute}${second}${zone.toUpperCase()}`);
+  // 31 June would be 1 July.
+  const isDay = !Number.isNaN(Date.parse(local)) && new Date(local).toISOString().startsWith(local);
+  return Number.isFinite(ms) && isDay ? new Date(ms).toISOString().replace(/\.\d{3}Z$/, 'Z') : null;
 };
 
 /**
@@ -260,16 +272,20 @@ export const emptyBenchTable = (): string => emptyTable(columns);
  * The table for the shop: a line for each pair, place and foot, with room for the value and when it was measured.
  * @param codes of the pairs
  * @param asked the dimensions of their blueprint, the places of the brief's limits
+ * @param gauges the usual one of each kind of reading: whoever takes another writes it over
  */
 export const filledBenchTable = (
   codes: readonly string[],
   asked: readonly AskedPlace[],
+  gauges: Gauges,
 ): string => {
   const rows = codes.flatMap((pair) =>
     withAsked([], asked).map(({ measure, site, foot, unit }) => {
-      const known: Partial<Record<Column, string>> = { pair, measure, site, foot, unit };
-      return `${columns.map((column) => known[column] ?? '').join(',')}\r\n`;
+      const gauge = gauges[kindKey({ measure, unit })] ?? '';
+      const known: Partial<Record<Column, string>> = { pair, measure, site, foot, unit, gauge };
+      return columns.map((column) => known[column] ?? '');
     }),
   );
-  return emptyBenchTable() + rows.join('');
+  // A gauge's name may hold a comma.
+  return emptyBenchTable() + rows.map((row) => tableLine(row)).join('');
 };

@@ -34,8 +34,28 @@ export interface FindingDraft {
   readonly photos: readonly string[];
 }
 
-/** What every new finding begins with. */
-export const newFinding = (title: string, part: PartId): FindingDraft => ({
+/** A new finding that is not made where a complaint is shown: what shows it is asked too. */
+export interface NewFindingDraft {
+  readonly finding: FindingDraft;
+  readonly round: RecordId;
+  readonly source: Exclude<NonNullable<Finding['source']>, 'complaint'>;
+  /** Of what was chosen among what the source shows; empty: the first. */
+  readonly key: string;
+  /** The lead's own, a statement a line. */
+  readonly lines: string;
+  /** What was typed; the rest is as what was chosen has it. */
+  readonly typed: { readonly title: boolean; readonly part: boolean };
+}
+
+/** The language that a finding is not written in, of the two of the desk; empty where its own is not known. */
+const otherThan = (own: string | undefined): string =>
+  own === undefined ? '' : /^en\b/.test(own) ? 'zh' : 'en';
+
+/**
+ * What every new finding begins with.
+ * @param language it is written in; absent: nothing is asked in another one
+ */
+export const newFinding = (title: string, part: PartId, language?: string): FindingDraft => ({
   title,
   part,
   priority: 'medium',
@@ -44,15 +64,11 @@ export const newFinding = (title: string, part: PartId): FindingDraft => ({
   mm: '',
   due: '',
   carriedBy: '',
-  other: { language: '', title: '', wanted: '' },
+  other: { language: otherThan(language), title: '', wanted: '' },
   photos: [],
 });
 
 const dayOf = (instant: string): string => toLocalMinute(instant).slice(0, 10);
-
-/** The language that a finding is not written in, of the two of the desk; empty where its own is not known. */
-const otherThan = (own: string | undefined): string =>
-  own === undefined ? '' : /^en\b/.test(own) ? 'zh' : 'en';
 
 /** @param write a number as the reader types it */
 export const draftOfFinding = (
@@ -185,7 +201,7 @@ export const draftOfOutcome = (
 
 export type ReadOutcome =
   | { readonly ok: true; readonly body: Finding }
-  | { readonly ok: false; readonly field: 'round' | 'lines' };
+  | { readonly ok: false; readonly missing: readonly ('round' | 'lines')[] };
 
 /**
  * The finding with its outcome.
@@ -198,9 +214,15 @@ export const readOutcome = (
   begin: Outcome | null,
   written: { readonly until: string; readonly language: string },
 ): ReadOutcome => {
-  if (draft.round === '') return { ok: false, field: 'round' };
   const lines = linesOf(draft.lines);
-  if (lines.length === 0) return { ok: false, field: 'lines' };
+  if (draft.round === '' || lines.length === 0)
+    return {
+      ok: false,
+      missing: [
+        ...(draft.round === '' ? (['round'] as const) : []),
+        ...(lines.length === 0 ? (['lines'] as const) : []),
+      ],
+    };
   const language = begin ? begin.language : written.language;
   const outcome: Outcome = {
     ...finding.outcome,

@@ -18,6 +18,8 @@ export interface GaugeTableTrouble {
 
 export interface ReadGaugeTable {
   readonly readings: GaugeStudy['readings'];
+  /** The line of each reading. */
+  readonly lines: readonly number[];
   readonly troubles: readonly GaugeTableTrouble[];
 }
 
@@ -30,9 +32,11 @@ export const readGaugeTable = (text: string): ReadGaugeTable => {
   if (missing.length > 0)
     return {
       readings: [],
+      lines: [],
       troubles: missing.map((column) => ({ why: 'missing-column', line: 1, column })),
     };
   const readings: GaugeStudy['readings'] = [];
+  const of: number[] = [];
   const troubles: GaugeTableTrouble[] = [];
   for (const { line, cell } of lines) {
     const before = troubles.length;
@@ -47,9 +51,11 @@ export const readGaugeTable = (text: string): ReadGaugeTable => {
       troubles.push({ why: 'too-many', line, column: 'value' });
       break;
     }
-    if (value !== null && troubles.length === before) readings.push({ part, operator, value });
+    if (value === null || troubles.length > before) continue;
+    readings.push({ part, operator, value });
+    of.push(line);
   }
-  return { readings, troubles };
+  return { readings, lines: of, troubles };
 };
 
 /** A table with its heading alone, to be filled in. */

@@ -67,59 +67,88 @@ export const operatorOf = ({ names }: GaugeDraft, at: number, grid: NamesOfGrid)
 
 const countTo = (many: number): number[] => Array.from({ length: many }, (_, at) => at);
 
-/** What stands in the grid; null: a cell holds no number. */
-const readGrid = (draft: GaugeDraft, grid: NamesOfGrid): GaugeStudy['readings'] | null => {
-  const { size, cells } = draft;
-  const readings: GaugeStudy['readings'] = [];
-  for (const operator of countTo(size.operators))
-    for (const trial of countTo(size.trials))
-      for (const part of countTo(size.parts)) {
-        const value = typedNumber(cells[gridKey(operator, trial, part)] ?? '');
-        if (value === null) return null;
-        if (value !== undefined)
-          readings.push({
-            part: grid.part(part + 1),
-            operator: operatorOf(draft, operator, grid),
-            value,
-          });
-      }
-  return readings;
-};
+type Readings = GaugeStudy['readings'];
 
-/** What is wrong with the draft, for the form to say at the field. */
+/** What is wrong with the draft, for the form to say at the field or in the cell. */
 export type GaugeTrouble =
-  | { readonly what: 'no-gauge' | 'same-name' | 'no-number' | 'too-few' }
+  | { readonly what: 'no-gauge' | 'too-few' }
   /** Null: no number. */
   | { readonly what: 'tolerance-width'; readonly value: number | null; readonly range: Range }
+  /** An operator of the grid, from 0, is called as an earlier one. */
+  | { readonly what: 'same-name'; readonly operator: number }
+  /** By {@link gridKey}; null: no number. */
   | {
-      readonly what: 'reading';
-      readonly reading: GaugeStudy['readings'][number];
+      readonly what: 'cell';
+      readonly key: string;
+      readonly value: number | null;
       readonly range: Range;
-    };
+    }
+  /** A reading of the table, by its place from 0. */
+  | { readonly what: 'table'; readonly at: number; readonly range: Range };
 
-/** The study as it would be saved, or the first thing that is wrong with it. */
+/** Every place of the grid, operator by operator, trial by trial. */
+const placesOf = ({ parts, operators, trials }: GridSize) =>
+  countTo(operators).flatMap((operator) =>
+    countTo(trials).flatMap((trial) => countTo(parts).map((part) => ({ operator, trial, part }))),
+  );
+
+/** The readings of the grid, and each of its cells that holds none. */
+const readGrid = (draft: GaugeDraft, grid: NamesOfGrid, range: Range) => {
+  const readings: Readings = [];
+  const troubles: GaugeTrouble[] = [];
+  for (const { operator, trial, part } of placesOf(draft.size)) {
+    const key = gridKey(operator, trial, part);
+    const value = typedNumber(draft.cells[key] ?? '');
+    if (value === undefined) continue;
+    if (value === null || !isIn(value, range)) troubles.push({ what: 'cell', key, value, range });
+    else
+      readings.push({
+        part: grid.part(part + 1),
+        operator: operatorOf(draft, operator, grid),
+        value,
+      });
+  }
+  const names = new Map<string, number>();
+  for (const operator of countTo(draft.size.operators)) {
+    const name = operatorOf(draft, operator, grid);
+    if (names.has(name)) troubles.push({ what: 'same-name', operator });
+    else names.set(name, operator);
+  }
+  return { readings, troubles };
+};
+
+const readTable = ({ table }: GaugeDraft, range: Range) => ({
+  readings: table,
+  troubles: table.flatMap(({ value }, at): GaugeTrouble[] =>
+    isIn(value, range) ? [] : [{ what: 'table', at, range }],
+  ),
+});
+
+/** The study as it would be saved, or everything that is wrong with it. */
 export const typedStudy = (
   draft: GaugeDraft,
   project: RecordId,
   at: string,
   grid: NamesOfGrid,
-): { readonly study: GaugeStudy } | { readonly trouble: GaugeTrouble } => {
-  const { measure, unit, size, table } = draft;
+): { readonly study: GaugeStudy } | { readonly troubles: readonly GaugeTrouble[] } => {
+  const { measure, unit } = draft;
   const possible = rangeOf(measure, unit);
   const [gauge, site] = [typedLine(draft.gauge), typedLine(draft.site)];
-  if (gauge === undefined) return { trouble: { what: 'no-gauge' } };
   const toleranceWidth = typedNumber(draft.toleranceWidth);
   const widths: Range = { ...ranges.toleranceWidth, most: possible.most, unit };
-  if (toleranceWidth === null || (toleranceWidth !== undefined && !isIn(toleranceWidth, widths)))
-    return { trouble: { what: 'tolerance-width', value: toleranceWidth, range: widths } };
-  const isTable = table.length > 0;
-  const operators = new Set(countTo(size.operators).map((of) => operatorOf(draft, of, grid)));
-  if (!isTable && operators.size < size.operators) return { trouble: { what: 'same-name' } };
-  const readings = isTable ? table : readGrid(draft, grid);
-  if (readings === null) return { trouble: { what: 'no-number' } };
-  const reading = readings.find(({ value }) => !isIn(value, possible));
-  if (reading) return { trouble: { what: 'reading', reading, range: possible } };
-  if (readings.length < LEAST_READINGS) return { trouble: { what: 'too-few' } };
+  const { readings, troubles } =
+    draft.table.length > 0 ? readTable(draft, possible) : readGrid(draft, grid, possible);
+  const wrong: readonly GaugeTrouble[] = [
+    ...(gauge === undefined ? [{ what: 'no-gauge' } as const] : []),
+    ...(toleranceWidth === undefined || (toleranceWidth !== null && isIn(toleranceWidth, widths))
+      ? []
+      : [{ what: 'tolerance-width', value: toleranceWidth, range: widths } as const]),
+    ...troubles,
+    ...(troubles.length === 0 && readings.length < LEAST_READINGS
+      ? [{ what: 'too-few' } as const]
+      : []),
+  ];
+  if (gauge === undefined || wrong.length > 0) return { troubles: wrong };
   return {
     study: {
       project,
@@ -128,8 +157,25 @@ export const typedStudy = (
       measure,
       unit,
       ...(site !== undefined && { site }),
-      ...(toleranceWidth !== undefined && { toleranceWidth }),
+      ...(typeof toleranceWidth === 'number' && { toleranceWidth }),
       readings,
     },
   };
+};
+
+/** The draft with a block pasted into its grid, from an operator's trial and a part on; what stands beyond the grid is left out. */
+export const withBlock = (
+  draft: GaugeDraft,
+  at: { readonly row: number; readonly part: number },
+  block: readonly (readonly string[])[],
+): GaugeDraft => {
+  const { parts, operators, trials } = draft.size;
+  const cells = { ...draft.cells };
+  for (const [down, line] of block.entries())
+    for (const [across, text] of line.entries()) {
+      const [row, part] = [at.row + down, at.part + across];
+      if (row < operators * trials && part < parts)
+        cells[gridKey(Math.floor(row / trials), row % trials, part)] = text;
+    }
+  return { ...draft, cells };
 };

@@ -42,6 +42,51 @@ export const sinceInstant = (typed: string, stored: string): string | null => {
   return Number.isNaN(ms) ? null : toInstant(ms);
 };
 
+/** A new hand-out as it stands in its form. */
+export interface NewHandOutDraft {
+  /** Empty: not chosen. */
+  readonly pair: RecordId | '';
+  readonly tester: RecordId | '';
+  /** Local date and time; null: now. */
+  readonly since: string | null;
+  readonly blind: boolean;
+}
+
+/** Since when, as it is typed; null: now. */
+export const sinceMs = (since: string | null, nowMs: number): number =>
+  since === null ? nowMs : new Date(since).getTime();
+
+export type NewHandOutTrouble =
+  | { readonly field: 'pair' | 'tester'; readonly why: 'missing' }
+  | ({ readonly field: 'since' } & SinceTrouble);
+
+export type ReadNewHandOut =
+  | { readonly ok: true; readonly body: HandOut }
+  | { readonly ok: false; readonly troubles: readonly NewHandOutTrouble[] };
+
+/**
+ * Reads a new hand-out, or says everything that is wrong with it.
+ * @param handOuts all of the group's: the pair must be back
+ * @param nowMs milliseconds since 1970
+ */
+export const readNewHandOut = (
+  { pair, tester, since, blind }: NewHandOutDraft,
+  project: RecordId,
+  handOuts: readonly RecordOf<'hand-out'>[],
+  nowMs: number,
+): ReadNewHandOut => {
+  const fromMs = sinceMs(since, nowMs);
+  // Without a pair the time alone is judged.
+  const trouble = sinceTrouble(pair === '' ? [] : handOuts, pair as RecordId, fromMs, nowMs);
+  const troubles: readonly NewHandOutTrouble[] = [
+    ...(pair === '' ? [{ field: 'pair', why: 'missing' } as const] : []),
+    ...(tester === '' ? [{ field: 'tester', why: 'missing' } as const] : []),
+    ...(trouble === null ? [] : [{ field: 'since', ...trouble } as const]),
+  ];
+  if (pair === '' || tester === '' || troubles.length > 0) return { ok: false, troubles };
+  return { ok: true, body: { project, pair, tester, from: toInstant(fromMs), blind } };
+};
+
 /** A hand-out as it stands in its form; times are local, to the minute. */
 export interface HandOutDraft {
   readonly from: string;
@@ -62,7 +107,8 @@ export type HandOutTrouble =
     };
 
 export type ReadHandOut =
-  { readonly ok: true; readonly body: HandOut } | ({ readonly ok: false } & HandOutTrouble);
+  | { readonly ok: true; readonly body: HandOut }
+  | { readonly ok: false; readonly troubles: readonly HandOutTrouble[] };
 
 /** The draft of a hand-out that is on record. */
 export const draftOfHandOut = ({ from, until, blind }: HandOut): HandOutDraft => ({
@@ -84,8 +130,25 @@ export const isOutNow = ({ from, until }: HandOut, nowMs: number): boolean =>
 const untilOf = (typed: string, stored: string | undefined): string | null | undefined =>
   typed.trim() === '' ? undefined : sinceInstant(typed, stored ?? '');
 
+/** Other hand-outs of the pair whose time overlaps, as trouble of the end that runs into each. */
+const heldBy = (
+  old: RecordOf<'hand-out'>,
+  handOuts: readonly RecordOf<'hand-out'>[],
+  fromMs: number,
+  untilMs: number,
+): readonly HandOutTrouble[] =>
+  handOuts.flatMap(({ body, revision }): HandOutTrouble[] => {
+    if (body.pair !== old.body.pair || revision.id === old.revision.id) return [];
+    const others = {
+      fromMs: Date.parse(body.from),
+      untilMs: body.until === undefined ? null : Date.parse(body.until),
+    };
+    if (others.fromMs >= untilMs || (others.untilMs ?? Infinity) <= fromMs) return [];
+    return [{ field: others.fromMs > fromMs ? 'until' : 'from', why: 'held', ...others }];
+  });
+
 /**
- * Reads changed dates of a hand-out.
+ * Reads changed dates of a hand-out, or says everything that is wrong with them.
  * @param old as it is on record; what no form knows is kept
  * @param handOuts all of the group's: another one of the same pair must not overlap
  * @param nowMs milliseconds since 1970
@@ -98,27 +161,21 @@ export const readHandOutDraft = (
 ): ReadHandOut => {
   const from = sinceInstant(draft.from, old.body.from);
   const until = untilOf(draft.until, old.body.until);
-  if (from === null) return { ok: false, field: 'from', why: 'missing' };
-  if (until === null) return { ok: false, field: 'until', why: 'missing' };
-  const fromMs = Date.parse(from);
-  const untilMs = until === undefined ? Infinity : Date.parse(until);
+  const fromMs = from === null ? Number.NaN : Date.parse(from);
+  const untilMs = until ? Date.parse(until) : Infinity;
   // What a plan agreed ahead may be moved to another day ahead; nothing else lies in the future.
   const [fromAhead, untilAhead] = aheadOf(old.body, nowMs);
-  if (fromMs > nowMs && !fromAhead) return { ok: false, field: 'from', why: 'not-yet' };
-  if (until !== undefined && untilMs > nowMs && !untilAhead)
-    return { ok: false, field: 'until', why: 'not-yet' };
-  if (untilMs <= fromMs) return { ok: false, field: 'until', why: 'before-from' };
-  const changed = from !== old.body.from || until !== old.body.until;
-  for (const { body, revision } of handOuts) {
-    if (body.pair !== old.body.pair || revision.id === old.revision.id) continue;
-    const others = {
-      fromMs: Date.parse(body.from),
-      untilMs: body.until === undefined ? null : Date.parse(body.until),
-    };
-    // An overlap that is there already keeps nobody from changing anything else.
-    if (!changed || others.fromMs >= untilMs || (others.untilMs ?? Infinity) <= fromMs) continue;
-    return { ok: false, field: others.fromMs > fromMs ? 'until' : 'from', why: 'held', ...others };
-  }
+  const troubles: HandOutTrouble[] = [];
+  if (from === null) troubles.push({ field: 'from', why: 'missing' });
+  else if (fromMs > nowMs && !fromAhead) troubles.push({ field: 'from', why: 'not-yet' });
+  if (until === null) troubles.push({ field: 'until', why: 'missing' });
+  else if (until !== undefined && untilMs > nowMs && !untilAhead)
+    troubles.push({ field: 'until', why: 'not-yet' });
+  else if (untilMs <= fromMs) troubles.push({ field: 'until', why: 'before-from' });
+  // An overlap that is there already keeps nobody from changing anything else.
+  const isChanged = from !== old.body.from || until !== old.body.until;
+  if (troubles.length === 0 && isChanged) troubles.push(...heldBy(old, handOuts, fromMs, untilMs));
+  if (from === null || until === null || troubles.length > 0) return { ok: false, troubles };
   return { ok: true, body: editBody<'hand-out'>(old.body, { from, until, blind: draft.blind }) };
 };
 

@@ -54,8 +54,14 @@ const sizeMmOf = (typed: string) => {
     : millimetres(Math.round(footLengthOf(eu, 'eu')));
 };
 
+/** Whether there is such a size as typed. */
+export const isEuSize = (typed: string): boolean => sizeMmOf(typed) !== null;
+export type ReadPair =
+  | { readonly ok: true; readonly body: Pair }
+  | { readonly ok: false; readonly troubles: readonly PairTrouble[] };
+
 /**
- * Reads a draft.
+ * Reads a draft, or says everything that is wrong with it.
  * @param old the pair as it was; a figure that still stands as it was shown stays exactly what it was, and so does
  *   what no form knows. Null: a new pair
  */
@@ -63,26 +69,35 @@ export const readPairDraft = (
   draft: PairDraft,
   about: AboutPair,
   old: Pair | null = null,
-): ReadOne<Pair, PairTrouble> => {
+): ReadPair => {
   const { taken, ...place } = about;
   const shown = old && draftOfPair(old);
   const code = draft.code.trim().toUpperCase();
   const sizeMm = old && draft.size === shown?.size ? old.sizeMm : sizeMmOf(draft.size);
   const km = draft.carried.trim() === '' ? 0 : parseCell(draft.carried);
-  if (code === '') return wrong('no-code');
-  if (taken.has(code)) return wrong('taken');
-  if (sizeMm === null) return wrong('not-a-size');
-  if (km === null) return wrong('wrong-carried');
   const carriedInM =
     old && draft.carried === shown?.carried
       ? old.carriedInM
       : km === 0
         ? undefined
-        : toMetres(km, 'km');
-  const typed = { ...place, code, sizeMm, carriedInM };
-  const read = readBody('pair', editBody<'pair'>(old ?? { ...place, code, sizeMm }, typed));
-  if (read.ok) return read;
-  return wrong(read.problems[0]?.field === 'carriedInM' ? 'wrong-carried' : 'not-a-code');
+        : toMetres(km ?? Number.NaN, 'km');
+  // What is no size or no number becomes NaN, which the schema refuses as it does one that cannot be.
+  const typed = { ...place, code, sizeMm: sizeMm ?? millimetres(Number.NaN), carriedInM };
+  const read = readBody('pair', editBody<'pair'>(old ?? typed, typed));
+  const refused = new Set(read.ok ? [] : read.problems.map(({ field }) => field.split('.')[0]));
+  const troubles: readonly PairTrouble[] = [
+    ...(code === ''
+      ? (['no-code'] as const)
+      : taken.has(code)
+        ? (['taken'] as const)
+        : refused.has('code')
+          ? (['not-a-code'] as const)
+          : []),
+    ...(refused.has('sizeMm') ? (['not-a-size'] as const) : []),
+    ...(refused.has('carriedInM') ? (['wrong-carried'] as const) : []),
+  ];
+  if (read.ok && troubles.length === 0) return read;
+  return { ok: false, troubles };
 };
 
 /** Reads a line `code size kilometres`; the last may be missing or empty, and the size too where there is a usual one. */
@@ -92,26 +107,26 @@ export const readPairLine = (
   about: AboutPair,
 ): ReadOne<Pair, PairTrouble> => {
   const [code = '', size = '', carried = '', ...more] = cells;
-  return more.length > 0
-    ? wrong('too-many-cells')
-    : readPairDraft({ code, size: size === '' ? usualSize : size, carried }, about);
+  if (more.length > 0) return wrong('too-many-cells');
+  const read = readPairDraft({ code, size: size === '' ? usualSize : size, carried }, about);
+  return read.ok ? read : wrong(read.troubles[0] ?? 'not-a-code');
 };
 
 /**
- * The lines with more pairs of one size, under drawn codes.
+ * The lines with a pair more for each size, under drawn codes.
+ * @param sizes as typed; an empty one is put in later
  * @param used codes of the group's pairs so far
  * @returns null where there are not so many codes left
  */
 export const withDrawn = (
   text: string,
-  count: number,
-  size: string,
+  sizes: readonly string[],
   used: ReadonlySet<string>,
   seed: number,
 ): string | null => {
   const typed = text.split(/\r?\n/).map((line) => cellsOf(line).cells[0]?.toUpperCase() ?? '');
-  const drawn = drawCodes(count, new Set([...used, ...typed]), seed);
+  const drawn = drawCodes(sizes.length, new Set([...used, ...typed]), seed);
   if (drawn === null) return null;
-  const lines = drawn.map((code) => `${code} ${size.trim()}`);
+  const lines = drawn.map((code, at) => `${code} ${sizes[at]?.trim()}`);
   return [...(text.trim() === '' ? [] : [text.trimEnd()]), ...lines].join('\n');
 };

@@ -69,6 +69,8 @@ export interface ProjectDraft {
   readonly feet: FeetDraft;
   readonly limits: readonly LimitDraft[];
   readonly asked: ReadonlySet<ComfortQuestion>;
+  /** What testers read on their phones. */
+  readonly forTesters: string;
 }
 
 /** Tens of thousandths do not come back from percent as binary fractions do. */
@@ -104,6 +106,7 @@ export const draftOfProject = (project: Project | null): ProjectDraft => {
     feet: draftOfFeet(brief?.feet),
     limits: brief?.limits.map(draftOfLimit) ?? [],
     asked: new Set(brief ? [...brief.attributes, ...(brief.alsoAsked ?? [])] : usual),
+    forTesters: brief?.forTesters ?? '',
   };
 };
 
@@ -200,8 +203,9 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
   ];
   if (troubles.length > 0) return { ok: false, troubles };
   const { lengthMm, widthMm } = readFeet(draft.feet);
-  const { feet: oldFeet, alsoAsked: _alsoAsked, ...kept } = old?.brief ?? {};
+  const { feet: oldFeet, alsoAsked: _alsoAsked, forTesters: _words, ...kept } = old?.brief ?? {};
   const alsoAsked = laterAttributes.filter((one) => draft.asked.has(one));
+  const forTesters = draft.forTesters.trim();
   const { lengthMm: _length, widthMm: _width, ...otherFeet } = oldFeet ?? {};
   const isForFeet = (oldFeet ?? lengthMm ?? widthMm) !== undefined;
   const brief: Brief = {
@@ -221,6 +225,7 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
       ...comfortAttributeIds.filter((one) => one !== 'overall' && draft.asked.has(one)),
     ],
     ...(alsoAsked.length > 0 && { alsoAsked }),
+    ...(forTesters !== '' && { forTesters }),
     ...(isForFeet && {
       feet: { ...otherFeet, ...(lengthMm && { lengthMm }), ...(widthMm && { widthMm }) },
     }),
@@ -231,3 +236,10 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
 /** The project put away, or brought back. @param at the instant; null: it is open again */
 export const archived = (project: Project, at: string | null): Project =>
   editBody<'project'>(project, { archived: at ?? undefined });
+
+/**
+ * A project to begin a new one from: its brief with all limits, and what a newer app wrote, but not its name and not
+ * that it was put away.
+ */
+export const projectLike = (project: Project): Project =>
+  editBody<'project'>(project, { name: '', archived: undefined });

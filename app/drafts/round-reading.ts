@@ -3,31 +3,16 @@ import type { ZoneCode } from '../../core/foot/index.ts';
 import {
   editBody,
   isIn,
-  rangeOf,
   ranges,
   type Change,
-  type Dimension,
   type Last,
   type Range,
   type Round,
 } from '../../core/records/index.ts';
-import { millimetres, parseDecimal, plainText } from '../../core/units/index.ts';
-import {
-  lastFields,
-  type ChangeDraft,
-  type DimensionDraft,
-  type LastField,
-  type RoundDraft,
-} from './round.ts';
-
-/** What is wrong with a dimension, and in which of its fields. */
-export interface DimensionTrouble {
-  /** From 0. */
-  readonly at: number;
-  readonly field: 'site' | 'nominal' | 'lower' | 'upper' | 'leftRight';
-  /** Which numbers can be there; absent: what was typed is none, or the two tolerances are the wrong way round. */
-  readonly range?: Range;
-}
+import { millimetres, parseDecimal } from '../../core/units/index.ts';
+import { readSole, type SoleTrouble } from './compound.ts';
+import { readDimensions, type DimensionTrouble } from './dimension-reading.ts';
+import { lastFields, type ChangeDraft, type LastField, type RoundDraft } from './round.ts';
 
 /** What the figures of a last can be. */
 const lastRanges: Readonly<Record<LastField, Range>> = {
@@ -50,75 +35,18 @@ export type RoundTrouble =
   | ({ readonly part: 'blueprint' } & DimensionTrouble)
   | ({ readonly part: 'last' } & LastTrouble)
   | { readonly part: 'layers'; readonly zone: ZoneCode }
+  | ({ readonly part: 'sole' } & SoleTrouble)
   | { readonly part: 'name' };
 
 export type ReadDraft =
   | { readonly ok: true; readonly body: Round }
   | { readonly ok: false; readonly troubles: readonly RoundTrouble[] };
 
-/** Binary fractions of percent do not come back as they were typed. */
-const tidy = (value: number): number => Number(value.toPrecision(12));
-
-/** A tolerance as typed, against its nominal; null where it is none. */
-const toleranceOf = (typed: string, nominal: number): number | null => {
-  const plain = plainText(typed);
-  if (!plain.endsWith('%')) return parseDecimal(plain);
-  const percent = parseDecimal(plain.slice(0, -1));
-  return percent === null ? null : tidy((percent * nominal) / 100);
-};
-
 /** A part of the draft that was read, or everything that is wrong with it. */
 type Read<Part, Trouble> = Part | { readonly wrong: readonly Trouble[] };
-export const isTrouble = <Part extends object, Trouble>(
+const isTrouble = <Part extends object, Trouble>(
   read: Read<Part, Trouble>,
 ): read is { readonly wrong: readonly Trouble[] } => 'wrong' in read;
-
-type FieldTrouble = Omit<DimensionTrouble, 'at'>;
-
-/** What is wrong with one figure of a dimension: nothing, no number, or one outside of what can be. */
-const figureTrouble = (
-  field: DimensionTrouble['field'],
-  value: number | null,
-  range: Range,
-): readonly FieldTrouble[] =>
-  value === null ? [{ field }] : isIn(value, range) ? [] : [{ field, range }];
-
-/** The dimension, or all of its fields that are wrong. */
-export const readDimension = (draft: DimensionDraft): Read<Dimension, FieldTrouble> => {
-  const { measure, unit, foot } = draft;
-  const site = draft.site.trim();
-  const possible = rangeOf(measure, unit);
-  const nominal = parseDecimal(draft.nominal);
-  // A tolerance in percent is read even where the nominal that it is of is not there yet.
-  const [lower, upper, difference] = ([draft.lower, draft.upper, draft.leftRight] as const).map(
-    (typed) => toleranceOf(typed, nominal ?? possible.least),
-  ) as [number | null, number | null, number | null];
-  const leftRight = draft.leftRight.trim() === '' ? undefined : difference;
-  const either = { ...possible, least: -possible.most };
-  const isWrongWay = lower !== null && upper !== null && lower > upper;
-  const wrong: readonly FieldTrouble[] = [
-    ...(/^[a-z0-9][a-z0-9-]{0,39}$/.test(site) ? [] : [{ field: 'site' } as const]),
-    ...figureTrouble('nominal', nominal, possible),
-    ...figureTrouble('lower', lower, either),
-    ...figureTrouble('upper', isWrongWay ? null : upper, either),
-    ...(leftRight === undefined
-      ? []
-      : figureTrouble('leftRight', leftRight, { ...possible, least: 0 })),
-  ];
-  if (wrong.length > 0 || nominal === null || lower === null || upper === null) return { wrong };
-  const { foot: _foot, leftRight: _leftRight, ...kept } = draft.kept ?? {};
-  return {
-    ...kept,
-    measure,
-    site,
-    unit,
-    nominal,
-    lower,
-    upper,
-    ...(foot !== 'both' && { foot }),
-    ...(typeof leftRight === 'number' && { leftRight }),
-  };
-};
 
 const readChange = ({ part, what, mends, kept }: ChangeDraft): Change => {
   const { mends: before, ...rest } = kept ?? {};
@@ -191,15 +119,15 @@ export const readDraft = (
   old: Round | null,
   place: Readonly<Pick<Round, 'project' | 'order'>>,
 ): ReadDraft => {
-  const dimensions = draft.dimensions.map(readDimension);
+  const blueprint = readDimensions(draft.dimensions);
+  const sole = readSole(draft.sole, old);
   const last = readLast(draft.last, old?.last);
   const layers = readLayers(draft.layers);
   const isLastFine = last === undefined || !isTrouble(last);
   const troubles: readonly RoundTrouble[] = [
     ...(draft.name.trim() === '' ? [{ part: 'name' } as const] : []),
-    ...dimensions.flatMap((read, at) =>
-      isTrouble(read) ? read.wrong.map((one) => ({ part: 'blueprint', at, ...one }) as const) : [],
-    ),
+    ...sole.troubles.map((one) => ({ part: 'sole', ...one }) as const),
+    ...blueprint.troubles.map((one) => ({ part: 'blueprint', ...one }) as const),
     ...(isLastFine ? [] : last.wrong.map((one) => ({ part: 'last', ...one }) as const)),
     ...layers.flatMap((read) =>
       isTrouble(read) ? read.wrong.map((zone) => ({ part: 'layers', zone }) as const) : [],
@@ -212,13 +140,15 @@ export const readDraft = (
     name: draft.name.trim(),
     stage: draft.stage,
     changes: draft.changes.filter(({ what }) => what.trim() !== '').map(readChange),
-    blueprint: fine(dimensions),
+    blueprint: [...blueprint.dimensions],
   };
   return {
     ok: true,
     body: editBody<'round'>(old ?? named, {
       ...named,
       foam: draft.foam === 'unsaid' ? undefined : draft.foam,
+      midsole: sole.sole.midsole,
+      outsole: sole.sole.outsole,
       last,
       layers: counted.length > 0 ? counted : undefined,
     }),

@@ -2,13 +2,16 @@
 import { practiceDimensions, type PracticeDimension } from '../../core/rounds/index.ts';
 import type { ComplaintKind, FoamId, PartId, ZoneCode } from '../../core/foot/index.ts';
 import {
+  editBody,
   type Change,
   type Dimension,
   type Foot,
   type Measure,
   type MeasureUnit,
+  type RecordId,
   type Round,
 } from '../../core/records/index.ts';
+import { draftOfSole, type SoleDraft } from './compound.ts';
 
 /** `kept`: what it was before, with any field of a newer app. */
 export interface ChangeDraft {
@@ -18,17 +21,21 @@ export interface ChangeDraft {
   readonly kept?: Change;
 }
 
+/** A row of the table of dimensions, as typed. */
 export interface DimensionDraft {
-  readonly measure: Measure;
+  /** Empty: not chosen yet. */
+  readonly measure: Measure | '';
   readonly site: string;
   readonly foot: Foot | 'both';
-  readonly unit: MeasureUnit;
+  readonly unit: MeasureUnit | '';
   readonly nominal: string;
-  /** In the unit, or a share of nominal such as `5%`. */
+  /** How far below nominal, without a sign; in the unit, or a share of nominal such as `5%`. */
   readonly lower: string;
   readonly upper: string;
   /** Empty: not named. */
   readonly leftRight: string;
+  /** Words that were pasted where only known ones can stand. */
+  readonly notKnown?: Readonly<Partial<Record<'measure' | 'unit' | 'foot', string>>>;
   readonly kept?: Dimension;
 }
 
@@ -48,6 +55,7 @@ export interface RoundDraft {
   readonly stage: Round['stage'];
   readonly foam: FoamId | 'unsaid';
   readonly changes: readonly ChangeDraft[];
+  readonly sole: SoleDraft;
   readonly dimensions: readonly DimensionDraft[];
   readonly last: Readonly<Record<'name' | LastField, string>>;
   /** Empty: not counted. */
@@ -83,23 +91,32 @@ export const draftOfPractice = ({
     foot: 'both',
     unit,
     nominal: '',
-    lower: `-${either}`,
+    lower: either,
     upper: either,
     leftRight: written(leftRight),
   };
 };
 
-/** A dimension that is none of the usual ones. */
+/** A row in which nothing stands yet. */
 export const emptyDimension: DimensionDraft = {
-  measure: 'stack-height',
-  site: 'heel-centre',
+  measure: '',
+  site: '',
   foot: 'both',
-  unit: 'mm',
+  unit: '',
   nominal: '',
-  lower: '-1',
-  upper: '1',
+  lower: '',
+  upper: '',
   leftRight: '',
 };
+
+/** A row that nobody filled in: it is no dimension. */
+export const isBlankDimension = (row: DimensionDraft): boolean =>
+  row.measure === '' &&
+  row.notKnown === undefined &&
+  [row.site, row.nominal, row.lower, row.upper, row.leftRight].every((one) => one.trim() === '');
+
+/** A lowest deviation as the table has it: what lies below nominal without a sign, above it with one. */
+const writtenLower = (lower: number): string => (lower > 0 ? `+${lower}` : String(Math.abs(lower)));
 
 /** The usual dimensions that are not in the draft yet, by their place in the list. */
 export const usualLeft = (draft: RoundDraft): readonly number[] =>
@@ -114,6 +131,7 @@ export const draftOfRound = (round: Round | null): RoundDraft => ({
   name: round?.name ?? '',
   stage: round?.stage ?? 'first-samples',
   foam: round?.foam ?? 'unsaid',
+  sole: draftOfSole(round),
   changes: (round?.changes ?? []).map((kept) => ({
     part: kept.part,
     what: kept.what,
@@ -126,7 +144,7 @@ export const draftOfRound = (round: Round | null): RoundDraft => ({
     foot: kept.foot ?? 'both',
     unit: kept.unit,
     nominal: String(kept.nominal),
-    lower: String(kept.lower),
+    lower: writtenLower(kept.lower),
     upper: String(kept.upper),
     leftRight: written(kept.leftRight),
     kept,
@@ -146,7 +164,7 @@ export const draftOfRound = (round: Round | null): RoundDraft => ({
 });
 
 /**
- * A draft of the next round, "as the last one, but …": stage, foam, blueprint, last and layers are those of `round`;
+ * A draft of the next round, "as the last one, but …": stage, foam, rubber, blueprint, last and layers are those of `round`;
  * what is different is for the lead to say. What a newer app wrote into a dimension comes along.
  */
 export const duplicateOf = (round: Round, name: string): RoundDraft => ({
@@ -156,14 +174,20 @@ export const duplicateOf = (round: Round, name: string): RoundDraft => ({
 });
 
 /**
- * A draft of the next round. It is mostly of the same foam; blueprint, last and layers are taken over when asked to.
+ * A draft of the next round. It is mostly of the same foam and rubber; blueprint, last and layers are taken over when
+ * asked to.
  * @param before the round before it; null: there is none
  */
 export const newRound = (name: string, before: Round | null): RoundDraft => ({
   ...draftOfRound(null),
   name,
   foam: before?.foam ?? 'unsaid',
+  sole: draftOfSole(before),
 });
+
+/** Does the round say what its sole is made of? */
+export const saysSole = ({ foam, midsole, outsole }: Round): boolean =>
+  foam !== undefined || midsole !== undefined || outsole !== undefined;
 
 /** Does the round say anything that the next one could start from? */
 export const canBeTakenOver = ({ blueprint, last, layers }: Round): boolean =>
@@ -173,13 +197,14 @@ export const canBeTakenOver = ({ blueprint, last, layers }: Round): boolean =>
 export const takeOver = (draft: RoundDraft, earlier: Round): RoundDraft => {
   const from = draftOfRound(earlier);
   const typed = Object.entries(draft.layers).filter(([, count]) => count.trim() !== '');
+  const rows = draft.dimensions.filter((row) => !isBlankDimension(row));
   return {
     ...draft,
     dimensions: [
-      ...draft.dimensions,
+      ...rows,
       ...from.dimensions.filter(
         ({ measure, site, unit, foot }) =>
-          !draft.dimensions.some(
+          !rows.some(
             (one) =>
               one.measure === measure &&
               one.site === site &&
@@ -192,3 +217,18 @@ export const takeOver = (draft: RoundDraft, earlier: Round): RoundDraft => {
     layers: { ...from.layers, ...Object.fromEntries(typed) },
   };
 };
+
+/**
+ * The first round of a project that begins where another ended: what is built as the other's latest round is, with
+ * what a newer app noted of the build. What had changed there, and what was written, belong to the other project.
+ * @param round the latest round of the other project
+ */
+export const firstRoundLike = (round: Round, project: RecordId, name: string): Round =>
+  editBody<'round'>(round, {
+    project,
+    name,
+    order: 1,
+    stage: newRound(name, null).stage,
+    changes: [],
+    words: undefined,
+  });

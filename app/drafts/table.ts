@@ -68,5 +68,9 @@ export const tableText = (bytes: ArrayBuffer): string => {
   }
 };
 
+/** A line of a table, with quotes around cells that need them. */
+export const tableLine = (cells: readonly string[]): string =>
+  `${Papa.unparse([[...cells]], { escapeFormulae: true })}\r\n`;
+
 /** A table with its heading alone, to be filled in. */
 export const emptyTable = (columns: readonly string[]): string => `${columns.join(',')}\r\n`;

@@ -1,16 +1,9 @@
-/** A tester as they stand in their form: everything as typed, read back into a record, or which field is wrong. */
-import {
-  editBody,
-  isIn,
-  ranges,
-  readBody,
-  type Range,
-  type Tester,
-} from '../../core/records/index.ts';
+/** A tester as they stand in their form: everything as typed, read back into a record, or which fields are wrong. */
+import { editBody, ranges, readBody, type Range, type Tester } from '../../core/records/index.ts';
 import { kilograms, metres, millimetres } from '../../core/units/index.ts';
 import { plainText } from '../../core/units/typed.ts';
 import { typedLine, typedNumber } from './typed.ts';
-import { parseCell, type LineCells, type ReadOne } from './lines.ts';
+import { cellsOf, parseCell, type LineCells, type ReadOne } from './lines.ts';
 
 /** As typed; feet are `left / right` or one figure for both. */
 export interface TesterDraft {
@@ -23,13 +16,15 @@ export interface TesterDraft {
   readonly height: string;
 }
 
+/** What is wrong with a field. */
+export interface TesterTrouble {
+  readonly field: keyof TesterDraft;
+  readonly why: 'missing' | 'not-a-code' | 'taken' | 'wrong-number' | 'wrong-length';
+}
+
 export type ReadTester =
   | { readonly ok: true; readonly body: Tester }
-  | {
-      readonly ok: false;
-      readonly field: keyof TesterDraft;
-      readonly why: 'missing' | 'not-a-code' | 'taken' | 'wrong-number' | 'wrong-length';
-    };
+  | { readonly ok: false; readonly troubles: readonly TesterTrouble[] };
 
 type Feet = NonNullable<Tester['footLengthMm']>;
 
@@ -55,25 +50,30 @@ export const draftOfTester = (tester: Tester | null): TesterDraft => ({
   height: tester?.heightM === undefined ? '' : written(100 * tester.heightM),
 });
 
-/** Left and right as typed, one figure for both where they are alike. Undefined: not said; null: no number. */
-const feetOf = (typed: string, old: Feet | undefined): Feet | null | undefined => {
+/** Left and right as typed, one figure for both where they are alike. Undefined: not said; not numbers: none were typed. */
+const feetOf = (typed: string, old: Feet | undefined): Feet | undefined => {
   if (typed.trim() === '') return undefined;
-  const [left, right = left, ...more] = plainText(typed)
+  const [left = null, right = left, ...more] = plainText(typed)
     .split(/\s*\/\s*|\s+/)
     .map(parseCell);
-  return left === null || left === undefined || right === null || right === undefined || more.length
-    ? null
-    : { ...old, left: millimetres(left), right: millimetres(right) };
+  const mm = (value: number | null) =>
+    millimetres(more.length > 0 ? Number.NaN : (value ?? Number.NaN));
+  return { ...old, left: mm(left), right: mm(right) };
 };
 
-const isLength = (mm: number): boolean => isIn(mm, ranges.footLengthMm);
+/** As the form has it. */
+const heightCm: Range = {
+  least: 100 * ranges.heightM.least,
+  most: 100 * ranges.heightM.most,
+  unit: 'cm',
+};
 
 /** What the figures of a field can be, in the unit they are typed in. */
 export const rangesOfTester: Readonly<Partial<Record<keyof TesterDraft, Range>>> = {
   width: ranges.footWidthMm,
   girth: ranges.ballGirthMm,
   mass: ranges.massKg,
-  height: { least: 100 * ranges.heightM.least, most: 100 * ranges.heightM.most, unit: 'cm' },
+  height: heightCm,
 };
 
 const fieldOf: Readonly<Record<string, keyof TesterDraft>> = {
@@ -86,11 +86,24 @@ const fieldOf: Readonly<Record<string, keyof TesterDraft>> = {
   heightM: 'height',
 };
 
-const ifSaid = <T>(value: number | undefined, of: (value: number) => T): T | undefined =>
-  value === undefined ? undefined : of(value);
+/** Undefined: not said; not a number: none was typed. */
+const figureOf = <T>(typed: string, of: (value: number) => T): T | undefined => {
+  const value = typedNumber(typed);
+  return value === undefined ? undefined : of(value ?? Number.NaN);
+};
+
+const whyOf = (
+  field: keyof TesterDraft,
+  code: string,
+  taken: ReadonlySet<string>,
+): TesterTrouble['why'] => {
+  if (field === 'length') return 'wrong-length';
+  if (field !== 'code') return 'wrong-number';
+  return code === '' ? 'missing' : taken.has(code) ? 'taken' : 'not-a-code';
+};
 
 /**
- * Reads a draft.
+ * Reads a draft, or says everything that is wrong with it.
  * @param old the tester as they were; what no form knows is kept
  * @param taken the other testers' codes
  */
@@ -99,39 +112,30 @@ export const readTesterDraft = (
   old: Tester | null,
   taken: ReadonlySet<string>,
 ): ReadTester => {
-  const wrong = (field: keyof TesterDraft): ReadTester => ({
-    ok: false,
-    field,
-    why: field === 'code' ? 'not-a-code' : field === 'length' ? 'wrong-length' : 'wrong-number',
-  });
   const code = draft.code.trim().toUpperCase();
-  if (code === '') return { ok: false, field: 'code', why: 'missing' };
-  if (taken.has(code)) return { ok: false, field: 'code', why: 'taken' };
-  const length = feetOf(draft.length, old?.footLengthMm);
-  const width = feetOf(draft.width, old?.footWidthMm);
-  const girth = feetOf(draft.girth, old?.ballGirthMm);
-  const [mass, height] = [typedNumber(draft.mass), typedNumber(draft.height)];
-  if (length === null || (length && !(isLength(length.left) && isLength(length.right))))
-    return wrong('length');
-  if (width === null) return wrong('width');
-  if (girth === null) return wrong('girth');
-  if (mass === null) return wrong('mass');
-  if (height === null) return wrong('height');
+  // What is no number becomes NaN, which the schema refuses as it does one that cannot be.
   const read = readBody(
     'tester',
     editBody<'tester'>(old ?? { code }, {
       code,
       name: typedLine(draft.name),
-      footLengthMm: length,
-      footWidthMm: width,
-      ballGirthMm: girth,
-      massKg: ifSaid(mass, kilograms),
-      heightM: ifSaid(height, (cm) => metres(cm / 100)),
+      footLengthMm: feetOf(draft.length, old?.footLengthMm),
+      footWidthMm: feetOf(draft.width, old?.footWidthMm),
+      ballGirthMm: feetOf(draft.girth, old?.ballGirthMm),
+      massKg: figureOf(draft.mass, kilograms),
+      heightM: figureOf(draft.height, (cm) => metres(cm / 100)),
     }),
   );
-  if (read.ok) return read;
-  const [top = ''] = (read.problems[0]?.field ?? '').split('.');
-  return wrong(fieldOf[top] ?? 'code');
+  const wrong = new Set(
+    read.ok ? [] : read.problems.map(({ field }) => fieldOf[field.split('.')[0] ?? ''] ?? 'code'),
+  );
+  if (taken.has(code)) wrong.add('code');
+  if (read.ok && wrong.size === 0) return read;
+  const inOrder = (Object.keys(draft) as (keyof TesterDraft)[]).filter((field) => wrong.has(field));
+  return {
+    ok: false,
+    troubles: inOrder.map((field) => ({ field, why: whyOf(field, code, taken) })),
+  };
 };
 
 export type TesterLineTrouble = 'not-a-code' | 'taken' | 'wrong-length' | 'too-many-cells';
@@ -156,6 +160,39 @@ export const readTesterLine = (
   const name = names.join(' ');
   const read = readTesterDraft({ ...draftOfTester(null), code, name, length }, null, taken);
   if (read.ok) return read;
-  if (read.why === 'taken') return { ok: false, why: 'taken' };
-  return { ok: false, why: read.field === 'length' ? 'wrong-length' : 'not-a-code' };
+  const [first] = read.troubles;
+  if (first?.why === 'taken') return { ok: false, why: 'taken' };
+  return { ok: false, why: first?.field === 'length' ? 'wrong-length' : 'not-a-code' };
+};
+
+/** Codes as testers mostly have them: T01, T02 … */
+const NUMBERED = /^T(\d{1,4})$/;
+const numbered = (number: number): string => `T${String(number).padStart(2, '0')}`;
+
+/** A code has a digit in it; a name mostly has none. */
+const hasCode = ({ cells: [first = ''] }: LineCells): boolean => /\d/.test(first);
+
+/**
+ * The lines with a code before each that begins with a name, and lines with a code alone until there are `count`.
+ * The codes go on after the highest that is used.
+ * @param taken the group's codes so far
+ */
+export const withCodes = (text: string, count: number, taken: ReadonlySet<string>): string => {
+  const lines = text.trim() === '' ? [] : text.trimEnd().split(/\r?\n/);
+  const typed = lines.map((line) => cellsOf(line).cells[0]?.toUpperCase() ?? '');
+  let last = [...taken, ...typed].reduce(
+    (most, code) => Math.max(most, Number(NUMBERED.exec(code)?.[1] ?? 0)),
+    0,
+  );
+  const coded = lines.map((line) => {
+    const cells = cellsOf(line);
+    if (cells.cells.length === 0 || hasCode(cells)) return line;
+    last += 1;
+    return `${numbered(last)}${line.includes('\t') ? '\t' : line.includes(';') ? '; ' : ' '}${line.trim()}`;
+  });
+  const filled = coded.filter((line) => line.trim() !== '').length;
+  const more = Array.from({ length: Math.max(0, count - filled) }, (_, at) =>
+    numbered(last + at + 1),
+  );
+  return [...coded, ...more].join('\n');
 };

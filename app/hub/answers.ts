@@ -8,6 +8,7 @@ import type { Metrics } from './metrics.ts';
 import { noteAudit } from './store/audit.ts';
 import type { HubDatabase } from './store/database.ts';
 import type { Device } from './store/members.ts';
+import type { PushServiceForTests } from './wake/safe-endpoint.ts';
 
 /** One line of the hub's own log. Never a token, a code or a body. */
 export type LogLine = Readonly<Record<string, string | number>>;
@@ -29,6 +30,10 @@ export interface HubDeps {
   readonly addressOf?: (c: Context) => string;
   /** The origin at which browsers know the hub; absent: by the address that was asked for. */
   readonly originOf?: (c: Context) => string | null;
+  /** Something may have come in that wakes closed phones; absent: none is ever woken. */
+  readonly wakeSoon?: () => void;
+  /** Trusts a push service on this machine. Only for tests. */
+  readonly pushServiceForTests?: PushServiceForTests;
   readonly metrics?: Metrics;
   readonly log?: (line: LogLine) => void;
 }

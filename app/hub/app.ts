@@ -15,6 +15,7 @@ import { attachments } from './endpoints/attachments.ts';
 import { feed } from './endpoints/feed.ts';
 import { joining } from './endpoints/joining.ts';
 import { members } from './endpoints/members.ts';
+import { waking } from './endpoints/waking.ts';
 import { rateLimit } from './rate-limit.ts';
 import { isAlive, isFull } from './store/database.ts';
 import { deviceOfToken } from './store/members.ts';
@@ -90,7 +91,7 @@ export const createHub = (deps: HubDeps): Hono<Env> => {
     await next();
   });
   api.use(compress());
-  for (const path of ['/join', '/return', '/renew', '/invite', '/revoke'])
+  for (const path of ['/join', '/return', '/renew', '/invite', '/revoke', '/wake'])
     api.use(path, bodyLimit({ maxSize: SMALL_BODY, onError: (c) => fail(c, 'too-large') }));
   api.use(bodyLimit({ maxSize: MAX_PUSH_BYTES + 4096, onError: (c) => fail(c, 'too-large') }));
 
@@ -134,6 +135,7 @@ export const createHub = (deps: HubDeps): Hono<Env> => {
   joining(api, member, deps);
   feed(api, member, deps);
   members(api, member, deps);
+  waking(api, member, deps);
   attachments(api, member, deps);
   api.all('*', (c) => fail(c, 'not-found'));
   app.route('/v1', api);

@@ -8,5 +8,5 @@ export const mayPull = ({ role }: Caller, scope: Scope): boolean =>
 /** What only a lead may do: invite, list and revoke the devices of others, read the audit. */
 export const mayManage = ({ role }: Caller): boolean => role === 'lead';
 
-/** Who may send photos, tracks and reports. */
-export const mayAttach = ({ role }: Caller): boolean => role !== 'specialist';
+/** Who may have a closed phone woken: only testers are ever told something that cannot wait. */
+export const mayBeWoken = ({ role }: Caller): boolean => role === 'tester';

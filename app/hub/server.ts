@@ -2,6 +2,7 @@
  * The hub's process: `npm run hub -- [COMMAND] [OPTIONS]`. `--help` lists them all.
  * Prints where it is reached and, once, how to sign in. Stops on SIGINT and SIGTERM.
  */
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { renderUnicodeCompact } from 'uqr';
@@ -34,6 +35,9 @@ OPTIONS
   --backup-days N       how long each is kept (30)
   --metrics-port N      metrics for Prometheus at http://127.0.0.1:N/metrics
   --tiles ADDRESS --attribution TEXT    map tiles for the group
+  --contact ADDRESS     mailto:… or https:… for the push services that wake closed phones
+  --push-service-for-tests FILE         only for tests: trusts a push service on this machine, by the
+                        certificate of its authority
   --dist DIR            folder of the built app
   --quiet               no log on standard error`;
 
@@ -56,6 +60,8 @@ const { values, positionals } = parseArgs({
     quiet: { type: 'boolean', default: false },
     tiles: { type: 'string' },
     attribution: { type: 'string' },
+    contact: { type: 'string' },
+    'push-service-for-tests': { type: 'string' },
     help: { type: 'boolean', default: false },
   },
 });
@@ -103,6 +109,12 @@ const readTiles = (): Tiles | undefined => {
   );
 };
 const tiles = readTiles();
+if (
+  values.contact !== undefined &&
+  !/^(mailto:[^\s@]+@[^\s@]+|https:\/\/\S+)$/.test(values.contact)
+)
+  stop('--contact: give an address such as mailto:samples@maker.example or https://maker.example');
+const testService = values['push-service-for-tests'];
 
 const hub = await startHub({
   ...place,
@@ -114,6 +126,10 @@ const hub = await startHub({
   lan: values.lan,
   behindProxy: values['behind-proxy'],
   ...(tiles && { tiles }),
+  ...(values.contact !== undefined && { contact: values.contact }),
+  ...(testService !== undefined && {
+    pushServiceForTests: { authority: readFileSync(testService, 'utf8') },
+  }),
   ...(values.demo !== undefined && { demo: values.demo }),
   ...(values['metrics-port'] !== undefined && { metricsPort: wholeNumber('metrics-port', 0) }),
   ...(values.backups !== undefined && {

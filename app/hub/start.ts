@@ -17,6 +17,9 @@ import { inlineHashes, staticFiles } from './static-files.ts';
 import { addInvite, firstGroup, makeFirstGroup, newInviteCode } from './store/members.ts';
 import { openDatabase, type DatabasePlace } from './store/database.ts';
 import { trustPage } from './trust-page.ts';
+import type { PushServiceForTests } from './wake/safe-endpoint.ts';
+import { createSend } from './wake/send.ts';
+import { createWaker } from './wake/waker.ts';
 
 export interface HubOptions {
   /** Folder of the database, and of the certificate of the local network. */
@@ -42,6 +45,10 @@ export interface HubOptions {
   readonly metricsPort?: number;
   /** A backup a day into this folder, each kept for so many days. */
   readonly backups?: { readonly folder: string; readonly days: number };
+  /** Whom push services may write to about this hub, `mailto:…` or `https:…`; absent: its own https address. */
+  readonly contact?: string;
+  /** Trusts a push service on this machine. Only for tests: elsewhere it opens what nobody outside should reach. */
+  readonly pushServiceForTests?: PushServiceForTests;
   readonly slow?: SlowClients;
   readonly log?: (line: LogLine) => void;
 }
@@ -108,10 +115,19 @@ export const startHub = async (options: HubOptions): Promise<RunningHub> => {
   if (tester) await invite(known.group, 'tester', tester.id, tester.code);
 
   const metrics = options.metricsPort === undefined ? null : createMetrics();
+  const send = createSend({
+    ...(options.contact !== undefined && { contact: options.contact }),
+    ...(options.pushServiceForTests && { forTests: options.pushServiceForTests }),
+  });
+  const waker = createWaker({ db, now: Date.now, ...(options.log && { log }) }, send);
+  // What a hub that was ended had not sent.
+  waker.soon();
   const app = createHub({
     db,
     now: Date.now,
     random,
+    wakeSoon: waker.soon,
+    ...(options.pushServiceForTests && { pushServiceForTests: options.pushServiceForTests }),
     addressOf: (c) => addressOf(c, options.behindProxy ?? false),
     ...(options.dist !== null && {
       files: staticFiles(options.dist),
@@ -154,6 +170,7 @@ export const startHub = async (options: HubOptions): Promise<RunningHub> => {
     async close() {
       await Promise.all([main, ...others].map((server) => server.close()));
       await backups?.stop();
+      await waker.stop();
       await db.destroy();
     },
   };

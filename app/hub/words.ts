@@ -31,6 +31,6 @@ export const hubWords: Readonly<Record<HubLanguage, HubWords>> = {
       '安卓：打开“设置”，搜索“CA 证书”，选“仍然安装”，再选刚下载的文件。',
     ],
     open: '打开 Pairlog。',
-    care: '只有本组的人给了您这个地址时才这样做。要撤销，请在同一设置中删除证书。',
+    care: '只有本组的人给了你这个地址时才这样做。要撤销，请在同一设置中删除证书。',
   },
 };

@@ -35,6 +35,10 @@ export const distanceFigure = (distance: Metres): string =>
 export const formatDistance = (distance: Metres): string =>
   `${distanceFigure(distance)} ${settings.value.distance}`;
 
+/** A distance that was set, not run: no decimals. */
+export const wholeDistance = (distance: Metres): string =>
+  `${number(fromMetres(distance, settings.value.distance), 0)} ${settings.value.distance}`;
+
 /** Minutes and seconds per kilometre or mile; empty where no time is known. */
 export const formatPace = (distance: Metres, time: Seconds | undefined): string => {
   const { distance: unit } = settings.value;

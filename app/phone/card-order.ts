@@ -1,6 +1,6 @@
 /**
- * In which order do the pairs in hand stand on the first screen? As a tester will act on them: what they began,
- * then the pair whose turn it is, and what must not be worn at the end.
+ * In which order do the pairs in hand stand on the first screen? As a tester will act on them: what they began, then
+ * the pair that they wore last, and what must not be worn at the end.
  */
 import type { RecordId } from '../../core/records/index.ts';
 import type { HeldPair } from './own-mileage.ts';
@@ -12,9 +12,9 @@ export interface PairsByState {
   readonly stopped: ReadonlySet<RecordId>;
 }
 
-/** Those whose turn it is first: never worn, then the longest not worn; of two alike the lower code. */
-export const byTurn = (a: HeldPair, b: HeldPair): number =>
-  (a.lastRunMs ?? 0) - (b.lastRunMs ?? 0) || (a.pair.body.code < b.pair.body.code ? -1 : 1);
+/** Those worn last first, then those never worn; of two alike the lower code. */
+export const byLastWorn = (a: HeldPair, b: HeldPair): number =>
+  (b.lastRunMs ?? 0) - (a.lastRunMs ?? 0) || (a.pair.body.code < b.pair.body.code ? -1 : 1);
 
 export const inCardOrder = <P extends HeldPair>(
   held: readonly P[],
@@ -22,5 +22,5 @@ export const inCardOrder = <P extends HeldPair>(
 ): readonly P[] => {
   const place = ({ pair: { revision } }: HeldPair): number =>
     begun.has(revision.id) ? 0 : stopped.has(revision.id) ? 2 : 1;
-  return [...held].sort((a, b) => place(a) - place(b) || byTurn(a, b));
+  return [...held].sort((a, b) => place(a) - place(b) || byLastWorn(a, b));
 };

@@ -16,6 +16,7 @@ import { toInstant } from '../parts/instant.ts';
 import { PhotoPicker } from '../parts/photos/photo-picker.tsx';
 import { session, store, useStored } from '../parts/state.ts';
 import { careWords, t, terms } from '../words/index.ts';
+import { takeSharedPhoto } from './own/shared-photo.ts';
 
 interface Subject {
   readonly pair: RecordOf<'pair'>;
@@ -30,7 +31,9 @@ const Form = ({ pair, before }: Subject) => {
   const [what, setWhat] = useState<DamageReport['what'] | null>(before?.body.what ?? null);
   const [foot, setFoot] = useState<Foot | null>(before?.body.foot ?? null);
   const [said, setSaid] = useState(before?.body.words ?? '');
-  const [photos, setPhotos] = useState<readonly string[]>(before?.body.photos ?? []);
+  const [photos, setPhotos] = useState<readonly string[]>(
+    () => before?.body.photos ?? [takeSharedPhoto() ?? []].flat(),
+  );
   const [asked, setAsked] = useState(false);
   const [trouble, setTrouble] = useState<string | null>(null);
   const isMissing = asked && what === null;

@@ -5,30 +5,37 @@ import { Button, Field, Notice, Page } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
 import { session, store, useRecords } from '../parts/state.ts';
 import { takeSharedFiles } from '../parts/shared-files.ts';
-import { entryWords, fileWords, t } from '../words/index.ts';
-import { byTurn } from './card-order.ts';
+import { entryWords, fileWords, ownWords, t } from '../words/index.ts';
+import { latePart } from '../parts/late.tsx';
+import { isOtherTrack, isPhoto } from './own/shared-photo.ts';
+import { byLastWorn } from './card-order.ts';
 import { Preview } from './file-preview.tsx';
 import { heldPairs } from './own-mileage.ts';
 import { holdSharedTrack, isTrackFile } from './track/shared-track.ts';
 import type { FilePreview, FileProblem } from '../store/index.ts';
 
+const PhotoToEntry = latePart(async () => (await import('./own/photo-to-entry.tsx')).PhotoToEntry);
 const WaitsInFile = lazy(async () => (await import('./waits-in-file.tsx')).WaitsInFile);
 
 interface Opened {
+  /** What the file is called. */
+  readonly name: string;
   readonly bytes: Uint8Array;
   readonly preview: FilePreview | null;
   readonly problem: FileProblem | null;
 }
 
-const openBytes = async (bytes: Uint8Array): Promise<Opened> => {
+const openBytes = async (name: string, bytes: Uint8Array): Promise<Opened> => {
   const preview = await store.previewFile(bytes);
   return preview.ok
-    ? { bytes, preview: preview.value, problem: null }
-    : { bytes, preview: null, problem: preview };
+    ? { name, bytes, preview: preview.value, problem: null }
+    : { name, bytes, preview: null, problem: preview };
 };
 
-const problemInWords = (problem: FileProblem): string => {
+const problemInWords = (problem: FileProblem, name: string): string => {
   const words = fileWords();
+  if (problem.why === 'not-a-bundle' && !/\.pairlog$/i.test(name))
+    return ownWords().shared.otherFile(name);
   return problem.why === 'other-group' && problem.groupName !== null && session.value
     ? words.otherGroup(problem.groupName, session.value.groupName)
     : words.wrong[problem.why];
@@ -44,7 +51,7 @@ const TrackToPair = ({ track }: { track: File }) => {
   const member = session.value?.member;
   const held =
     pairs && handOuts && runs && member
-      ? [...heldPairs(member, pairs, handOuts, runs, Date.now())].sort(byTurn)
+      ? [...heldPairs(member, pairs, handOuts, runs, Date.now())].sort(byLastWorn)
       : null;
   const go = (pair: string) => {
     holdSharedTrack(track);
@@ -75,7 +82,10 @@ export const OpenFile = () => {
   const { route } = useLocation();
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const [opened, setOpened] = useState<Opened | null>(null);
-  const [track, setTrack] = useState<File | null>(null);
+  /** A track or a photo, or a track in a format that is not read here. */
+  const [shared, setShared] = useState<{ readonly file: File; readonly isTrack: boolean } | null>(
+    null,
+  );
 
   useEffect(() => {
     void takeSharedFiles().then(async ([shared]) => {
@@ -85,11 +95,12 @@ export const OpenFile = () => {
 
   const choose = async (file: File | undefined) => {
     if (!file) return;
-    if (await isTrackFile(file)) setTrack(file);
-    else {
-      setChosen(new Set());
-      setOpened(await openBytes(new Uint8Array(await file.arrayBuffer())));
-    }
+    setChosen(new Set());
+    setOpened(null);
+    const isTrack = !isPhoto(file) && (await isTrackFile(file));
+    setShared(isTrack || isPhoto(file) || isOtherTrack(file) ? { file, isTrack } : null);
+    if (!isTrack && !isPhoto(file) && !isOtherTrack(file))
+      setOpened(await openBytes(file.name, new Uint8Array(await file.arrayBuffer())));
   };
   const toggle = (key: string) =>
     setChosen(
@@ -120,10 +131,16 @@ export const OpenFile = () => {
           />
         )}
       </Field>
-      {track && <TrackToPair track={track} />}
+      {shared?.isTrack && <TrackToPair track={shared.file} />}
+      {shared && isPhoto(shared.file) && <PhotoToEntry file={shared.file} />}
+      {shared && isOtherTrack(shared.file) && (
+        <Notice tone="warn" live>
+          {ownWords().shared.otherTrack(shared.file.name)}
+        </Notice>
+      )}
       {opened?.problem && (
         <Notice tone="danger" live>
-          {problemInWords(opened.problem)}
+          {problemInWords(opened.problem, opened.name)}
         </Notice>
       )}
       {preview && (

@@ -6,7 +6,7 @@ import {
   withoutRepeats,
   type LoggedRun,
 } from '../../core/mileage/index.ts';
-import { isStanding, type RecordId, type RecordOf } from '../../core/records/index.ts';
+import type { RecordId, RecordOf } from '../../core/records/index.ts';
 import { metres, type Metres } from '../../core/units/index.ts';
 
 export interface HeldPair {
@@ -49,11 +49,3 @@ const sumOf = (runs: readonly LoggedRun[]) => ({
   runs: runs.length,
   lastRunMs: runs.at(-1)?.startMs ?? null,
 });
-
-/** The notice that stands on a pair at this instant. */
-export const standingStop = (
-  stops: readonly RecordOf<'stop-use'>[],
-  pair: RecordId,
-  nowMs: number,
-): RecordOf<'stop-use'> | null =>
-  stops.find(({ body }) => body.pairs.includes(pair) && isStanding(body, nowMs)) ?? null;

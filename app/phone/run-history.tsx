@@ -35,7 +35,7 @@ export const RunHistory = ({ run }: { run: string }) => {
   };
   const lost = history ? unseenByHead(history) : [];
   return (
-    <Page title={words.runs.history} back={{ href: '/runs', label: words.back }}>
+    <Page title={words.runs.history} back={{ href: `/run/${run}`, label: words.back }}>
       {history && (
         <>
           {lost.length > 0 && (

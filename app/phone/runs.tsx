@@ -43,15 +43,15 @@ const RunRow = ({ run, code }: { run: RecordOf<'run'>; code: string }) => {
       </p>
       <LeadsNote run={body} />
       <div class="row">
-        <a class="button" href={`/runs/${revision.id}`}>
+        <a class="button" href={`/run/${revision.id}`}>
+          {words.runs.open}
+        </a>
+        <a class="button button-quiet" href={`/runs/${revision.id}`}>
           {words.change}
         </a>
         <Button kind="quiet" onClick={() => void erase()}>
           {words.erase}
         </Button>
-        <a class="button button-quiet" href={`/runs/${revision.id}/history`}>
-          {words.runs.history}
-        </a>
       </div>
     </li>
   );

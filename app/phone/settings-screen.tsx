@@ -1,25 +1,25 @@
 /** How this device is spoken to, what it keeps, and taking everything back. */
 import { useState } from 'preact/hooks';
-import { kindsOfTesters } from '../../core/records/index.ts';
+import { isToTakeBack } from '../../core/records/index.ts';
 import { Button, Choice, Notice, Page } from '../parts/controls/controls.tsx';
 import { changeSettings, settings, type Settings } from '../parts/settings.ts';
 import { sendOwnLog } from '../parts/send-file.ts';
 import { session, store, useStored } from '../parts/state.ts';
 import { BACKUP_DAYS_SETTING } from '../store/index.ts';
 import { languages, nameOfLanguage, t } from '../words/index.ts';
+import { NoticeSettings } from './notices/notice-settings.tsx';
+import { turnNoticesOff } from './notices/subscription.ts';
 import { OwnDevices } from './own-devices.tsx';
 
 const set = (change: Partial<Settings>) => void changeSettings(store, change);
 
-/** Erases for good everything that this member wrote, and what the group noted of them. */
+/** Erases for good everything that this member wrote, what the group noted of them, and what leads wrote to them. */
 const takeBackAll = async (): Promise<boolean> => {
-  const me = session.value?.member;
+  const caller = session.value;
+  if (!caller) return false;
   for (const head of await store.heads())
-    if (
-      (head.author === me && (kindsOfTesters as ReadonlySet<string>).has(head.kind)) ||
-      (head.id === me && session.value?.role === 'tester')
-    )
-      if (!(await store.eraseForGood(head.id)).ok) return false;
+    if (isToTakeBack(caller, head) && !(await store.eraseForGood(head.id)).ok) return false;
+  await turnNoticesOff(store).catch((error: unknown) => console.error(error));
   return true;
 };
 
@@ -114,6 +114,7 @@ export const SettingsScreen = () => {
         value={trackTimes}
         onChange={(value) => set({ trackTimes: value })}
       />
+      <NoticeSettings />
       <section class="sheet">
         <h2>{words.settings.storage}</h2>
         <p>{(asked ?? persisted) ? words.settings.persisted : words.settings.notPersisted}</p>
@@ -126,7 +127,13 @@ export const SettingsScreen = () => {
         )}
         <h3>{words.settings.install}</h3>
         <p class="soft">{words.settings.installHint}</p>
+        <a class="button" href="/install">
+          {words.settings.installHow}
+        </a>
       </section>
+      <a class="button" href="/unsent">
+        {words.settings.unsent}
+      </a>
       <a class="button" href="/file">
         {words.settings.file}
       </a>

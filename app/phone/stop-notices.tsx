@@ -1,11 +1,10 @@
 /** Stop-use notices on pairs that this tester holds: above everything, until they are acknowledged and after. */
-import { handOutSpan, isWithin } from '../../core/mileage/index.ts';
+import { noticesOf } from '../../core/mileage/index.ts';
 import type { RecordOf } from '../../core/records/index.ts';
 import { Button, Notice } from '../parts/controls/controls.tsx';
 import { session, store, useRecords } from '../parts/state.ts';
 import { t } from '../words/index.ts';
 import { toInstant } from '../parts/instant.ts';
-import { standingStop } from './own-mileage.ts';
 
 export const StopNotices = () => {
   const words = t().stop;
@@ -15,10 +14,6 @@ export const StopNotices = () => {
   const read = useRecords('acknowledgement');
   const tester = session.value?.member;
   if (!stops || !pairs || !handOuts || !read || !tester) return null;
-  const nowMs = Date.now();
-  const mine = handOuts.filter(
-    (handOut) => handOut.body.tester === tester && isWithin(handOutSpan(handOut), nowMs),
-  );
   const acknowledge = (stop: RecordOf<'stop-use'>) =>
     store.save('acknowledgement', {
       project: stop.body.project,
@@ -28,10 +23,9 @@ export const StopNotices = () => {
     });
   return (
     <>
-      {mine.flatMap(({ body }) => {
-        const stop = standingStop(stops, body.pair, nowMs);
-        const pair = pairs.find(({ revision }) => revision.id === body.pair);
-        if (!stop || !pair) return [];
+      {noticesOf(tester, stops, handOuts, Date.now()).flatMap(({ stop, pair: id }) => {
+        const pair = pairs.find(({ revision }) => revision.id === id);
+        if (!pair) return [];
         const isRead = read.some((one) => one.body.stopUse === stop.revision.id);
         return [
           <Notice tone="danger" live={!isRead} key={stop.revision.id}>

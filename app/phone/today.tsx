@@ -1,23 +1,40 @@
 /**
- * What the tester sees first. From top to bottom: what must be known before a shoe goes on; a question that comes
- * once a fortnight and can wait; the pairs, each with its way to log a run before anything else of it; what is only
- * on this phone; the runs so far. With one pair in hand its button is large and under the thumb. A pair that must not
- * be worn for now says so on its card; a run in it is then no main action.
+ * What the tester sees first. From top to bottom: whether everything is sent; what must be known before a shoe goes
+ * on; what was saved just now, or that a run was due; the pairs, the one worn last first and as a picture, with its
+ * kilometres; a question and offers, which can wait. The button of the first pair is large and under the thumb. A pair that must not be worn for now says
+ * so on its card; a run in it is then no main action.
  */
-import { useEffect, useState } from 'preact/hooks';
+import { standingStop } from '../../core/mileage/index.ts';
 import { standingReplies, type RecordId } from '../../core/records/index.ts';
-import { Button, LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
-import { distanceFigure, formatDistance, formatSize } from '../parts/format.ts';
+import type { Metres } from '../../core/units/index.ts';
+import { LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
+import { distanceFigure, formatDistance, formatSize, wholeDistance } from '../parts/format.ts';
 import { settings } from '../parts/settings.ts';
+import { useLoaded } from '../parts/loaded.ts';
 import { session, store, unsent, useRecords, useStored } from '../parts/state.ts';
 import { need, t } from '../words/index.ts';
 import { inCardOrder } from './card-order.ts';
-import { heldPairs, standingStop, type HeldPair } from './own-mileage.ts';
+import { justSaved } from './just-saved.ts';
+import { heldPairs, type HeldPair } from './own-mileage.ts';
 import { isAnswered, isOff, type PairCautions } from './pair-off.ts';
-import { rankingDue } from './ranking-due.ts';
-import type { PairCare } from './pair-care.tsx';
 import { StopNotices } from './stop-notices.tsx';
 import { draftKey } from './log/draft-key.ts';
+
+const loadCare = async () => {
+  const [loaded] = await Promise.all([import('./pair-care.tsx'), need('glossary', 'care')]);
+  return loaded;
+};
+/** What makes the screen a pleasure, and what few see: after the first paint. */
+const loadOwn = async () => {
+  const [loaded] = await Promise.all([import('./own/today-parts.ts'), need('own')]);
+  return loaded;
+};
+/** What may be said of runs and offered, and the number on the icon: after the first paint as well. */
+const loadNotes = async () => {
+  const [loaded] = await Promise.all([import('./notices/today-notes.tsx'), need('notices')]);
+  return loaded;
+};
+type OwnParts = Awaited<ReturnType<typeof loadOwn>>;
 
 const DAY_MS = 86_400_000;
 /** After this many days without a run the app opens on a gentle note. Judgement, no source. */
@@ -35,13 +52,7 @@ const readBegun = async (): Promise<ReadonlySet<RecordId>> => {
 
 /** Few pairs need it, so it comes when one does. Until then, and where it cannot be fetched, the heading says it. */
 const CautionsPart = ({ told, code, off }: Pick<CardPair, 'told' | 'off'> & { code: string }) => {
-  const [part, setPart] = useState<{ readonly PairCare: typeof PairCare } | null>(null);
-  useEffect(() => {
-    Promise.all([import('./pair-care.tsx'), need('glossary', 'care')]).then(
-      ([loaded]) => setPart(loaded),
-      () => undefined,
-    );
-  }, []);
+  const part = useLoaded(loadCare);
   if (part) return <part.PairCare told={told} />;
   if (!off) return null;
   return (
@@ -57,51 +68,110 @@ interface CardPair extends HeldPair {
   readonly off: boolean;
   /** A run in it is half filled in. */
   readonly begun: boolean;
+  /** What the brief asks of a pair; null: the project is not here yet. */
+  readonly targetM: Metres | null;
 }
 
-/** The way to log a run in a pair; large where it is the only one. In a pair that must not be worn it is no main action. */
-const LogLink = ({ held, only }: { held: CardPair; only: boolean }) => {
+/** The way to log a run in a pair; large for the first one. In a pair that must not be worn it is no main action. */
+const LogLink = ({ held, big }: { held: CardPair; big: boolean }) => {
   const words = t().today;
   const { pair, off, begun } = held;
   const { code } = pair.body;
   return (
-    <LinkButton kind={off ? 'plain' : 'main'} big={only} href={`/log/${pair.revision.id}`}>
-      {begun
-        ? words.goOnIn(code)
-        : off
-          ? words.logEarlierIn(code)
-          : only
-            ? words.logRun
-            : words.logRunIn(code)}
+    <LinkButton kind={off || !big ? 'plain' : 'main'} big={big} href={`/log/${pair.revision.id}`}>
+      {begun ? words.goOnIn(code) : off ? words.logEarlierIn(code) : words.logRunIn(code)}
     </LinkButton>
   );
 };
 
-const PairCard = ({ held, only }: { held: CardPair; only: boolean }) => {
+/** The pair's kilometres on their way to what the brief asks: as the shoe on the first card, as a line on the others. */
+const Progress = ({
+  held,
+  first,
+  own,
+}: {
+  held: CardPair;
+  first: boolean;
+  own: OwnParts | null;
+}) => {
   const words = t().today;
+  const { distanceM, targetM } = held;
+  if (targetM === null) return null;
+  const share = Math.min(1, distanceM / targetM);
+  if (!first)
+    return <span class="seam" aria-hidden="true" style={{ '--sewn': `${100 * share}%` }} />;
+  const says = words.ofTarget(wholeDistance(targetM));
+  return (
+    <div class="pair-picture">
+      {own && <own.PairShoe distanceM={distanceM} targetM={targetM} label={says} />}
+    </div>
+  );
+};
+
+const PairCard = (props: { held: CardPair; first: boolean; own: OwnParts | null }) => {
+  const words = t().today;
+  const { held, first } = props;
   const { told, off, begun } = held;
-  const { pair, distanceM, runs } = held;
+  const { pair, distanceM, targetM, runs } = held;
   const { code, sizeMm } = pair.body;
   const id = pair.revision.id;
   return (
     <section class={off ? 'sheet sheet-off' : 'sheet'} aria-label={code}>
-      <div class="row row-apart">
-        <h2>{code}</h2>
-        <span class="soft">{words.size(formatSize(sizeMm))}</span>
-      </div>
-      <hr class="stitch" />
       {(off || isAnswered(told)) && <CautionsPart told={told} off={off} code={code} />}
-      {begun && <p>{words.draft}</p>}
-      {!only && <LogLink held={held} only={false} />}
-      <p class="row">
-        <span class="figure">{distanceFigure(distanceM)}</span>
-        <span>{settings.value.distance}</span>
-      </p>
-      <p class="soft">{words.logged(formatDistance(distanceM), runs)}</p>
-      <a class="button button-quiet" href={`/damage/${id}`}>
-        {words.damage}
-      </a>
+      <div class={first ? 'pair-card' : 'stack'}>
+        {first && <Progress {...props} />}
+        <div class="stack">
+          <div class="row row-apart">
+            <h2>{code}</h2>
+            <span class="soft">{words.size(formatSize(sizeMm))}</span>
+          </div>
+          {begun && <p>{words.draft}</p>}
+          <p class="row">
+            <span class="figure">{distanceFigure(distanceM)}</span>
+            <span>{settings.value.distance}</span>
+          </p>
+          {!first && <Progress {...props} />}
+          {targetM !== null && <p class="soft">{words.ofTarget(wholeDistance(targetM))}</p>}
+          <p class="soft small">{words.logged(formatDistance(distanceM), runs)}</p>
+          {first && targetM !== null && <p class="soft small">{words.stitch}</p>}
+        </div>
+      </div>
+      {!first && <LogLink held={held} big={false} />}
+      <nav class="thirds" aria-label={code}>
+        {first && (
+          <a class="button button-quiet" href="/runs">
+            {words.runs}
+          </a>
+        )}
+        <a class="button button-quiet" href={`/pairs/${id}`}>
+          {words.thisPair}
+        </a>
+        <a class="button button-quiet" href={`/damage/${id}`}>
+          {words.damage}
+        </a>
+      </nav>
     </section>
+  );
+};
+
+/** Whether everything is sent: plain words where it is, a way to what waits where it is not. */
+const Status = () => {
+  const words = t().unsent;
+  const { revisions = 0, refused = [], damaged = [] } = unsent.value ?? {};
+  const waiting = revisions + refused.length + damaged.length;
+  const icon =
+    waiting > 0 ? 'M12 7v5l3 2M12 3a9 9 0 100 18 9 9 0 000-18' : 'M5 12.5l4.5 4.5L19 7.5';
+  return (
+    <p class={waiting > 0 ? 'status' : 'status status-done'}>
+      <svg class="icon" viewBox="0 0 24 24" aria-hidden="true">
+        <path d={icon} />
+      </svg>
+      {waiting > 0 || !session.value?.hub ? (
+        <a href="/unsent">{waiting > 0 ? words.some(waiting) : words.asFile}</a>
+      ) : (
+        words.none
+      )}
+    </p>
   );
 };
 
@@ -110,17 +180,16 @@ export const Today = () => {
   const pairs = useRecords('pair');
   const handOuts = useRecords('hand-out');
   const runs = useRecords('run');
-  const rankings = useRecords('ranking');
   const stops = useRecords('stop-use');
   const replies = useRecords('reply');
   const reports = useRecords('damage-report');
+  const projects = useRecords('project');
   const begun = useStored(readBegun, ['pair']);
-  const [later, setLater] = useState(false);
   const member = session.value?.member;
   const nowMs = Date.now();
   const standing = replies && standingReplies(replies);
   const own =
-    pairs && handOuts && runs && reports && standing && begun && member
+    pairs && handOuts && runs && reports && projects && standing && begun && member
       ? heldPairs(member, pairs, handOuts, runs, nowMs).map((one): CardPair => {
           const id = one.pair.revision.id;
           const told: PairCautions = {
@@ -128,7 +197,10 @@ export const Today = () => {
             reports: reports.filter(({ body }) => body.pair === id),
             replies: standing,
           };
-          return { ...one, told, off: isOff(told), begun: begun.has(id) };
+          const targetM =
+            projects.find(({ revision }) => revision.id === one.pair.body.project)?.body.brief
+              .distanceM ?? null;
+          return { ...one, told, off: isOff(told), begun: begun.has(id), targetM };
         })
       : null;
   const held =
@@ -145,11 +217,11 @@ export const Today = () => {
         })
       : null;
   const first = held?.[0];
-  const question = held && rankings && !later ? rankingDue(held, rankings, nowMs) : null;
   const wearable = held?.filter(({ off }) => !off) ?? [];
   const due = wearable.length > 0 ? Math.min(...wearable.map((one) => daysSince(one, nowMs))) : 0;
-  const { revisions = 0, refused = [], damaged = [] } = unsent.value ?? {};
-  const waiting = revisions + refused.length + damaged.length;
+  const parts = useLoaded(loadOwn);
+  const notes = useLoaded(loadNotes);
+  const saved = justSaved.value;
   return (
     <Page
       title={words.today.title}
@@ -161,6 +233,7 @@ export const Today = () => {
         </a>
       }
     >
+      <Status />
       <StopNotices />
       {session.value?.revoked && (
         <Notice tone="warn">
@@ -169,18 +242,9 @@ export const Today = () => {
         </Notice>
       )}
       {session.value?.role === 'lead' && <LinkButton href="/desk">{words.today.desk}</LinkButton>}
+      {parts && held && saved && <parts.SavedCard run={saved} held={held} />}
       {due > DUE_AFTER_DAYS && <Notice>{words.today.due(due)}</Notice>}
-      {question && (
-        <Notice>
-          <p>{words.rank.ask}</p>
-          <div class="row">
-            <LinkButton href={`/rank/${question.project}`}>{words.rank.answer}</LinkButton>
-            <Button kind="quiet" onClick={() => setLater(true)}>
-              {words.rank.later}
-            </Button>
-          </div>
-        </Notice>
-      )}
+      {notes && held && <notes.RunDue saidAlready={due > DUE_AFTER_DAYS} />}
       {held === null ? (
         <p class="soft">{words.loading}</p>
       ) : held.length === 0 ? (
@@ -189,21 +253,21 @@ export const Today = () => {
         <>
           <h2 class="hidden-words">{words.today.myPairs}</h2>
           {held.map((one) => (
-            <PairCard key={one.handOut.revision.id} held={one} only={held.length === 1} />
+            <PairCard key={one.handOut.revision.id} held={one} first={one === first} own={parts} />
           ))}
         </>
       )}
-      <nav class="row row-apart">
-        <a class="button button-quiet" href="/unsent">
-          {waiting > 0 ? words.unsent.some(waiting) : words.unsent.none}
-        </a>
+      {notes && held && <notes.RankingQuestion held={held} />}
+      {parts && held?.some(({ runs: own }) => own > 0) && <parts.InstallCard />}
+      {notes && runs && <notes.Offers runs={runs} />}
+      {held?.length === 0 && (
         <a class="button button-quiet" href="/runs">
           {words.today.runs}
         </a>
-      </nav>
-      {first && held.length === 1 && (
+      )}
+      {first && (
         <div class="foot-bar">
-          <LogLink held={first} only />
+          <LogLink held={first} big />
         </div>
       )}
     </Page>

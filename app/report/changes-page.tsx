@@ -1,18 +1,16 @@
 /** The second page: what was changed in this round, did it arrive, did it work, what else moved. */
+import { isOnSheet, tradeOf } from '../../core/foot/index.ts';
 import { changesHeadline, type WorseName } from '../../core/headlines/index.ts';
-import type { Arrival, ChangesLook, FeltMove } from '../../core/review/index.ts';
-import { percentOf, signed } from '../words/figures.ts';
-import { feltTitle } from '../words/say-change.ts';
-import { siteName } from '../words/say-place.ts';
+import type { ChangesLook, FeltMove } from '../../core/review/index.ts';
+import { percentOf } from '../words/figures.ts';
 import { questionName } from '../words/question-name.ts';
 import type { PartProps } from './document-props.ts';
-import { AsWritten, Own } from './own-words.tsx';
+import { arrivalLine, arrivedLine, Change, Word, type StoryProps } from './one-change.tsx';
+import { Own } from './own-words.tsx';
 import { Lines, Say, type Spoken } from './spoken.tsx';
 
 /** Beyond these nobody reads on; the appendix has them all. */
 const MOST_MOVES = 6;
-
-type StoryProps = PartProps & { readonly story: ChangesLook };
 
 export const ChangesPage = (props: PartProps) => {
   const { report, languages } = props;
@@ -48,7 +46,31 @@ export const ChangesPage = (props: PartProps) => {
       {story.comparison.changes.map((_, at) => (
         <Change {...props} story={story} at={at} key={at} />
       ))}
+      {story.comparison.changes.length > 0 && (
+        <p class="key">
+          <Say in={languages} of={({ paper }) => paper.changes.arrivedKey} />
+        </p>
+      )}
+      <Unlisted {...props} story={story} />
       <Else {...props} story={story} />
+    </section>
+  );
+};
+
+/** Places whose drawing was changed though no change on the list is of a trade that checks them. */
+const Unlisted = ({ story, languages }: StoryProps) => {
+  const own = story.arrivals.filter(
+    (one) =>
+      one.wanted !== null &&
+      !story.comparison.changes.some(({ part }) => isOnSheet(one, tradeOf[part])),
+  );
+  if (own.length === 0) return null;
+  return (
+    <section class="whole">
+      <h3>
+        <Say in={languages} of={({ paper }) => paper.changes.unlisted} />
+      </h3>
+      <Lines in={languages} of={(spoken) => own.map((one) => arrivedLine(one, spoken))} />
     </section>
   );
 };
@@ -66,96 +88,6 @@ const headline = (story: ChangesLook, spoken: Spoken): string => {
     round: speaker.round,
     names: (some) => list(some.map(name)),
   });
-};
-
-const write = (value: number, unit: Arrival['unit'], { speaker }: Spoken) =>
-  `${speaker.number(value, 1)}\u00a0${speaker.glossary.units[unit]}`;
-
-const arrivalLine = (one: Arrival, spoken: Spoken): string => {
-  const { paper, speaker } = spoken;
-  const place = siteName(one.site, speaker);
-  const { measured } = one;
-  return measured === null
-    ? speaker.desk.joined.of(place, paper.changes.arrivedWord['not-measured'])
-    : paper.changes.arrivedLine(
-        one.measure === 'dimension'
-          ? place
-          : speaker.desk.joined.clauses([speaker.glossary.measures[one.measure], place]),
-        write(measured.earlier.mean, one.unit, spoken),
-        write(measured.later.mean, one.unit, spoken),
-        `${signed(measured.difference, (size) => speaker.number(size, 1))}\u00a0${speaker.glossary.units[one.unit]}`,
-      );
-};
-
-const countOf = ({ reported, runs }: FeltMove['earlier'], { paper }: Spoken) =>
-  paper.so.share(reported, runs);
-
-const Change = ({ story, at, languages }: StoryProps & { readonly at: number }) => {
-  const change = story.comparison.changes[at];
-  if (!change) return null;
-  const { found, mends } = change;
-  const wanted = story.arrivals.filter((one) => one.wanted !== null);
-  return (
-    <section class="change whole">
-      <div>
-        <h3>
-          <Say in={languages} of={({ speaker }) => speaker.glossary.parts[change.part].name} />
-        </h3>
-        <p class="wanted">
-          <AsWritten in={languages} text={change.what} />
-        </p>
-        <p class="soft">
-          <Say
-            in={languages}
-            of={({ paper, speaker }) =>
-              mends ? paper.changes.meant(feltTitle(mends, speaker)) : paper.changes.mendsNothing
-            }
-          />
-        </p>
-      </div>
-      <div>
-        <h4>
-          <Say in={languages} of={({ paper }) => paper.changes.arrived} />
-        </h4>
-        {wanted.length === 0 ? (
-          <p class="soft">
-            <Say in={languages} of={({ paper }) => paper.changes.notOnBlueprint} />
-          </p>
-        ) : (
-          <Lines in={languages} of={(spoken) => wanted.map((one) => arrivalLine(one, spoken))} />
-        )}
-      </div>
-      <div>
-        <h4>
-          <Say in={languages} of={({ paper }) => paper.changes.worked} />
-        </h4>
-        {found ? (
-          <>
-            <p>
-              <span class={`stamp stamp-word-${found.verdict}`}>
-                <Say in={languages} of={({ paper }) => paper.changes.word[found.verdict]} />
-              </span>
-            </p>
-            <p>
-              <Say
-                in={languages}
-                of={(spoken) =>
-                  spoken.paper.changes.workedLine(
-                    countOf(found.earlier, spoken),
-                    countOf(found.later, spoken),
-                  )
-                }
-              />
-            </p>
-          </>
-        ) : (
-          <p>
-            <Say in={languages} of={({ paper }) => paper.changes.notJudged} />
-          </p>
-        )}
-      </div>
-    </section>
-  );
 };
 
 const Else = (props: StoryProps) => {
@@ -211,8 +143,8 @@ const Else = (props: StoryProps) => {
                   ({ attribute, earlier, later, testers, word }) => ({
                     name: paper.changes.rightNow(speaker.glossary.twoSided[attribute].name),
                     figures: [
-                      paper.sheet.ofTesters(earlier.right, testers),
-                      paper.sheet.ofTesters(later.right, testers),
+                      paper.changes.ofAll(earlier.right, testers),
+                      paper.changes.ofAll(later.right, testers),
                     ] as const,
                     word,
                   }),
@@ -240,17 +172,12 @@ const Else = (props: StoryProps) => {
             const own = report.carried.find((one) => one.id === id);
             return (
               own && (
-                <p key={id}>
+                <p class="in-line" key={id}>
                   <strong>
                     <Say in={languages} of={({ paper }) => paper.changes.close} />
                   </strong>{' '}
                   <Own of={own.body} field="title" in={languages} />{' '}
-                  <span class={`stamp stamp-word-${written ?? found ?? 'too-little'}`}>
-                    <Say
-                      in={languages}
-                      of={({ paper }) => paper.changes.word[written ?? found ?? 'too-little']}
-                    />
-                  </span>
+                  <Word languages={languages} word={written ?? found ?? 'too-little'} />
                 </p>
               )
             );

@@ -25,9 +25,11 @@ export const ReportMap = (
     readonly zones: ZonesOfFeet;
     /** Outlined on both feet. */
     readonly marked?: ZoneCode;
+    /** Testers who reported it once at least, or twice. */
+    readonly times?: 'once' | 'twice';
   },
 ) => {
-  const { report, languages, view, zones, marked } = props;
+  const { report, languages, view, zones, marked, times = 'twice' } = props;
   const [{ speaker }] = languages;
   const phone = (word: 'left' | 'right' | 'sole' | 'upper') =>
     joined(languages, (spoken) => spoken.phone[word]);
@@ -35,7 +37,7 @@ export const ReportMap = (
     <FootMap
       view={view}
       mode="heat"
-      heat={heatOfZones(zones, report.round.complaints.asked.testers, view, 'twice', (share) =>
+      heat={heatOfZones(zones, report.round.complaints.asked.testers, view, times, (share) =>
         percentOf(share, speaker.number),
       )}
       {...(marked && {

@@ -61,9 +61,15 @@ const RunningHead = ({ report, languages, trade }: DocumentProps) => (
         <strong>{report.project.name}</strong>
       </span>
       <span>{report.round.name}</span>
-      <span>{joined(languages, ({ paper }) => paper.for[trade ?? 'whole'])}</span>
-      <span class="fill">{joined(languages, ({ paper }) => paper.mark)}</span>
-      <span>{joined(languages, ({ date }) => date(report.nowMs))}</span>
+      <span>
+        <Say in={languages} of={({ paper }) => paper.for[trade ?? 'whole']} />
+      </span>
+      <span class="fill">
+        <Say in={languages} of={({ paper }) => paper.mark} />
+      </span>
+      <span>
+        <Say in={languages} of={({ date }) => date(report.nowMs)} />
+      </span>
     </div>
   </header>
 );
@@ -73,45 +79,49 @@ const BriefPart = ({ report, languages }: PartProps) => {
   const { size, stage } = report.round;
   const { outside } = report;
   return (
-    <section>
-      <h2>
-        <Say in={languages} of={({ words }) => words.sections.brief} />
-      </h2>
-      <Lines
-        in={languages}
-        as="p"
-        of={({ words, speaker, surface }) => [
-          words.briefOf(
-            speaker.glossary.runners[brief.runner],
-            speaker.glossary.uses[brief.use],
-            speaker.desk.joined.names(brief.surfaces.map(surface)),
-          ),
-          [
-            words.briefDistance(speaker.distance(brief.distanceM)),
-            words.briefAllowed(
-              setPercentOf(brief.allowedRate.complaint, speaker.number),
-              setPercentOf(brief.allowedRate.pain, speaker.number),
+    <section class="two whole">
+      <div>
+        <h2>
+          <Say in={languages} of={({ words }) => words.sections.brief} />
+        </h2>
+        <Lines
+          in={languages}
+          as="p"
+          of={({ words, speaker, surface }) => [
+            words.briefOf(
+              speaker.glossary.runners[brief.runner],
+              speaker.glossary.uses[brief.use],
+              speaker.desk.joined.names(brief.surfaces.map(surface)),
             ),
-          ].join(' '),
-        ]}
-      />
-      <h2>
-        <Say in={languages} of={({ words }) => words.sections.sample} />
-      </h2>
-      <Lines
-        in={languages}
-        as="p"
-        of={({ words, speaker }) => [
-          [
-            words.stage(speaker.glossary.stages[stage]),
-            words.sample(size.pairs, size.testers, size.runs, speaker.distance(size.distanceM)),
-          ].join(' '),
-          ...askedLines(report.round, speaker),
-          ...(outside.waiting + outside.setAside > 0
-            ? [speaker.desk.waiting.outside(outside.waiting, outside.setAside)]
-            : []),
-        ]}
-      />
+            [
+              words.briefDistance(speaker.distance(brief.distanceM)),
+              words.briefAllowed(
+                setPercentOf(brief.allowedRate.complaint, speaker.number),
+                setPercentOf(brief.allowedRate.pain, speaker.number),
+              ),
+            ].join(' '),
+          ]}
+        />
+      </div>
+      <div>
+        <h2>
+          <Say in={languages} of={({ words }) => words.sections.sample} />
+        </h2>
+        <Lines
+          in={languages}
+          as="p"
+          of={({ words, speaker }) => [
+            [
+              words.stage(speaker.glossary.stages[stage]),
+              words.sample(size.pairs, size.testers, size.runs, speaker.distance(size.distanceM)),
+            ].join(' '),
+            ...askedLines(report.round, speaker),
+            ...(outside.waiting + outside.setAside > 0
+              ? [speaker.desk.waiting.outside(outside.waiting, outside.setAside)]
+              : []),
+          ]}
+        />
+      </div>
     </section>
   );
 };
@@ -122,6 +132,7 @@ const Appendix = (props: DocumentProps) => {
   const own = ({ body }: RoundReport['findings'][number]) =>
     trade === null || tradeOf[body.part] === trade;
   const carried = report.carried.filter(own);
+  const findings = report.findings.filter(own);
   return (
     <section class="appendix">
       <h2 class="page-title">
@@ -130,7 +141,9 @@ const Appendix = (props: DocumentProps) => {
       <BriefPart {...props} />
       {trade === null && <ChangesPart {...props} />}
       {trade === null && <VerdictPart {...props} />}
-      <Findings {...props} findings={report.findings.filter(own)} heading="findings" />
+      {(trade === null || findings.length > 0) && (
+        <Findings {...props} findings={findings} heading="findings" />
+      )}
       {carried.length > 0 && <Findings {...props} findings={carried} heading="carried" />}
       {trade === null && (
         <>
@@ -164,12 +177,7 @@ export const ReportDocument = (props: DocumentProps) => {
             ))}
           </>
         ) : (
-          <>
-            <p class="soft">
-              <Say in={languages} of={(spoken) => sizeWords(report, spoken)} />
-            </p>
-            <Sheet {...props} trade={trade} />
-          </>
+          <Sheet {...props} trade={trade} under={(spoken) => sizeWords(report, spoken)} />
         )}
         <Appendix {...props} />
       </div>

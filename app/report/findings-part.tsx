@@ -1,4 +1,4 @@
-/** Findings with their evidence and the change that is wanted; on a trade's sheet also what belongs to each. */
+/** Findings with their evidence and the change that is wanted, for the appendix; and what a trade's sheet shows of each. */
 import type { ReportedFinding } from '../../core/review/index.ts';
 import { isForeign } from '../words/figures.ts';
 import type { WrittenLines } from '../words/say-evidence.ts';
@@ -10,27 +10,18 @@ import { Own } from './own-words.tsx';
 interface FindingsProps extends DocumentProps {
   readonly findings: readonly ReportedFinding[];
   readonly heading: 'findings' | 'carried';
-  /** What is wanted, for a trade's sheet: its evidence is in the appendix. */
-  readonly short?: boolean;
 }
 
 export const Findings = (props: FindingsProps) => {
-  const { languages, findings, heading, trade, short = false } = props;
+  const { languages, findings, heading } = props;
   return (
     <section>
-      {(findings.length > 0 || !short) && (
-        <h2>
-          <Say in={languages} of={({ words }) => words.sections[heading]} />
-        </h2>
-      )}
+      <h2>
+        <Say in={languages} of={({ words }) => words.sections[heading]} />
+      </h2>
       {findings.length === 0 && (
         <p>
-          <Say
-            in={languages}
-            of={({ words, paper }) =>
-              trade === null && !short ? words.noFinding : paper.sheet.noFinding
-            }
-          />
+          <Say in={languages} of={({ words }) => words.noFinding} />
         </p>
       )}
       {findings.map((finding) => (
@@ -41,7 +32,7 @@ export const Findings = (props: FindingsProps) => {
 };
 
 const OneFinding = (props: FindingsProps & { readonly finding: ReportedFinding }) => {
-  const { report, languages, finding, short = false, heading } = props;
+  const { report, languages, finding, heading } = props;
   const { body } = finding;
   const said = new Map(
     languages.map((spoken) => [
@@ -82,56 +73,101 @@ const OneFinding = (props: FindingsProps & { readonly finding: ReportedFinding }
           }
         />
       </p>
-      {(body.wanted !== undefined || body.wantedMm !== undefined) && (
-        <p class="wanted">
-          <Own of={body} field="wanted" in={languages} />
-          {body.wantedMm !== undefined && (
-            <strong class="amount">{` ${lead.speaker.number(body.wantedMm, 1)}\u00a0mm`}</strong>
-          )}
-        </p>
-      )}
-      {!short && (
-        <>
-          <p class="soft">
-            <Say
-              in={languages}
-              of={(spoken) =>
-                [
-                  of(({ frozen }) => frozen)(spoken) || spoken.words.noEvidence,
-                  of(({ source }) => source)(spoken),
-                ]
-                  .filter((one) => one !== '')
-                  .join(' · ')
-              }
-            />
-          </p>
-          <Lines in={languages} of={(spoken) => said.get(spoken)?.evidence?.said ?? []} />
-          <Written
-            languages={languages}
-            of={(spoken) => said.get(spoken)?.evidence?.written ?? null}
-          />
-        </>
-      )}
-      {(report.quotes[finding.id] ?? []).map((words, at) => (
-        <blockquote key={at}>{words}</blockquote>
-      ))}
+      <Wanted languages={languages} body={body} />
+      <p class="soft">
+        <Say
+          in={languages}
+          of={(spoken) =>
+            [
+              of(({ frozen }) => frozen)(spoken) || spoken.words.noEvidence,
+              of(({ source }) => source)(spoken),
+            ]
+              .filter((one) => one !== '')
+              .join(' · ')
+          }
+        />
+      </p>
+      <Lines in={languages} of={(spoken) => said.get(spoken)?.evidence?.said ?? []} />
+      <Written languages={languages} of={(spoken) => said.get(spoken)?.evidence?.written ?? null} />
       {first.outcome && (
         <>
           <p class="wanted">
             <Say in={languages} of={of(({ outcome }) => outcome?.title ?? null)} />
           </p>
-          {!short && (
-            <Written
-              languages={languages}
-              of={(spoken) => said.get(spoken)?.outcome?.written ?? null}
-            />
-          )}
+          <Written
+            languages={languages}
+            of={(spoken) => said.get(spoken)?.outcome?.written ?? null}
+          />
         </>
       )}
-      {short && <Photos {...props} />}
     </section>
   );
 };
+
+/**
+ * On a trade's sheet: what its table has no room for. Words that were quoted, photos, and findings that no row speaks of.
+ * @param props.said the findings that a row has said already
+ */
+export const FindingNotes = (
+  props: DocumentProps & {
+    readonly findings: readonly ReportedFinding[];
+    readonly said: ReadonlySet<string>;
+  },
+) => {
+  const { report, languages, findings, said } = props;
+  const shown = findings.filter(
+    ({ id, body }) =>
+      !said.has(id) || (report.quotes[id] ?? []).length > 0 || (body.photos ?? []).length > 0,
+  );
+  return (
+    <>
+      {shown.map((finding) => (
+        <section class="item finding" key={finding.id}>
+          <h3>
+            <Own of={finding.body} field="title" in={languages} />
+          </h3>
+          {!said.has(finding.id) && (
+            <>
+              <p class="soft">
+                <Say
+                  in={languages}
+                  of={({ paper, speaker }) =>
+                    paper.sentences([
+                      speaker.desk.joined.sentence(speaker.glossary.parts[finding.body.part].name),
+                      speaker.desk.joined.sentence(speaker.desk.finding.states[finding.body.state]),
+                    ])
+                  }
+                />
+              </p>
+              <Wanted languages={languages} body={finding.body} />
+            </>
+          )}
+          {(report.quotes[finding.id] ?? []).map((words, at) => (
+            <blockquote key={at}>{words}</blockquote>
+          ))}
+          <Photos {...props} finding={finding} />
+        </section>
+      ))}
+    </>
+  );
+};
+
+/** What is wanted, in the lead's words and in millimetres. */
+const Wanted = ({
+  languages,
+  body,
+}: {
+  readonly languages: Languages;
+  readonly body: ReportedFinding['body'];
+}) =>
+  body.wanted === undefined && body.wantedMm === undefined ? null : (
+    <p class="wanted">
+      <Own of={body} field="wanted" in={languages} />
+      {body.wantedMm !== undefined && (
+        <strong class="amount">{` ${languages[0].speaker.number(body.wantedMm, 1)}\u00a0mm`}</strong>
+      )}
+    </p>
+  );
 
 /** Lines that stay as somebody wrote them, under their language's name in each language. */
 const Written = (props: {
@@ -162,7 +198,7 @@ const Photos = ({
   finding: { body },
   photos,
   languages,
-}: FindingsProps & { readonly finding: ReportedFinding }) => {
+}: DocumentProps & { readonly finding: ReportedFinding }) => {
   const named = body.photos ?? [];
   const [{ words }] = languages;
   const missing = named.filter((sha256) => !photos.has(sha256)).length;

@@ -5,14 +5,14 @@ import type { RoundReport, WearLook } from '../../core/review/index.ts';
 import { ReportMap } from './complaints-part.tsx';
 import type { PartProps } from './document-props.ts';
 import { LimitStrip } from './limit-strip.tsx';
-import { Own } from './own-words.tsx';
+import { ActsTable } from './acts-table.tsx';
 import { PaperCurve } from './paper-curve.tsx';
-import { actWords, amountWords, byWords, calloutWords, rowName, whoWords } from './row-words.ts';
+import { rowName } from './row-words.ts';
 import { ShoePicture } from './shoe-picture.tsx';
-import { joined, Say, type Languages, type Spoken } from './spoken.tsx';
+import { Say, type Spoken } from './spoken.tsx';
 
 /** So many rows stand on the page; in two languages each is twice as tall. */
-const MOST_ROWS = [5, 4] as const;
+const MOST_ROWS = [5, 3] as const;
 
 /** The sentence that says what to do. */
 export const headlineWords = (report: RoundReport, spoken: Spoken): string => {
@@ -54,107 +54,19 @@ export const FirstPage = (props: PartProps) => {
           <Say in={languages} of={({ paper }) => paper.nothingShows} />
         </p>
       ) : (
-        <Rows {...props} rows={rows} more={all.length - rows.length} />
+        <>
+          <ActsTable languages={languages} rows={rows} />
+          {all.length > rows.length && (
+            <p class="soft">
+              <Say in={languages} of={({ paper }) => paper.moreRows(all.length - rows.length)} />
+            </p>
+          )}
+        </>
       )}
       <Proof {...props} rows={rows} />
       <LimitStrip {...props} />
       <Sure {...props} rows={rows} />
     </section>
-  );
-};
-
-const Rows = ({
-  languages,
-  rows,
-  more,
-}: PartProps & { readonly rows: readonly DecisionRow[]; readonly more: number }) => (
-  <div
-    class="table-wrap"
-    tabIndex={0}
-    role="region"
-    aria-label={joined(languages, ({ paper }) => paper.columns.change)}
-  >
-    <table class="acts">
-      <thead>
-        <tr>
-          <td />
-          {(['so', 'change', 'amount', 'who', 'by'] as const).map((column) => (
-            <th scope="col" key={column}>
-              <Say in={languages} of={({ paper }) => paper.columns[column]} />
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map((row, at) => (
-          <Row key={at} row={row} at={at} languages={languages} />
-        ))}
-      </tbody>
-    </table>
-    {more > 0 && (
-      <p class="soft">
-        <Say in={languages} of={({ paper }) => paper.moreRows(more)} />
-      </p>
-    )}
-  </div>
-);
-
-const Row = ({
-  row,
-  at,
-  languages,
-}: {
-  readonly row: DecisionRow;
-  readonly at: number;
-  readonly languages: Languages;
-}) => {
-  const { callout, finding, act } = row;
-  return (
-    <tr>
-      <td>
-        <span class={`number number-${act}`}>{at + 1}</span>
-      </td>
-      <td>
-        {callout ? (
-          <>
-            <strong>
-              <Say in={languages} of={(spoken) => calloutWords(callout, spoken).title} />
-            </strong>
-            <div class="soft">
-              <Say in={languages} of={(spoken) => calloutWords(callout, spoken).note} />
-            </div>
-          </>
-        ) : (
-          finding && (
-            <strong>
-              <Own of={finding.body} field="title" in={languages} />
-            </strong>
-          )
-        )}
-      </td>
-      <td>
-        {finding?.body.wanted !== undefined ? (
-          <Own of={finding.body} field="wanted" in={languages} />
-        ) : (
-          <Say in={languages} of={(spoken) => actWords(row, spoken)} />
-        )}
-      </td>
-      <td class="amount">
-        {amountWords(row, languages[0]) === null ? (
-          <span class="soft">
-            <Say in={languages} of={({ paper }) => (act === 'change' ? paper.noAmount : '–')} />
-          </span>
-        ) : (
-          <Say in={languages} of={(spoken) => amountWords(row, spoken) ?? ''} />
-        )}
-      </td>
-      <td>
-        <Say in={languages} of={(spoken) => whoWords(row, spoken)} />
-      </td>
-      <td>
-        <Say in={languages} of={(spoken) => byWords(row, spoken)} />
-      </td>
-    </tr>
   );
 };
 
@@ -187,7 +99,7 @@ const Proof = (props: PartProps & { readonly rows: readonly DecisionRow[] }) => 
               <Say
                 in={languages}
                 of={({ paper, speaker }) =>
-                  paper.mapTitle(
+                  paper.mapTitle.twice(
                     speaker.glossary.kinds[kind.kind].name,
                     report.round.complaints.asked.testers,
                   )

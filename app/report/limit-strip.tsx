@@ -8,7 +8,11 @@ import { siteName } from '../words/say-place.ts';
 import type { PartProps } from './document-props.ts';
 import { Say, type Spoken } from './spoken.tsx';
 
-const asked = ({ measure, bound, value, basis }: Limit, { paper, speaker }: Spoken): string => {
+/** What a limit asks for: "at least 34 mm". */
+export const asked = (
+  { measure, bound, value, basis }: Limit,
+  { paper, speaker }: Spoken,
+): string => {
   const word = paper.bounds[bound];
   return basis === 'share-of-new'
     ? paper.limitAsks.ofNew(word, setPercentOf(value, speaker.number))

@@ -5,14 +5,19 @@ import { Say, type Languages, type Spoken } from './spoken.tsx';
 
 type Field = 'title' | 'wanted';
 
+/** The language that a finding is written in: as it was noted, else the one of the two that its other words are not in. */
+const ownLanguage = ({ evidence, otherWords }: Finding): string | null =>
+  evidence?.language ??
+  (otherWords === undefined ? null : isForeign(otherWords.language, ['en']) ? 'en' : 'zh');
+
 /** The words of a field in a reader's language; `as`: whose language they stay in where they are not given in it. */
 const wordsIn = (
   { body, field }: { readonly body: Finding; readonly field: Field },
   { locale, paper }: Spoken,
 ): string => {
-  const { otherWords, evidence } = body;
+  const { otherWords } = body;
   const own = body[field] ?? '';
-  const tag = evidence?.language ?? null;
+  const tag = ownLanguage(body);
   const other = otherWords?.[field];
   if (other !== undefined && !isForeign(otherWords?.language ?? null, [locale])) return other;
   if (tag !== null && !isForeign(tag, [locale])) return own;
@@ -29,7 +34,7 @@ export const Own = ({
   readonly field: Field;
   readonly in: Languages;
 }) => {
-  const tag = body.evidence?.language ?? null;
+  const tag = ownLanguage(body);
   const isGiven = ({ locale }: Spoken): boolean =>
     (tag !== null && !isForeign(tag, [locale])) ||
     (body.otherWords?.[field] !== undefined && !isForeign(body.otherWords.language, [locale]));
@@ -51,7 +56,7 @@ export const Own = ({
 };
 
 /** Nobody said in which language a text is: Chinese signs are one to a reader of another, and the other way round. */
-const isOtherScript = (text: string, { locale }: Spoken): boolean =>
+export const isOtherScript = (text: string, { locale }: Spoken): boolean =>
   /\p{Script=Han}/u.test(text) !== locale.startsWith('zh');
 
 /** Words whose language nobody noted: said to be as written where they look foreign to a reader. */

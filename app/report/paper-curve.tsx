@@ -7,7 +7,7 @@ import { placeTitle, unitName, valueOf } from '../words/say-wear.ts';
 import type { PartProps } from './document-props.ts';
 import { joined, Say } from './spoken.tsx';
 
-const [WIDTH, HEIGHT] = [340, 150];
+const [WIDTH, HEIGHT] = [340, 130];
 const MARGIN = { top: 8, right: 10, bottom: 24, left: 40 };
 
 export const PaperCurve = ({

@@ -1,8 +1,9 @@
 /** A trade's own data from the shop: its dimensions, its layers, what came apart, its pairs one by one. */
 import { isOnSheet, tradeData } from '../../core/foot/index.ts';
 import { arrivalOf, type PairLine } from '../../core/review/index.ts';
-import { fromMetres } from '../../core/units/index.ts';
-import { signed } from '../words/figures.ts';
+import type { Surface } from '../../core/records/index.ts';
+import { fromMetres, metres, type Metres } from '../../core/units/index.ts';
+import { percentOf, signed } from '../words/figures.ts';
 import { placeName } from '../words/say-place.ts';
 import { Heading, ofTrade } from './sheet-parts.tsx';
 import type { SheetProps } from './document-props.ts';
@@ -85,12 +86,53 @@ export const LayersTable = ({ report, languages, trade }: SheetProps) => {
   );
 };
 
+/** On what the pairs were run, for who makes the outsole. */
+export const SurfacesLine = ({ report, languages, trade }: SheetProps) => {
+  const entries = Object.entries(report.surfaces) as [Surface | 'unknown', Metres][];
+  const sum = entries.reduce((all, [, m]) => all + m, 0);
+  if (trade !== 'tooling' || sum === 0) return null;
+  const own = entries.toSorted(([, a], [, b]) => b - a);
+  return (
+    <section class="whole">
+      <Heading languages={languages} of={({ paper }) => paper.sheet.surfaces} />
+      <p>
+        <Say
+          in={languages}
+          of={({ paper, speaker, surface, far }) =>
+            paper.sheet.runOn(
+              far(metres(sum)),
+              speaker.desk.joined.names(
+                own.map(([one, m]) =>
+                  paper.sheet.shareOn(
+                    one === 'unknown' ? paper.sheet.notSaid : surface(one),
+                    percentOf(m / sum, speaker.number),
+                  ),
+                ),
+              ),
+            )
+          }
+        />
+      </p>
+    </section>
+  );
+};
+
+/** What came apart in the trade's hands; nothing is said as well. */
 export const Damages = ({ report, languages, trade }: SheetProps) => {
-  const own = report.damages.filter(({ what }) => tradeData(trade).damages.includes(what));
-  if (own.length === 0) return null;
+  const { damages } = tradeData(trade);
+  const own = report.damages.filter(({ what }) => damages.includes(what));
+  if (damages.length === 0) return null;
   return (
     <section class="whole">
       <Heading languages={languages} of={({ paper }) => paper.sheet.damages} />
+      {own.length === 0 && (
+        <p>
+          <Say
+            in={languages}
+            of={({ paper }) => paper.sheet.nothingApart(report.round.size.pairs)}
+          />
+        </p>
+      )}
       {own.map(({ id, pair, what, at, words }) => (
         <p key={id}>
           <Say
@@ -114,6 +156,19 @@ export const Damages = ({ report, languages, trade }: SheetProps) => {
 const keyOf = ({ measure, site, unit }: PairLine['readings'][number]) =>
   `${measure} ${site} ${unit}`;
 
+/** Distance of the last check of what is shown. */
+const checkedAt = (
+  { readings }: PairLine,
+  shown: readonly PairLine['readings'][number][],
+  { speaker, unit }: Spoken,
+): string => {
+  const keys = new Set(shown.map(keyOf));
+  const own = readings.filter((one) => keys.has(keyOf(one)));
+  if (own.length === 0) return '–';
+  const greatest = metres(Math.max(...own.map(({ first, last }) => (last ?? first).m)));
+  return speaker.number(fromMetres(greatest, unit), 0);
+};
+
 /** Every pair with its testers, its kilometres, and its readings new and now. */
 export const PairTable = ({ report, languages, trade }: SheetProps) => {
   const data = tradeData(trade);
@@ -124,8 +179,25 @@ export const PairTable = ({ report, languages, trade }: SheetProps) => {
       readings.filter(isOwn).map((one) => [keyOf(one), one] as const),
     ),
   );
-  const shown = [...places.values()].slice(0, MOST_COLUMNS);
+  const limited = new Set(
+    report.verdict.items.flatMap((item) =>
+      item.what === 'wear' ? [`${item.kind} ${item.site}`] : [],
+    ),
+  );
+  // What the brief limits first, then what else wears.
+  const rank = ({ measure, unit, site, last }: PairLine['readings'][number]) =>
+    limited.has(`${measure} ${unit} ${site}`)
+      ? 0
+      : data.wear.includes(`${measure} ${unit}`) && last
+        ? 1
+        : 2;
+  const shown = [...places.values()].toSorted((a, b) => rank(a) - rank(b)).slice(0, MOST_COLUMNS);
   const short = ({ sheet }: Spoken['paper']) => sheet.pairColumns;
+  const worn = shown.some((place) =>
+    report.lines.some(({ readings }) =>
+      readings.some((one) => keyOf(one) === keyOf(place) && one.last),
+    ),
+  );
   return (
     <section>
       <Heading languages={languages} of={({ paper }) => paper.sheet.pairs} />
@@ -137,6 +209,7 @@ export const PairTable = ({ report, languages, trade }: SheetProps) => {
           ({ paper }) => short(paper).size,
           ({ paper }) => short(paper).testers,
           ({ unit }) => unit,
+          ...(worn ? [({ paper }: Spoken) => short(paper).checked] : []),
           ...shown.map(
             (one) =>
               ({ speaker }: Spoken) =>
@@ -151,6 +224,7 @@ export const PairTable = ({ report, languages, trade }: SheetProps) => {
           ({ speaker }: Spoken) => speaker.number(line.sizeMm, 1),
           ({ speaker }: Spoken) => speaker.desk.joined.names(line.testers.map(speaker.tester)),
           ({ speaker, unit }: Spoken) => speaker.number(fromMetres(line.totalM, unit), 0),
+          ...(worn ? [(spoken: Spoken) => checkedAt(line, shown, spoken)] : []),
           ...shown.map((place) => ({ speaker, paper }: Spoken) => {
             const own = line.readings.find((one) => keyOf(one) === keyOf(place));
             const write = (value: number) => speaker.number(value, place.unit === 'J' ? 2 : 1);

@@ -1,18 +1,22 @@
-/** A trade's own data: what is felt, in whose words, its curves. */
-import { tradeData, type Trade } from '../../core/foot/index.ts';
+/** A trade's own data: what is felt, and how comfortable it is. */
+import {
+  kindsOfTrade,
+  tradeData,
+  type ComfortAttributeId,
+  type Trade,
+} from '../../core/foot/index.ts';
 import { surenessOf } from '../../core/complaints/index.ts';
-import type { CellSummary } from '../../core/review/index.ts';
+import type { CellSummary, ComfortRound } from '../../core/review/index.ts';
 import { signed } from '../words/figures.ts';
-import { PaperCurve } from './paper-curve.tsx';
 import type { SheetProps } from './document-props.ts';
 import { Say, type Languages, type Spoken } from './spoken.tsx';
 import { Table } from './table.tsx';
 import { TwoSidedTable } from './two-sided-table.tsx';
 
-type CellsProps = SheetProps & { readonly cells: readonly CellSummary[] };
+export type CellsProps = SheetProps & { readonly cells: readonly CellSummary[] };
 
 /** Beyond these a sheet is read by nobody; the appendix and the tables have them all. */
-const MOST = { cells: 8, words: 5 } as const;
+const MOST_CELLS = 8;
 
 /** What a table of a sheet is called where several trades have one. */
 export const ofTrade = ({ speaker }: Spoken, trade: Trade, title: string): string =>
@@ -30,108 +34,56 @@ export const Heading = ({
   </h3>
 );
 
-/** Complaints that usually point to the trade. */
+/** Complaints that usually point to the trade; in which round before, on which foot and from where on. */
 export const ComplaintTable = ({ report, languages, cells, trade }: CellsProps) => {
   const { asked } = report.round.complaints;
+  const { story } = report;
+  const same = (cell: CellSummary) => (one: { readonly zone: string; readonly kind: string }) =>
+    one.zone === cell.zone && one.kind === cell.kind;
+  const before = (cell: CellSummary) => story?.felt.find(same(cell))?.earlier;
   return (
-    <section class={cells.length <= MOST.cells ? 'whole' : ''}>
+    <section class={cells.length <= MOST_CELLS ? 'whole' : ''}>
       <Heading languages={languages} of={({ paper }) => paper.sheet.complaints} />
-      {cells.length === 0 ? (
-        <p>
-          <Say in={languages} of={({ paper }) => paper.sheet.noComplaint} />
-        </p>
-      ) : (
-        <>
-          <Table
-            languages={languages}
-            title={(spoken) => ofTrade(spoken, trade, spoken.paper.sheet.complaints)}
-            columns={[
-              ({ paper }) => paper.sheet.complaintColumns.what,
-              ({ paper }) => paper.sheet.complaintColumns.testers,
-              ({ paper }) => paper.sheet.complaintColumns.runs,
-              ({ paper }) => paper.sheet.complaintColumns.feet,
-              ({ paper }) => paper.sheet.complaintColumns.sure,
-            ]}
-            rows={cells
-              .slice(0, MOST.cells)
-              .map((cell) => [
-                ({ paper, speaker }) =>
-                  paper.felt(speaker.glossary.kinds[cell.kind].name, paper.places[cell.zone]),
-                ({ paper }) => paper.so.people(cell.testersOnce, asked.testers),
-                ({ paper }) => paper.so.share(cell.runs, asked.runs),
-                () => `${cell.byFoot.left} / ${cell.byFoot.right}`,
-                ({ paper }) => paper.sure[surenessOf(cell.word, cell.testersOnce)],
-              ])}
-          />
-          <p class="key">
-            <Say in={languages} of={({ paper }) => paper.sheet.why} />
-          </p>
-        </>
+      {cells.length > 0 && (
+        <Table
+          languages={languages}
+          title={(spoken) => ofTrade(spoken, trade, spoken.paper.sheet.complaints)}
+          columns={[
+            ({ paper }) => paper.sheet.complaintColumns.what,
+            ({ paper }) => paper.sheet.complaintColumns.testers,
+            ({ paper }) => paper.sheet.complaintColumns.runs,
+            ...(story ? [({ speaker }: Spoken) => speaker.round(story.comparison.earlier)] : []),
+            ({ paper }) => paper.sheet.complaintColumns.feet,
+            ({ paper }) => paper.sheet.complaintColumns.onPair,
+            ({ paper }) => paper.sheet.complaintColumns.inRun,
+            ({ paper }) => paper.sheet.complaintColumns.sure,
+          ]}
+          rows={cells.slice(0, MOST_CELLS).map((cell) => {
+            const from = report.from.find(same(cell));
+            const earlier = before(cell);
+            return [
+              ({ paper, speaker }: Spoken) =>
+                paper.felt(speaker.glossary.kinds[cell.kind].name, paper.places[cell.zone]),
+              () => `${cell.testersOnce} / ${asked.testers}`,
+              () => `${cell.runs} / ${asked.runs}`,
+              ...(story ? [() => (earlier ? `${earlier.reported} / ${earlier.runs}` : '–')] : []),
+              () => `${cell.byFoot.left} / ${cell.byFoot.right}`,
+              ({ far }: Spoken) => (from ? far(from.pairM) : '–'),
+              ({ far }: Spoken) => (from?.onset ? far(from.onset.medianM) : '–'),
+              ({ paper }: Spoken) => paper.sure[surenessOf(cell.word, cell.testersOnce)],
+            ];
+          })}
+        />
       )}
-    </section>
-  );
-};
-
-/** What testers wrote of runs in which they felt it: each sentence once, of as many testers as there are. */
-export const WordsOfTesters = ({ report, languages, cells }: CellsProps) => {
-  const [{ paper, speaker, far }] = languages;
-  const felt = new Set(cells.map(({ zone, kind }) => `${zone} ${kind}`));
-  const texts = new Set<string>();
-  const own = report.said.filter(({ text, felt: with_ }) => {
-    if (texts.has(text) || !with_.some(({ zone, kind }) => felt.has(`${zone} ${kind}`)))
-      return false;
-    texts.add(text);
-    return true;
-  });
-  if (own.length === 0) return null;
-  return (
-    <section class="whole">
-      <Heading languages={languages} of={({ paper }) => paper.sheet.words} />
-      <ul class="said">
-        {own.slice(0, MOST.words).map(({ run, text, tester, pairM }) => (
-          <li key={run}>
-            <q>{text}</q>{' '}
-            <span class="soft">{paper.sheet.source(speaker.tester(tester), far(pairM))}</span>
-          </li>
-        ))}
-      </ul>
-      <p class="key">
-        <Say in={languages} of={({ paper }) => paper.sheet.wordsNote} />
-      </p>
-    </section>
-  );
-};
-
-/** The trade's wear curves, two to a row. */
-export const Curves = (props: SheetProps) => {
-  const { report, languages, trade } = props;
-  const own = report.curves.filter(({ kind }) => tradeData(trade).wear.includes(kind));
-  const foam = own[0]?.foam ?? null;
-  if (own.length === 0) return null;
-  return (
-    <section>
-      <Heading languages={languages} of={({ paper }) => paper.sheet.curves} />
-      {foam !== null && trade === 'foam' && (
-        <p class="soft">
+      <Silent {...{ report, languages, trade }} any={cells.length > 0} />
+      {cells.length > 0 && (
+        <p class="key">
           <Say
             in={languages}
-            of={({ paper, speaker }) => paper.sheet.foam(speaker.glossary.foams[foam])}
+            of={({ paper }) => paper.sentences([paper.sheet.from, paper.sheet.why])}
           />
         </p>
       )}
-      <div class="curves">
-        {own.map((look) => (
-          <PaperCurve
-            key={`${look.kind} ${look.site}`}
-            report={report}
-            languages={languages}
-            look={look}
-          />
-        ))}
-      </div>
-      <p class="key">
-        <Say in={languages} of={({ paper }) => paper.curveKey} />
-      </p>
     </section>
   );
 };
@@ -156,13 +108,77 @@ export const TwoSidedOfTrade = ({ report, languages, trade }: SheetProps) => {
   );
 };
 
+/** Which complaints that point to the trade nobody has: silence of so many runs, which is not proof. */
+const Silent = ({
+  report,
+  languages,
+  trade,
+  any,
+}: Pick<SheetProps, 'report' | 'languages' | 'trade'> & { readonly any: boolean }) => {
+  const { cells, asked } = report.round.complaints;
+  const felt = new Set(cells.map(({ kind }) => kind));
+  const silent = kindsOfTrade(trade).filter((kind) => !felt.has(kind));
+  if (silent.length === 0) return null;
+  return (
+    <p>
+      <Say
+        in={languages}
+        of={({ paper, speaker, list }) =>
+          asked.runs === 0
+            ? speaker.desk.complaints.nobodyAsked
+            : paper.sentences([
+                ...(any ? [] : [paper.sheet.noComplaint]),
+                paper.sheet.silent(
+                  list(silent.map((kind) => speaker.glossary.kinds[kind].name)),
+                  asked.runs,
+                ),
+              ])
+        }
+      />
+    </p>
+  );
+};
+
+/** A stretch of kilometres that fewer testers reached says nothing of the others. */
+const LEAST_TESTERS = 3;
+
+const comfortCells = (
+  attribute: ComfortAttributeId,
+  { course, drift }: ComfortRound,
+  wear: NonNullable<ComfortRound['wear']>,
+) => {
+  const [first] = course;
+  const later = course.slice(1);
+  const last = later.findLast(({ mean }) => mean.n >= LEAST_TESTERS) ?? later.at(-1);
+  const km = (m: number, { speaker }: Spoken) => speaker.number(m / 1000, 0);
+  return [
+    ({ speaker }: Spoken) => speaker.glossary.attributes[attribute].name,
+    ({ speaker, paper }: Spoken) => paper.sheet.ofTesters(speaker.number(wear.mean, 0), wear.n),
+    ({ speaker, paper }: Spoken) =>
+      first?.fromM === 0
+        ? paper.sheet.ofTesters(speaker.number(first.mean.mean, 0), first.mean.n)
+        : '–',
+    (spoken: Spoken) =>
+      last
+        ? spoken.paper.sheet.stretch(
+            spoken.paper.sheet.ofTesters(spoken.speaker.number(last.mean.mean, 0), last.mean.n),
+            km(last.fromM, spoken),
+            km(last.toM, spoken),
+          )
+        : '–',
+    ({ speaker }: Spoken) =>
+      drift && (drift.interval.lower > 0 || drift.interval.upper < 0)
+        ? signed(drift.per100Km, (size) => speaker.number(size, 1))
+        : '–',
+  ];
+};
+
 /** Comfort that the trade answers for: at first, later, and how it goes with distance. */
 export const ComfortTable = ({ report, languages, trade }: SheetProps) => {
   const own = report.comfort.filter(({ attribute }) =>
     tradeData(trade).attributes.includes(attribute),
   );
   if (own.length === 0) return null;
-  const km = (m: number, { speaker }: Spoken) => speaker.number(m / 1000, 0);
   return (
     <section class="whole">
       <Heading languages={languages} of={({ paper }) => paper.sheet.comfort} />
@@ -176,38 +192,21 @@ export const ComfortTable = ({ report, languages, trade }: SheetProps) => {
           ({ paper }) => paper.sheet.comfortColumns.last,
           ({ paper }) => paper.sheet.comfortColumns.trend,
         ]}
-        rows={own.flatMap(({ attribute, rounds: [round] }) => {
-          const first = round?.course[0];
-          const last = round?.course.at(-1);
-          return round?.wear
-            ? [
-                [
-                  ({ speaker }: Spoken) => speaker.glossary.attributes[attribute].name,
-                  ({ speaker, paper }: Spoken) =>
-                    speaker.desk.joined.clauses([
-                      speaker.number(round.wear?.mean ?? 0, 0),
-                      paper.sheet.testers(round.wear?.n ?? 0),
-                    ]),
-                  ({ speaker, paper }: Spoken) =>
-                    first?.fromM === 0 ? speaker.number(first.mean.mean, 0) : paper.noAmount,
-                  (spoken: Spoken) =>
-                    last && last !== first
-                      ? spoken.paper.sheet.stretch(
-                          spoken.speaker.number(last.mean.mean, 0),
-                          km(last.fromM, spoken),
-                          km(last.toM, spoken),
-                        )
-                      : spoken.paper.noAmount,
-                  ({ speaker, paper }: Spoken) =>
-                    round.drift &&
-                    (round.drift.interval.lower > 0 || round.drift.interval.upper < 0)
-                      ? `${signed(round.drift.per100Km, (size) => speaker.number(size, 1))} / 100 km`
-                      : paper.sheet.noTrend,
-                ],
-              ]
-            : [];
-        })}
+        rows={own.flatMap(({ attribute, rounds: [round] }) =>
+          round?.wear ? [comfortCells(attribute, round, round.wear)] : [],
+        )}
       />
+      <p class="key">
+        <Say
+          in={languages}
+          of={({ paper }) =>
+            paper.sentences([
+              paper.sheet.comfortKey,
+              ...(trade === 'foam' ? [paper.sheet.noSides] : []),
+            ])
+          }
+        />
+      </p>
     </section>
   );
 };

@@ -1,26 +1,19 @@
 /** The sheet of one trade: what is wanted of it, and its own data even where no finding is addressed to it. */
-import { tradeOf, tradesOfComplaint, zones, type Trade } from '../../core/foot/index.ts';
-import { decisionRows } from '../../core/headlines/index.ts';
-import type { CellSummary, RoundReport } from '../../core/review/index.ts';
+import { tradeOf, zones, type Trade } from '../../core/foot/index.ts';
+import { decisionRows, rowsOfTrade } from '../../core/headlines/index.ts';
+import { cellsOfTrade, type CellSummary, type RoundReport } from '../../core/review/index.ts';
+import { ActsTable } from './acts-table.tsx';
+import { TradeChanges } from './one-change.tsx';
 import { ReportMap } from './complaints-part.tsx';
 import type { SheetProps } from './document-props.ts';
-import { Findings } from './findings-part.tsx';
+import { FindingNotes } from './findings-part.tsx';
 import { rowName } from './row-words.ts';
-import { ArrivalTable, Damages, LayersTable, PairTable } from './sheet-bench.tsx';
-import {
-  ComfortTable,
-  ComplaintTable,
-  Curves,
-  TwoSidedOfTrade,
-  WordsOfTesters,
-} from './sheet-parts.tsx';
+import { ArrivalTable, Damages, LayersTable, PairTable, SurfacesLine } from './sheet-bench.tsx';
+import { ComfortTable, ComplaintTable, TwoSidedOfTrade } from './sheet-parts.tsx';
+import { WearOfTrade } from './sheet-wear.tsx';
+import { WordsOfTesters } from './sheet-words.tsx';
+import { SoleLines } from './sole-line.tsx';
 import { Say, type Spoken } from './spoken.tsx';
-
-/** What was felt that usually points to the trade, most runs first. */
-export const cellsOf = ({ round }: RoundReport, trade: Trade): readonly CellSummary[] =>
-  round.complaints.cells
-    .filter(({ kind, zone }) => tradesOfComplaint(kind, zone).includes(trade))
-    .sort((a, b) => b.runs - a.runs);
 
 const ofTrade =
   (trade: Trade) =>
@@ -38,7 +31,9 @@ const headlineOf = ({ report, trade }: SheetProps, spoken: Spoken): string => {
     );
   const findings = report.findings.filter(ofTrade(trade)).length;
   if (findings > 0) return words.finding(findings);
-  const cell = cellsOf(report, trade).find(({ testersOnce }) => testersOnce >= 2);
+  const cell = cellsOfTrade(report.round.complaints.cells, trade).find(
+    ({ testersOnce }) => testersOnce >= 2,
+  );
   return cell
     ? words.felt(
         spoken.paper.felt(
@@ -49,11 +44,12 @@ const headlineOf = ({ report, trade }: SheetProps, spoken: Spoken): string => {
     : words.quiet;
 };
 
-export const Sheet = (props: SheetProps) => {
-  const { report, languages, trade } = props;
+/** @param props.under what stands below the title, where the sheet is a report by itself */
+export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) => string }) => {
+  const { report, languages, trade, under } = props;
   const own = ofTrade(trade);
-  const carried = report.carried.filter(own);
-  const cells = cellsOf(report, trade);
+  const cells = cellsOfTrade(report.round.complaints.cells, trade);
+  const rows = rowsOfTrade(decisionRows(report), trade);
   return (
     <section class="sheet">
       <h2 class="page-title">
@@ -64,16 +60,32 @@ export const Sheet = (props: SheetProps) => {
           }
         />
       </h2>
-      <Findings {...props} findings={report.findings.filter(own)} heading="findings" short />
-      {carried.length > 0 && <Findings {...props} findings={carried} heading="carried" short />}
+      {under && (
+        <p class="soft">
+          <Say in={languages} of={under} />
+        </p>
+      )}
+      {rows.length > 0 && <ActsTable languages={languages} rows={rows} trade={trade} />}
+      <FindingNotes
+        {...props}
+        findings={report.findings.filter(own)}
+        said={new Set(rows.flatMap(({ finding }) => finding?.id ?? []))}
+      />
+      <TradeChanges {...props} carried={report.carried.filter(own)} />
       <ComplaintTable {...props} cells={cells} />
-      <div class="felt whole">
+      <div class="felt">
         <Map {...props} cells={cells} />
-        <WordsOfTesters {...props} cells={cells} />
+        <div>
+          <WordsOfTesters {...props} cells={cells} />
+          {languages.length === 1 && <ComfortTable {...props} />}
+        </div>
       </div>
-      <Curves {...props} />
       <TwoSidedOfTrade {...props} />
-      <ComfortTable {...props} />
+      {/* In two languages the words beside the map are as tall as it is. */}
+      {languages.length > 1 && <ComfortTable {...props} />}
+      <SoleLines {...props} />
+      <WearOfTrade {...props} />
+      <SurfacesLine {...props} />
       <ArrivalTable {...props} />
       <LayersTable {...props} />
       <Damages {...props} />
@@ -85,19 +97,25 @@ export const Sheet = (props: SheetProps) => {
 /** The map of the complaint that its first finding is about, else of the one that most runs reported. */
 const Map = (props: SheetProps & { readonly cells: readonly CellSummary[] }) => {
   const { report, languages, cells, trade } = props;
-  const asked = [...report.findings, ...report.carried]
+  const asked = report.findings
     .filter(ofTrade(trade))
     .flatMap(({ body: { kind, zone } }) => (kind && zone ? [{ kind, zone }] : []));
-  const cell = [...asked, ...cells].find(({ kind }) => report.zonesByKind[kind] !== undefined);
+  const cell = [...asked, ...cells].find(({ kind }) =>
+    ['left', 'right'].some((foot) => (report.zonesByKind[kind]?.[foot as 'left'].length ?? 0) > 0),
+  );
   const own = cell && report.zonesByKind[cell.kind];
   if (!cell || !own) return null;
+  // Where nobody reported it twice, a map of those who did would be blank.
+  const times = [...own.left, ...own.right].some(({ testersTwice }) => testersTwice > 0)
+    ? 'twice'
+    : 'once';
   return (
-    <section>
+    <section class="whole">
       <h3>
         <Say
           in={languages}
           of={({ paper, speaker }) =>
-            paper.mapTitle(
+            paper.mapTitle[times](
               speaker.glossary.kinds[cell.kind].name,
               report.round.complaints.asked.testers,
             )
@@ -105,8 +123,7 @@ const Map = (props: SheetProps & { readonly cells: readonly CellSummary[] }) => 
         />
       </h3>
       <ReportMap
-        report={report}
-        languages={languages}
+        {...{ report, languages, times }}
         view={zones[cell.zone].view}
         zones={own}
         marked={cell.zone}

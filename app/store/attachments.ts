@@ -1,5 +1,5 @@
 /** Where are the bytes of photos and tracks, and which of them has the hub not got yet? */
-import { sha256OfBytes, type Revision, type Sha256 } from '../../core/records/index.ts';
+import type { Revision, Sha256 } from '../../core/records/index.ts';
 import type { StoreContext } from './context.ts';
 import type { HubClient } from './hub-client.ts';
 import { done, saveProblemOf, type Outcome, type SaveProblem } from './outcome.ts';
@@ -14,6 +14,9 @@ export interface AttachmentStore {
   /** No longer waits for a damaged one to be added again; what of it is here stays. */
   giveUpDamaged(sha256: Sha256): Promise<void>;
 }
+
+/** The first page shows photos, and neither adds nor fetches them. */
+const hashing = () => import('../../core/records/hash.ts');
 
 /** Whether one of these attachment records, as they are now, names the bytes. */
 const isNamed = (sha256: Sha256, records: readonly Revision[]): boolean =>
@@ -43,6 +46,7 @@ export const attachmentStore = (
 
   return {
     async putAttachment(bytes, mediaType) {
+      const { sha256OfBytes } = await hashing();
       const sha256 = sha256OfBytes(bytes);
       try {
         await keep(sha256, mediaType, bytes.slice().buffer, 'here');
@@ -58,6 +62,7 @@ export const attachmentStore = (
       const answer = await (await hub())?.attachment(sha256);
       if (!answer?.ok) return null;
       const { bytes, mediaType } = answer.value;
+      const { sha256OfBytes } = await hashing();
       if (sha256OfBytes(new Uint8Array(bytes)) !== sha256) return null;
       await keep(sha256, mediaType, bytes, 'hub').catch(() => undefined);
       return { bytes: new Uint8Array(bytes), mediaType };

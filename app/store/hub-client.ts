@@ -11,15 +11,19 @@ import {
   joinAnswer,
   pullAnswer,
   pushAnswer,
+  reachAnswer,
+  wakeAnswer,
   type DeviceId,
   type ErrorCode,
   type PullAnswer,
   type PushAnswer,
+  type Reach,
   type RecordId,
   type Revision,
   type Role,
   type Scope,
   type Sha256,
+  type WakeAddress,
 } from '../../core/records/index.ts';
 import { done, type Outcome } from './outcome.ts';
 
@@ -52,6 +56,12 @@ export interface HubClient {
   /** From its first use on, `next` takes the place of this client's token. */
   renew(next: string): Promise<HubOutcome<unknown>>;
   audit(): Promise<HubOutcome<z.infer<typeof auditAnswer>>>;
+  /** The hub's key to be woken by, and whether this device is. */
+  wake(): Promise<HubOutcome<z.infer<typeof wakeAnswer>>>;
+  /** Says where this device is reached while it is closed; null: nowhere any more. */
+  wakeAt(address: WakeAddress | null): Promise<HubOutcome<z.infer<typeof wakeAnswer>>>;
+  /** Leads: whom this record could wake, and whom it did. */
+  reach(record: RecordId): Promise<HubOutcome<Reach>>;
   sendAttachment(
     sha256: Sha256,
     bytes: ArrayBuffer,
@@ -120,8 +130,10 @@ export const createHubClient = (
     schema: z.ZodMiniType<T>,
     path: string,
     body?: unknown,
+    method = 'POST',
   ): Promise<HubOutcome<T>> => {
-    const answer = await request(path, body === undefined ? {} : await posted(body));
+    const init = body === undefined ? {} : { ...(await posted(body)), method };
+    const answer = await request(path, init);
     if (!answer.ok) return answer;
     const parsed = z.safeParse(schema, await answer.value.json().catch(() => null));
     return parsed.success ? done(parsed.data) : { ok: false, why: 'not-a-hub' };
@@ -145,6 +157,9 @@ export const createHubClient = (
     revoke: (device) => ask(z.unknown(), 'revoke', { device }),
     renew: (next) => ask(z.unknown(), 'renew', { token: next }),
     audit: () => ask(auditAnswer, 'audit'),
+    wake: () => ask(wakeAnswer, 'wake'),
+    wakeAt: (address) => ask(wakeAnswer, 'wake', address ?? {}, address ? 'PUT' : 'DELETE'),
+    reach: (record) => ask(reachAnswer, `reach?record=${record}`),
     async sendAttachment(sha256, bytes, mediaType) {
       const path = `attachment/${sha256}`;
       const held = await request(path, { method: 'HEAD' });

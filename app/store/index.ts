@@ -1,6 +1,7 @@
 export { openStore, type DamagedAttachment, type Store, type Unsent } from './store.ts';
 export type { StoreOptions } from './open-context.ts';
 export type { ManyDraft } from './records.ts';
+export type { SaveProblem } from './outcome.ts';
 export type { Session } from './session.ts';
 export type { SyncStatus } from './changes.ts';
 export type { FilePreview, FileProblem } from './files.ts';

@@ -1,6 +1,7 @@
 /** What becomes of quotes whose source was taken back? They leave the device with every word of them. */
 import { recordShownIn, type RecordId, type Revision } from '../../core/records/index.ts';
-import { historyOf, rangeOf, type Writing } from './revisions.ts';
+import { historyOf, rangeOf } from './histories.ts';
+import type { Writing } from './revisions.ts';
 
 /** Of all states of a quote: one that was erased since still holds its words in an earlier one. */
 const sourcesOf = async (tx: Writing, id: RecordId): Promise<readonly RecordId[]> => {

@@ -1,10 +1,7 @@
-/** How are records read, saved, erased and brought back on this device? */
+/** How are records read on this device? Saving them is in `write-records.ts`: the first page only reads. */
 import {
-  attachmentsOf,
   readBody,
   readRecord,
-  saveDraft,
-  SCHEMA_VERSION,
   type Body,
   type BodyOf,
   type History,
@@ -12,12 +9,10 @@ import {
   type RecordId,
   type RecordOf,
   type Revision,
-  type Sha256,
 } from '../../core/records/index.ts';
-import { newDevice, newId, type StoreContext } from './context.ts';
-import { done, saveProblemOf, type Outcome, type SaveProblem } from './outcome.ts';
-import { clockIn, historyOf, putHistory, RECORD_TABLES, type Writing } from './revisions.ts';
-import type { Session } from './session.ts';
+import { newId, type StoreContext } from './context.ts';
+import { historyOf } from './histories.ts';
+import type { Outcome, SaveProblem } from './outcome.ts';
 
 export interface DeletedRecord<K extends Kind> {
   readonly id: RecordId;
@@ -25,13 +20,17 @@ export interface DeletedRecord<K extends Kind> {
   readonly revision: Revision;
 }
 
-export interface RecordStore {
+export interface RecordReader {
   list<K extends Kind>(kind: K): Promise<readonly RecordOf<K>[]>;
   get<K extends Kind>(kind: K, id: RecordId): Promise<RecordOf<K> | null>;
   /** Current raw revisions of all records, readable or not. */
   heads(): Promise<readonly Revision[]>;
   history(id: RecordId): Promise<History | null>;
   deletedRecords<K extends Kind>(kind: K): Promise<readonly DeletedRecord<K>[]>;
+  newId(): RecordId;
+}
+
+export interface RecordWriter {
   /**
    * Saves a new record, or an edit of `id`, with the photos that it shows, all or nothing. "Saved" may be
    * shown once it resolves with ok.
@@ -51,152 +50,31 @@ export interface RecordStore {
   restore(id: RecordId): Promise<Outcome<void, SaveProblem>>;
   /** Takes the record, its photos and the quotes of it back for good, wherever they went. */
   eraseForGood(id: RecordId): Promise<Outcome<void, SaveProblem>>;
-  newId(): RecordId;
 }
+
+export type RecordStore = RecordReader & RecordWriter;
 
 /** One record of many: a new one, an edit of `id`, or, without a body, the end of its current state. */
 export type ManyDraft =
   | { readonly kind: Kind; readonly body: Body; readonly id?: RecordId }
   | { readonly id: RecordId; readonly body: null };
 
-/** What becomes of one record: its next state, or null where nothing is to be done. */
-interface Change {
-  readonly id: RecordId;
-  readonly next: (history: History | undefined) => {
-    readonly kind: string;
-    readonly body: Body | null;
-    readonly sv?: number;
-    readonly deleted?: true;
-    readonly erased?: true;
-  } | null;
-}
-
 /** The greatest revision of a history that has a body. */
-const lastWithBody = ({ head, older }: History): Revision | undefined =>
+export const lastWithBody = ({ head, older }: History): Revision | undefined =>
   [...older, head].reverse().find(({ body }) => body !== null);
 
-export const recordStore = (context: StoreContext): RecordStore => {
-  const { withDatabase, now } = context;
-  const { tell } = context.changes;
-
-  /** One strict transaction: the new states of some records, the outbox, the photos to send, and the clock. */
-  const write = async (
-    changes: readonly Change[],
-    photos: readonly Sha256[] = [],
-  ): Promise<Outcome<readonly Revision[], SaveProblem>> => {
-    try {
-      const written = await withDatabase(async (db) => {
-        const tx = db.transaction(RECORD_TABLES, 'readwrite', {
-          durability: 'strict',
-        });
-        try {
-          const meta = tx.objectStore('meta');
-          const session = (await meta.get('session')) as Session | undefined;
-          if (!session) throw new Error('a record can be saved only by a member of a group');
-          const offset = ((await meta.get('clockOffset')) as number | undefined) ?? 0;
-          const writing = tx as unknown as Writing;
-          let clock = await clockIn(writing, () => newDevice(context));
-          const revisions: Revision[] = [];
-          for (const { id, next } of changes) {
-            const before = await historyOf(writing, id);
-            const draft = next(before);
-            if (!draft) continue;
-            const saved = saveDraft(clock, now() + offset, before, {
-              sv: SCHEMA_VERSION,
-              ...draft,
-              id,
-              author: session.member,
-            });
-            await putHistory(writing, before, saved.history);
-            await tx.objectStore('outbox').put(saved.revision);
-            clock = saved.clock;
-            revisions.push(saved.revision);
-          }
-          await meta.put(clock, 'clock');
-          for (const sha256 of photos) await tx.objectStore('attachmentOutbox').put({ sha256 });
-          await tx.done;
-          return revisions;
-        } catch (error) {
-          // The transaction's own end says why it failed; both must be heard, or one goes unhandled.
-          const end = await tx.done.then(
-            () => null,
-            (reason: unknown) => reason,
-          );
-          throw end instanceof DOMException && end.name === 'QuotaExceededError' ? end : error;
-        }
-      });
-      if (written.length > 0) tell({ kinds: new Set(written.map(({ kind }) => kind)) });
-      return done(written);
-    } catch (error) {
-      if (error instanceof Error && error.message.startsWith('a record can be saved')) throw error;
-      return { ok: false, ...saveProblemOf(error) };
-    }
+/** Fetched with the first screen that writes; asked again where it could not be. */
+const writing = (context: StoreContext): (() => Promise<RecordWriter>) => {
+  let made: Promise<RecordWriter> | null = null;
+  return () => {
+    made ??= import('./write-records.ts').then(({ recordWriter }) => recordWriter(context));
+    made.catch(() => (made = null));
+    return made;
   };
+};
 
-  const unit = (outcome: Outcome<unknown, SaveProblem>): Outcome<void, SaveProblem> =>
-    outcome.ok ? done(undefined) : outcome;
-
-  const erasing = (id: RecordId): Change => ({
-    id,
-    next: (history) =>
-      history && history.head.body !== null
-        ? { kind: history.head.kind, body: null, deleted: true }
-        : null,
-  });
-
-  const eraseForGood = (id: RecordId): Change => ({
-    id,
-    next: (history) =>
-      history && !history.head.erased
-        ? { kind: history.head.kind, body: null, deleted: true, erased: true }
-        : null,
-  });
-
-  /** The records that name the photos of a record, by the photo. */
-  const namedPhotos = async (record: RecordId): Promise<ReadonlyMap<string, RecordId>> => {
-    const own = await withDatabase((db) => db.getAllFromIndex('heads', 'kind', 'attachment'));
-    return new Map(
-      own
-        .filter(({ body }) => body?.['record'] === record)
-        .map(({ id, body }) => [String(body?.['sha256']), id]),
-    );
-  };
-
-  /** What must be written beside a record so that exactly the photos it shows are named and sent. */
-  const photoChanges = async (
-    record: RecordId,
-    body: Body,
-  ): Promise<{ changes: readonly Change[]; send: readonly Sha256[] }> => {
-    const shown = attachmentsOf(body);
-    const named = await namedPhotos(record);
-    const gone = [...named].filter(([sha256]) => !shown.includes(sha256 as Sha256));
-    const fresh = await withDatabase((db) =>
-      Promise.all(
-        shown.filter((sha256) => !named.has(sha256)).map((sha256) => db.get('attachments', sha256)),
-      ),
-    );
-    const held = fresh.flatMap((one) => (one ? [one] : []));
-    return {
-      changes: [
-        ...held.map(({ sha256, mediaType, bytes }) => ({
-          id: newId(context),
-          next: () => ({
-            kind: 'attachment',
-            body: {
-              ...(typeof body['project'] === 'string' && { project: body['project'] }),
-              record,
-              sha256,
-              mediaType,
-              bytes: bytes.byteLength,
-            },
-          }),
-        })),
-        ...gone.map(([, id]) => eraseForGood(id)),
-      ],
-      send: held.map(({ sha256 }) => sha256),
-    };
-  };
-
+export const recordReader = (context: StoreContext): RecordReader => {
+  const { withDatabase } = context;
   const history = (id: RecordId): Promise<History | null> =>
     withDatabase(async (db) => {
       const tx = db.transaction(['heads', 'superseded']);
@@ -231,48 +109,18 @@ export const recordStore = (context: StoreContext): RecordStore => {
       }
       return found;
     },
-    async save<K extends Kind>(kind: K, body: BodyOf<K>, id: RecordId = newId(context)) {
-      const read = readBody(kind, body);
-      if (!read.ok) return { ok: false, why: 'invalid', problems: read.problems };
-      const { changes, send } = await photoChanges(id, body);
-      const saved = await write([{ id, next: () => ({ kind, body }) }, ...changes], send);
-      if (!saved.ok) return saved;
-      return done({ kind, body: read.body, revision: saved.value[0] as Revision });
-    },
-    async saveAll(drafts) {
-      for (const draft of drafts) {
-        const read = draft.body && readBody(draft.kind, draft.body);
-        if (read && !read.ok) return { ok: false, why: 'invalid', problems: read.problems };
-      }
-      return write(
-        drafts.map((draft) =>
-          draft.body === null
-            ? erasing(draft.id)
-            : { id: draft.id ?? newId(context), next: () => draft },
-        ),
-      );
-    },
-    erase: async (id) => unit(await write([erasing(id)])),
-    restore: async (id) =>
-      unit(
-        await write([
-          {
-            id,
-            next: (history) => {
-              if (!history?.head.deleted || history.head.erased) return null;
-              const last = lastWithBody(history);
-              return last ? { kind: last.kind, sv: last.sv, body: last.body } : null;
-            },
-          },
-        ]),
-      ),
-    eraseForGood: async (id) => {
-      const photos = [...(await namedPhotos(id)).values()];
-      const quotes = (await headsOf('quote')).filter(({ body }) => body?.['source'] === id);
-      return unit(
-        await write([id, ...photos, ...quotes.map((quote) => quote.id)].map(eraseForGood)),
-      );
-    },
     newId: () => newId(context),
+  };
+};
+
+export const recordStore = (context: StoreContext): RecordStore => {
+  const writer = writing(context);
+  return {
+    ...recordReader(context),
+    save: async (...words) => (await writer()).save(...words),
+    saveAll: async (...words) => (await writer()).saveAll(...words),
+    erase: async (id) => (await writer()).erase(id),
+    restore: async (id) => (await writer()).restore(id),
+    eraseForGood: async (id) => (await writer()).eraseForGood(id),
   };
 };

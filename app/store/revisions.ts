@@ -1,4 +1,4 @@
-/** How does a revision get into the device's tables, and a history out of them? All inside a transaction. */
+/** How does a revision get into the device's tables? All inside a transaction. */
 import { unwrap, type IDBPTransaction, type StoreNames } from 'idb';
 import {
   addToHistory,
@@ -10,6 +10,7 @@ import {
   type Revision,
 } from '../../core/records/index.ts';
 import type { Tables } from './database.ts';
+import { historyOf, rangeOf, type Reading } from './histories.ts';
 
 /** The tables that every change of records touches together. */
 export const RECORD_TABLES = [
@@ -22,19 +23,9 @@ export const RECORD_TABLES = [
 ] as const;
 
 export type Writing = IDBPTransaction<Tables, StoreNames<Tables>[], 'readwrite'>;
-type Reading = IDBPTransaction<Tables, StoreNames<Tables>[], 'readonly' | 'readwrite'>;
 
 export const keyOf = ({ id, stamp, hash }: Pick<Revision, 'id' | 'stamp' | 'hash'>) =>
   [id, stamp, hash] as [string, string, string];
-
-/** Every key that begins with this record id. */
-export const rangeOf = (id: string): IDBKeyRange => IDBKeyRange.bound([id], [id, []] as unknown);
-
-export const historyOf = async (tx: Reading, id: RecordId): Promise<History | undefined> => {
-  const head = await tx.objectStore('heads').get(id);
-  if (!head) return undefined;
-  return { head, older: await tx.objectStore('superseded').getAll(rangeOf(id)) };
-};
 
 /** What a record that was taken back showed leaves the device with it, unless another record shows it too. */
 const dropBytes = async (tx: Writing, { head, older }: History): Promise<void> => {

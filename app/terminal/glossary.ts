@@ -1,6 +1,7 @@
 /** `npm run glossary`: writes the terms of the trade, all languages side by side, as one page to read and correct. */
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import type { TalkWords } from '../words/types.ts';
 import { languageFile, languages } from './languages.ts';
 
 const page = fileURLToPath(new URL('../words/glossary.md', import.meta.url));
@@ -13,9 +14,17 @@ const leaves = (tree: Tree, path = ''): [string, string][] =>
     return typeof value === 'string' ? [[at, value]] : leaves(value, at);
   });
 
+/** The terms of the trade among the words of questions and proposals. */
+const termsOfTalk = ({ lines, moves, otherUnits, sides, proposalAnswers }: TalkWords) => ({
+  ...{ lines, moves, otherUnits, sides, proposalAnswers },
+});
+
 /** The page as Markdown: one table a group of terms, one column a language. */
 export const glossaryPage = (): string => {
-  const glossaries = languages.map((id) => languageFile(id).glossary as unknown as Tree);
+  const glossaries = languages.map((id): Readonly<Record<string, Tree>> => {
+    const { glossary, talk } = languageFile(id);
+    return { ...(glossary as unknown as Record<string, Tree>), ...termsOfTalk(talk) };
+  });
   const groups = Object.keys(glossaries[0] ?? {});
   const header = ['Id', ...languages.map((id) => languageFile(id).about.name)];
   const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;

@@ -53,7 +53,10 @@ export const headlinesOf = (
   });
   return {
     sheet: places.sheet.headline(sheet, say),
-    pairs: places.pairs.headline(pairsHeadline(pairRows(log, review), distanceM), say),
+    pairs: places.pairs.headline(
+      pairsHeadline(pairRows(log, review), distanceM, log.rounds.length),
+      say,
+    ),
     shoe: places.shoe.headline(shoeHeadline(lookAtShoe(log, review), review), say),
     verdict: places.verdict.headline(
       verdictHeadline(verdictGrid(log, review, verdicts, cards)),

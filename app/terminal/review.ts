@@ -203,10 +203,7 @@ const writeFiles = (
   if (values.csv !== undefined) {
     makeFolder(values.csv, words);
     const tables = tablesOf(written);
-    const dictionary = dictionaryOf(tables, {
-      en: languageFile('en').glossary,
-      zh: languageFile('zh').glossary,
-    });
+    const dictionary = dictionaryOf(tables, { en: languageFile('en'), zh: languageFile('zh') });
     for (const table of [...tables, dictionaryTable(dictionary)])
       done.push(write(join(values.csv, `${table.name}.csv`), csvOf(table), words));
     done.push(write(join(values.csv, 'dictionary.json'), `${dictionaryJson(dictionary)}\n`, words));

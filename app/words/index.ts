@@ -12,9 +12,12 @@ import type {
   Glossary,
   JoinWords,
   LanguageName,
+  OwnWords,
+  NoticeWords,
   PaperWords,
   PhoneWords,
   PlaceWords,
+  TalkWords,
 } from './types.ts';
 
 interface Parts {
@@ -24,10 +27,16 @@ interface Parts {
   readonly care: CareWords;
   readonly entry: EntryWords;
   readonly join: JoinWords;
+  readonly talk: TalkWords;
+  readonly own: OwnWords;
+  readonly notices: NoticeWords;
   readonly desk: DeskWords;
   readonly places: PlaceWords;
   readonly paper: PaperWords;
 }
+
+/** What no document is written with. */
+type PhoneOnly = 'care' | 'entry' | 'file' | 'join' | 'own' | 'notices';
 
 /** A folder's name, such as `en`. */
 export type Language = string;
@@ -54,6 +63,11 @@ const loaders: {
   care: byLanguage(import.meta.glob<CareWords>('./languages/*/care.ts', { import: 'care' })),
   entry: byLanguage(import.meta.glob<EntryWords>('./languages/*/entry.ts', { import: 'entry' })),
   join: byLanguage(import.meta.glob<JoinWords>('./languages/*/join.ts', { import: 'join' })),
+  talk: byLanguage(import.meta.glob<TalkWords>('./languages/*/talk.ts', { import: 'talk' })),
+  own: byLanguage(import.meta.glob<OwnWords>('./languages/*/own.ts', { import: 'own' })),
+  notices: byLanguage(
+    import.meta.glob<NoticeWords>('./languages/*/notices.ts', { import: 'notices' }),
+  ),
   desk: byLanguage(import.meta.glob<DeskWords>('./languages/*/desk/index.ts', { import: 'desk' })),
   places: byLanguage(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'places' })),
   paper: byLanguage(import.meta.glob<PaperWords>('./report/*/index.ts', { import: 'paper' })),
@@ -87,12 +101,12 @@ export const speak = async (language: Language): Promise<void> => {
 /** The words of any language, for a document that is not written in the page's own. */
 export const wordsOf = async (
   language: Language,
-): Promise<Omit<Parts, 'care' | 'entry' | 'file' | 'join'> & { readonly about: LanguageName }> => ({
+): Promise<Omit<Parts, PhoneOnly> & { readonly about: LanguageName }> => ({
   about: nameOf(language),
-  ...((await load(language, new Set(['phone', 'glossary', 'desk', 'places', 'paper']))) as Omit<
-    Parts,
-    'care' | 'entry' | 'file' | 'join'
-  >),
+  ...((await load(
+    language,
+    new Set(['phone', 'glossary', 'desk', 'places', 'paper', 'talk']),
+  )) as Omit<Parts, PhoneOnly>),
 });
 
 /** Fetches what the language will need, before it is known that it is the one. */
@@ -129,6 +143,12 @@ export const careWords = (): CareWords => spoken('care');
 export const entryWords = (): EntryWords => spoken('entry');
 /** What a code makes of a device. */
 export const joinWords = (): JoinWords => spoken('join');
+/** What testers, leads and specialists ask and answer each other. */
+export const talkWords = (): TalkWords => spoken('talk');
+/** What a tester reads about their own pair and runs. */
+export const ownWords = (): OwnWords => spoken('own');
+/** Notices on a closed phone, and reminders. */
+export const noticeWords = (): NoticeWords => spoken('notices');
 /** The desk's words. */
 export const d = (): DeskWords => spoken('desk');
 /** The words of the desk's places, by place. */

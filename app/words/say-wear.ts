@@ -37,6 +37,8 @@ const partsOf = (kind: WearKind) => {
   return { measure, unit };
 };
 
+export const measureOf = (kind: WearKind) => partsOf(kind).measure;
+
 export const unitName = ({ kind }: Kind, { glossary }: Speaker): string =>
   glossary.units[partsOf(kind).unit];
 
@@ -44,6 +46,13 @@ export const placeTitle = (
   { kind, site }: Pick<WearPlace, 'kind' | 'site'>,
   speaker: Pick<Speaker, 'desk' | 'glossary'>,
 ): string => placeName({ measure: partsOf(kind).measure, site }, speaker);
+
+/** A value where its unit stands elsewhere, as in a column: always as many decimals. */
+export const bareOf = (
+  value: number,
+  { kind }: Kind,
+  { number }: Pick<Speaker, 'number'>,
+): string => number(value, DECIMALS[kind], DECIMALS[kind]);
 
 /** A value with its unit. */
 export const valueOf = (value: number, { kind }: Kind, speaker: Speaker): string =>
@@ -213,7 +222,7 @@ export const wearLines = (look: WearLook, briefM: Metres, speaker: Speaker): str
     );
   if (look.leftOut > 0) lines.push(words.leftOut(look.leftOut));
   const { basis, source } = look.prior.change;
-  lines.push(words.basis[basis](source));
+  lines.push(words.basis[basis](words.sources[source]));
   return lines;
 };
 

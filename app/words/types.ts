@@ -41,6 +41,9 @@ import type { file } from './languages/en/file.ts';
 import type { phone } from './languages/en/phone.ts';
 import type { terminal } from './languages/en/terminal.ts';
 import type { join } from './languages/en/join.ts';
+import type { talk } from './languages/en/talk.ts';
+import type { own } from './languages/en/own.ts';
+import type { notices } from './languages/en/notices.ts';
 import type { common } from './languages/en/desk/common.ts';
 import type { places } from './places/en/index.ts';
 import type { paper } from './report/en/index.ts';
@@ -109,6 +112,9 @@ export type FileWords = typeof file;
 export type CareWords = typeof care;
 export type EntryWords = typeof entry;
 export type JoinWords = typeof join;
+export type TalkWords = typeof talk;
+export type OwnWords = typeof own;
+export type NoticeWords = typeof notices;
 export type DeskWords = typeof desk;
 /** What the desk says everywhere. */
 export type DeskCommonWords = typeof common;
@@ -138,6 +144,9 @@ export interface LanguageFile {
   readonly care: CareWords;
   readonly entry: EntryWords;
   readonly join: JoinWords;
+  readonly talk: TalkWords;
+  readonly own: OwnWords;
+  readonly notices: NoticeWords;
   readonly desk: DeskWords;
   readonly terminal: TerminalWords;
   /** These lie in folders of their own (`app/words/report`, `app/words/places`). */

@@ -1,6 +1,7 @@
 export * from './zones.ts';
 export * from './complaint-kinds.ts';
 export * from './parts.ts';
+export * from './pattern-lines.ts';
 export * from './trade-data.ts';
 export * from './foams.ts';
 export * from './suspects.ts';

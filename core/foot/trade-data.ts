@@ -3,7 +3,7 @@
  * a choice of what to print on whose sheet, never a cause.
  */
 import type { ComfortAttributeId } from './comfort-attributes.ts';
-import type { ComplaintKind } from './complaint-kinds.ts';
+import { complaintKinds, kindsOfComplaint, type ComplaintKind } from './complaint-kinds.ts';
 import { tradeOf, type Trade } from './parts.ts';
 import { suspectsOf } from './suspects.ts';
 import type { ZoneCode } from './zones.ts';
@@ -90,6 +90,12 @@ export const tradesOfComplaint = (kind: ComplaintKind, zone: ZoneCode): readonly
   const { first, second } = suspectsOf(kind, zone);
   return [...new Set((first.length > 0 ? first : second).map((part) => tradeOf[part]))];
 };
+
+/** The complaints that usually point to the trade, wherever they are felt. */
+export const kindsOfTrade = (trade: Trade): readonly ComplaintKind[] =>
+  complaintKinds.filter((kind) =>
+    kindsOfComplaint[kind].first.some((zone) => tradesOfComplaint(kind, zone).includes(trade)),
+  );
 
 /** Whether a site on arrival, or another measure, is one that the trade checks. */
 export const isOnSheet = (

@@ -4,7 +4,8 @@
  * "keep" only where every limit holds.
  */
 import type { Callout, ReportedFinding, RoundReport, VerdictItem } from '../review/index.ts';
-import type { RecordId } from '../records/index.ts';
+import { isOnSheet, tradeData, tradeOf, tradesOfComplaint, type Trade } from '../foot/index.ts';
+import { unitsOf, type RecordId } from '../records/index.ts';
 import { surenessOf, type Sureness } from '../complaints/index.ts';
 import { stampOf, type Claim, type Stamp } from './stamp.ts';
 
@@ -146,6 +147,30 @@ export const decisionRows = (facts: DecisionFacts): readonly DecisionRow[] => {
   const rows = [...drawn, ...rest];
   return order.flatMap((act) => rows.filter((row) => row.act === act));
 };
+
+const concerns = (callout: Callout, trade: Trade): boolean => {
+  switch (callout.what) {
+    case 'complaint':
+    case 'better':
+      return tradesOfComplaint(callout.kind, callout.zone).includes(trade);
+    case 'wear':
+      return tradeData(trade).wear.includes(
+        `${callout.limit.measure} ${unitsOf[callout.limit.measure][0]}`,
+      );
+    case 'damage':
+      return tradeData(trade).damages.includes(callout.kind);
+    case 'out-of-tolerance':
+      return isOnSheet(callout, trade);
+  }
+};
+
+/** The rows that a trade is asked to act on, or that are usually looked at first in its hands. */
+export const rowsOfTrade = (rows: readonly DecisionRow[], trade: Trade): readonly DecisionRow[] =>
+  rows.filter(
+    ({ callout, finding }) =>
+      (finding !== null && tradeOf[finding.body.part] === trade) ||
+      (callout !== null && concerns(callout, trade)),
+  );
 
 /**
  * The report's first sentence.

@@ -11,11 +11,17 @@ interface Out {
 }
 
 export type PairsHeadline = { readonly claims: Claim } & (
+  | { readonly case: 'no-round' }
   | { readonly case: 'none' }
   /** Pairs that somebody holds although nobody may run in them. */
   | ({ readonly case: 'stop-held'; readonly pairs: readonly RecordId[] } & Out)
   | ({ readonly case: 'stopped'; readonly pairs: readonly RecordId[] } & Out)
-  | { readonly case: 'all-in'; readonly of: number }
+  | {
+      readonly case: 'all-in';
+      readonly of: number;
+      /** Somebody has run in one of them. */
+      readonly worn: boolean;
+    }
   | ({ readonly case: 'not-run' } & Out)
   | ({
       readonly case: 'farthest';
@@ -25,10 +31,17 @@ export type PairsHeadline = { readonly claims: Claim } & (
     } & Out)
 );
 
-/** What the list of pairs says first: whoever may be hurt, then how many are out, then the farthest. */
-export const pairsHeadline = (rows: readonly PairRow[], briefM: Metres): PairsHeadline => {
+/**
+ * What the list of pairs says first: whoever may be hurt, then how many are out, then the farthest.
+ * @param rounds of the shoe: a pair belongs to one
+ */
+export const pairsHeadline = (
+  rows: readonly PairRow[],
+  briefM: Metres,
+  rounds: number,
+): PairsHeadline => {
   const claims = 'nothing';
-  if (rows.length === 0) return { case: 'none', claims };
+  if (rows.length === 0) return { case: rounds === 0 ? 'no-round' : 'none', claims };
   const held = rows.filter(({ holder }) => holder !== null);
   const out: Out = {
     out: held.length,
@@ -41,7 +54,8 @@ export const pairsHeadline = (rows: readonly PairRow[], briefM: Metres): PairsHe
     return { case: 'stop-held', claims, pairs: worn.map(({ pair }) => pair), ...out };
   if (stopped.length > 0)
     return { case: 'stopped', claims, pairs: stopped.map(({ pair }) => pair), ...out };
-  if (held.length === 0) return { case: 'all-in', claims, of: rows.length };
+  if (held.length === 0)
+    return { case: 'all-in', claims, of: rows.length, worn: rows.some(({ runs }) => runs > 0) };
   const farthest = rows.reduce((a, b) => (b.totalM > a.totalM ? b : a));
   return farthest.runs === 0
     ? { case: 'not-run', claims, ...out }

@@ -11,6 +11,9 @@ export type TestersHeadline = { readonly claims: Claim } & (
   /** Nobody at all has logged for a while. */
   | { readonly case: 'all-quiet'; readonly sinceMs: number; readonly days: number }
   | { readonly case: 'nobody-holds'; readonly of: number }
+  /** Nobody is silent yet, because all have had their pair for days only. */
+  | { readonly case: 'nobody-ran'; readonly holders: number }
+  | { readonly case: 'some-ran'; readonly ran: number; readonly holders: number }
   | { readonly case: 'all-heard'; readonly holders: number }
 );
 
@@ -34,8 +37,12 @@ export const testersHeadline = (
       testers: silent.map(({ tester }) => tester),
       days: silent[0]?.silentDays ?? 0,
     };
-  const holders = rows.filter(({ pairs }) => pairs.length > 0).length;
-  return holders === 0
-    ? { case: 'nobody-holds', claims, of: rows.length }
+  const holding = rows.filter(({ pairs }) => pairs.length > 0);
+  const holders = holding.length;
+  if (holders === 0) return { case: 'nobody-holds', claims, of: rows.length };
+  const ran = holding.filter(({ runs }) => runs > 0).length;
+  if (ran === 0) return { case: 'nobody-ran', claims, holders };
+  return ran < holders
+    ? { case: 'some-ran', claims, ran, holders }
     : { case: 'all-heard', claims, holders };
 };

@@ -4,5 +4,8 @@ export * from './runs.ts';
 export * from './same-run.ts';
 export * from './pair-mileage.ts';
 export * from './hand-out-span.ts';
+export * from './stop-notices.ts';
+export * from './run-due.ts';
+export * from './unread.ts';
 export * from './load.ts';
 export { whereWas, type OwnOddity } from './judge-run.ts';

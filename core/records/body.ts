@@ -18,6 +18,13 @@ import {
   runSchema,
   testerSchema,
 } from './bodies/wearing.ts';
+import {
+  answerSchema,
+  proposalReplySchema,
+  proposalSchema,
+  questionSchema,
+  thanksSchema,
+} from './bodies/talking.ts';
 import { isKind, SCHEMA_VERSION, type Kind } from './kinds.ts';
 import type { Revision } from './revision.ts';
 
@@ -40,6 +47,11 @@ export const bodySchemas = {
   reply: replySchema,
   decision: decisionSchema,
   quote: quoteSchema,
+  question: questionSchema,
+  answer: answerSchema,
+  proposal: proposalSchema,
+  'proposal-reply': proposalReplySchema,
+  thanks: thanksSchema,
   attachment: attachmentSchema,
 } satisfies Record<Kind, z.ZodMiniType>;
 

@@ -5,13 +5,8 @@
 import * as z from 'zod/mini';
 import { canonicalJson, sha256OfText } from './hash.ts';
 import type { RecordId } from './id.ts';
-import {
-  parseRevision,
-  recordIdSchema,
-  sha256Schema,
-  type Revision,
-  type RevisionProblem,
-} from './revision.ts';
+import { recordIdSchema, sha256Schema, type Revision } from './revision.ts';
+import { parseRevision, type RevisionProblem } from './seal.ts';
 import { instantField } from './bodies/common.ts';
 import { wholeIn } from './bodies/number-in.ts';
 import * as ranges from './bodies/field-ranges.ts';

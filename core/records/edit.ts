@@ -1,6 +1,7 @@
 /** How does a saved change become a revision? */
 import { addToHistory, type History } from './log.ts';
-import { sealRevision, type UnsealedRevision, type Revision } from './revision.ts';
+import type { Revision } from './revision.ts';
+import { sealRevision, type UnsealedRevision } from './seal.ts';
 import { nextStamp, stampAfter, type Clock } from './stamp.ts';
 
 export interface Saved {

@@ -6,13 +6,14 @@
  * author by author, and what the hub would not send to this device stays out of it.
  */
 import type { RecordId, Sha256 } from './id.ts';
-import { isKind, kindsOfTesters } from './kinds.ts';
+import { isKind, kindsOfSpecialists, kindsOfTesters } from './kinds.ts';
 import { addToHistory, type History, type Log } from './log.ts';
 import {
   audiencesIn,
   heldAs,
   mayRead,
   mayWrite,
+  recordNamedIn,
   recordShownIn,
   type Caller,
   type HeldRecord,
@@ -21,7 +22,7 @@ import { compareRevisions, type Revision } from './revision.ts';
 
 /** Whether only leads write such a revision. */
 export const isOfLeads = ({ kind, body }: Revision): boolean =>
-  body !== null && isKind(kind) && !kindsOfTesters.has(kind);
+  body !== null && isKind(kind) && !kindsOfTesters.has(kind) && !kindsOfSpecialists.has(kind);
 
 /** The members who wrote what only leads write. */
 export const leadsIn = (log: Log): ReadonlySet<RecordId> => {
@@ -34,13 +35,24 @@ export const leadsIn = (log: Log): ReadonlySet<RecordId> => {
 export const isTesterIn = (log: Log, member: RecordId): boolean =>
   log.get(member)?.head.kind === 'tester';
 
+/** Whether the log knows this member by an answer to a finding, and as nobody else. */
+const isSpecialistIn = (log: Log, member: RecordId): boolean => {
+  if (isTesterIn(log, member) || leadsIn(log).has(member)) return false;
+  for (const { head } of log.values())
+    if (head.kind === 'proposal' && head.author === member) return true;
+  return false;
+};
+
 /**
  * As whom a file is held to the policy that says it is by this member; null: as nobody, so that all is asked about.
  * A lead's device believes no file to be a lead's, because a tester can name a lead in the header as well.
  */
 export const makerAt = (taker: Caller, by: RecordId | undefined, log: Log): Caller | null => {
   if (by === undefined) return null;
-  if (taker.role === 'lead') return isTesterIn(log, by) ? { member: by, role: 'tester' } : null;
+  if (taker.role === 'lead') {
+    if (isTesterIn(log, by)) return { member: by, role: 'tester' };
+    return isSpecialistIn(log, by) ? { member: by, role: 'specialist' } : null;
+  }
   if (by === taker.member) return taker;
   return leadsIn(log).has(by) ? { member: by, role: 'lead' } : null;
 };
@@ -117,7 +129,10 @@ export const planFile = (
     whole.add(revision, next);
     const ends = revision.erased === true && quoted.has(id);
     if (!mayRead(taker, next) && !ends) away++;
-    else if (maker && mayWrite(maker, revision, believed.heldOf(id), believed.heldOf(about))) {
+    else if (
+      maker &&
+      mayWrite(maker, revision, believed.heldOf(id), believed.heldOf(recordNamedIn(revision)))
+    ) {
       taken.push(revision);
       believed.add(revision, next);
     } else asked.set(hash, revision);

@@ -2,7 +2,17 @@ export * from './id.ts';
 export * from './hash.ts';
 export * from './stamp.ts';
 export * from './kinds.ts';
-export * from './revision.ts';
+export {
+  compareRevisions,
+  ENVELOPE_VERSION,
+  recordIdSchema,
+  revisionSchema,
+  sha256Schema,
+  stampSchema,
+  type Body,
+  type Revision,
+} from './revision.ts';
+export * from './seal.ts';
 export * from './log.ts';
 export * from './policy.ts';
 export * from './edit.ts';
@@ -16,6 +26,8 @@ export * from './bodies/project.ts';
 export * from './bodies/wearing.ts';
 export type { Evidence, EvidenceFigures } from './bodies/evidence.ts';
 export * from './bodies/making.ts';
+export * from './bodies/structured-change.ts';
+export * from './bodies/talking.ts';
 export * from './bodies/panel.ts';
 export * from './bundle.ts';
 export * from './bundle-file.ts';

@@ -22,6 +22,11 @@ export const kinds = [
   'reply',
   'decision',
   'quote',
+  'question',
+  'answer',
+  'proposal',
+  'proposal-reply',
+  'thanks',
   'attachment',
 ] as const;
 
@@ -59,6 +64,11 @@ export const audienceOf: Readonly<Record<Kind, Audience>> = {
   reply: 'named-tester',
   decision: 'leads',
   quote: 'specialists-when-sent',
+  question: 'named-tester',
+  answer: 'named-tester',
+  proposal: 'specialists',
+  'proposal-reply': 'specialists',
+  thanks: 'named-tester',
   attachment: 'leads',
 };
 
@@ -68,5 +78,12 @@ export const kindsOfTesters: ReadonlySet<Kind> = new Set<Kind>([
   'ranking',
   'damage-report',
   'acknowledgement',
+  'answer',
   'attachment',
 ]);
+
+/** The kinds that a specialist may write: answers to findings that reach them, and sketches of their own. */
+export const kindsOfSpecialists: ReadonlySet<Kind> = new Set<Kind>(['proposal', 'attachment']);
+
+/** What leads wrote to a tester that goes when the tester takes everything back; a tester may do nothing else with it. */
+export const kindsToTakeBack: ReadonlySet<Kind> = new Set<Kind>(['tester', 'question', 'thanks']);

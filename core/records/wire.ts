@@ -183,6 +183,32 @@ export const auditAnswer = z.looseObject({
   ),
 });
 
+/** 65 bytes of a point on P-256, 16 bytes of a secret, in base64url (RFC 8291). */
+const pointSchema = z.string().check(z.regex(/^B[A-Za-z0-9_-]{86}$/));
+const authSchema = z.string().check(z.regex(/^[A-Za-z0-9_-]{22}$/));
+export const MAX_ENDPOINT = 1000;
+
+/** Where a push service reaches a device, as its browser says it (`PushSubscription.toJSON()`). */
+export const wakeRequest = z.looseObject({
+  endpoint: z.string().check(z.maxLength(MAX_ENDPOINT), z.regex(/^https:\/\/[\x21-\x7e]+$/)),
+  keys: z.looseObject({ p256dh: pointSchema, auth: authSchema }),
+});
+
+export const wakeAnswer = z.looseObject({
+  /** The hub's public key, for `PushManager.subscribe()`. */
+  key: pointSchema,
+  /** Whether the hub has an address of the device that asks. */
+  on: z.boolean(),
+});
+
+/** What the hub knows of whom a record could reach on a closed phone. */
+export const reachAnswer = z.looseObject({
+  /** Members with a device that can be woken. */
+  on: z.array(recordIdSchema),
+  /** Who was to be woken by this record, each once: when a push service took it; null: not yet, or none did. */
+  woken: z.array(z.looseObject({ member: recordIdSchema, sentAt: z.nullable(epochMs) })),
+});
+
 export const revokeRequest = z.looseObject({ device: deviceSchema });
 
 export const errorCodes = [
@@ -209,4 +235,6 @@ export const errorAnswer = z.looseObject({
 export type Member = z.infer<typeof memberSchema>;
 export type PullAnswer = z.infer<typeof pullAnswer>;
 export type PushAnswer = z.infer<typeof pushAnswer>;
+export type WakeAddress = z.infer<typeof wakeRequest>;
+export type Reach = z.infer<typeof reachAnswer>;
 export type Devices = z.infer<typeof devicesAnswer>['devices'];

@@ -230,15 +230,18 @@ const arrivalsOf = (
   ].sort((a, b) => rank(a) - rank(b));
 };
 
-/** Two rounds of a project as one story, the earlier first. */
+/**
+ * Two rounds of a project as one story, the earlier first.
+ * @param comparison of the same rounds and hands, where it is made already
+ */
 export const lookAtChanges = (
   log: ProjectLog,
   review: Review,
   earlier: RoundReview,
   later: RoundReview,
   hands: Hands = 'all',
+  comparison: RoundComparison = compareRounds(log, earlier, later, hands),
 ): ChangesLook => {
-  const comparison = compareRounds(log, earlier, later, hands);
   const carried = carriedBetween(log, earlier, later);
   const named: Felt[] = [
     ...comparison.changes.flatMap(({ mends }) => mends ?? []),

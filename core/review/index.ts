@@ -13,6 +13,7 @@ export * from './wear-look.ts';
 export * from './verdict.ts';
 export { influences, type Influence, type RoundInfluence } from './influence.ts';
 export { overviewOf, type NextStep, type Overview } from './overview.ts';
+export { isReady, nextStep, startOf, startSteps, type Start, type StartStep } from './start.ts';
 export * from './felt.ts';
 export * from './compare-rounds.ts';
 export * from './summary.ts';
@@ -91,3 +92,7 @@ export {
 } from './run-list.ts';
 export { runStates, type RunState } from './run-states.ts';
 export { versionsOf, type RunField, type RunVersion } from './run-versions.ts';
+export { doubtsOf, unaskedDoubts, type Doubt, type DoubtFacts } from './doubts.ts';
+export { findingTurns } from './finding-turns.ts';
+export { outlyingScores, type OutlyingScore } from './score-doubts.ts';
+export { thanksDue, thanksOf, withheldFrom, type ThanksDue, type Withheld } from './thanks-due.ts';

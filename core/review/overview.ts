@@ -15,9 +15,9 @@ import { silentOf, type Silent } from './silence.ts';
 import type { Verdict } from './verdict.ts';
 
 /** Odd runs of so many days stand among the steps: a run may be odd and right, for ever. So do pain and damage of pairs that came back. */
-const RECENT_DAYS = 14;
+export const RECENT_DAYS = 14;
 /** Asked runs of the carrying round before its finding is asked about. */
-const RUNS_FOR_OUTCOME = 8;
+export const RUNS_FOR_OUTCOME = 8;
 const DAY_MS = 86_400_000;
 
 /** What to do; `count` says how many things it is about. */
@@ -115,7 +115,7 @@ const runsOutside = ({ standing: { waiting, decided } }: Pick<ProjectLog, 'stand
  * Testers of whom nothing came yet: no run, no answer. Whether they joined is known to the hub alone. Those who have
  * pairs of other projects only are theirs to ask about; a log without some pairs lacks what was logged of them.
  */
-const unheardOf = ({ id, records, without, standing }: ProjectLog): RecordId[] => {
+export const unheardOf = ({ id, records, without, standing }: ProjectLog): RecordId[] => {
   if (without !== null) return [];
   const heard = new Set([
     ...(['run', 'ranking', 'damage-report', 'acknowledgement'] as const).flatMap((kind) =>

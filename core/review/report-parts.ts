@@ -1,15 +1,20 @@
 /** What does the report of a round say beside its counts: what testers wrote, and each pair's own row? */
+import { onsetInRun, type CellName, type Onset } from '../complaints/index.ts';
 import type { ComplaintKind, ZoneCode } from '../foot/index.ts';
-import { mileageAt } from '../mileage/index.ts';
+import { mileageAt, pairMileage, type BySurface } from '../mileage/index.ts';
 import type { Foot, Measure, MeasureUnit, RecordId } from '../records/index.ts';
 import { groupBy } from '../statistics/index.ts';
 import { metres, type Metres, type Millimetres } from '../units/index.ts';
 import { calloutsOf, type Callout } from './callouts.ts';
+import { observedRuns } from './closer-look.ts';
 import type { LoggedPair, ProjectLog } from './project-log.ts';
 import type { Review } from './review-types.ts';
+import { settleOf, type Settle } from './settle.ts';
 import type { Verdict } from './verdict.ts';
+import { nextForCard } from './wear-cards.ts';
+import type { WearLook } from './wear-look.ts';
 
-/** What a tester wrote of one run, in whatever language. */
+/** What a tester wrote of one run or of a complaint in it, in whatever language. */
 export interface SaidOfRun {
   readonly run: RecordId;
   readonly tester: RecordId;
@@ -18,7 +23,7 @@ export interface SaidOfRun {
   /** On the pair after the run. */
   readonly pairM: Metres;
   readonly text: string;
-  /** What was tapped in the same run. */
+  /** What was tapped in the same run; of a complaint's own words that complaint alone. */
   readonly felt: readonly {
     readonly zone: ZoneCode;
     readonly kind: ComplaintKind;
@@ -36,6 +41,14 @@ export interface PairReading {
   readonly last: { readonly value: number; readonly m: Metres } | null;
 }
 
+/** From where on a complaint was felt. */
+export interface FeltFrom extends CellName {
+  /** On the pair that was first complained of: the fewest kilometres of all. */
+  readonly pairM: Metres;
+  /** Within a run; null where no report says from where. */
+  readonly onset: Onset | null;
+}
+
 export interface PairLine {
   readonly pair: RecordId;
   readonly sizeMm: Millimetres;
@@ -46,22 +59,28 @@ export interface PairLine {
   readonly readings: readonly PairReading[];
 }
 
-/** Everything that testers wrote of the runs of these pairs, the latest first. */
+/** Everything that testers wrote of the runs of these pairs and of what they felt in them, the latest first. */
 export const saidOfRuns = (pairs: readonly LoggedPair[]): readonly SaidOfRun[] =>
   pairs
     .flatMap(({ id, curve, runs }) =>
       runs.flatMap(({ id: run, tester, startMs, endMs, run: body }): SaidOfRun[] => {
-        const text = body.words?.trim() ?? '';
         const complaints = body.feet?.answer === 'complaints' ? body.feet.complaints : [];
-        return text === ''
-          ? []
-          : [
-              {
-                ...{ run, tester, text, pair: id, atMs: startMs },
-                pairM: mileageAt(curve, endMs),
-                felt: complaints.map(({ zone, kind, foot }) => ({ zone, kind, foot })),
-              },
-            ];
+        const said = (words: string | undefined, about: typeof complaints): SaidOfRun[] => {
+          const text = words?.trim() ?? '';
+          return text === ''
+            ? []
+            : [
+                {
+                  ...{ run, tester, text, pair: id, atMs: startMs },
+                  pairM: mileageAt(curve, endMs),
+                  felt: about.map(({ zone, kind, foot }) => ({ zone, kind, foot })),
+                },
+              ];
+        };
+        return [
+          ...said(body.words, complaints),
+          ...complaints.flatMap((one) => said(one.words, [one])),
+        ];
       }),
     )
     .sort((a, b) => b.atMs - a.atMs || (a.run < b.run ? -1 : 1));
@@ -109,6 +128,56 @@ export const pairLines = (pairs: readonly LoggedPair[]): readonly PairLine[] =>
       };
     })
     .sort((a, b) => b.totalM - a.totalM || (a.pair < b.pair ? -1 : 1));
+
+/** From where on each complaint was felt in the runs of these pairs. */
+export const feltFrom = (
+  pairs: readonly LoggedPair[],
+  cells: readonly CellName[],
+): readonly FeltFrom[] => {
+  const runs = observedRuns(pairs);
+  return cells.flatMap(({ zone, kind }) => {
+    const own = runs.filter(({ complaints }) =>
+      complaints.some((one) => one.zone === zone && one.kind === kind),
+    );
+    return own.length === 0
+      ? []
+      : [
+          {
+            ...{ zone, kind },
+            pairM: metres(Math.min(...own.map(({ pairM }) => pairM))),
+            onset: onsetInRun(own, { zone, kind }),
+          },
+        ];
+  });
+};
+
+/** On what the pairs were run, metres. */
+export const surfacesOf = (pairs: readonly LoggedPair[]): BySurface => {
+  const sum: Partial<Record<keyof BySurface, Metres>> = {};
+  for (const { id, runs, spans } of pairs)
+    for (const [surface, m] of Object.entries(
+      pairMileage(id, runs, metres(0), spans).bySurface,
+    ) as [keyof BySurface, Metres][])
+      sum[surface] = metres((sum[surface] ?? 0) + m);
+  return sum;
+};
+
+/** What would settle each item of the verdict, in their order: the same as on the desk's verdict. */
+export const settlesOf = (
+  log: ProjectLog,
+  { round, items }: Verdict,
+  curves: readonly WearLook[],
+): readonly (Settle | null)[] =>
+  items.map((item) => {
+    if (item.what !== 'wear') return settleOf(log, round, item, undefined);
+    const look = curves.find(({ kind, site }) => kind === item.kind && site === item.site);
+    return settleOf(
+      log,
+      round,
+      item,
+      look && { points: look.points, next: nextForCard(log, look) },
+    );
+  });
 
 /**
  * What one round shows on the shoe: the callouts as they stood with it, without rounds after it.

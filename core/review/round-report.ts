@@ -2,9 +2,10 @@
  * What stands in the report of one round? Everything that its sections draw or say, as plain values, so that
  * the desk's worker and the terminal hand the same to the same document.
  */
-import { countZones, type ZoneCount } from '../complaints/index.ts';
-import type { ComplaintKind } from '../foot/index.ts';
-import type { Finding, Foot, RecordId } from '../records/index.ts';
+import { countZones, type CellName, type ZoneCount } from '../complaints/index.ts';
+import { trades, tradesOfComplaint, type ComplaintKind, type Trade } from '../foot/index.ts';
+import type { BySurface } from '../mileage/index.ts';
+import type { Finding, Foot, RecordId, Round } from '../records/index.ts';
 import type { Callout } from './callouts.ts';
 import { lookAtChanges, type ChangesLook } from './changes-look.ts';
 import { isProven } from './closer-look.ts';
@@ -12,13 +13,18 @@ import { lookAtComfort, type AttributeLook } from './comfort-look.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
 import {
   calloutsOfRound,
+  feltFrom,
   pairLines,
   saidOfRuns,
+  settlesOf,
+  surfacesOf,
+  type FeltFrom,
   type PairLine,
   type SaidOfRun,
 } from './report-parts.ts';
 import type { Deviation, Review } from './review-types.ts';
 import { lookAtRound, type RoundLook } from './round-look.ts';
+import type { Settle } from './settle.ts';
 import { feetAnswers } from './round-review.ts';
 import { summarise, type ReviewSummary, type RoundSummary } from './summary.ts';
 import type { Verdict } from './verdict.ts';
@@ -44,7 +50,7 @@ export interface RoundReport extends RoundLook {
   >;
   /** Reports by zone over all kinds. */
   readonly zones: ZonesOfFeet;
-  /** The same of each kind that is drawn, or that a finding is about. */
+  /** The same of each kind that is drawn, that a finding is about, or that a trade's sheet begins with. */
   readonly zonesByKind: Readonly<Partial<Record<ComplaintKind, ZonesOfFeet>>>;
   /** Every place that a limit of the brief or a finding names; else the one that was checked most. */
   readonly wear: readonly WearLook[];
@@ -58,6 +64,14 @@ export interface RoundReport extends RoundLook {
   readonly comfort: readonly AttributeLook[];
   /** What testers wrote of its runs, the latest first. */
   readonly said: readonly SaidOfRun[];
+  /** What its sole is made of, as far as it is noted. */
+  readonly sole: Pick<Round, 'foam' | 'midsole' | 'outsole'>;
+  /** From where on each complaint was felt. */
+  readonly from: readonly FeltFrom[];
+  /** On what its pairs were run. */
+  readonly surfaces: BySurface;
+  /** What would settle each item of the verdict, in their order; null where it holds. */
+  readonly settles: readonly (Settle | null)[];
   /** Its pairs, the one with most kilometres first. */
   readonly lines: readonly PairLine[];
   /** Arrival readings of the round's pairs that are on the blueprint. */
@@ -90,6 +104,15 @@ export const findingsOf = ({ id, records }: Pick<ProjectLog, 'id' | 'records'>) 
   ownRecords(records.finding, id)
     .map(({ body, revision }): ReportedFinding => ({ id: revision.id, body }))
     .sort(byUrgency);
+
+/** What was felt that usually points to the trade, most runs first. */
+export const cellsOfTrade = <C extends CellName & { readonly runs: number }>(
+  cells: readonly C[],
+  trade: Trade,
+): readonly C[] =>
+  cells
+    .filter(({ kind, zone }) => tradesOfComplaint(kind, zone).includes(trade))
+    .sort((a, b) => b.runs - a.runs);
 
 const sentQuotes = ({ id, records }: ProjectLog): RoundReport['quotes'] => {
   const counting = new Set(
@@ -158,10 +181,12 @@ const reportOf = (
   const earlier = review.rounds[at - 1];
   const look = lookAtRound(log, reviewed, earlier);
   const callouts = calloutsOfRound(log, review, at, look.verdict);
+  const wear = looksAtWear(log, roundId, look.verdict, findings);
   const kinds = new Set<ComplaintKind>([
     ...round.complaints.cells.filter(isProven).map(({ kind }) => kind),
     ...findings.flatMap(({ body }) => body.kind ?? []),
     ...callouts.flatMap((one) => (one.what === 'complaint' ? [one.kind] : [])),
+    ...trades.flatMap((trade) => cellsOfTrade(round.complaints.cells, trade)[0]?.kind ?? []),
   ]);
   return {
     project,
@@ -178,14 +203,21 @@ const reportOf = (
     zones: zonesOf(null),
     zonesByKind: Object.fromEntries([...kinds].map((kind) => [kind, zonesOf(kind)])),
     ...look,
-    ...looksAtWear(log, roundId, look.verdict, findings),
+    ...wear,
     callouts,
-    story: earlier ? lookAtChanges(log, review, earlier, reviewed) : null,
+    story:
+      earlier && look.against
+        ? lookAtChanges(log, review, earlier, reviewed, 'all', look.against)
+        : null,
     comfort: lookAtComfort(log, review).flatMap(({ attribute, rounds: all }) => {
       const own = all.filter(({ round: of }) => of === roundId);
       return own.length > 0 ? [{ attribute, rounds: own }] : [];
     }),
     said: saidOfRuns(pairs),
+    sole: soleOf(log, roundId),
+    from: feltFrom(pairs, round.complaints.cells),
+    surfaces: surfacesOf(pairs),
+    settles: settlesOf(log, look.verdict, wear.curves),
     lines: pairLines(pairs),
     deviations: pairs.flatMap(({ deviations }) => deviations),
     damages: review.damages.filter(({ pair }) => own.has(pair)),
@@ -201,6 +233,15 @@ const reportOf = (
         .length,
     },
     leftOut: review.leftOut.length,
+  };
+};
+
+const soleOf = ({ rounds }: ProjectLog, round: RecordId): RoundReport['sole'] => {
+  const body = rounds.find(({ revision }) => revision.id === round)?.body;
+  return {
+    ...(body?.foam !== undefined && { foam: body.foam }),
+    ...(body?.midsole !== undefined && { midsole: body.midsole }),
+    ...(body?.outsole !== undefined && { outsole: body.outsole }),
   };
 };
 

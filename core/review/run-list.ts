@@ -1,11 +1,13 @@
 /** The runs of a project as a list that can be sorted, narrowed and searched; a slice of it at a time. */
-import type { RecordId, RecordOf, Run, Surface } from '../records/index.ts';
+import type { RecordId, RecordOf, Run, Stamp, Surface } from '../records/index.ts';
 import type { Metres, Seconds } from '../units/index.ts';
 import type { ProjectLog } from './project-log.ts';
 import { runStates, type RunStanding, type RunState } from './run-states.ts';
 
 export interface RunRow {
   readonly run: RecordId;
+  /** Of the revision that is listed: what a decision about it names. */
+  readonly stamp: Stamp;
   /** Milliseconds since 1970. */
   readonly startMs: number;
   readonly tester: RecordId;
@@ -59,7 +61,7 @@ export interface RunQuery {
   readonly round: RecordId | null;
   readonly tester: RecordId | null;
   readonly pair: RecordId | null;
-  /** Looked for in all that the tester wrote, whatever its case; empty: not looked for. */
+  /** Looked for in all that the tester wrote and in both codes, whatever its case; empty: not looked for. */
   readonly text: string;
   /** So many rows at most. */
   readonly most: number;
@@ -78,7 +80,7 @@ const MOST_WORDS = 160;
 
 interface Line {
   readonly row: RunRow;
-  /** Everything that was written, in lower case. */
+  /** Everything that was written, and the codes, in lower case. */
   readonly text: string;
   /** Codes, to sort by. */
   readonly tester: string;
@@ -108,6 +110,7 @@ const rowOf = (
   const [words] = wordsIn(body);
   return {
     run: revision.id,
+    stamp: revision.stamp,
     startMs: Date.parse(body.startedAt),
     tester: body.tester,
     pair: body.pair,
@@ -136,11 +139,11 @@ const linesOf = (log: ProjectLog): readonly Line[] => {
   const testers = new Map(log.records.tester.map(({ revision, body }) => [revision.id, body.code]));
   return log.everyRun.map((record) => {
     const { pair, tester } = record.body;
+    const codes = { tester: testers.get(tester) ?? '', pair: pairs.get(pair)?.code ?? '' };
     return {
       row: rowOf(record, pairs.get(pair)?.round ?? null, states.of(record.revision.id)),
-      text: wordsIn(record.body).join('\n').toLowerCase(),
-      tester: testers.get(tester) ?? '',
-      pair: pairs.get(pair)?.code ?? '',
+      text: [...wordsIn(record.body), codes.tester, codes.pair].join('\n').toLowerCase(),
+      ...codes,
     };
   });
 };

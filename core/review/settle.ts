@@ -11,6 +11,9 @@ import type { ProjectLog } from './project-log.ts';
 import type { VerdictItem } from './verdict.ts';
 import { nextCheck, type WearRound } from './wear-cards.ts';
 
+/** What of a limit's card is read: its readings, and which checks would narrow it most. */
+type OfCard = Pick<WearRound, 'points' | 'next'>;
+
 /** The next check: the pair that tells most, where, and when it is expected to be there. */
 export interface NextVisit {
   readonly pair: RecordId;
@@ -58,7 +61,7 @@ export const testersToShow = (share: number): number => {
 /** Within so much of each other two checks are one visit to the bench. */
 const ONE_VISIT_M = 25_000;
 
-const checkAt = (wear: WearRound | undefined, pair: string, atM: Metres): RecordId | null => {
+const checkAt = (wear: OfCard | undefined, pair: string, atM: Metres): RecordId | null => {
   const own = wear?.points.filter((one) => one.pair === pair && one.x === atM) ?? [];
   return own.length === 1 ? (own[0]?.check ?? null) : null;
 };
@@ -66,7 +69,7 @@ const checkAt = (wear: WearRound | undefined, pair: string, atM: Metres): Record
 const settleWear = (
   log: ProjectLog,
   item: Extract<VerdictItem, { what: 'wear' }>,
-  wear: WearRound | undefined,
+  wear: OfCard | undefined,
 ): Settle | null => {
   if (item.word === 'does-not-hold') return { by: 'change', felt: [] };
   const { spread } = item;
@@ -109,7 +112,7 @@ export const settleOf = (
   log: ProjectLog,
   round: RecordId,
   item: VerdictItem,
-  wear: WearRound | undefined,
+  wear: OfCard | undefined,
 ): Settle | null => {
   if (item.word === 'holds') return null;
   const { distanceM, allowedRate } = log.project.brief;

@@ -8,7 +8,15 @@ import type { AnyWearSeries, RankedCheck, WearFit, WearKind } from '../wear/inde
 import type { ProjectLog } from './project-log.ts';
 import { TELLING } from './spread-cause.ts';
 import { curveOf, pointsOf, type CurvePoint, type WearPoint } from './wear-look.ts';
-import { fitOf, isOf, nextOf, outlookOf, seriesOf, type LimitOutlook } from './wear-series.ts';
+import {
+  fitOf,
+  isOf,
+  nextOf,
+  outlookOf,
+  seriesOf,
+  type LimitOutlook,
+  type WearPlace,
+} from './wear-series.ts';
 
 /** What one round says in a card. */
 export interface WearRound {
@@ -80,6 +88,16 @@ const roundOf = (
     limitAt: limitValue(limit, curve),
     next: limit && !decided ? nextOf(log, fit, series, PAIRS_OF_NEXT, 2 * PAIRS_OF_NEXT) : [],
   };
+};
+
+/** The checks that a card of the place would ask for next; empty where it has no readings. */
+export const nextForCard = (log: ProjectLog, { round, kind, site }: WearPlace) => {
+  const series = seriesOf(log, round, 'distance').series.find(
+    (one) => one.kind === kind && one.site === site,
+  );
+  return series
+    ? nextOf(log, fitOf(log, round, series), series, PAIRS_OF_NEXT, 2 * PAIRS_OF_NEXT)
+    : [];
 };
 
 /** One card for each limit and place, in the order of the brief; then what no limit speaks of, by measure and site. */

@@ -66,6 +66,8 @@ export interface WearLook extends WearPlace {
   readonly prior: Pick<WearPrior<WearKind>, 'scale' | 'change'>;
   /** Of the pair asked for, or of a new one of the round; null where nothing tells its start. */
   readonly curve: readonly CurvePoint[] | null;
+  /** Of the same at the farthest check. */
+  readonly atGreatest: WearEstimate | null;
   /** Of a new pair at the brief's distance, where the checks reach so far. */
   readonly atBrief: { readonly value: WearEstimate | null; readonly change: WearEstimate } | null;
   readonly outlying: readonly OutlyingPair[];
@@ -148,6 +150,7 @@ export const lookAtWear = (
   const of = pair === null ? {} : { pair };
   const inReach = brief.distanceM <= fit.reach;
   const valueThere = fit.valueAt(brief.distanceM);
+  const valueSoFar = fit.valueAt(fit.greatestDistance, of);
   return {
     round,
     kind,
@@ -164,6 +167,7 @@ export const lookAtWear = (
     reach: fit.reach,
     prior: { scale: fit.prior.scale, change: fit.prior.change },
     curve: curveOf(fit, kind, brief.distanceM, of),
+    atGreatest: valueSoFar && possible(kind, valueSoFar),
     atBrief: inReach
       ? {
           value: valueThere && possible(kind, valueThere),

@@ -48,8 +48,32 @@ const testersOf = ({ records }: ProjectLog): ReadonlyMap<RecordId, Tester> =>
 const pairsOf = (log: ProjectLog, round: RecordId): readonly LoggedPair[] =>
   log.pairs.filter((pair) => pair.round === round);
 
+/** What was put together and fitted of a log: verdict, curves and next checks ask for the same again and again. */
+interface Known {
+  readonly series: Map<string, ReturnType<typeof readSeries>>;
+  readonly fits: WeakMap<AnyWearSeries, WearFit<WearKind>>;
+}
+const knownOf = new WeakMap<ProjectLog, Known>();
+const knownBy = (log: ProjectLog): Known => {
+  const known = knownOf.get(log) ?? { series: new Map(), fits: new WeakMap() };
+  knownOf.set(log, known);
+  return known;
+};
+
 /** The series of a round's checks, each check at its dose; `leftOut` counts those without one. */
-export const seriesOf = (log: ProjectLog, round: RecordId, dose: Dose) => {
+export const seriesOf = (
+  log: ProjectLog,
+  round: RecordId,
+  dose: Dose,
+): ReturnType<typeof readSeries> => {
+  const { series } = knownBy(log);
+  const key = `${round} ${dose}`;
+  const found = series.get(key) ?? readSeries(log, round, dose);
+  series.set(key, found);
+  return found;
+};
+
+const readSeries = (log: ProjectLog, round: RecordId, dose: Dose) => {
   const testers = testersOf(log);
   let leftOut = 0;
   const checks = pairsOf(log, round).flatMap((pair) =>
@@ -88,12 +112,19 @@ const startOf = (
   return isUsable(kind, value) && sd > 0 ? { value, sd } : null;
 };
 
-/** The fit of one series, with the foam's prior and the blueprint's start. */
+/** The fit of one series of the round, with the foam's prior and the blueprint's start. */
 export const fitOf = (
   log: ProjectLog,
   round: RecordId,
   series: AnyWearSeries,
 ): WearFit<WearKind> => {
+  const { fits } = knownBy(log);
+  const fit = fits.get(series) ?? fitSeries(log, round, series);
+  fits.set(series, fit);
+  return fit;
+};
+
+const fitSeries = (log: ProjectLog, round: RecordId, series: AnyWearSeries): WearFit<WearKind> => {
   const body = log.rounds.find(({ revision }) => revision.id === round)?.body;
   const drawn = body?.blueprint.filter(
     ({ measure, unit, site }) => series.kind === `${measure} ${unit}` && site === series.site,

@@ -12,20 +12,45 @@ import { scaleOf, type WearKind, type WearScale } from './series.ts';
 /** Whether figures stand in a publication, or only somebody's judgement speaks for them. */
 export type Basis = 'published' | 'judgement';
 
-/** A figure before the first check, with the reason for it. */
-export interface Known {
-  readonly basis: Basis;
-  readonly source: string;
-}
+/**
+ * Where a change that was known beforehand is from; each language says it (`app/words`, `desk.wear.sources`).
+ * - `cook-1985`: Cook SD, Kester MA & Brunet ME, Am J Sports Med 1985;13:248-253: 80 % at 241 km and 70 % at 805 km kept
+ *   when worn; wide, for Hennig EM, Footwear Sci 2011;3:71-81 saw little change;
+ * - `wang-2010-2012`: Wang L et al., Footwear Sci 2010;2:141-147: peak +4.88 % at 500 km (95 % interval 3.40 to 6.36), 15
+ *   shoes worn; and `wang-2012`; wide, for few models were measured;
+ * - `wang-2012`: Wang L, Hong Y & Li JX, J Sports Sci 2012;30:1787-1792: EVA 921.1 (SD 20.1) to 968.0 (SD 25.9) N, PU 972.9
+ *   to 909.6 N at 200 km;
+ * - `brueckner-2010`: Brückner K et al., Procedia Eng 2010;2:2789-2793: PU changes less than EVA, no figure;
+ * - `lippa-2019`: below the 1.2 to 1.8 mm of machine ageing, Lippa N et al., Proc IMechE P 2019, doi
+ *   10.1177/1754337118824001;
+ * - `not-of-foam`: no published change with distance for this foam;
+ * - `not-worn`: no published change with distance in shoes worn by runners; `not-worn-tread`: half a millimetre in 100 km is
+ *   assumed.
+ */
+export const priorSources = [
+  'cook-1985',
+  'wang-2010-2012',
+  'wang-2012',
+  'brueckner-2010',
+  'lippa-2019',
+  'not-of-foam',
+  'not-worn',
+  'not-worn-tread',
+] as const;
+export type PriorSource = (typeof priorSources)[number];
 
 /** The mean change of a round at 500 km: of the logarithm on a ratio scale, else in the kind's unit. */
-export interface KnownChange extends Known {
+export interface KnownChange {
+  readonly basis: Basis;
+  readonly source: PriorSource;
   readonly mean: number;
   readonly sd: number;
 }
 
-/** The size of a standard deviation that is itself not known. */
-export interface KnownSpread extends Known {
+/** The size of a standard deviation that is itself not known, with the reason for it. */
+export interface KnownSpread {
+  readonly basis: Basis;
+  readonly source: string;
   readonly size: number;
 }
 
@@ -44,66 +69,44 @@ export interface WearPrior<Kind extends WearKind> {
   readonly start?: { readonly value: number; readonly sd: number };
 }
 
-const COOK =
-  'Cook SD, Kester MA & Brunet ME, Am J Sports Med 1985;13:248-253: 80 % at 241 km and 70 % at 805 km kept when worn';
-const WANG_2010 =
-  'Wang L et al., Footwear Sci 2010;2:141-147: peak +4.88 % at 500 km (95 % interval 3.40 to 6.36), 15 shoes worn';
-const WANG_2012 =
-  'Wang L, Hong Y & Li JX, J Sports Sci 2012;30:1787-1792: EVA 921.1 (SD 20.1) to 968.0 (SD 25.9) N, PU 972.9 to 909.6 N at 200 km';
-
-const published = (mean: number, sd: number, source: string): KnownChange => ({
+const published = (mean: number, sd: number, source: PriorSource): KnownChange => ({
   mean,
   sd,
   basis: 'published',
   source,
 });
-const judged = (mean: number, sd: number, source: string): KnownChange => ({
+const judged = (mean: number, sd: number, source: PriorSource): KnownChange => ({
   mean,
   sd,
   basis: 'judgement',
   source,
 });
 
-const NO_CURVE = 'no published change with distance for this foam';
-const NO_ROAD = 'no published change with distance in shoes worn by runners';
-
 const energyAbsorbed: Readonly<Record<FoamId, KnownChange>> = {
-  eva: published(
-    -0.3,
-    0.12,
-    `${COOK}; wide, for Hennig EM, Footwear Sci 2011;3:71-81 saw little change`,
-  ),
-  pu: judged(
-    -0.2,
-    0.2,
-    'Brückner K et al., Procedia Eng 2010;2:2789-2793: PU changes less than EVA, no figure',
-  ),
-  peba: judged(-0.3, 0.25, NO_CURVE),
-  tpu: judged(-0.2, 0.2, NO_CURVE),
-  other: judged(-0.25, 0.25, NO_CURVE),
+  eva: published(-0.3, 0.12, 'cook-1985'),
+  pu: judged(-0.2, 0.2, 'brueckner-2010'),
+  peba: judged(-0.3, 0.25, 'not-of-foam'),
+  tpu: judged(-0.2, 0.2, 'not-of-foam'),
+  other: judged(-0.25, 0.25, 'not-of-foam'),
 };
 
 const impactPeak: Readonly<Record<FoamId, KnownChange>> = {
-  eva: published(0.048, 0.05, `${WANG_2010}; ${WANG_2012}; wide, for few models were measured`),
-  pu: published(0, 0.05, WANG_2012),
-  peba: judged(0.03, 0.08, NO_CURVE),
-  tpu: judged(0.03, 0.08, NO_CURVE),
-  other: judged(0.03, 0.08, NO_CURVE),
+  eva: published(0.048, 0.05, 'wang-2010-2012'),
+  pu: published(0, 0.05, 'wang-2012'),
+  peba: judged(0.03, 0.08, 'not-of-foam'),
+  tpu: judged(0.03, 0.08, 'not-of-foam'),
+  other: judged(0.03, 0.08, 'not-of-foam'),
 };
 
 /** Changes that no publication tells apart by foam. */
 const anyFoam = {
-  'stack-height mm': judged(
-    -1,
-    0.8,
-    'below the 1.2 to 1.8 mm of machine ageing, Lippa N et al., Proc IMechE P 2019, doi 10.1177/1754337118824001',
-  ),
-  'tread-depth mm': judged(-2.5, 1.5, `${NO_ROAD}; half a millimetre in 100 km assumed`),
-  'hardness asker-c': judged(0, 4, NO_ROAD),
-  'hardness shore-a': judged(0, 4, NO_ROAD),
-  'mass g': judged(0, 0.02, NO_ROAD),
-  'energy-returned J': judged(-0.05, 0.1, NO_ROAD),
-  'energy-returned %': judged(-0.05, 0.1, NO_ROAD),
+  'stack-height mm': judged(-1, 0.8, 'lippa-2019'),
+  'tread-depth mm': judged(-2.5, 1.5, 'not-worn-tread'),
+  'hardness asker-c': judged(0, 4, 'not-worn'),
+  'hardness shore-a': judged(0, 4, 'not-worn'),
+  'mass g': judged(0, 0.02, 'not-worn'),
+  'energy-returned J': judged(-0.05, 0.1, 'not-worn'),
+  'energy-returned %': judged(-0.05, 0.1, 'not-worn'),
 } as const;
 
 const changeOf = (kind: WearKind, foam: FoamId): KnownChange => {
@@ -129,9 +132,13 @@ const spreads: Readonly<Record<WearKind, readonly [KnownSpread, KnownSpread, Kno
     {
       size: 0.027,
       basis: 'published',
-      source: `${WANG_2010}: 2.7 points between pairs, from the interval`,
+      source: 'Wang L et al., Footwear Sci 2010: 2.7 points between pairs, from the interval',
     },
-    { size: 0.022, basis: 'published', source: `${WANG_2012}: 2.2 % between new shoes` },
+    {
+      size: 0.022,
+      basis: 'published',
+      source: 'Wang L, Hong Y & Li JX, J Sports Sci 2012: 2.2 % between new shoes',
+    },
     byJudgement(0.02),
   ],
   'energy-absorbed J': [byJudgement(0.09), byJudgement(0.03), byJudgement(0.02)],

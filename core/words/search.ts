@@ -78,7 +78,8 @@ const chineseWords = (run: string): readonly string[] => {
   return words;
 };
 
-const withTwin = (term: Term): Wanted => {
+/** A word with the same in the other language. */
+export const withTwin = (term: Term): Wanted => {
   const twin = twinOf(term.stem);
   if (twin === null) return [term];
   const kind = term.kind === 'latin' ? 'chinese' : 'latin';
@@ -123,7 +124,7 @@ const hitsOf = (text: Searchable, wanted: Wanted): readonly Hit[] =>
   );
 
 /** Sorted, and those that touch as one. */
-const joined = (hits: readonly Hit[]): readonly Hit[] => {
+export const joinedHits = (hits: readonly Hit[]): readonly Hit[] => {
   const all: [number, number][] = [];
   for (const [from, to] of hits.toSorted((a, b) => a[0] - b[0])) {
     const last = all.at(-1);
@@ -141,5 +142,17 @@ export const hitsIn = (text: Searchable, wanted: readonly Wanted[]): readonly Hi
     if (hits.length === 0) return null;
     found.push(...hits);
   }
-  return joined(found);
+  return joinedHits(found);
+};
+
+/**
+ * Whether texts hold the words of a search between them; a search without a word finds nothing.
+ * @returns asks of several texts of one thing; one that is not there says nothing
+ */
+export const textFinder = (
+  search: string,
+): ((texts: readonly (string | undefined)[]) => boolean) => {
+  const wanted = wantedIn(search);
+  return (texts) =>
+    wanted.length > 0 && hitsIn(searchable(texts.filter(Boolean).join('\n')), wanted) !== null;
 };

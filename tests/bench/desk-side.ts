@@ -1,8 +1,8 @@
 /** One built desk in a browser: its hub, its data, and a walk from place to place that measures each. */
 import { pathToFileURL } from 'node:url';
 import { devices, type Browser, type Page } from '@playwright/test';
-import type { Revision } from '../../core/records/index.ts';
 import type { HubProcess } from '../browser/hub-process.ts';
+import { writeHeads } from '../browser/write-heads.ts';
 import type { BenchPlace } from './desk-places.ts';
 import type { LargeGroup } from './large-group.ts';
 
@@ -27,29 +27,6 @@ export interface Side {
 
 /** What follows the answer belongs to the place for so long: pictures below, answers that take longer. */
 const AFTER_MS = 2500;
-const AT_ONCE = 20_000;
-
-const writeHeads = async (page: Page, { revisions }: LargeGroup) => {
-  for (let at = 0; at < revisions.length; at += AT_ONCE)
-    await page.evaluate(
-      (text) =>
-        new Promise<void>((done, fail) => {
-          const heads = JSON.parse(text) as readonly Revision[];
-          const opening = indexedDB.open('pairlog');
-          opening.onsuccess = () => {
-            const tx = opening.result.transaction('heads', 'readwrite');
-            for (const head of heads) tx.objectStore('heads').put(head);
-            tx.oncomplete = () => {
-              opening.result.close();
-              done();
-            };
-            tx.onerror = () => fail(new Error('not written'));
-          };
-        }),
-      // As text: Playwright takes each value of an object apart by itself.
-      JSON.stringify(revisions.slice(at, at + AT_ONCE)),
-    );
-};
 
 interface TraceEvent {
   readonly name: string;
@@ -120,7 +97,7 @@ export const openDeskSide = async (
   await joining.getByRole('button', { name: 'Join' }).click();
   await joining.locator('main h1').waitFor();
   await joining.waitForTimeout(1000);
-  await writeHeads(joining, group);
+  await writeHeads(joining, group.revisions);
   await joining.close();
 
   const addressOf = ({ to }: BenchPlace): string | undefined => {

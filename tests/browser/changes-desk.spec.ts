@@ -3,11 +3,11 @@
  * last one, and a shoe that is put away and comes back. By the keyboard where a person would use it.
  */
 import { expect, test, type Page } from '@playwright/test';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 
@@ -86,7 +86,7 @@ test('a finding is edited, erased and brought back', async ({ page }) => {
   await expect(form.getByText('Title is missing.')).toBeVisible();
   await form.getByLabel('Title', { exact: true }).fill('The heel tires');
   await form.getByRole('button', { name: 'Save' }).click();
-  await expect(form.getByText(/^A number in millimetres/)).toBeVisible();
+  await expect(form.getByText('Must be from -200 to 200 mm.')).toBeVisible();
   await form.getByLabel('in mm, if it has a size').fill('');
   await form.getByLabel('Round that makes the change').selectOption({ label: 'Round 3' });
   await form.getByRole('button', { name: 'Save' }).click();

@@ -1,6 +1,6 @@
 /** A pair that comes apart: it is said on its card until a lead says otherwise or the report is taken back. */
 import { expect, test, type Page } from '@playwright/test';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 import {
   answer,
   card,
@@ -14,7 +14,7 @@ import {
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 

@@ -4,12 +4,12 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { devices, expect, test, type Page } from '@playwright/test';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 import { programs } from './programs.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 

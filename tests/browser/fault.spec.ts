@@ -10,7 +10,7 @@ import { chromium, devices, expect, test, type Page } from '@playwright/test';
 import { readBundle, unpackBundle } from '../../core/records/index.ts';
 import { axeFaults } from './axe.ts';
 import { chooseLanguage } from './device.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 import { launchOptions } from './programs.ts';
 
 const dist = fileURLToPath(new URL('../../dist', import.meta.url));
@@ -21,7 +21,7 @@ let copy: string;
 test.beforeEach(async () => {
   copy = join(await mkdtemp(join(tmpdir(), 'pairlog-dist-')), 'dist');
   await cp(dist, copy, { recursive: true });
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog', '--dist', copy);
+  hub = await startHubProcess('--demo', DEMO, '--dist', copy);
 });
 test.afterEach(() => hub.stop());
 

@@ -8,7 +8,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, devices, expect, test, type BrowserContext, type Page } from '@playwright/test';
 import { seeded } from '../seeded.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 import { launchOptions } from './programs.ts';
 
 /** `PAIRLOG_KILLS=50` for the long run. */
@@ -19,7 +19,7 @@ test.use({ trace: 'off' });
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 

@@ -1,11 +1,11 @@
 /** A tester's file that somebody changed on the way, opened by the lead at the desk. */
 import { expect, test } from '@playwright/test';
 import { changedFile, projectName } from './forged-file.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 

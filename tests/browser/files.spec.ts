@@ -2,11 +2,11 @@
 import { expect, test, type Page } from '@playwright/test';
 import { axeFaults } from './axe.ts';
 import { backup, foreignFile, leadsFile } from './forged-file.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 

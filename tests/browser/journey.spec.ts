@@ -126,30 +126,17 @@ const journey = async (open: OpenBrowser) => {
 
   await test.step('the lead signs in and sets up a project', async () => {
     await joinGroup(lead, hub.codes.lead);
-    await lead.getByRole('link', { name: 'New shoe' }).click();
+    await lead.getByRole('link', { name: 'Write the brief' }).click();
     await lead.getByLabel('Name of the project').fill('Journey trainer');
     await lead.getByLabel('Distance a pair must carry, km').fill('500');
     await lead.getByRole('button', { name: 'Save' }).click();
-    await lead.getByRole('button', { name: 'Add a round' }).click();
     await lead.getByLabel('Name', { exact: true }).fill('R1');
     await lead.getByRole('button', { name: 'Save' }).click();
-    for (const [code, carried] of [
-      ['417', '12'],
-      ['832', ''],
-    ] as const) {
-      await lead.getByRole('button', { name: 'Add a pair' }).click();
-      await lead.getByLabel('Code on the tongue label').fill(code);
-      await lead.getByLabel('Kilometres before the test').fill(carried);
-      await lead.getByRole('button', { name: 'Save' }).click();
-      await expect(lead.getByText(code)).toBeVisible();
-    }
-    await lead.getByRole('link', { name: 'Testers', exact: true }).click();
-    for (const code of ['T01', 'T02']) {
-      await lead.getByRole('button', { name: 'Add a tester' }).click();
-      await lead.getByLabel('Code', { exact: true }).fill(code);
-      await lead.getByRole('button', { name: 'Save' }).click();
-      await expect(lead.getByRole('rowheader', { name: code })).toBeVisible();
-    }
+    await lead.getByLabel('Pairs, a line each').fill('417 42 12\n832 42');
+    await lead.getByRole('button', { name: 'Save' }).click();
+    await lead.getByLabel('Testers, a line each').fill('T01\nT02');
+    await lead.getByRole('button', { name: 'Save' }).click();
+    await expect(lead.getByText('No plan yet for 2 pairs and 2 testers.')).toBeVisible();
     await lead.getByRole('link', { name: 'Pairs', exact: true }).click();
     for (const [pair, tester] of [
       ['417', 'T01'],

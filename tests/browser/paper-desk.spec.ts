@@ -6,12 +6,12 @@ import { join } from 'node:path';
 import { expect, test, type Page } from '@playwright/test';
 import { chooseLanguage } from './device.ts';
 import { goTo, joinLead, openPlace } from './every-place.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 import { programs } from './programs.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 

@@ -1,11 +1,11 @@
 /** Pairs and testers at the desk: lists that sort, pages behind them, hand-outs that are put right and put back. */
 import { expect, test, type Page } from '@playwright/test';
 import { axeFaults } from './axe.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 
@@ -56,6 +56,7 @@ test('several pairs are taken back at a date, and that is undone', async ({ page
   const all = await rows.count();
   for (const code of ['637', '926', '928'])
     await page.getByRole('checkbox', { name: `Select pair ${code}` }).check();
+  await page.getByRole('button', { name: 'Take back 3 pairs' }).click();
   const form = page.getByRole('region', { name: 'Take back 3 pairs' });
   const back = form.getByLabel('Back since');
   await back.fill('2026-01-01T08:00');

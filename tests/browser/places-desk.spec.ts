@@ -9,11 +9,11 @@ import { axeFaults, COLOURS } from './axe.ts';
 import { chooseLanguage } from './device.ts';
 import { goTo, joinLead, openPlace, placesAndPages } from './every-place.ts';
 import { heardFaults } from './heard.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 

@@ -6,11 +6,11 @@ import { expect, test, type Page } from '@playwright/test';
 import { encode } from 'uqr';
 import { chooseLanguage, recordsHeld } from './device.ts';
 import { joinLead, openPlace } from './every-place.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 

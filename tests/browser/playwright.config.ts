@@ -3,6 +3,7 @@ import { launchOptions } from './programs.ts';
 
 export default defineConfig({
   testDir: '.',
+  globalSetup: './global-setup.ts',
   outputDir: '../../test-results',
   // Every test starts a hub and browsers of its own.
   workers: 2,

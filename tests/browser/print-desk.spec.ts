@@ -1,11 +1,11 @@
 /** The lists and pages of the desk on paper: nothing to press, nothing cut, and a folded list is whole. */
 import { expect, test } from '@playwright/test';
 import { joinLead, openPlace } from './every-place.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 
@@ -54,11 +54,34 @@ test('a place on paper has nothing to press and no table that is cut', async ({ 
   expect(faults).toEqual([]);
 });
 
-test('a folded list is printed whole', async ({ page }) => {
+test('a list is printed with all its rows, and goes back to those near the reader', async ({
+  page,
+}) => {
   const project = await joinLead(page, hub);
-  await openPlace(page, `${hub.url}${project}/pairs`);
-  const rows = page.locator('main tbody tr');
-  await expect(rows).toHaveCount(12);
+  await openPlace(page, `${hub.url}${project}/runs`);
+  const rows = page.locator('.runs-table tbody tr[data-at]');
+  await expect(page.locator('.runs-table')).toHaveAttribute('aria-rowcount', '519');
+  expect(await rows.count()).toBeLessThan(80);
+  // As the printer finds it: counted when the page has been told, before it is told that printing is over.
+  await page.evaluate(() => {
+    window.addEventListener('afterprint', () => {
+      const { length } = document.querySelectorAll('.runs-table tbody tr[data-at]');
+      document.body.dataset['printed'] = String(length);
+    });
+  });
   await page.pdf({ format: 'A4' });
+  await expect(page.locator('body')).toHaveAttribute('data-printed', '518');
+  await expect.poll(() => rows.count()).toBeLessThan(80);
+});
+
+test('a list folded on a phone is printed whole', async ({ page }) => {
+  const project = await joinLead(page, hub);
+  await page.setViewportSize({ width: 390, height: 800 });
+  await openPlace(page, `${hub.url}${project}/pairs`);
+  const rows = page.locator('.pairs-table tbody tr[data-at]');
+  await expect(rows).toHaveCount(12);
+  await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
   await expect(rows).toHaveCount(24);
+  await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+  await expect(rows).toHaveCount(12);
 });

@@ -24,7 +24,7 @@ test('a page left in the midst of a write keeps the database from nobody, and go
   lead = await WebKitPage.open(programs.webkit as string, 4465);
   await lead.goto(`${hub.url}/join#${hub.codes.lead}`);
   await lead.button('Join');
-  await lead.shows('New shoe');
+  await lead.shows('Write the brief');
   await lead.goto(`${hub.url}/desk/group`);
   await lead.shows('Sync now');
   // The next write of a sync does not end before the page is left.
@@ -44,11 +44,11 @@ test('a page left in the midst of a write keeps the database from nobody, and go
   await lead.comesTrue('window.isWriting');
 
   await lead.goto(`${hub.url}/desk`);
-  await lead.link('New shoe');
+  await lead.link('Write the brief');
   await lead.fill('Name of the project', 'Second trainer');
   await lead.fill('Distance a pair must carry, km', '300');
   await lead.button('Save');
-  await lead.shows('Add a round');
+  await lead.shows('No round yet. Add the first one.');
 
   await lead.run(`history.go(${place} - history.length)`);
   await lead.comesTrue('window.isBack');

@@ -8,12 +8,12 @@ import { writeGpx } from '../../core/track/index.ts';
 import { fixAt, START_MS, trackOf } from '../core/track/tracks.ts';
 import { axeFaults, COLOURS } from './axe.ts';
 import { chooseLanguage } from './device.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 import { joinAsTester, openLead } from './two-people.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 
@@ -135,6 +135,9 @@ test('the tester’s screens', async ({ page }) => {
       '/runs',
       run,
       `${run}/history`,
+      run.replace('runs', 'run'),
+      log.replace('log', 'pairs'),
+      '/install',
       '/unsent',
       '/settings',
       log.replace('log', 'damage'),

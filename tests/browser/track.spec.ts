@@ -7,11 +7,11 @@ import type { AddressInfo } from 'node:net';
 import { expect, test, type Page } from '@playwright/test';
 import { geodesicDistance, readGpx, writeGpx } from '../../core/track/index.ts';
 import { fixAt, START_MS, trackOf } from '../core/track/tracks.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 
@@ -220,7 +220,7 @@ test('tiles of the group lie under the way, are kept, and are there without a ne
   const { port } = tileServer.address() as AddressInfo;
   await hub.stop();
   hub = await startHubProcess(
-    ...['--demo', 'demo-data/wear-test.pairlog'],
+    ...['--demo', DEMO],
     ...['--tiles', `http://localhost:${port}/{z}/{x}/{y}.png`, '--attribution', 'Invented tiles'],
   );
   await joinAsTester(page);

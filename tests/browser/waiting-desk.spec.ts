@@ -9,9 +9,7 @@ import {
   writeBundle,
   type Revision,
 } from '../../core/records/index.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
-
-const DEMO = 'demo-data/wear-test.pairlog';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {

@@ -1,11 +1,11 @@
 /** The lead puts a bench check right, with a reason and an undo; every figure follows, and the verdict leads to what is behind it. */
 import { expect, test, type Page } from '@playwright/test';
 import { recordsHeld } from './device.ts';
-import { startHubProcess, type HubProcess } from './hub-process.ts';
+import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
-  hub = await startHubProcess('--demo', 'demo-data/wear-test.pairlog');
+  hub = await startHubProcess('--demo', DEMO);
 });
 test.afterEach(() => hub.stop());
 

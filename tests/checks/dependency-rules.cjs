@@ -52,7 +52,7 @@ module.exports = {
       name: 'rooms-stand-side-by-side',
       severity: 'error',
       comment: 'only review puts the rooms together',
-      from: { path: '^core/(track|mileage|complaints|wear|rounds|panel)/' },
+      from: { path: '^core/(track|mileage|complaints|wear|rounds|panel|talk)/' },
       to: {
         path: '^core/',
         pathNot: '^core/($1|statistics|records|units|foot)/',
@@ -68,9 +68,17 @@ module.exports = {
     {
       name: 'words-above-the-review',
       severity: 'error',
-      comment: 'what people wrote is read from an opened project; only headlines say it',
-      from: { path: '^core/', pathNot: '^core/(words|headlines)/' },
+      comment:
+        'what people wrote is read from an opened project; only headlines say it and the search looks through it',
+      from: { path: '^core/', pathNot: '^core/(words|headlines|search)/' },
       to: { path: '^core/words/' },
+    },
+    {
+      name: 'search-on-top',
+      severity: 'error',
+      comment: 'it looks through all rooms; none of them looks into it',
+      from: { path: '^core/', pathNot: '^core/search/' },
+      to: { path: '^core/search/' },
     },
     {
       name: 'phone-and-desk-apart',

@@ -1,16 +1,13 @@
 /** Bench checks from a table that a shop or a laboratory wrote: looked through first, then taken in. */
 import { useId, useState } from 'preact/hooks';
-import type { RecordOf } from '../../../core/records/index.ts';
 import { Button, Notice } from '../../parts/controls/controls.tsx';
-import { sendFile } from '../../parts/send-file.ts';
 import { d } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveRecord, Unfold } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
-import { Some } from '../parts/some.tsx';
+import { TroubleList } from '../parts/trouble-list.tsx';
 import { saveDecisions } from '../waiting/save-decision.ts';
 import type { ReadTable } from '../../drafts/check-table.ts';
-import { placesOfLimits } from '../../drafts/check-readings.ts';
 import {
   confirmedReadings,
   entryDoubts,
@@ -74,19 +71,6 @@ export const BenchFile = ({ review, records }: TabProps) => {
       setRead(null);
       close();
     });
-  const saveTableOf = async (round: RecordOf<'round'>) => {
-    const { filledBenchTable } = await import('../../drafts/check-table.ts');
-    const { blueprint, name } = round.body;
-    const text = filledBenchTable(
-      review.pairs.flatMap((pair) => (pair.round === round.revision.id ? [pair.code] : [])),
-      [...blueprint, ...placesOfLimits(review.project.brief.limits, blueprint)],
-    );
-    await sendFile(words.tableName(name), new TextEncoder().encode(text));
-  };
-  const saveTemplate = async () => {
-    const { emptyBenchTable } = await import('../../drafts/check-table.ts');
-    await sendFile('bench-checks.csv', new TextEncoder().encode(emptyBenchTable()));
-  };
   const trouble = (one: ReadTable['troubles'][number]): string => {
     const { 'unknown-word': unknownWord, ...rest } = words.tableTroubles;
     const what =
@@ -118,15 +102,7 @@ export const BenchFile = ({ review, records }: TabProps) => {
           )}
           {read && read.unmeasured > 0 && <p>{words.unmeasured(read.unmeasured)}</p>}
           {read && read.known > 0 && <p>{words.knownChecks(read.known)}</p>}
-          {read && read.troubles.length > 0 && (
-            <Notice tone="danger" live>
-              <ul>
-                <Some of={read.troubles} step={20}>
-                  {(one) => <li key={`${one.line} ${one.column}`}>{trouble(one)}</li>}
-                </Some>
-              </ul>
-            </Notice>
-          )}
+          <TroubleList of={(read?.troubles ?? []).map(trouble)} />
           {read && read.checks.length > 0 && (
             <>
               <TableDoubts
@@ -148,23 +124,6 @@ export const BenchFile = ({ review, records }: TabProps) => {
               </Button>
             </>
           )}
-          <p class="soft small">{words.tableHint}</p>
-          <div class="row">
-            {records.round
-              .filter(({ body }) => body.project === review.project.id)
-              .sort((a, b) => b.body.order - a.body.order)
-              .map((round) => (
-                <Button
-                  key={round.revision.id}
-                  onClick={() => void doing(() => saveTableOf(round))}
-                >
-                  {words.saveTable(round.body.name)}
-                </Button>
-              ))}
-          </div>
-          <Button kind="quiet" onClick={() => void doing(saveTemplate)}>
-            {words.template}
-          </Button>
         </div>
       )}
     </Unfold>

@@ -17,6 +17,7 @@ import {
   SmallForm,
   TextField,
 } from '../parts/form-parts.tsx';
+import { useKept } from '../parts/kept.tsx';
 import { saveDecisions } from '../waiting/save-decision.ts';
 import { lastGauges } from '../../drafts/check-gauges.ts';
 import {
@@ -29,6 +30,7 @@ import { checkErrors } from './check-errors.ts';
 import { Careful } from './careful.tsx';
 import { checkDraftOf, newCheckDraft, typedCheck, type CheckDraft } from '../../drafts/check.ts';
 import { correctionOf } from '../../drafts/check-correction.ts';
+import { checkSchema } from '../../drafts/kept.ts';
 import { typedNumber } from '../../drafts/typed.ts';
 import { restoreCheck, saveCorrection } from './check-writes.ts';
 import { confirmedReadings, entryDoubts, type EntryDoubts } from './entry-doubts.ts';
@@ -72,9 +74,13 @@ const doubtsOf = (props: FormProps, check: BenchCheck): EntryDoubts => {
 export const CheckForm = (props: FormProps) => {
   const { review, records, before, close } = props;
   const words = d().bench;
-  const [draft, setDraft] = useState<CheckDraft>(() =>
-    before ? checkDraftOf(before.body) : newCheckDraft(Date.now()),
-  );
+  const kept = useKept<CheckDraft>({
+    key: before ? `bench-check ${before.revision.id}` : `new bench-check ${review.project.id}`,
+    of: before?.revision.stamp,
+    schema: checkSchema,
+    begin: () => (before ? checkDraftOf(before.body) : newCheckDraft(Date.now())),
+  });
+  const { draft, setDraft } = kept;
   const [why, setWhy] = useState('');
   /** Saving was tried: from then on each field says what is wrong with it. */
   const [tried, setTried] = useState(false);
@@ -88,7 +94,7 @@ export const CheckForm = (props: FormProps) => {
   const carried = chosen?.carriedInM ?? metres(0);
   const put = (part: Partial<CheckDraft>) => {
     setDoubts(null);
-    setDraft({ ...draft, ...part });
+    setDraft((now) => ({ ...now, ...part }));
   };
   const ofRound = new Set(
     records.pair.flatMap(({ body, revision }) =>
@@ -97,7 +103,10 @@ export const CheckForm = (props: FormProps) => {
   );
   const checks = records['bench-check'].filter(({ body }) => body.project === review.project.id);
   const bodies = checks.map(({ body }) => body);
-  const gauges = { ...lastGauges(bodies, ofRound), ...draft.gauges };
+  const gauges = {
+    ...lastGauges(checks, ofRound, session.value?.member ?? null),
+    ...draft.gauges,
+  };
   const asked = [
     ...blueprint,
     ...placesOfLimits(review.project.brief.limits, [
@@ -151,6 +160,7 @@ export const CheckForm = (props: FormProps) => {
     }
     const saved = await write(typed.check);
     if (typeof saved === 'string') return saved;
+    await kept.done();
     const { id: record, stamp: judged } = saved.revision;
     await saveDecisions(
       confirmedReadings(
@@ -168,6 +178,7 @@ export const CheckForm = (props: FormProps) => {
   return (
     <SmallForm
       save={save}
+      kept={kept}
       {...(before && { label: p().wear.check.save })}
       {...(doubts && {
         ask: (

@@ -1,23 +1,24 @@
 /** A new gauge study: its readings typed into a grid of operators, trials and parts, pasted, or read from a table. */
 import { useState } from 'preact/hooks';
 import { measures, unitsOf } from '../../../core/records/index.ts';
-import { toInstant } from '../../parts/instant.ts';
+import type { ReadGaugeTable } from '../../drafts/gauge-table.ts';
 import {
-  gridKey,
   mostOfGrid,
   newGaugeDraft,
-  operatorOf,
   typedStudy,
   type GaugeDraft,
   type GaugeTrouble,
 } from '../../drafts/gauge.ts';
-import type { ReadGaugeTable } from '../../drafts/gauge-table.ts';
+import { gaugeSchema } from '../../drafts/kept.ts';
+import { Notice } from '../../parts/controls/controls.tsx';
+import { toInstant } from '../../parts/instant.ts';
 import { d, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
-import { numberTrouble } from '../parts/in-range.ts';
-
+import { sayRange } from '../parts/in-range.ts';
+import { useKept } from '../parts/kept.tsx';
 import { FromTable } from './gauge-table.tsx';
+import { GaugeGrid } from './gauge-grid.tsx';
 
 const upTo = (least: number, greatest: number) =>
   Array.from({ length: greatest - least + 1 }, (_, at) => String(least + at)).map((value) => ({
@@ -25,27 +26,38 @@ const upTo = (least: number, greatest: number) =>
     label: value,
   }));
 
-const count = (many: number) => Array.from({ length: many }, (_, at) => at);
-
-/** What is wrong, in words; empty only where nothing is. */
-const troubleInWords = (trouble: GaugeTrouble): string => {
+/** What is wrong, in words, by where it is said. */
+const errorsOf = (troubles: readonly GaugeTrouble[], lines: readonly number[]) => {
   const words = d().blueprint;
-  switch (trouble.what) {
-    case 'no-gauge':
-      return `${d().bench.gauge}: ${d().missing}`;
-    case 'tolerance-width':
-      return numberTrouble(words.toleranceWidth, trouble.value, trouble.range) ?? '';
-    case 'same-name':
-      return words.sameName;
-    case 'no-number':
-      return `${words.grid}: ${d().wrongNumber}`;
-    case 'reading': {
-      const { part, operator, value } = trouble.reading;
-      return numberTrouble(`${part}, ${operator}`, value, trouble.range) ?? '';
+  const cells = new Map<string, string>();
+  const names = new Map<number, string>();
+  const table: string[] = [];
+  let gauge: string | undefined;
+  let width: string | undefined;
+  let tooFew = false;
+  const said = ({ value, range }: Pick<GaugeTrouble & { what: 'cell' }, 'value' | 'range'>) =>
+    value === null ? d().wrongNumber : sayRange(range);
+  for (const trouble of troubles)
+    switch (trouble.what) {
+      case 'no-gauge':
+        gauge = d().missing;
+        break;
+      case 'tolerance-width':
+        width = said(trouble);
+        break;
+      case 'same-name':
+        names.set(trouble.operator, words.sameName);
+        break;
+      case 'cell':
+        cells.set(trouble.key, said(trouble));
+        break;
+      case 'table':
+        table.push(d().bench.lineTrouble(lines[trouble.at] ?? 0, 'value', sayRange(trouble.range)));
+        break;
+      case 'too-few':
+        tooFew = true;
     }
-    case 'too-few':
-      return `${words.grid}: ${d().missing}`;
-  }
+  return { cells, names, table, gauge, width, tooFew };
 };
 
 export const GaugeForm = (props: TabProps) => (
@@ -56,27 +68,42 @@ export const GaugeForm = (props: TabProps) => (
 
 const StudyForm = ({ review, close }: TabProps & { readonly close: () => void }) => {
   const words = d().blueprint;
-  const [draft, setDraft] = useState<GaugeDraft>(newGaugeDraft);
+  const kept = useKept<GaugeDraft>({
+    key: `new gauge-study ${review.project.id}`,
+    schema: gaugeSchema,
+    begin: () => newGaugeDraft,
+  });
+  const { draft, setDraft } = kept;
   const [table, setTable] = useState<ReadGaugeTable | null>(null);
-  const { measure, unit, size, names, cells } = draft;
-  const put = (part: Partial<GaugeDraft>) => setDraft({ ...draft, ...part });
-  const operatorName = (at: number) => operatorOf(draft, at, words);
+  /** Saving was tried: from then on each field says what is wrong with it. */
+  const [tried, setTried] = useState(false);
+  const [failed, setFailed] = useState(false);
+  const { measure, unit, size } = draft;
+  const put = (part: Partial<GaugeDraft>) => setDraft((now) => ({ ...now, ...part }));
+  const read = typedStudy(
+    { ...draft, table: table?.readings ?? [] },
+    review.project.id,
+    toInstant(Date.now()),
+    words,
+  );
+  const errors = errorsOf(tried && 'troubles' in read ? read.troubles : [], table?.lines ?? []);
   const save = async () => {
-    const typed = { ...draft, table: table?.readings ?? [] };
-    const read = typedStudy(typed, review.project.id, toInstant(Date.now()), words);
-    if ('trouble' in read) return troubleInWords(read.trouble);
+    setTried(true);
+    if ('troubles' in read) return '';
     const saved = await saveFromForm('gauge-study', read.study);
     if (typeof saved === 'string') return saved;
+    await kept.done();
     close();
     return null;
   };
   return (
-    <SmallForm save={save}>
+    <SmallForm save={save} kept={kept}>
       <div class="field-row">
         <TextField
           label={d().bench.gauge}
           value={draft.gauge}
           onInput={(gauge) => put({ gauge })}
+          error={errors.gauge}
         />
         <SelectField
           label={d().bench.reading}
@@ -102,6 +129,7 @@ const StudyForm = ({ review, close }: TabProps & { readonly close: () => void })
           label={`${words.toleranceWidth}, ${terms().units[unit]}`}
           value={draft.toleranceWidth}
           onInput={(toleranceWidth) => put({ toleranceWidth })}
+          error={errors.width}
           numeric
           optional
         />
@@ -120,71 +148,27 @@ const StudyForm = ({ review, close }: TabProps & { readonly close: () => void })
               />
             ))}
           </div>
-          <div class="table-wrap" tabIndex={0} role="region" aria-label={words.grid}>
-            <table class="grid">
-              <thead>
-                <tr>
-                  <th scope="col">{words.operators}</th>
-                  <th scope="col">{words.trials}</th>
-                  {count(size.parts).map((part) => (
-                    <th scope="col" key={part}>
-                      {words.part(part + 1)}
-                    </th>
-                  ))}
-                </tr>
-              </thead>
-              <tbody>
-                {count(size.operators).flatMap((operator) =>
-                  count(size.trials).map((trial) => (
-                    <tr key={`${operator} ${trial}`}>
-                      <td>
-                        {trial === 0 ? (
-                          <input
-                            class="input"
-                            aria-label={words.operatorName(operator + 1)}
-                            placeholder={words.operator(operator + 1)}
-                            value={names[operator] ?? ''}
-                            onInput={(event) =>
-                              put({ names: { ...names, [operator]: event.currentTarget.value } })
-                            }
-                          />
-                        ) : (
-                          <span class="soft">{operatorName(operator)}</span>
-                        )}
-                      </td>
-                      <th scope="row">{words.trial(trial + 1)}</th>
-                      {count(size.parts).map((part) => (
-                        <td key={part}>
-                          <input
-                            class="input"
-                            inputMode="decimal"
-                            autocomplete="off"
-                            aria-label={words.cell(
-                              operatorName(operator),
-                              trial + 1,
-                              words.part(part + 1),
-                            )}
-                            value={cells[gridKey(operator, trial, part)] ?? ''}
-                            onInput={(event) =>
-                              put({
-                                cells: {
-                                  ...cells,
-                                  [gridKey(operator, trial, part)]: event.currentTarget.value,
-                                },
-                              })
-                            }
-                          />
-                        </td>
-                      ))}
-                    </tr>
-                  )),
-                )}
-              </tbody>
-            </table>
-          </div>
+          <p class="soft small">{words.gridHint}</p>
+          <GaugeGrid
+            draft={draft}
+            onChange={(next) => setDraft(() => next)}
+            onFail={() => setFailed(true)}
+            cellErrors={errors.cells}
+            nameErrors={errors.names}
+          />
+          {failed && (
+            <Notice tone="danger" live>
+              {d().trouble}
+            </Notice>
+          )}
         </>
       )}
-      <FromTable table={table} onRead={setTable} />
+      <FromTable table={table} troubles={errors.table} onRead={setTable} />
+      {errors.tooFew && (
+        <p class="field-error" aria-invalid tabIndex={-1}>
+          {words.tooFew}
+        </p>
+      )}
     </SmallForm>
   );
 };

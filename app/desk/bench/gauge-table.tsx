@@ -3,7 +3,7 @@ import { useId, useState } from 'preact/hooks';
 import { Button, Field, Notice } from '../../parts/controls/controls.tsx';
 import { sendFile } from '../../parts/send-file.ts';
 import { d } from '../../words/index.ts';
-import { Some } from '../parts/some.tsx';
+import { TroubleList } from '../parts/trouble-list.tsx';
 import type { GaugeTableTrouble, ReadGaugeTable } from '../../drafts/gauge-table.ts';
 
 const troubleInWords = ({ why, line, column }: GaugeTableTrouble): string =>
@@ -11,6 +11,8 @@ const troubleInWords = ({ why, line, column }: GaugeTableTrouble): string =>
 
 export const FromTable = (props: {
   readonly table: ReadGaugeTable | null;
+  /** What else is wrong with its readings. */
+  readonly troubles: readonly string[];
   readonly onRead: (table: ReadGaugeTable | null) => void;
 }) => {
   const words = d().blueprint;
@@ -78,15 +80,7 @@ export const FromTable = (props: {
           {d().trouble}
         </Notice>
       )}
-      {table && table.troubles.length > 0 && (
-        <Notice tone="danger" live>
-          <ul>
-            <Some of={table.troubles} step={20}>
-              {(one) => <li key={`${one.line} ${one.column}`}>{troubleInWords(one)}</li>}
-            </Some>
-          </ul>
-        </Notice>
-      )}
+      <TroubleList of={[...(table?.troubles ?? []).map(troubleInWords), ...props.troubles]} />
       {table && table.readings.length > 0 && (
         <p>
           {words.gaugeRead(

@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import type { RecordId } from '../../../core/records/index.ts';
 import type { Hands, ReviewSummary } from '../../../core/review/index.ts';
 import { changesHeadline } from '../../../core/headlines/index.ts';
-import { Button } from '../../parts/controls/controls.tsx';
+import { Button, LinkButton } from '../../parts/controls/controls.tsx';
 import { p, t, terms } from '../../words/index.ts';
 import { movedOf } from '../../words/say-moved.ts';
 import type { ChangesSay } from '../../words/places/en/changes.ts';
@@ -12,10 +12,12 @@ import { FindingList } from '../findings/finding-list.tsx';
 import { FindingPage } from '../findings/finding-page.tsx';
 import { NewFinding } from '../findings/new-finding.tsx';
 import { PlaceHead } from '../frame/place.tsx';
+import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
 import { Mark } from '../frame/stamp.tsx';
 import type { ChangesStory } from '../worker/changes-answers.ts';
 import { verdictTones } from '../findings/verdict-stamp.tsx';
+import { NEW } from '../start/guide.ts';
 import { HowChanges } from './how-changes.tsx';
 import { ComfortSlopes, FeltSlopes } from './moves.tsx';
 import { Questions } from './questions.tsx';
@@ -63,7 +65,17 @@ const Story = (props: PlaceProps) => {
     story?.headline ?? changesHeadline(null),
     sayChanges(props, story),
   );
-  if (!story || !earlier || !later) return <PlaceHead headline={headline} />;
+  if (!story || !earlier || !later)
+    return (
+      <PlaceHead
+        headline={headline}
+        actions={
+          <LinkButton href={linksOf(review.project.id).place('rounds', NEW)}>
+            {p().rounds.add}
+          </LinkButton>
+        }
+      />
+    );
   const hasRuns = story.headline.case !== 'nobody-ran';
   return (
     <>

@@ -33,11 +33,14 @@ export const ComplaintFinding = (props: ComplaintFindingProps) => (
 const Fields = (props: ComplaintFindingProps & { readonly close: () => void }) => {
   const { review, round, cell, look, close } = props;
   const speaker = speakerOf(props);
-  const { save, ...form } = useFinding(() =>
-    newFinding(cellTitle(cell, speaker), suspectsOf(cell.kind, cell.zone).first[0] ?? 'last'),
-  );
+  const { save, kept, ...form } = useFinding({
+    key: `new finding ${round.id} ${cell.kind} ${cell.zone}`,
+    begin: () =>
+      newFinding(cellTitle(cell, speaker), suspectsOf(cell.kind, cell.zone).first[0] ?? 'last'),
+  });
   return (
     <SmallForm
+      kept={kept}
       save={async () => {
         const evidence = frozenEvidence(
           freezeComplaint(cell, round.complaints, look, speaker.tester),

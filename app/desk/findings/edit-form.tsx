@@ -10,11 +10,14 @@ import { useFinding } from './use-finding.ts';
 export const EditForm = (props: FindingProps & { readonly close: () => void }) => {
   const { review, finding, close } = props;
   const { body, revision } = finding;
-  const { save, ...form } = useFinding(() =>
-    draftOfFinding(body, (value) => formatNumber(value, 3)),
-  );
+  const { save, kept, ...form } = useFinding({
+    key: `finding ${revision.id}`,
+    of: revision.stamp,
+    begin: () => draftOfFinding(body, (value) => formatNumber(value, 3)),
+  });
   return (
     <SmallForm
+      kept={kept}
       save={async () => {
         const saved = await save(body, revision.id);
         if (typeof saved === 'string') return saved;

@@ -85,22 +85,24 @@ export const FindingFields = (props: FindingFieldsProps) => {
         most={4000}
         optional
       />
-      <TextField
-        label={words.wantedMm}
-        value={draft.mm}
-        onInput={(mm) => change({ mm })}
-        error={has('mm') ? said.mm(sayRange(ranges.wantedMm)) : undefined}
-        numeric
-        optional
-      />
-      <DateTimeField
-        label={said.due}
-        value={draft.due}
-        onInput={(due) => change({ due })}
-        error={has('due') ? d().missing : undefined}
-        optional
-        isDay
-      />
+      <div class="field-row">
+        <TextField
+          label={words.wantedMm}
+          value={draft.mm}
+          onInput={(mm) => change({ mm })}
+          error={has('mm') ? sayRange(ranges.wantedMm) : undefined}
+          numeric
+          optional
+        />
+        <DateTimeField
+          label={said.due}
+          value={draft.due}
+          onInput={(due) => change({ due })}
+          error={has('due') ? d().missing : undefined}
+          optional
+          isDay
+        />
+      </div>
       {other.language !== '' && (
         <>
           <TextField

@@ -1,156 +1,181 @@
 /** All findings of a project, those first that wait: what it is, for whom, which round carries it, what came of it. */
-import { useState } from 'preact/hooks';
-import { tradeOf, trades, type Trade } from '../../../core/foot/index.ts';
-import { findingStates, type Finding, type RecordOf } from '../../../core/records/index.ts';
-import { byUrgency } from '../../../core/review/index.ts';
+import { useMemo, useState } from 'preact/hooks';
+import { tradeOf, trades } from '../../../core/foot/index.ts';
+import { findingStates, type RecordOf } from '../../../core/records/index.ts';
 import { findingHeadline } from '../../../core/headlines/index.ts';
-import { Button, LinkButton } from '../../parts/controls/controls.tsx';
+import { LinkButton } from '../../parts/controls/controls.tsx';
 import { d, p, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
+import type { ListColumn } from '../list/list-column.ts';
+import { List } from '../list/list.tsx';
+import { Pick } from '../list/pick.tsx';
+import { sortedBy, type Order } from '../list/sorting.ts';
+import { FindingActs } from './finding-acts.tsx';
+import {
+  everyFinding,
+  filteredFindings,
+  findingKey,
+  type FindingColumn,
+  type FindingFilter,
+} from './finding-order.ts';
 import { VerdictStamp } from './verdict-stamp.tsx';
 
-/** More rows than this are folded. */
-const MOST_ROWS = 10;
+type Row = RecordOf<'finding'>;
 
-type State = Finding['state'];
+const columnsOf = ({ review, records }: TabProps): readonly ListColumn<Row, FindingColumn>[] => {
+  const words = p().changes;
+  const links = linksOf(review.project.id);
+  const { round } = namesIn(review, records);
+  const hasRun = (id: string) => review.rounds.some((one) => one.id === id && one.size.runs > 0);
+  return [
+    {
+      column: 'finding',
+      title: words.finding,
+      first: 'ascending',
+      stays: true,
+      cell: ({ body, revision }) => <a href={links.finding(revision.id)}>{body.title}</a>,
+    },
+    {
+      column: 'state',
+      title: words.state,
+      first: 'ascending',
+      width: 7,
+      card: 'corner',
+      bare: true,
+      cell: ({ body }) => d().finding.states[body.state],
+    },
+    {
+      column: 'part',
+      title: words.part,
+      first: 'ascending',
+      width: 15,
+      card: 'wide',
+      bare: true,
+      cell: ({ body }) =>
+        words.partAndTrade(terms().parts[body.part].name, terms().trades[tradeOf[body.part]]),
+    },
+    {
+      column: 'seenIn',
+      title: words.seenIn,
+      first: 'descending',
+      width: 6.5,
+      cell: ({ body }) => <a href={links.round(body.round)}>{round(body.round)}</a>,
+    },
+    {
+      column: 'carried',
+      title: words.carried,
+      first: 'descending',
+      width: 8.5,
+      cell: ({ body }) =>
+        body.carriedBy === undefined ? (
+          <span class="soft">{words.noRound}</span>
+        ) : (
+          <a href={links.round(body.carriedBy)}>{round(body.carriedBy)}</a>
+        ),
+    },
+    {
+      column: 'outcome',
+      title: words.outcome,
+      first: 'ascending',
+      width: 12,
+      bare: true,
+      cell: ({ body, revision }) => {
+        const said = findingHeadline(body, hasRun);
+        return said.case === 'outcome' ? (
+          <VerdictStamp word={said.claims} />
+        ) : (
+          said.case === 'judge' && <a href={links.finding(revision.id)}>{words.judge}</a>
+        );
+      },
+    },
+  ];
+};
+
+const idOfFinding = ({ revision }: Row) => revision.id;
+
+const Rows = (props: TabProps & { readonly all: readonly Row[] }) => {
+  const { records, review, all } = props;
+  const words = p().changes;
+  const [order, setOrder] = useState<Order<FindingColumn>>({
+    by: 'state',
+    direction: 'ascending',
+  });
+  const [filter, setFilter] = useState<FindingFilter>(everyFinding);
+  const columns = useMemo(() => columnsOf({ records, review }), [records, review]);
+  const sorted = useMemo(() => {
+    const places = new Map(review.rounds.map(({ id }, at) => [id, at]));
+    return sortedBy(filteredFindings(all, filter), order, (row, column) =>
+      findingKey(
+        row,
+        column,
+        (id) => places.get(id) ?? -1,
+        (part) => terms().parts[part].name,
+      ),
+    );
+  }, [all, filter, order, review]);
+  return (
+    <List
+      memory="findings"
+      name={words.findings}
+      isShort
+      columns={columns}
+      rows={sorted}
+      every={all}
+      idOf={idOfFinding}
+      order={order}
+      onOrder={setOrder}
+      find={{
+        label: words.find,
+        value: filter.text,
+        onFind: (text) => setFilter((now) => ({ ...now, text })),
+      }}
+      narrow={
+        <>
+          <Pick
+            label={words.state}
+            value={filter.state}
+            every={words.anyState}
+            options={findingStates.map((value) => ({ value, label: d().finding.states[value] }))}
+            onChoose={(state) => setFilter({ ...filter, state })}
+          />
+          <Pick
+            label={words.trade}
+            value={filter.trade}
+            every={words.anyTrade}
+            options={trades.map((value) => ({ value, label: terms().trades[value] }))}
+            onChoose={(trade) => setFilter({ ...filter, trade })}
+          />
+        </>
+      }
+      counted={words.counted(sorted.length, all.length)}
+      nothing={words.noneShown}
+      selectName={({ body }) => words.selectFinding(body.title)}
+      acts={(chosen, none) => (
+        <FindingActs records={records} review={review} chosen={chosen} none={none} />
+      )}
+    />
+  );
+};
 
 export const FindingList = (props: TabProps) => {
   const { records, review } = props;
   const words = p().changes;
-  const links = linksOf(review.project.id);
-  const [state, setState] = useState<State | 'any'>('any');
-  const [trade, setTrade] = useState<Trade | 'any'>('any');
-  const [showsAll, setShowsAll] = useState(false);
-  const all = records.finding.filter(({ body }) => body.project === review.project.id);
-  const fits = all
-    .filter(
-      ({ body }) =>
-        (state === 'any' || body.state === state) &&
-        (trade === 'any' || tradeOf[body.part] === trade),
-    )
-    .toSorted(
-      (a, b) =>
-        findingStates.indexOf(a.body.state) - findingStates.indexOf(b.body.state) ||
-        byUrgency({ id: a.revision.id, body: a.body }, { id: b.revision.id, body: b.body }),
-    );
-  const shown = showsAll ? fits : fits.slice(0, MOST_ROWS);
+  const all = useMemo(
+    () => records.finding.filter(({ body }) => body.project === review.project.id),
+    [records, review],
+  );
   return (
     <section class="finding-list" aria-label={words.findings}>
       <div class="finding-list-head">
         <h2>{words.findings}</h2>
-        {all.length > 0 && (
-          <span class="no-print">
-            <select
-              class="which-pairs"
-              aria-label={words.state}
-              value={state}
-              onChange={(event) => setState(event.currentTarget.value as State | 'any')}
-            >
-              <option value="any">{words.anyState}</option>
-              {findingStates.map((one) => (
-                <option key={one} value={one}>
-                  {d().finding.states[one]}
-                </option>
-              ))}
-            </select>{' '}
-            <select
-              class="which-pairs"
-              aria-label={words.trade}
-              value={trade}
-              onChange={(event) => setTrade(event.currentTarget.value as Trade | 'any')}
-            >
-              <option value="any">{words.anyTrade}</option>
-              {trades.map((one) => (
-                <option key={one} value={one}>
-                  {terms().trades[one]}
-                </option>
-              ))}
-            </select>
-          </span>
-        )}
         {review.rounds.length > 0 && (
-          <LinkButton href={links.place('changes', 'findings', 'new')}>
+          <LinkButton href={linksOf(review.project.id).place('changes', 'findings', 'new')}>
             {words.newFinding}
           </LinkButton>
         )}
       </div>
-      {shown.length === 0 ? (
-        <p role="status">{all.length === 0 ? words.noFindings : words.noneShown}</p>
-      ) : (
-        <div class="table-wrap" tabIndex={0} role="group" aria-label={words.findings}>
-          <table class="place-table finding-table">
-            <thead>
-              <tr>
-                {[
-                  words.finding,
-                  words.state,
-                  words.part,
-                  words.seenIn,
-                  words.carried,
-                  words.outcome,
-                ].map((title) => (
-                  <th scope="col" key={title}>
-                    {title}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {shown.map((finding) => (
-                <Row key={finding.revision.id} {...props} finding={finding} />
-              ))}
-            </tbody>
-          </table>
-        </div>
-      )}
-      {fits.length > shown.length && (
-        <Button kind="quiet" onClick={() => setShowsAll(true)}>
-          {words.allFindings(fits.length)}
-        </Button>
-      )}
+      {all.length === 0 ? <p role="status">{words.noFindings}</p> : <Rows {...props} all={all} />}
     </section>
-  );
-};
-
-const Row = (props: TabProps & { readonly finding: RecordOf<'finding'> }) => {
-  const { review, records, finding } = props;
-  const { body, revision } = finding;
-  const words = p().changes;
-  const links = linksOf(review.project.id);
-  const { round } = namesIn(review, records);
-  const page = links.finding(revision.id);
-  const said = findingHeadline(body, (id) =>
-    review.rounds.some((one) => one.id === id && one.size.runs > 0),
-  );
-  return (
-    <tr>
-      <th scope="row">
-        <a href={page}>{body.title}</a>
-      </th>
-      <td data-head={words.state}>{d().finding.states[body.state]}</td>
-      <td data-head={words.part}>
-        {words.partAndTrade(terms().parts[body.part].name, terms().trades[tradeOf[body.part]])}
-      </td>
-      <td data-head={words.seenIn}>
-        <a href={links.round(body.round)}>{round(body.round)}</a>
-      </td>
-      <td data-head={words.carried}>
-        {body.carriedBy === undefined ? (
-          <span class="soft">{words.noRound}</span>
-        ) : (
-          <a href={links.round(body.carriedBy)}>{round(body.carriedBy)}</a>
-        )}
-      </td>
-      <td data-head={words.outcome}>
-        {said.case === 'outcome' ? (
-          <VerdictStamp word={said.claims} />
-        ) : said.case === 'judge' ? (
-          <a href={page}>{words.judge}</a>
-        ) : (
-          ''
-        )}
-      </td>
-    </tr>
   );
 };

@@ -2,10 +2,16 @@
  * A finding from wear, from the blueprint, from comfort, or in the lead's own words. What the data said is
  * frozen with it. One from a complaint is made where the complaint is shown.
  */
-import { useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import type { RecordId } from '../../../core/records/index.ts';
-import { carriersOf, linesOf, newFinding, type FindingDraft } from '../../drafts/finding.ts';
+import {
+  carriersOf,
+  linesOf,
+  newFinding,
+  type FindingDraft,
+  type NewFindingDraft,
+} from '../../drafts/finding.ts';
+import { newFindingSchema } from '../../drafts/kept.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { settings } from '../../parts/settings.ts';
 import { d, p, t } from '../../words/index.ts';
@@ -15,11 +21,12 @@ import { SelectField, SmallForm } from '../parts/form-parts.tsx';
 import { HowSure } from '../frame/how-sure.tsx';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
+import { useKept } from '../parts/kept.tsx';
 import { speakerOf } from '../parts/speaker.ts';
 import { sources, useChoosable, type Choosable, type Source } from './choosable.ts';
 import { FindingFields } from './finding-form.tsx';
 import { LinesField } from './lines-field.tsx';
-import { useFinding } from './use-finding.ts';
+import { useFindingForm } from './use-finding.ts';
 
 export const NewFinding = (props: TabProps) => {
   const words = p().changes;
@@ -62,18 +69,27 @@ const Form = (props: TabProps) => {
   const { board, sources: sourceNames } = d().report;
   const { route } = useLocation();
   const withRuns = review.rounds.filter(({ size }) => size.runs > 0);
-  const [round, setRound] = useState<RecordId>(
-    (withRuns.at(-1) ?? review.rounds.at(-1))?.id ?? ('' as RecordId),
-  );
-  const [source, setSource] = useState<Source>('wear');
-  const [key, setKey] = useState<string>('');
-  const [lines, setLines] = useState('');
-  /** What of the draft was typed; the rest is as what the finding is made of. */
-  const [typed, setTyped] = useState({ title: false, part: false });
-  const { draft, change, troubles, save } = useFinding(() => newFinding('', 'last'));
+  const kept = useKept<NewFindingDraft>({
+    key: `new finding ${review.project.id}`,
+    schema: newFindingSchema,
+    begin: () => ({
+      finding: newFinding('', 'last', settings.value.language),
+      round: (withRuns.at(-1) ?? review.rounds.at(-1))?.id ?? ('' as RecordId),
+      source: 'wear',
+      key: '',
+      lines: '',
+      typed: { title: false, part: false },
+    }),
+  });
+  const { round, source, key, lines, typed } = kept.draft;
+  const put = (part: Partial<NewFindingDraft>) => kept.setDraft((now) => ({ ...now, ...part }));
   const choosable = useChoosable(props, source, round);
   const chosen = choosable?.find((one) => one.key === key) ?? choosable?.[0] ?? null;
-  const shown = withChosen(draft, typed, chosen);
+  const { draft, change, troubles, save } = useFindingForm(
+    withChosen(kept.draft.finding, typed, chosen),
+    (next) => kept.setDraft((now) => ({ ...now, finding: next(now.finding) })),
+    kept.done,
+  );
   const speaker = speakerOf(props);
   const saying = (one: Choosable) => sayFigures(one.figures, speaker) ?? [];
 
@@ -87,26 +103,26 @@ const Form = (props: TabProps) => {
       speaker,
     );
     const origin = { project: review.project.id, round, source, ...(evidence && { evidence }) };
-    const saved = await save(origin, undefined, shown);
+    const saved = await save(origin);
     if (typeof saved === 'string') return saved;
     route(linksOf(review.project.id).finding(saved.revision.id), true);
     return null;
   };
 
   return (
-    <SmallForm save={saveNew}>
+    <SmallForm save={saveNew} kept={kept}>
       <div class="field-row">
         <SelectField
           label={board.from}
           value={source}
           options={sources.map((value) => ({ value, label: sourceNames[value] }))}
-          onChange={setSource}
+          onChange={(chosenSource) => put({ source: chosenSource })}
         />
         <SelectField
           label={d().complaints.round}
           value={round}
           options={review.rounds.map(({ id, name }) => ({ value: id, label: name }))}
-          onChange={setRound}
+          onChange={(of) => put({ round: of })}
         />
         {chosen && source !== 'other' && (
           <SelectField
@@ -116,7 +132,7 @@ const Form = (props: TabProps) => {
               value: one.key,
               label: source === 'blueprint' ? (saying(one)[0] ?? one.title) : one.title,
             }))}
-            onChange={setKey}
+            onChange={(of) => put({ key: of })}
           />
         )}
       </div>
@@ -134,15 +150,22 @@ const Form = (props: TabProps) => {
           </ul>
         </HowSure>
       )}
-      <LinesField label={board.lines} value={lines} onInput={setLines} optional />
+      <LinesField
+        label={board.lines}
+        value={lines}
+        onInput={(said) => put({ lines: said })}
+        optional
+      />
       <FindingFields
-        draft={shown}
+        draft={draft}
         troubles={troubles}
         change={(part) => {
-          setTyped((now) => ({
-            title: now.title || part.title !== undefined,
-            part: now.part || part.part !== undefined,
-          }));
+          put({
+            typed: {
+              title: typed.title || part.title !== undefined,
+              part: typed.part || part.part !== undefined,
+            },
+          });
           change(part);
         }}
         carriers={carriersOf(review.rounds, round)}

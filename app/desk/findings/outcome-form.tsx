@@ -46,22 +46,20 @@ const Fields = (props: FormProps & { readonly begin: NonNullable<Finding['outcom
   const words = d().report.board;
   const later = carriersOf(review.rounds, body.round);
   const [draft, setDraft] = useState(() => draftOfOutcome(begin, body.carriedBy ?? later[0]?.id));
-  const [missing, setMissing] = useState<'round' | 'lines' | null>(null);
-  const change = (part: Partial<typeof draft>) => {
-    setMissing(null);
-    setDraft((now) => ({ ...now, ...part }));
-  };
+  /** Saving was tried: from then on each field says what is wrong with it. */
+  const [tried, setTried] = useState(false);
+  const change = (part: Partial<typeof draft>) => setDraft((now) => ({ ...now, ...part }));
+  const read = readOutcome(draft, body, begin, {
+    until: toInstant(review.nowMs),
+    language: settings.value.language,
+  });
+  const isMissing = (field: 'round' | 'lines'): boolean =>
+    tried && !read.ok && read.missing.includes(field);
   return (
     <SmallForm
       save={async () => {
-        const read = readOutcome(draft, body, begin, {
-          until: toInstant(review.nowMs),
-          language: settings.value.language,
-        });
-        if (!read.ok) {
-          setMissing(read.field);
-          return read.field === 'lines' ? '' : `${words.outcomeRound}: ${d().missing}`;
-        }
+        setTried(true);
+        if (!read.ok) return '';
         const saved = await saveFromForm('finding', read.body, revision.id);
         if (typeof saved === 'string') return saved;
         close();
@@ -74,6 +72,7 @@ const Fields = (props: FormProps & { readonly begin: NonNullable<Finding['outcom
           value={draft.round}
           options={later.map(({ id, name }) => ({ value: id, label: name }))}
           onChange={(round) => change({ round })}
+          error={isMissing('round') ? d().missing : undefined}
         />
         <SelectField
           label={words.verdict}
@@ -89,7 +88,7 @@ const Fields = (props: FormProps & { readonly begin: NonNullable<Finding['outcom
         label={words.outcomeLines}
         value={draft.lines}
         onInput={(lines) => change({ lines })}
-        error={missing === 'lines' ? words.missing : undefined}
+        error={isMissing('lines') ? words.missing : undefined}
       />
     </SmallForm>
   );

@@ -7,7 +7,7 @@ import { namesIn, useWork } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance } from '../frame/say.ts';
 import { changeSent, removeQuote } from '../words/quote-writes.ts';
-import { sourceLink } from '../words/remark-row.tsx';
+import { sourceLink } from '../words/source-link.ts';
 import { wordsAddress } from '../words/words-address.ts';
 import type { FindingProps } from './finding-props.ts';
 

@@ -7,14 +7,20 @@ import {
   type FindingDraft,
   type FindingOrigin,
 } from '../../drafts/finding.ts';
+import { findingSchema } from '../../drafts/kept.ts';
 import { saveFromForm } from '../parts/form-parts.tsx';
+import { useKept, type KeptForm } from '../parts/kept.tsx';
 
 /**
- * @param begin the draft when the form opens
+ * @param draft as the form shows it
+ * @param done once it is saved
  * @returns `save` answers the record, or what the form says: nothing where a field says it
  */
-export const useFinding = (begin: () => FindingDraft) => {
-  const [draft, setDraft] = useState(begin);
+export const useFindingForm = (
+  draft: FindingDraft,
+  setDraft: (next: (now: FindingDraft) => FindingDraft) => void,
+  done: () => Promise<void>,
+) => {
   /** Saving was tried: from then on each field says what is wrong with it. */
   const [tried, setTried] = useState(false);
   const change = (part: Partial<FindingDraft>) => setDraft((now) => ({ ...now, ...part }));
@@ -22,12 +28,21 @@ export const useFinding = (begin: () => FindingDraft) => {
   const save = async (
     from: Finding | FindingOrigin,
     id?: RecordId,
-    typed: FindingDraft = draft,
   ): Promise<RecordOf<'finding'> | string> => {
-    const read = readFinding(typed, from);
-    if (read.ok) return saveFromForm('finding', read.body, id);
-    setTried(true);
-    return '';
+    const read = readFinding(draft, from);
+    if (!read.ok) {
+      setTried(true);
+      return '';
+    }
+    const saved = await saveFromForm('finding', read.body, id);
+    if (typeof saved !== 'string') await done();
+    return saved;
   };
   return { draft, change, troubles, save };
+};
+
+/** The same of a form that asks for the finding alone, with its draft kept. */
+export const useFinding = (form: Omit<KeptForm<FindingDraft>, 'schema'>) => {
+  const kept = useKept<FindingDraft>({ ...form, schema: findingSchema });
+  return { kept, ...useFindingForm(kept.draft, kept.setDraft, kept.done) };
 };

@@ -6,6 +6,8 @@ import { useFollowSvgLink } from '../../parts/follow-svg-link.ts';
 import { formatDate } from '../../parts/format.ts';
 import { d, p } from '../../words/index.ts';
 import { readInTolerance } from '../desk-state.ts';
+import { SearchBox } from '../search/search-box.tsx';
+import type { DeskRecords } from '../worker/desk-work.ts';
 import { addressOf, tabOf, tabs, type Place } from './route.ts';
 import './frame.css';
 import './place.css';
@@ -40,12 +42,20 @@ const WhichPairs = ({ review }: { readonly review: ReviewSummary }) => {
   );
 };
 
+/** The shoes of the group, to be found by name. */
+const shoesOf = (records: DeskRecords) =>
+  records.project.map(({ revision, body }) => ({
+    name: body.name,
+    href: addressOf(revision.id, 'sheet'),
+  }));
+
 export const ProjectFrame = (props: {
+  readonly records: DeskRecords;
   readonly review: ReviewSummary;
   readonly place: Place;
   readonly children: ComponentChildren;
 }) => {
-  const { review, place, children } = props;
+  const { records, review, place, children } = props;
   const words = p().frame;
   const { id, name } = review.project;
   return (
@@ -67,6 +77,7 @@ export const ProjectFrame = (props: {
             </a>
           ))}
         </nav>
+        <SearchBox project={id} shoes={shoesOf(records)} />
         <span class="frame-as-of">
           {words.asOf(formatDate(review.nowMs))}
           <WhichPairs review={review} />
@@ -81,6 +92,7 @@ export const ProjectFrame = (props: {
 
 /** The same frame over what belongs to no project. */
 export const GroupFrame = (props: {
+  readonly records: DeskRecords;
   readonly name: string;
   readonly children: ComponentChildren;
 }) => (
@@ -91,6 +103,7 @@ export const GroupFrame = (props: {
         <span>{p().frame.allShoes}</span>
       </a>
       <b class="frame-name">{props.name}</b>
+      <SearchBox project={null} shoes={shoesOf(props.records)} />
       <a class="frame-as-of" href="/">
         {d().phone}
       </a>

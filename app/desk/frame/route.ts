@@ -28,7 +28,14 @@ export type Further = keyof typeof furtherPlaces;
 export type Place = Tab | Further;
 
 export type Route =
-  | { readonly at: 'shoes' | 'new' | 'group' }
+  | { readonly at: 'shoes' | 'group' }
+  | {
+      readonly at: 'new';
+      /** The shoe that the new one begins as. */
+      readonly like?: RecordId;
+      /** Tables of a spreadsheet come in once the brief is saved. */
+      readonly tables?: true;
+    }
   | {
       readonly at: 'project';
       readonly project: RecordId;
@@ -53,11 +60,23 @@ const formerPlaces: Readonly<Record<string, readonly [Place, ...string[]]>> = {
 export const tabOf = (place: Place): Tab =>
   place in furtherPlaces ? furtherPlaces[place as Further] : (place as Tab);
 
+const newAt = (what: string | undefined, of: string | undefined): Route =>
+  what === 'tables'
+    ? { at: 'new', tables: true }
+    : what === 'as' && of
+      ? { at: 'new', like: of as RecordId }
+      : { at: 'new' };
+
+/** The address of a new shoe, as another or of a spreadsheet where it is said. */
+export const newShoe = (from?: { readonly like: RecordId } | 'tables'): string =>
+  ['/desk/new', ...(from === 'tables' ? ['tables'] : from ? ['as', from.like] : [])].join('/');
+
 /** @param path such as `/desk/<project>/pairs/<pair>`; an unknown place is the sheet */
 export const routeOf = (path: string): Route => {
   const [, , first, place, ...rest] = path.split('/').map(decodeURIComponent);
   if (first === undefined || first === '') return { at: 'shoes' };
-  if (first === 'new' || first === 'group') return { at: first };
+  if (first === 'group') return { at: first };
+  if (first === 'new') return newAt(place, rest[0]);
   const project = first as RecordId;
   if (isPlace(place))
     return { at: 'project', project, place, rest: rest.filter((part) => part !== '') };

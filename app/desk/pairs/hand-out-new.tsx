@@ -2,20 +2,19 @@
 import { useState } from 'preact/hooks';
 import type { RecordId } from '../../../core/records/index.ts';
 import { showToast } from '../../parts/controls/toast.tsx';
-import { toInstant } from '../../parts/instant.ts';
+import {
+  readNewHandOut,
+  type NewHandOutDraft,
+  type NewHandOutTrouble,
+} from '../../drafts/hand-out.ts';
+import { handOutSchema } from '../../drafts/kept.ts';
 import { store } from '../../parts/state.ts';
 import { d, p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm } from '../parts/form-parts.tsx';
+import { useKept } from '../parts/kept.tsx';
 import { testerLabel } from '../testers/tester-label.ts';
-import {
-  BlindField,
-  freePairs,
-  pairLabel,
-  SinceField,
-  sinceMs,
-  troubleInWords,
-} from './hand-out-fields.tsx';
+import { BlindField, freePairs, pairLabel, SinceField, sinceInWords } from './hand-out-fields.tsx';
 
 /** @param of the pair, where it is not to be chosen */
 export const NewHandOut = ({
@@ -25,20 +24,31 @@ export const NewHandOut = ({
   close,
 }: TabProps & { readonly of?: RecordId; readonly close: () => void }) => {
   const words = d().pairs;
-  const [pair, setPair] = useState<RecordId | ''>(of ?? '');
-  const [tester, setTester] = useState<RecordId | ''>('');
-  const [blind, setBlind] = useState(true);
-  /** Null: now. */
-  const [since, setSince] = useState<string | null>(null);
+  const kept = useKept<NewHandOutDraft>({
+    key: `new hand-out ${of ?? review.project.id}`,
+    schema: handOutSchema,
+    begin: () => ({ pair: of ?? '', tester: '', since: null, blind: true }),
+  });
+  const { draft, setDraft } = kept;
+  /** Saving was tried: from then on each field says what is wrong with it. */
+  const [tried, setTried] = useState(false);
+  const change = (part: Partial<NewHandOutDraft>) => setDraft((now) => ({ ...now, ...part }));
+  const readNow = () => readNewHandOut(draft, review.project.id, records['hand-out'], Date.now());
+  const read = readNow();
+  const errorOf = (field: NewHandOutTrouble['field']): string | undefined => {
+    const trouble =
+      tried && !read.ok ? read.troubles.find((one) => one.field === field) : undefined;
+    return trouble && sinceInWords(trouble);
+  };
   const save = async () => {
-    if (pair === '' || tester === '') return d().missing;
-    const project = review.project.id;
-    const fromMs = sinceMs(since);
-    const trouble = troubleInWords(records['hand-out'], pair, fromMs);
-    if (trouble !== null) return trouble;
-    const from = toInstant(fromMs);
-    const saved = await saveFromForm('hand-out', { project, pair, tester, from, blind });
+    setTried(true);
+    // "Now" is when it is saved.
+    const now = readNow();
+    if (!now.ok) return '';
+    const { pair, tester } = now.body;
+    const saved = await saveFromForm('hand-out', now.body);
     if (typeof saved === 'string') return saved;
+    await kept.done();
     const names = namesIn(review, records);
     const undo = () => void store.erase(saved.revision.id);
     showToast({
@@ -49,29 +59,35 @@ export const NewHandOut = ({
     return null;
   };
   return (
-    <SmallForm save={save}>
+    <SmallForm save={save} kept={kept}>
       {of === undefined && (
-        <SelectField
+        <SelectField<RecordId>
           label={words.pair}
-          value={pair}
+          value={draft.pair}
           options={freePairs(review).map((one) => ({
             value: one.id,
             label: pairLabel(one, review),
           }))}
-          onChange={setPair}
+          onChange={(pair) => change({ pair })}
+          error={errorOf('pair')}
         />
       )}
-      <SelectField
+      <SelectField<RecordId>
         label={words.handOutTo}
-        value={tester}
+        value={draft.tester}
         options={records.tester.map(({ body, revision }) => ({
           value: revision.id,
           label: testerLabel(body),
         }))}
-        onChange={setTester}
+        onChange={(tester) => change({ tester })}
+        error={errorOf('tester')}
       />
-      <SinceField value={since} onInput={setSince} />
-      <BlindField value={blind} onChange={setBlind} />
+      <SinceField
+        value={draft.since}
+        onInput={(since) => change({ since })}
+        error={errorOf('since')}
+      />
+      <BlindField value={draft.blind} onChange={(blind) => change({ blind })} />
     </SmallForm>
   );
 };

@@ -8,14 +8,8 @@ import { toInstant } from '../../parts/instant.ts';
 import { d } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SmallForm } from '../parts/form-parts.tsx';
-import {
-  BlindField,
-  freePairs,
-  pairLabel,
-  SinceField,
-  sinceMs,
-  troubleInWords,
-} from './hand-out-fields.tsx';
+import { BlindField, freePairs, pairLabel, SinceField, sinceInWords } from './hand-out-fields.tsx';
+import { sinceMs, sinceTrouble } from '../../drafts/hand-out.ts';
 import { candidatesOf, offersFor, pairsInHands, type Candidate } from './hand-out-offers.ts';
 import { Some } from '../parts/some.tsx';
 import { testerLabel } from '../testers/tester-label.ts';
@@ -26,17 +20,26 @@ const ROWS_AT_A_TIME = 20;
 const without = <T,>(map: ReadonlyMap<RecordId, T>, key: RecordId): ReadonlyMap<RecordId, T> =>
   new Map([...map].filter(([other]) => other !== key));
 
-export const SeveralHandOuts = (props: TabProps & { readonly close: () => void }) => {
-  const { records, review, close } = props;
+/** @param only of these pairs; absent: of all that nobody has */
+export const SeveralHandOuts = (
+  props: TabProps & { readonly only?: ReadonlySet<RecordId>; readonly close: () => void },
+) => {
+  const { records, review, only, close } = props;
   const words = d().pairs;
   const [chosen, setChosen] = useState<ReadonlyMap<RecordId, RecordId>>(new Map());
   const [troubles, setTroubles] = useState<ReadonlyMap<RecordId, string>>(new Map());
   /** Handed out from here: they leave the list at once, before the log is reviewed anew. */
   const [done, setDone] = useState<ReadonlySet<RecordId>>(new Set());
   const [since, setSince] = useState<string | null>(null);
+  /** Saving was tried: from then on the time says what is wrong with it. */
+  const [tried, setTried] = useState(false);
+  const wrongTime = (pair: RecordId) =>
+    sinceTrouble([], pair, sinceMs(since, Date.now()), Date.now());
   const [blind, setBlind] = useState(true);
   const candidates = useMemo(() => candidatesOf(records), [records]);
-  const free = freePairs(review).filter(({ id }) => !done.has(id));
+  const free = freePairs(review).filter(
+    ({ id }) => !done.has(id) && (only === undefined || only.has(id)),
+  );
   const rows = free.flatMap(({ id }) => {
     const tester = chosen.get(id);
     return tester === undefined ? [] : [{ pair: id, tester }];
@@ -45,25 +48,28 @@ export const SeveralHandOuts = (props: TabProps & { readonly close: () => void }
     setChosen(tester === null ? without(chosen, pair) : new Map([...chosen, [pair, tester]]));
     setTroubles(without(troubles, pair));
   };
+  const trouble = tried && rows[0] ? wrongTime(rows[0].pair) : null;
+  const sinceError = trouble && sinceInWords(trouble);
   const save = async () => {
     const [first] = rows;
     if (!first) return words.nobodyChosen;
-    const fromMs = sinceMs(since);
-    // A time that is wrong whatever the pair's past is said once.
-    const wrong = troubleInWords([], first.pair, fromMs);
-    if (wrong !== null) return wrong;
+    // A time that is wrong whatever the pair's past is said once, at its field.
+    setTried(true);
+    if (wrongTime(first.pair)) return '';
+    const nowMs = Date.now();
+    const fromMs = sinceMs(since, nowMs);
     const failed = new Map<RecordId, string>();
     for (const { pair, tester } of rows) {
-      const trouble = troubleInWords(records['hand-out'], pair, fromMs);
-      const saved =
-        trouble ??
-        (await saveFromForm('hand-out', {
-          project: review.project.id,
-          pair,
-          tester,
-          from: toInstant(fromMs),
-          blind,
-        }));
+      const trouble = sinceTrouble(records['hand-out'], pair, fromMs, nowMs);
+      const saved = trouble
+        ? sinceInWords(trouble)
+        : await saveFromForm('hand-out', {
+            project: review.project.id,
+            pair,
+            tester,
+            from: toInstant(fromMs),
+            blind,
+          });
       if (typeof saved === 'string') failed.set(pair, saved);
       else setDone((now) => new Set([...now, pair]));
     }
@@ -84,6 +90,7 @@ export const SeveralHandOuts = (props: TabProps & { readonly close: () => void }
       <div class="field-row">
         <SinceField
           value={since}
+          error={sinceError ?? undefined}
           onInput={(typed) => {
             setSince(typed);
             setTroubles(new Map());

@@ -5,7 +5,8 @@ import { Button, LinkButton } from '../../parts/controls/controls.tsx';
 import { d, p } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { OpenForm, SelectField } from '../parts/form-parts.tsx';
-import { PairForm, PairsForm } from './pair-forms.tsx';
+import { NEW } from '../start/guide.ts';
+import { PairLines } from './pair-forms.tsx';
 import { linksOf } from '../frame/route.ts';
 import { NewHandOut } from './hand-out-new.tsx';
 import { SeveralHandOuts } from './hand-out-several.tsx';
@@ -22,23 +23,28 @@ const labelOf = (act: Act): string =>
     stop: p().pairs.stop,
   })[act];
 
-const AddPairs = (props: TabProps) => {
+const AddPairs = (props: TabProps & { readonly close: () => void }) => {
   const { rounds } = props.review;
   const [chosen, setChosen] = useState<RecordId | null>(null);
   const round = chosen ?? rounds.at(-1)?.id;
-  if (round === undefined) return <p>{d().pairs.none}</p>;
+  if (round === undefined)
+    return (
+      <p>
+        {d().rounds.none}{' '}
+        <a href={linksOf(props.review.project.id).place('rounds', NEW)}>{p().rounds.add}</a>
+      </p>
+    );
   return (
     <div class="stack">
-      <SelectField
-        label={p().pairs.toRound}
-        value={round}
-        options={rounds.map(({ id, name }) => ({ value: id, label: name }))}
-        onChange={setChosen}
-      />
-      <div class="row" key={round}>
-        <PairForm {...props} round={round} />
-        <PairsForm {...props} round={round} />
-      </div>
+      {rounds.length > 1 && (
+        <SelectField
+          label={p().pairs.toRound}
+          value={round}
+          options={rounds.map(({ id, name }) => ({ value: id, label: name }))}
+          onChange={setChosen}
+        />
+      )}
+      <PairLines {...props} round={round} />
     </div>
   );
 };
@@ -56,18 +62,19 @@ const Form = (props: TabProps & { readonly act: Act; readonly close: () => void 
   }
 };
 
-export const PairActions = (props: TabProps) => {
-  const [act, setAct] = useState<Act | null>(null);
+/** @param props.isAdding the place was opened to add pairs */
+export const PairActions = (props: TabProps & { readonly isAdding: boolean }) => {
+  const [act, setAct] = useState<Act | null>(props.isAdding ? 'add' : null);
   const close = () => setAct(null);
   if (act !== null)
     return (
-      <OpenForm label={labelOf(act)} close={close}>
+      <OpenForm label={labelOf(act)} close={close} takesFocus={props.isAdding}>
         <Form {...props} act={act} close={close} />
       </OpenForm>
     );
   return (
     <div class="row people-actions no-print">
-      {acts.map((one) => (
+      {(props.review.pairs.length === 0 ? (['add'] as const) : acts).map((one) => (
         <Button key={one} onClick={() => setAct(one)}>
           {labelOf(one)}
         </Button>

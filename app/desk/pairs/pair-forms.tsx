@@ -2,7 +2,6 @@
 import { useState } from 'preact/hooks';
 import { drawCodes } from '../../../core/panel/index.ts';
 import type { Pair, RecordId, RecordOf } from '../../../core/records/index.ts';
-import { parseDecimal } from '../../../core/units/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { formatDistance, formatSize } from '../../parts/format.ts';
@@ -10,16 +9,22 @@ import { d } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
 import { readLines } from '../../drafts/lines.ts';
+import { sizesIn } from '../../drafts/sizes.ts';
+import { typedWhole } from '../../drafts/typed.ts';
+import { sayRange } from '../parts/in-range.ts';
+import { pairSchema } from '../../drafts/kept.ts';
+import { useKept } from '../parts/kept.tsx';
 import { ListForm } from '../parts/list-form.tsx';
+import { useMoveOn } from '../start/guide.ts';
 import {
   draftOfPair,
   fieldOfTrouble,
+  isEuSize,
   readPairDraft,
   readPairLine,
   withDrawn,
   type AboutPair,
   type PairDraft,
-  type PairTrouble,
 } from '../../drafts/pair.ts';
 
 type Props = TabProps & { readonly round: RecordId };
@@ -59,35 +64,42 @@ export const EditPair = (
 const Fields = (props: Props & { readonly of?: RecordOf<'pair'>; readonly close: () => void }) => {
   const words = d().rounds;
   const { of } = props;
-  const [draft, setDraft] = useState<PairDraft>(() =>
-    of ? draftOfPair(of.body) : { code: '', size: '42', carried: '' },
-  );
-  const [wrong, setWrong] = useState<PairTrouble | null>(null);
-  const change = (part: Partial<PairDraft>) => {
-    setDraft((now) => ({ ...now, ...part }));
-    setWrong(null);
-  };
+  const kept = useKept<PairDraft>({
+    key: of ? `pair ${of.revision.id}` : `new pair ${props.round}`,
+    of: of?.revision.stamp,
+    schema: pairSchema,
+    begin: () => (of ? draftOfPair(of.body) : { code: '', size: '42', carried: '' }),
+  });
+  const { draft, setDraft } = kept;
+  /** Saving was tried: from then on each field says what is wrong with it. */
+  const [tried, setTried] = useState(false);
+  const change = (part: Partial<PairDraft>) => setDraft((now) => ({ ...now, ...part }));
+  const read = readPairDraft(draft, aboutOf(props, of?.revision.id), of?.body ?? null);
+  const troubles = tried && !read.ok ? read.troubles : [];
   const draw = () => {
     const [code] = drawCodes(1, usedIn(props), newSeed()) ?? [];
     if (code === undefined) showToast({ text: d().panel.plan.noCode });
     else change({ code });
   };
   const save = async () => {
-    const read = readPairDraft(draft, aboutOf(props, of?.revision.id), of?.body ?? null);
-    setWrong(read.ok ? null : read.why);
+    setTried(true);
     if (!read.ok) return '';
     const saved = await saveFromForm('pair', read.body, of?.revision.id);
     if (typeof saved === 'string') return saved;
+    await kept.done();
     props.close();
     return null;
   };
-  const fieldProps = (field: keyof PairDraft) => ({
-    value: draft[field],
-    onInput: (value: string) => change({ [field]: value }),
-    error: wrong !== null && fieldOfTrouble[wrong] === field ? words.pairWrong[wrong] : undefined,
-  });
+  const fieldProps = (field: keyof PairDraft) => {
+    const why = troubles.find((one) => fieldOfTrouble[one] === field);
+    return {
+      value: draft[field],
+      onInput: (value: string) => change({ [field]: value }),
+      error: why && words.pairWrong[why],
+    };
+  };
   return (
-    <SmallForm save={save}>
+    <SmallForm save={save} kept={kept}>
       <div class="field-row">
         <TextField label={words.code} hint={words.codeHint} {...fieldProps('code')} />
         <TextField label={words.size} {...fieldProps('size')} numeric />
@@ -105,7 +117,7 @@ const Fields = (props: Props & { readonly of?: RecordOf<'pair'>; readonly close:
 };
 
 export const PairsForm = (props: Props) => (
-  <Unfold label={d().rounds.addPairs}>{(close) => <List {...props} close={close} />}</Unfold>
+  <Unfold label={d().rounds.addPairs}>{(close) => <PairLines {...props} close={close} />}</Unfold>
 );
 
 const pairInWords = ({ code, sizeMm, carriedInM }: Pair): string =>
@@ -115,18 +127,32 @@ const pairInWords = ({ code, sizeMm, carriedInM }: Pair): string =>
     ...(carriedInM === undefined ? [] : [d().rounds.carried(formatDistance(carriedInM))]),
   ].join(', ');
 
-const List = (props: Props & { readonly close: () => void }) => {
+/** The pairs of a box, a line each: pasted, typed, or with a code drawn for each size. */
+export const PairLines = (props: Props & { readonly close: () => void }) => {
   const words = d().rounds;
   const [text, setText] = useState('');
-  const [size, setSize] = useState('');
-  const [count, setCount] = useState('');
+  const [typed, setTyped] = useState('');
+  const [each, setEach] = useState('');
+  const [wrong, setWrong] = useState<{ readonly sizes?: string; readonly each?: string }>({});
+  const moveOn = useMoveOn('pairs');
   const about = aboutOf(props);
-  const rows = readLines(text, (line) => readPairLine(line, size, about));
+  const sizes = sizesIn(typed, MOST_DRAWN);
+  const usual = sizes?.length === 1 ? (sizes[0] ?? '') : '';
+  const rows = readLines(text, (line) => readPairLine(line, usual, about));
   const draw = () => {
-    const many = parseDecimal(count);
-    if (many === null || !Number.isInteger(many) || many < 1 || many > MOST_DRAWN)
-      return showToast({ text: `${words.howMany}: ${d().wrongNumber}` });
-    const drawn = withDrawn(text, many, size, usedIn(props), newSeed());
+    const many = each.trim() === '' ? 1 : typedWhole(each, 1, MOST_DRAWN);
+    const named = sizes?.every(isEuSize) ? sizes : null;
+    setWrong({
+      ...(named === null && { sizes: words.pairWrong['not-a-size'] }),
+      ...(many === null && { each: sayRange({ least: 1, most: MOST_DRAWN, unit: null }) }),
+    });
+    if (named === null || many === null) return;
+    // Without a size the code alone is drawn, and its size is put in behind it.
+    const wanted = (named.length > 0 ? named : ['']).flatMap((size) =>
+      Array.from({ length: many }, () => size),
+    );
+    const drawn =
+      wanted.length > MOST_DRAWN ? null : withDrawn(text, wanted, usedIn(props), newSeed());
     if (drawn === null) showToast({ text: d().panel.plan.noCode });
     else setText(drawn);
   };
@@ -144,20 +170,33 @@ const List = (props: Props & { readonly close: () => void }) => {
         const saved = await saveFromForm('pair', body);
         return typeof saved === 'string' ? saved : null;
       }}
-      close={props.close}
+      close={() => {
+        if (!moveOn()) props.close();
+      }}
     >
-      <div class="field-row">
+      <div class="list-draw">
         <TextField
-          label={words.size}
-          hint={words.usualSizeHint}
-          value={size}
-          onInput={setSize}
-          numeric
-          optional
+          label={words.sizes}
+          hint={words.sizesHint}
+          value={typed}
+          onInput={(value) => {
+            setTyped(value);
+            setWrong({});
+          }}
+          error={wrong.sizes}
+          required={false}
         />
-        <TextField label={words.howMany} value={count} onInput={setCount} numeric optional />
-      </div>
-      <div class="row">
+        <TextField
+          label={words.ofEach}
+          value={each}
+          onInput={(value) => {
+            setEach(value);
+            setWrong({});
+          }}
+          error={wrong.each}
+          numeric
+          required={false}
+        />
         <Button onClick={draw}>{words.drawCodes}</Button>
       </div>
     </ListForm>

@@ -1,7 +1,7 @@
 /** Which pairs are listed, and in which order? Pure. */
 import type { RecordId } from '../../../core/records/index.ts';
 import { mustNotRun, type PairRow } from '../../../core/review/index.ts';
-import { holdsText, type SortKey } from '../people/sorting.ts';
+import { holdsText, type SortKey } from '../list/sorting.ts';
 
 export const pairColumns = [
   'pair',

@@ -81,7 +81,7 @@ const Actions = (props: Props) => {
         {act === 'hand-out' ? (
           <NewHandOut {...props} of={look.id} close={close} />
         ) : act === 'stop' ? (
-          <StopUseForm {...props} pair={look.id} close={close} />
+          <StopUseForm {...props} pairs={[look.id]} close={close} />
         ) : (
           <EditPair {...props} pair={look.id} close={close} />
         )}

@@ -1,6 +1,7 @@
 /** Pairs: the list, and behind it a page for each pair and for each report of damage. */
 import type { RecordId } from '../../../core/records/index.ts';
 import type { PlaceProps } from '../desk-state.ts';
+import { NEW } from '../start/guide.ts';
 import { DamagePage } from './damage-page.tsx';
 import { PairList } from './pair-list.tsx';
 import { PairPage } from './pair-page.tsx';
@@ -10,7 +11,7 @@ import './pairs.css';
 
 export const PairsPlace = ({ rest, ...tab }: PlaceProps) => {
   const [first, second] = rest;
-  if (first === undefined) return <PairList {...tab} />;
+  if (first === undefined || first === NEW) return <PairList {...tab} isAdding={first === NEW} />;
   return first === 'damage' && second !== undefined ? (
     <DamagePage {...tab} damage={second as RecordId} />
   ) : (

@@ -2,7 +2,9 @@
 import { useState } from 'preact/hooks';
 import { editBody, type RecordId, type RecordOf } from '../../../core/records/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
+import { showToast } from '../../parts/controls/toast.tsx';
 import { toInstant } from '../../parts/instant.ts';
+import { store } from '../../parts/state.ts';
 import { d, p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import {
@@ -13,32 +15,45 @@ import {
   TextField,
 } from '../parts/form-parts.tsx';
 import { linksOf } from '../frame/route.ts';
+import { NotRead } from './not-read.tsx';
 
-/** @param pair of which pair it is; absent: a pair or a whole round is chosen */
+/** @param pairs of which it is; absent: a pair or a whole round is chosen */
 export const StopUseForm = (
-  props: TabProps & { readonly pair?: RecordId; readonly close: () => void },
+  props: TabProps & { readonly pairs?: readonly RecordId[]; readonly close: () => void },
 ) => {
-  const { review, pair, close } = props;
+  const { review, close } = props;
   const words = d().pairs;
-  const [target, setTarget] = useState<RecordId | ''>(pair ?? '');
+  const [target, setTarget] = useState<RecordId | ''>('');
   const [reason, setReason] = useState('');
   const save = async () => {
-    if (target === '' || reason.trim() === '') return d().missing;
+    const pairs =
+      props.pairs ??
+      review.pairs.filter(({ id, round }) => id === target || round === target).map(({ id }) => id);
+    if (pairs.length === 0 || reason.trim() === '') return d().missing;
     const saved = await saveFromForm('stop-use', {
       project: review.project.id,
-      pairs: review.pairs
-        .filter(({ id, round }) => id === target || round === target)
-        .map(({ id }) => id),
+      pairs: [...pairs],
       reason: reason.trim(),
       from: toInstant(Date.now()),
     });
     if (typeof saved === 'string') return saved;
+    const undo = async () => {
+      const erased = await store.erase(saved.revision.id);
+      showToast({ text: erased.ok ? p().pairs.undone : d().trouble });
+    };
+    showToast({
+      text: p().pairs.stoppedNow(pairs.length),
+      action: { label: p().pairs.undo, run: () => void undo() },
+    });
     close();
     return null;
   };
   return (
-    <SmallForm save={save}>
-      {pair === undefined && (
+    <SmallForm
+      save={save}
+      {...(props.pairs && { label: p().pairs.stopSelected(props.pairs.length) })}
+    >
+      {props.pairs === undefined && (
         <SelectField
           label={`${words.pair} / ${words.round}`}
           value={target}
@@ -54,17 +69,39 @@ export const StopUseForm = (
   );
 };
 
-/** How many of those who hold such a pair now have said that they read the notice. */
-const readBy = ({ records, review }: TabProps, stop: RecordOf<'stop-use'>): string => {
+/** Who holds such a pair now, and which of them have said that they read the notice. */
+const readersOf = ({ records, review }: TabProps, stop: RecordOf<'stop-use'>) => {
   const holders = new Set(
     review.pairs.flatMap(({ id, holder }) =>
       holder !== null && stop.body.pairs.includes(id) ? [holder] : [],
     ),
   );
-  const read = records.acknowledgement.filter(
-    ({ body }) => body.stopUse === stop.revision.id && holders.has(body.tester),
+  const read = new Set(
+    records.acknowledgement
+      .filter(({ body }) => body.stopUse === stop.revision.id && holders.has(body.tester))
+      .map(({ body }) => body.tester),
   );
-  return d().pairs.readBy(new Set(read.map(({ body }) => body.tester)).size, holders.size);
+  return {
+    read: read.size,
+    holders: holders.size,
+    waiting: [...holders].filter((one) => !read.has(one)),
+  };
+};
+
+const ReadBy = (props: TabProps & { readonly stop: RecordOf<'stop-use'> }) => {
+  const { records, review, stop } = props;
+  const { read, holders, waiting } = readersOf(props, stop);
+  const names = namesIn(review, records);
+  const links = linksOf(review.project.id);
+  return (
+    <>
+      <span class="soft">{d().pairs.readBy(read, holders)}</span>
+      <NotRead
+        notice={stop.revision.id}
+        testers={waiting.map((id) => ({ id, code: names.tester(id), href: links.tester(id) }))}
+      />
+    </>
+  );
 };
 
 /** The notices that stand, of the project or of one pair. */
@@ -94,7 +131,7 @@ export const Notices = (props: TabProps & { readonly pair?: RecordId }) => {
                 </span>
               ))}
               {`: ${stop.body.reason} `}
-              <span class="soft">{readBy(props, stop)}</span>
+              <ReadBy {...props} stop={stop} />
             </span>
             <Button
               kind="quiet"

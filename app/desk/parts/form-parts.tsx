@@ -6,8 +6,10 @@ import { Button, Field, Notice } from '../../parts/controls/controls.tsx';
 import { useLimit } from '../../parts/controls/limited-field.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { store } from '../../parts/state.ts';
+import type { ManyDraft, SaveProblem } from '../../store/index.ts';
 import { d } from '../../words/index.ts';
-import { Options } from './options.tsx';
+import { KeptNotice, type Kept } from './kept.tsx';
+import { Select } from './options.tsx';
 
 /** Whether a field may stay empty; as words: what that means, or what else is to know. */
 type MayBeEmpty = boolean | string | undefined;
@@ -98,17 +100,18 @@ export const SelectField = <T extends string>(props: {
 }) => (
   <Field label={labelOf(props.label, props.optional)} error={props.error}>
     {(ids) => (
-      <select
+      <Select<T | ''>
         class="input"
         // One without an empty choice cannot stay empty, and many of those only set what is shown.
         required={props.value === '' && !props.optional}
         {...ids}
         value={props.value}
-        onChange={(event) => props.onChange(event.currentTarget.value as T)}
-      >
-        {props.value === '' && <option value="">{d().none}</option>}
-        <Options of={props.options} value={props.value} />
-      </select>
+        options={[
+          ...(props.value === '' ? [{ value: '' as const, label: d().none }] : []),
+          ...props.options,
+        ]}
+        onChoose={(value) => props.onChange(value as T)}
+      />
     )}
   </Field>
 );
@@ -120,9 +123,12 @@ const trySave = async <K extends Kind>(
   id?: RecordId,
 ): Promise<RecordOf<K> | string> => {
   const saved = await store.save(kind, body, id);
-  if (saved.ok) return saved.value;
-  if (saved.why !== 'invalid') return d().trouble;
-  const field = saved.problems[0]?.field ?? '';
+  return saved.ok ? saved.value : problemInWords(saved);
+};
+
+const problemInWords = (problem: SaveProblem): string => {
+  if (problem.why !== 'invalid') return d().trouble;
+  const field = problem.problems[0]?.field ?? '';
   return field === 'code' ? d().notACode : `${d().wrongNumber} ${field}`;
 };
 
@@ -148,15 +154,25 @@ export const saveFromForm = async <K extends Kind>(
   return saved;
 };
 
+/** Saves several records, all or nothing, and says so. @returns null, or in words why they could not be saved */
+export const saveAllFromForm = async (drafts: readonly ManyDraft[]): Promise<string | null> => {
+  const saved = await store.saveAll(drafts);
+  if (!saved.ok) return problemInWords(saved);
+  showToast({ text: d().saved });
+  return null;
+};
+
 /** A form behind a button: opens in place, closes when it is saved. */
 export const Unfold = (props: {
   readonly label: string;
+  /** From the beginning. */
+  readonly isOpen?: boolean;
   readonly children: (close: () => void) => ComponentChildren;
 }) => {
-  const [open, setOpen] = useState(false);
+  const [open, setOpen] = useState(props.isOpen === true);
   const close = () => setOpen(false);
   return open ? (
-    <OpenForm label={props.label} close={close}>
+    <OpenForm label={props.label} close={close} takesFocus={props.isOpen === true}>
       {props.children(close)}
     </OpenForm>
   ) : (
@@ -168,18 +184,30 @@ export const Unfold = (props: {
 export const OpenForm = (props: {
   readonly label: string;
   readonly close: () => void;
+  /** The place was opened for it: a person with a keyboard goes on typing. */
+  readonly takesFocus?: boolean;
   readonly children: ComponentChildren;
-}) => (
-  <section class="sheet" aria-label={props.label}>
-    <div class="row row-apart">
-      <h2>{props.label}</h2>
-      <Button kind="quiet" onClick={props.close}>
-        {d().cancel}
-      </Button>
-    </div>
-    {props.children}
-  </section>
-);
+}) => {
+  const form = useRef<HTMLElement>(null);
+  useEffect(() => {
+    // On a phone the keyboard would hide what the form asks.
+    if (props.takesFocus && matchMedia('(pointer: fine)').matches)
+      form.current?.querySelector<HTMLElement>('input, textarea, select')?.focus();
+    // Only as it opens.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, []);
+  return (
+    <section class="sheet" aria-label={props.label} ref={form}>
+      <div class="row row-apart">
+        <h2>{props.label}</h2>
+        <Button kind="quiet" onClick={props.close}>
+          {d().cancel}
+        </Button>
+      </div>
+      {props.children}
+    </section>
+  );
+};
 
 /**
  * A form that says what is missing instead of saving it. `save` answers the trouble, or null when done; an empty text
@@ -187,6 +215,8 @@ export const OpenForm = (props: {
  */
 export const SmallForm = (props: {
   readonly save: () => Promise<string | null>;
+  /** Its draft, where it is kept until it is saved. */
+  readonly kept?: Kept;
   /** What its button does; absent: it saves. */
   readonly label?: string;
   /** A question in the place of its button, with a button of its own that sends the form. */
@@ -217,6 +247,7 @@ export const SmallForm = (props: {
         void save();
       }}
     >
+      {props.kept && <KeptNotice {...props.kept} />}
       {props.children}
       {trouble && (
         <Notice tone="danger" live>

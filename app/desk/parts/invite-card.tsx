@@ -5,8 +5,8 @@ import { session } from '../../parts/state.ts';
 import { d } from '../../words/index.ts';
 import { SquareCode } from './square-code.tsx';
 
-/** Whether nothing but this machine reaches that name. */
-const isLocal = (name: string): boolean => /^(localhost|127\.|\[?::1)/.test(name);
+/** Whether nothing but this machine reaches the page's address, so that no phone can join by it. */
+export const isThisMachineOnly = (): boolean => /^(localhost|127\.|\[?::1)/.test(location.hostname);
 
 export interface Invite {
   readonly code: string;
@@ -31,7 +31,7 @@ export const InviteCard = ({ code, expiresAt, role, tester }: Invite) => {
       <p class="small">
         <a href={link}>{link}</a>
       </p>
-      {isLocal(location.hostname) && <p class="small">{words.localOnly}</p>}
+      {isThisMachineOnly() && <p class="small">{words.localOnly}</p>}
       <p class="soft small">{words.validUntil(formatDateTime(expiresAt))}</p>
     </div>
   );

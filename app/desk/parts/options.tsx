@@ -3,8 +3,8 @@ import { useEffect, useState } from 'preact/hooks';
 
 const AT_ONCE = 250;
 
-export interface Option {
-  readonly value: string;
+export interface Option<T extends string = string> {
+  readonly value: T;
   readonly label: string;
 }
 
@@ -28,5 +28,25 @@ export const Options = (props: { readonly of: readonly Option[]; readonly value:
           ),
       )}
     </>
+  );
+};
+
+/** A native choice of one of some. */
+export const Select = <T extends string>(props: {
+  readonly class?: string;
+  readonly id?: string;
+  readonly 'aria-label'?: string;
+  readonly 'aria-describedby'?: string;
+  readonly 'aria-invalid'?: true;
+  readonly required?: boolean;
+  readonly value: T;
+  readonly options: readonly Option<T>[];
+  readonly onChoose: (value: T) => void;
+}) => {
+  const { options, onChoose, ...rest } = props;
+  return (
+    <select {...rest} onChange={(event) => onChoose(event.currentTarget.value as T)}>
+      <Options of={options} value={props.value} />
+    </select>
   );
 };

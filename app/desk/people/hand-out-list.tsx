@@ -15,7 +15,7 @@ import { namesIn, type TabProps } from '../desk-state.ts';
 import { DateTimeField, OpenForm, SmallForm } from '../parts/form-parts.tsx';
 import { linksOf } from '../frame/route.ts';
 import { BlindField } from '../pairs/hand-out-fields.tsx';
-import { saveHandOuts } from '../pairs/take-back.tsx';
+import { saveSeveral } from '../parts/save-several.ts';
 import { Some } from '../parts/some.tsx';
 
 const troubleInWords = (trouble: HandOutTrouble): string => {
@@ -41,16 +41,15 @@ const EditDates = (
   const { records, of, close } = props;
   const words = p().pairs.hands;
   const [draft, setDraft] = useState(() => draftOfHandOut(of.body));
-  const [wrong, setWrong] = useState<HandOutTrouble | null>(null);
-  const change = (part: Partial<typeof draft>) => {
-    setDraft((now) => ({ ...now, ...part }));
-    setWrong(null);
-  };
+  /** Saving was tried: from then on each field says what is wrong with it. */
+  const [tried, setTried] = useState(false);
+  const change = (part: Partial<typeof draft>) => setDraft((now) => ({ ...now, ...part }));
+  const read = readHandOutDraft(draft, of, records['hand-out'], Date.now());
   const save = async () => {
-    const read = readHandOutDraft(draft, of, records['hand-out'], Date.now());
-    setWrong(read.ok ? null : read);
+    setTried(true);
     if (!read.ok) return '';
-    const trouble = await saveHandOuts(
+    const trouble = await saveSeveral(
+      'hand-out',
       [{ id: of.revision.id, body: read.body }],
       [of],
       words.saved,
@@ -58,12 +57,15 @@ const EditDates = (
     if (trouble === null) close();
     return trouble;
   };
-  const field = (name: 'from' | 'until') => ({
-    label: words[name],
-    value: draft[name],
-    onInput: (typed: string) => change({ [name]: typed }),
-    error: wrong?.field === name ? troubleInWords(wrong) : undefined,
-  });
+  const field = (name: 'from' | 'until') => {
+    const wrong = tried && !read.ok ? read.troubles.find((one) => one.field === name) : undefined;
+    return {
+      label: words[name],
+      value: draft[name],
+      onInput: (typed: string) => change({ [name]: typed }),
+      error: wrong && troubleInWords(wrong),
+    };
+  };
   return (
     <SmallForm save={save}>
       <div class="field-row">
@@ -88,7 +90,7 @@ const Row = (
   const label = words.editOf(pair, tester);
   const takeBack = async () => {
     const read = readReturn(null, [of], Date.now());
-    if (read.ok) await saveHandOuts(read.returned, [of], p().pairs.tookBack(1));
+    if (read.ok) await saveSeveral('hand-out', read.returned, [of], p().pairs.tookBack(1));
   };
   return (
     <li>

@@ -9,6 +9,7 @@ import { toInstant, toLocalMinute } from '../../parts/instant.ts';
 import { d, p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { DateTimeField } from '../parts/form-parts.tsx';
+import { useMoveOn } from '../start/guide.ts';
 import { carryOut } from './carry-out.ts';
 import type { DatedPlace } from './plan-facts.ts';
 import { settlePlan, type Settled, type Waiting } from './settle-plan.ts';
@@ -58,6 +59,7 @@ export const Agree = (props: Props) => {
   const [waiting, setWaiting] = useState<readonly Waiting[]>([]);
   const [busy, setBusy] = useState(false);
   const [trouble, setTrouble] = useState<string | null>(null);
+  const moveOn = useMoveOn('plan');
   const toCome = places.filter(({ state }) => state === 'drawn' || state === 'late');
   const lateOnes = toCome.filter(({ state }) => state === 'late');
   const next = toCome[0]?.place.period ?? 0;
@@ -92,6 +94,7 @@ export const Agree = (props: Props) => {
       text: done.failed > 0 ? d().trouble : words.agreed(todo.give.length),
       action: { label: words.undo, run: () => void undo() },
     });
+    if (done.failed === 0 && todo.cannot.length === 0 && todo.give.length > 0) moveOn();
   };
   if (toCome.length === 0) return <Cannot {...props} of={waiting} />;
   const whole = Number.isNaN(new Date(late ?? 0).getTime()) ? null : settled();

@@ -2,13 +2,15 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Devices, RecordId, RecordOf } from '../../../core/records/index.ts';
 import { byCode } from '../../../core/review/index.ts';
-import { Button, Notice } from '../../parts/controls/controls.tsx';
+import { Button, LinkButton, Notice } from '../../parts/controls/controls.tsx';
 import { formatDateTime } from '../../parts/format.ts';
 import { session, store } from '../../parts/state.ts';
-import { p, t } from '../../words/index.ts';
+import { d, p, t } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
-import { inviteAddress } from '../parts/invite-card.tsx';
+import { linksOf } from '../frame/route.ts';
+import { inviteAddress, isThisMachineOnly } from '../parts/invite-card.tsx';
+import { inviteOnly } from './invite-only.ts';
 import { SquareCode } from '../parts/square-code.tsx';
 import { crumbsOfPlan } from './slips-page.tsx';
 
@@ -56,11 +58,24 @@ export const InvitesPage = (props: TabProps) => {
   const [busy, setBusy] = useState(false);
   const [failed, setFailed] = useState<string | null>(null);
   const crumbs = crumbsOfPlan(props, words.name);
-  if (!session.value?.hub) return <PlaceHead crumbs={crumbs} headline={words.noHub} />;
+  if (!session.value?.hub)
+    return (
+      <>
+        <PlaceHead crumbs={crumbs} headline={words.noHub} sub={words.noHubHow} />
+        <div class="row">
+          <LinkButton kind="main" href={linksOf(props.review.project.id).place('testers')}>
+            {words.toTesters}
+          </LinkButton>
+        </div>
+      </>
+    );
+  if (records.tester.length === 0)
+    return <PlaceHead crumbs={crumbs} headline={words.nobody} sub={words.nobodyHow} />;
   if (joined === 'offline') return <PlaceHead crumbs={crumbs} headline={words.offline} />;
   if (joined === null) return <p class="soft">{t().loading}</p>;
+  const only = inviteOnly.value;
   const missing = records.tester
-    .filter(({ revision }) => !joined.has(revision.id))
+    .filter(({ revision }) => (only ? only.has(revision.id) : !joined.has(revision.id)))
     .toSorted((a, b) => byCode(a.body, b.body));
   const codes = new Map(made.map((one) => [one.tester, one]));
   const make = async () => {
@@ -83,7 +98,18 @@ export const InvitesPage = (props: TabProps) => {
   };
   return (
     <>
-      <PlaceHead crumbs={crumbs} headline={words.title(missing.length)} sub={words.sub} />
+      <PlaceHead
+        crumbs={crumbs}
+        headline={only ? words.selected(missing.length) : words.title(missing.length)}
+        sub={words.sub}
+        actions={
+          only && (
+            <Button kind="quiet" onClick={() => (inviteOnly.value = null)}>
+              {words.all}
+            </Button>
+          )
+        }
+      />
       {missing.length > 0 && (
         <div class="row no-print">
           <Button
@@ -98,6 +124,11 @@ export const InvitesPage = (props: TabProps) => {
               {words.print}
             </Button>
           )}
+        </div>
+      )}
+      {isThisMachineOnly() && missing.length > 0 && (
+        <div class="no-print">
+          <Notice tone="warn">{d().testers.localOnly}</Notice>
         </div>
       )}
       {failed && (

@@ -48,6 +48,18 @@ export const datedPlaces = (
     .sort((a, b) => a.fromMs - b.fromMs);
 };
 
+const DAY_MS = 86_400_000;
+
+/** The places that need a slip in their box: those to come, and those that began within a day, whose box may stand here. */
+export const slipsOf = (places: readonly DatedPlace[], nowMs: number): readonly DatedPlace[] =>
+  places.filter(
+    ({ state, fromMs }) =>
+      state === 'drawn' ||
+      state === 'agreed' ||
+      state === 'late' ||
+      (state === 'running' && nowMs - fromMs < DAY_MS),
+  );
+
 /** What the first sentence is made of. */
 export const planFacts = (
   plan: HandOutPlan | null,

@@ -21,14 +21,23 @@ import { planBody, questionOf, type PlanChoice } from './plan-work.ts';
 /** A new seed for each plan: the one thing that must not be the same twice. */
 const newSeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;
 
-type Props = TabProps & { readonly room: RoomIn; readonly onSaved: (id: RecordId) => void };
+type Props = TabProps & {
+  readonly room: RoomIn;
+  /** From the beginning. */
+  readonly isOpen: boolean;
+  readonly onSaved: (id: RecordId) => void;
+};
 
 export const PlanMaker = (props: Props) => {
   const words = d().panel.plan;
-  if (props.review.rounds.length === 0) return <p>{words.needsRounds}</p>;
+  const { review, records } = props;
+  // The headline says what is missing, and the line above it leads there.
+  if (review.pairs.length === 0 || records.tester.length === 0) return null;
   return (
     <div class="no-print part">
-      <Unfold label={words.make}>{(close) => <Maker {...props} close={close} />}</Unfold>
+      <Unfold label={words.make} isOpen={props.isOpen}>
+        {(close) => <Maker {...props} close={close} />}
+      </Unfold>
     </div>
   );
 };
@@ -55,14 +64,19 @@ const Maker = ({
   const [rounds, setRounds] = useState<ReadonlySet<RecordId>>(
     new Set(withPairs.slice(-2).map(({ id }) => id)),
   );
-  const [periods, setPeriods] = useState('2');
+  // Nobody wears a round twice: of one round there is one period.
+  const [periods, setPeriods] = useState(String(rounds.size || 1));
   const [weeks, setWeeks] = useState('3');
   const [allowed, setAllowed] = useState(String(ALLOWED_MM));
   const [from, setFrom] = useState(toDay(Date.now()));
   const [outComeBack, setOutComeBack] = useState(true);
-  const [away, setAway] = useState<ReadonlyMap<RecordId, readonly number[]>>(
-    new Map(testers.map(({ revision }) => [revision.id, []])),
-  );
+  // Only what differs from taking part throughout: testers may come in while the form is open.
+  const [away, setAway] = useState<ReadonlyMap<RecordId, readonly number[] | null>>(new Map());
+  /** The periods in which a tester is away; null: they take no part. */
+  const awayOf = (id: RecordId): readonly number[] | null => {
+    const own = away.get(id);
+    return own === undefined ? [] : own;
+  };
   const [draft, setDraft] = useState<Draft | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
   const [drawing, setDrawing] = useState(false);
@@ -75,10 +89,7 @@ const Maker = ({
     setPeriods(String(next.size || 1));
   };
   const setTester = (id: RecordId, periodsAway: readonly number[] | null) => {
-    const next = new Map(away);
-    if (periodsAway === null) next.delete(id);
-    else next.set(id, periodsAway);
-    setAway(next);
+    setAway(new Map([...away, [id, periodsAway]]));
   };
   const draw = async () => {
     const weeksEach = typedWhole(weeks, 1, 26);
@@ -101,7 +112,10 @@ const Maker = ({
         rounds: review.rounds.flatMap(({ id }) => (rounds.has(id) ? [id] : [])),
         periods: periodCount,
         testers: new Map(
-          [...away].map(([id, own]) => [id, own.filter((period) => period < periodCount)]),
+          testers.flatMap(({ revision: { id } }) => {
+            const own = awayOf(id);
+            return own ? [[id, own.filter((period) => period < periodCount)]] : [];
+          }),
         ),
         allowedMm,
         outComeBack,
@@ -198,7 +212,7 @@ const Maker = ({
           </thead>
           <tbody>
             {testers.map(({ body: { code }, revision: { id } }) => {
-              const own = away.get(id);
+              const own = awayOf(id);
               return (
                 <tr key={id}>
                   <th scope="row">{code}</th>
@@ -207,8 +221,8 @@ const Maker = ({
                       type="checkbox"
                       class="tick"
                       aria-label={words.takesPartName(code)}
-                      checked={own !== undefined}
-                      onChange={() => setTester(id, own === undefined ? [] : null)}
+                      checked={own !== null}
+                      onChange={() => setTester(id, own === null ? [] : null)}
                     />
                   </td>
                   {Array.from({ length: periodCount }, (_, period) => (
@@ -217,7 +231,7 @@ const Maker = ({
                         type="checkbox"
                         class="tick"
                         aria-label={words.awayIn(code, period + 1)}
-                        disabled={own === undefined}
+                        disabled={own === null}
                         checked={own?.includes(period) ?? false}
                         onChange={() => {
                           if (!own) return;

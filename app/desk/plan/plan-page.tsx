@@ -1,4 +1,5 @@
 /** The hand-out plan: who wears what when, agreed on its own days, and changed when somebody stops. */
+import { useLocation } from 'preact-iso';
 import { useMemo, useState } from 'preact/hooks';
 import { planHeadline } from '../../../core/headlines/index.ts';
 import type { HandOutPlan, RecordId, RecordOf } from '../../../core/records/index.ts';
@@ -103,10 +104,12 @@ const SavedPlan = (
   );
 };
 
-export const PlanPage = (props: TabProps) => {
+/** @param props.isMaking the place was opened to make a plan */
+export const PlanPage = (props: TabProps & { readonly isMaking: boolean }) => {
   const words = p().plan;
   const { records, review } = props;
   const plans = plansOf(props);
+  const { route } = useLocation();
   const [chosen, setChosen] = useState<RecordId | null>(null);
   const plan = plans.find(({ revision }) => revision.id === chosen) ?? plans[0] ?? null;
   const room = useMemo(() => roomsIn(records), [records]);
@@ -135,7 +138,17 @@ export const PlanPage = (props: TabProps) => {
           />
         </div>
       )}
-      <PlanMaker {...props} room={room} onSaved={setChosen} />
+      {/* Folded again once the plan that it made is there. */}
+      <PlanMaker
+        key={plan ? 'another' : 'first'}
+        {...props}
+        room={room}
+        isOpen={props.isMaking || plan === null}
+        onSaved={(id) => {
+          setChosen(id);
+          if (props.isMaking) route(linksOf(review.project.id).place('plan'), true);
+        }}
+      />
       <PowerForm testers={review.testers.length} />
     </>
   );

@@ -1,4 +1,5 @@
 import type { PlaceProps } from '../desk-state.ts';
+import { NEW } from '../start/guide.ts';
 import { InvitesPage } from './invites-page.tsx';
 import { PlanPage } from './plan-page.tsx';
 import { SlipsPage } from './slips-page.tsx';
@@ -10,5 +11,5 @@ export const PlanPlace = ({ rest, ...props }: PlaceProps) =>
   ) : rest[0] === 'invites' ? (
     <InvitesPage {...props} />
   ) : (
-    <PlanPage {...props} />
+    <PlanPage {...props} isMaking={rest[0] === NEW} />
   );

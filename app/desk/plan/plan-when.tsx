@@ -5,7 +5,7 @@ import { formatDay, formatSize } from '../../parts/format.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { toDay } from './day.ts';
-import type { DatedPlace, PlanDay } from './plan-facts.ts';
+import { slipsOf, type DatedPlace, type PlanDay } from './plan-facts.ts';
 import type { RoomIn } from './plan-fit.ts';
 import { RoomSign } from './room-sign.tsx';
 
@@ -81,10 +81,11 @@ export const PlanWhen = (props: Props & { readonly children?: ComponentChildren 
   const { review, places, days } = props;
   const words = p().plan;
   const links = linksOf(review.project.id);
-  const slips = places.filter(({ state }) => state !== 'over' && state !== 'running').length;
+  const slips = slipsOf(places, review.nowMs);
   const running = places.filter(({ state }) => state === 'running');
-  // A day before anything happens: the list stays in the order of its days.
-  const slipsMs = Math.max(review.nowMs, (days[0]?.atMs ?? 0) - 86_400_000);
+  // What should be out today needs its slip today; else a day before anything happens, in the order of the days.
+  const isDue = slips.some(({ fromMs }) => fromMs <= review.nowMs);
+  const slipsMs = isDue ? review.nowMs : Math.max(review.nowMs, (days[0]?.atMs ?? 0) - 86_400_000);
   return (
     <section class="paper plan-when no-print" aria-label={words.when}>
       <h2>{words.when}</h2>
@@ -98,9 +99,9 @@ export const PlanWhen = (props: Props & { readonly children?: ComponentChildren 
             </div>
           </li>
         )}
-        {slips > 0 && (
+        {slips.length > 0 && (
           <Item atMs={slipsMs} sign="slip">
-            <a href={links.place('plan', 'slips')}>{words.printSlips(slips)}</a>
+            <a href={links.place('plan', 'slips')}>{words.printSlips(slips.length)}</a>
             <span class="soft small">{words.slipsHint}</span>
             <a href={links.place('plan', 'invites')}>{words.printInvites}</a>
             <span class="soft small">{words.invitesHint}</span>

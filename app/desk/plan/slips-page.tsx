@@ -11,7 +11,7 @@ import { SelectField } from '../parts/form-parts.tsx';
 import { Some } from '../parts/some.tsx';
 import { SquareCode } from '../parts/square-code.tsx';
 import { toDay } from './day.ts';
-import { datedPlaces, type DatedPlace } from './plan-facts.ts';
+import { datedPlaces, slipsOf, type DatedPlace } from './plan-facts.ts';
 
 /** More slips than this at once stall the screen; a printer takes them a day at a time. */
 const AT_A_TIME = 120;
@@ -54,11 +54,7 @@ export const SlipsPage = (props: TabProps) => {
   const plan = records['hand-out-plan']
     .filter(({ body }) => body.project === review.project.id)
     .sort((a, b) => Date.parse(b.body.at) - Date.parse(a.body.at))[0];
-  const places = plan
-    ? datedPlaces(plan.body, records, review.nowMs).filter(
-        ({ state }) => state === 'drawn' || state === 'agreed' || state === 'late',
-      )
-    : [];
+  const places = plan ? slipsOf(datedPlaces(plan.body, records, review.nowMs), review.nowMs) : [];
   const names = namesIn(review, records);
   const days = [...new Set(places.map(({ fromMs }) => toDay(fromMs)))];
   const shown = places
@@ -70,7 +66,9 @@ export const SlipsPage = (props: TabProps) => {
     <>
       <PlaceHead
         crumbs={crumbsOfPlan(props, words.name)}
-        headline={shown.length === 0 ? words.none : words.title(shown.length)}
+        headline={
+          !plan ? words.noPlan : shown.length === 0 ? words.none : words.title(shown.length)
+        }
         sub={words.sub}
       />
       {shown.length > 0 && (

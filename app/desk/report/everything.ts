@@ -16,7 +16,7 @@ export const everythingZip = async ({
   const { dictionaryJson, dictionaryOf, dictionaryTable } =
     await import('../../report/tables/dictionary.ts');
   const [en, zh] = await Promise.all([wordsOf('en'), wordsOf('zh')]);
-  const entries = dictionaryOf(tables, { en: en.glossary, zh: zh.glossary });
+  const entries = dictionaryOf(tables, { en, zh });
   const files: Readonly<Record<string, string>> = {
     ...Object.fromEntries(tables.map(({ name, csv }) => [`${name}.csv`, csv])),
     'dictionary.csv': csvOf(dictionaryTable(entries)),

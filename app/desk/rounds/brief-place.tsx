@@ -1,18 +1,18 @@
 /** The brief: for whom and for what the shoe is made, what is allowed, what a pair must keep; and its archive. */
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import type { Brief, Limit, RecordOf } from '../../../core/records/index.ts';
+import type { Brief, Limit, Project, RecordOf } from '../../../core/records/index.ts';
 import { briefHeadline } from '../../../core/headlines/index.ts';
 import { unitsOf } from '../../../core/records/index.ts';
-import { Button } from '../../parts/controls/controls.tsx';
+import { Button, LinkButton } from '../../parts/controls/controls.tsx';
 import { formatDate, formatNumber, formatSetPercent } from '../../parts/format.ts';
 import { locale, p, terms } from '../../words/index.ts';
 import { questionName } from '../../words/question-name.ts';
 import { placeName } from '../../words/say-place.ts';
 import type { PlaceProps, TabProps } from '../desk-state.ts';
-import { OpenForm } from '../parts/form-parts.tsx';
+import { OpenForm, saveFromForm } from '../parts/form-parts.tsx';
 import { PlaceHead } from '../frame/place.tsx';
-import { linksOf } from '../frame/route.ts';
+import { linksOf, newShoe } from '../frame/route.ts';
 import { roundDistance, sayOf } from '../frame/say.ts';
 import { Mark } from '../frame/stamp.tsx';
 import { speakerOf } from '../parts/speaker.ts';
@@ -28,6 +28,13 @@ export const BriefPlace = (props: PlaceProps) => {
   if (!project) return null;
   const { brief, archived } = project.body;
   const close = () => setOpen(false);
+  const save = async (body: Project, done: () => Promise<void>) => {
+    const saved = await saveFromForm('project', body, project.revision.id);
+    if (typeof saved === 'string') return saved;
+    await done();
+    close();
+    return null;
+  };
   const latest = review.rounds.at(-1)?.id;
   const drawn = records.round.find(({ revision }) => revision.id === latest)?.body.blueprint ?? [];
   return (
@@ -48,11 +55,21 @@ export const BriefPlace = (props: PlaceProps) => {
       />
       {isOpen ? (
         <OpenForm label={words.edit} close={close}>
-          <ProjectForm project={project} blueprint={drawn} close={close} />
+          <ProjectForm
+            from={project.body}
+            blueprint={drawn}
+            keptAs={{ key: `project ${project.revision.id}`, of: project.revision.stamp }}
+            save={save}
+          />
         </OpenForm>
       ) : (
         <BriefWords {...props} brief={brief} />
       )}
+      <p class="no-print">
+        <LinkButton href={newShoe({ like: review.project.id })}>
+          {p().start.like.open(review.project.name)}
+        </LinkButton>
+      </p>
       <Archive project={project} />
     </>
   );
@@ -93,6 +110,7 @@ const BriefWords = (props: TabProps & { readonly brief: Brief }) => {
       ),
     ],
     ...(brief.words === undefined ? [] : [[words.words, brief.words] as const]),
+    ...(brief.forTesters === undefined ? [] : [[words.forTesters, brief.forTesters] as const]),
   ];
   return (
     <dl class="paper brief-words">

@@ -1,8 +1,7 @@
 /** The brief of a project, new or changed: for whom, for what, how far, and when a pair has failed. */
 import { useState } from 'preact/hooks';
-import { useLocation } from 'preact-iso';
 import { questionName } from '../../words/question-name.ts';
-import { ranges, surfaces, type Range, type RecordOf } from '../../../core/records/index.ts';
+import { ranges, surfaces, type Project, type Range } from '../../../core/records/index.ts';
 import {
   comfortQuestions,
   draftOfProject,
@@ -15,10 +14,13 @@ import {
 } from '../../drafts/project.ts';
 import { isAsSaved, limitDoubt, type Drawn, type LimitDoubt } from '../../drafts/limit-doubts.ts';
 import { Button, Choice, Choices } from '../../parts/controls/controls.tsx';
+import { LimitedField } from '../../parts/controls/limited-field.tsx';
 import { d, terms } from '../../words/index.ts';
-import { labelOf, saveFromForm, SmallForm, TextField } from '../parts/form-parts.tsx';
+import { labelOf, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { typedIn } from '../../drafts/typed.ts';
+import { projectSchema } from '../../drafts/kept.ts';
 import { sayRange } from '../parts/in-range.ts';
+import { useKept } from '../parts/kept.tsx';
 import { LimitRow } from './limit-row.tsx';
 
 const options = <T extends string>(names: Readonly<Record<T, string>>) =>
@@ -69,24 +71,29 @@ const errorsOf = (troubles: readonly ProjectTrouble[]) => {
 const keyOf = ({ measure, site, bound, basis, value }: LimitDraft): string =>
   [measure, site, bound, basis, value].join(' ');
 
-/**
- * @param props.blueprint of the latest round
- * @param props.close what to do once a known project is saved; a new one is opened at its rounds
- */
 export const ProjectForm = (props: {
-  readonly project?: RecordOf<'project'>;
-  readonly blueprint?: readonly Drawn[];
-  readonly close?: () => void;
+  /** What it begins as; null: from nothing. */
+  readonly from: Project | null;
+  /** Of the latest round. */
+  readonly blueprint: readonly Drawn[];
+  /** Under which name what is typed is kept on the device, and the stamp of the project that is changed. */
+  readonly keptAs: { readonly key: string; readonly of?: string };
+  /** Saves, calls `done` once it has, and answers the trouble, or null. */
+  readonly save: (body: Project, done: () => Promise<void>) => Promise<string | null>;
 }) => {
-  const { project, blueprint = [], close } = props;
+  const { from, blueprint } = props;
   const words = d().brief;
-  const { route } = useLocation();
-  const [draft, setDraft] = useState(() => draftOfProject(project?.body ?? null));
+  const kept = useKept<ProjectDraft>({
+    ...props.keptAs,
+    schema: projectSchema,
+    begin: () => draftOfProject(from),
+  });
+  const { draft, setDraft } = kept;
   /** Saving was tried: from then on each field says what is wrong with it. */
   const [tried, setTried] = useState(false);
   const [sure, setSure] = useState<ReadonlySet<string>>(new Set());
   const { limits, feet } = draft;
-  const read = readProject(draft, project?.body ?? null);
+  const read = readProject(draft, from);
   const errors = errorsOf(tried && !read.ok ? read.troubles : []);
   const asksAbout = (limit: LimitDraft): LimitDoubt | null =>
     sure.has(keyOf(limit)) ? null : limitDoubt(limit, blueprint);
@@ -107,14 +114,10 @@ export const ProjectForm = (props: {
   const save = async () => {
     setTried(true);
     if (!read.ok || limits.some((one) => !isAsSaved(one) && asksAbout(one))) return '';
-    const saved = await saveFromForm('project', read.body, project?.revision.id);
-    if (typeof saved === 'string') return saved;
-    if (close) close();
-    else route(`/desk/${saved.revision.id}/rounds`, true);
-    return null;
+    return props.save(read.body, kept.done);
   };
   return (
-    <SmallForm save={save}>
+    <SmallForm save={save} kept={kept}>
       <TextField
         label={words.name}
         value={draft.name}
@@ -206,6 +209,14 @@ export const ProjectForm = (props: {
         onToggle={(attribute) => change({ asked: toggled(draft.asked, attribute) })}
       />
       <p class="soft small">{words.attributesHint}</p>
+      <LimitedField
+        label={labelOf(words.forTesters, true)}
+        rows={4}
+        most={4000}
+        value={draft.forTesters}
+        onInput={(forTesters) => change({ forTesters })}
+      />
+      <p class="soft small">{words.forTestersHint}</p>
     </SmallForm>
   );
 };

@@ -4,6 +4,7 @@ import { formatNumber } from '../../parts/format.ts';
 import { signed } from '../../words/figures.ts';
 import { p, t, terms } from '../../words/index.ts';
 import { lastLine } from '../../words/say-blueprint.ts';
+import { midsoleLine, outsoleLine } from '../../words/say-sole.ts';
 import { placeName } from '../../words/say-place.ts';
 import type { TabProps } from '../desk-state.ts';
 import { Some } from '../parts/some.tsx';
@@ -62,6 +63,9 @@ export const RoundBlueprint = (props: TabProps & { readonly round: RecordId }) =
             </tbody>
           </table>
         </div>
+      )}
+      {[midsoleLine(body, speaker), outsoleLine(body, speaker)].map(
+        (line) => line !== null && <p key={line}>{line}</p>,
       )}
       {body.last && <p>{lastLine(body.last, speaker)}</p>}
       {body.layers && body.layers.length > 0 && (

@@ -1,24 +1,10 @@
-/** The parts of a round's form: what changed, its blueprint with tolerances, its last, its layers. */
+/** Parts of a round's form: what changed, its last, its layers. */
 import { complaintKinds, partIds, type ZoneCode } from '../../../core/foot/index.ts';
-import { measures, unitsOf } from '../../../core/records/index.ts';
 import { layeredZones } from '../../../core/review/index.ts';
-import { practiceDimensions } from '../../../core/rounds/index.ts';
-import { Button, Field } from '../../parts/controls/controls.tsx';
+import { Button } from '../../parts/controls/controls.tsx';
 import { d, t, terms } from '../../words/index.ts';
-import {
-  draftOfPractice,
-  emptyChange,
-  emptyDimension,
-  lastFields,
-  usualLeft,
-  type DimensionDraft,
-  type LastField,
-  type RoundDraft,
-} from '../../drafts/round.ts';
-import { type DimensionTrouble } from '../../drafts/round-reading.ts';
+import { emptyChange, lastFields, type LastField, type RoundDraft } from '../../drafts/round.ts';
 import { labelOf, SelectField, TextField } from '../parts/form-parts.tsx';
-import { sayRange } from '../parts/in-range.ts';
-import { PasteDimensions } from './paste-dimensions.tsx';
 
 export interface PartProps {
   readonly draft: RoundDraft;
@@ -76,141 +62,6 @@ export const Changes = ({ draft: { changes }, change }: PartProps) => {
         {words.addChange}
       </Button>
     </>
-  );
-};
-
-export const Blueprint = ({
-  draft,
-  change,
-  wrong,
-}: PartProps & { readonly wrong: readonly DimensionTrouble[] }) => {
-  const words = d().blueprint;
-  const { dimensions } = draft;
-  const add = (one: DimensionDraft) => change({ dimensions: [...dimensions, one] });
-  const named = (at: number): string => {
-    const one = practiceDimensions[at];
-    if (!one) return '';
-    const { tolerance } = one;
-    const size =
-      tolerance.by === 'share'
-        ? `${100 * tolerance.value} %`
-        : `${tolerance.value} ${terms().units[one.unit]}`;
-    return `${terms().measures[one.measure]}: ${words.sites[one.site] ?? one.site} (± ${size})`;
-  };
-  return (
-    <>
-      <h3>{d().rounds.blueprint}</h3>
-      {dimensions.length > 0 && <p class="soft small">{words.percentHint}</p>}
-      {dimensions.map((one, index) => (
-        <DimensionRow
-          key={index}
-          at={index}
-          one={one}
-          wrong={wrong.filter((trouble) => trouble.at === index)}
-          onChange={(part) => change({ dimensions: replaced(dimensions, index, part) })}
-          onRemove={() => change({ dimensions: without(dimensions, index) })}
-        />
-      ))}
-      <Field label={words.usual} hint={words.usualHint}>
-        {(ids) => (
-          <select
-            class="input"
-            {...ids}
-            value=""
-            onChange={(event) => {
-              const one = practiceDimensions[Number(event.currentTarget.value)];
-              if (event.currentTarget.value !== '' && one) add(draftOfPractice(one));
-              event.currentTarget.value = '';
-            }}
-          >
-            <option value="">{d().none}</option>
-            {usualLeft(draft).map((at) => (
-              <option key={at} value={at}>
-                {named(at)}
-              </option>
-            ))}
-          </select>
-        )}
-      </Field>
-      <Button kind="quiet" onClick={() => add(emptyDimension)}>
-        {d().rounds.addDimension}
-      </Button>
-      <PasteDimensions onAdd={(pasted) => change({ dimensions: [...dimensions, ...pasted] })} />
-    </>
-  );
-};
-
-const DimensionRow = (props: {
-  readonly at: number;
-  readonly one: DimensionDraft;
-  readonly wrong: readonly DimensionTrouble[];
-  readonly onChange: (part: Partial<DimensionDraft>) => void;
-  readonly onRemove: () => void;
-}) => {
-  const words = d().blueprint;
-  const { one, wrong, onChange } = props;
-  const unit = terms().units[one.unit];
-  const errorOf = (field: DimensionTrouble['field']): string | undefined => {
-    const found = wrong.find((trouble) => trouble.field === field);
-    if (!found) return undefined;
-    if (field === 'site') return d().bench.siteHint;
-    return found.range ? sayRange(found.range) : d().wrongNumber;
-  };
-  const figures = [
-    ['nominal', d().bench.nominal],
-    ['lower', d().rounds.lower],
-    ['upper', d().rounds.upper],
-    ['leftRight', words.leftRight],
-  ] as const;
-  return (
-    <fieldset class="field-row reading">
-      <legend class="small soft">
-        {`${words.dimension(props.at + 1)}${words.sites[one.site] === undefined ? '' : `: ${words.sites[one.site]}`}`}
-      </legend>
-      <SelectField
-        label={d().bench.reading}
-        value={one.measure}
-        options={measures.map((value) => ({ value, label: terms().measures[value] }))}
-        onChange={(measure) => onChange({ measure, unit: unitsOf[measure][0] })}
-      />
-      <TextField
-        label={d().bench.site}
-        value={one.site}
-        onInput={(site) => onChange({ site })}
-        error={errorOf('site')}
-      />
-      <SelectField
-        label={words.forFoot}
-        value={one.foot}
-        options={[
-          { value: 'both', label: words.both },
-          { value: 'left', label: t().left },
-          { value: 'right', label: t().right },
-        ]}
-        onChange={(foot) => onChange({ foot })}
-      />
-      {unitsOf[one.measure].length > 1 && (
-        <SelectField
-          label={d().rounds.unit}
-          value={one.unit}
-          options={unitsOf[one.measure].map((value) => ({ value, label: terms().units[value] }))}
-          onChange={(chosen) => onChange({ unit: chosen })}
-        />
-      )}
-      {figures.map(([field, label]) => (
-        <TextField
-          key={field}
-          label={`${label}, ${unit}`}
-          value={one[field]}
-          optional={field === 'leftRight'}
-          onInput={(value) => onChange({ [field]: value })}
-          error={errorOf(field)}
-        />
-      ))}
-      <Button kind="quiet" onClick={props.onRemove}>
-        {t().remove}
-      </Button>
-    </fieldset>
   );
 };
 

@@ -12,6 +12,7 @@ import { sayOf } from '../frame/say.ts';
 import { Stamp } from '../frame/stamp.tsx';
 import { PairForm, PairsForm } from '../pairs/pair-forms.tsx';
 import { speakerOf } from '../parts/speaker.ts';
+import { NEW } from '../start/guide.ts';
 import { RoundBlueprint } from './round-blueprint.tsx';
 import { RoundForm } from './round-form.tsx';
 import './rounds.css';
@@ -23,7 +24,8 @@ type Reviewed = TabProps['review']['rounds'][number];
 
 export const RoundsPlace = (props: PlaceProps) => {
   const { review, records, rest } = props;
-  const [id] = rest;
+  const isNew = rest[0] === NEW;
+  const id = isNew ? undefined : rest[0];
   const words = p().rounds;
   const links = linksOf(review.project.id);
   const verdicts = useWork((desk) => desk.verdicts(review.project.id), records, [
@@ -59,7 +61,9 @@ export const RoundsPlace = (props: PlaceProps) => {
         headline={title}
         sub={
           <>
-            {words.sub(review.rounds.length, review.pairs.length)}{' '}
+            {review.rounds.length === 0
+              ? words.enough
+              : words.sub(review.rounds.length, review.pairs.length)}{' '}
             <a href={links.place('brief')}>{words.brief}</a>{' '}
             <a href={links.place('tables')}>{p().tables.title}</a>
           </>
@@ -74,7 +78,8 @@ export const RoundsPlace = (props: PlaceProps) => {
       </ol>
       <div class="forms-row">
         {duplicate}
-        <RoundForm {...props} />
+        {/* Of a shoe without rounds there is nothing else to do here. */}
+        <RoundForm {...props} isOpen={isNew || review.rounds.length === 0} />
       </div>
     </>
   );

@@ -5,14 +5,10 @@ import { ShoeDrawing, type DrawnZone } from '../../parts/foot-map/shoe-drawing.t
 import { PhotoRow } from '../../parts/photos/photo-view.tsx';
 import { d, p, t } from '../../words/index.ts';
 import { linksOf } from '../frame/route.ts';
-import { complaintInWords } from './said-in-run.ts';
+import { complaintInWords, complaintLevel } from '../../words/say-run.ts';
 import '../../parts/foot-map/foot-map.css';
 
 const views = ['upper', 'sole'] as const satisfies readonly FootView[];
-
-/** 0-10 as one of four levels; one that was not answered is drawn as a slight one. */
-const levelOf = ({ severity = 3 }: Complaint): 1 | 2 | 3 | 4 =>
-  Math.min(4, Math.max(1, Math.ceil(severity / 2.5))) as 1 | 2 | 3 | 4;
 
 export const FeltOnFeet = (props: {
   readonly complaints: readonly Complaint[];
@@ -40,7 +36,7 @@ export const FeltOnFeet = (props: {
             felt.map((one) => [
               one.zone,
               {
-                level: levelOf(one),
+                level: complaintLevel(one),
                 label: one.severity === undefined ? '' : String(one.severity),
                 says: complaintInWords(one),
                 href: links.zone(foot, one.zone),

@@ -6,7 +6,7 @@ import { useStored } from '../../parts/state.ts';
 import { p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { sayOf } from '../frame/say.ts';
-import { fieldInWords } from './said-in-run.ts';
+import { fieldInWords } from '../../words/say-run.ts';
 
 const Changes = (props: TabProps & { readonly version: RunVersion }) => {
   const { version } = props;

@@ -7,7 +7,7 @@ import { d, p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance } from '../frame/say.ts';
-import { fieldInWords } from './said-in-run.ts';
+import { fieldInWords } from '../../words/say-run.ts';
 
 /** In this order; what was not answered is left out, but for those that every run is asked. */
 const asked: readonly RunField[] = ['feet', 'pain', 'words'];

@@ -9,7 +9,7 @@ import { toInstant } from '../../parts/instant.ts';
 import { store } from '../../parts/state.ts';
 import { d, p, t } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
-import { OpenForm, SmallForm, TextField } from '../parts/form-parts.tsx';
+import { ReasonForm } from '../parts/reason-form.tsx';
 import { saveDecisions } from '../waiting/save-decision.ts';
 import type { RunPageAnswer } from '../worker/runs-answers.ts';
 import { undoCorrection } from './save-correction.ts';
@@ -23,31 +23,6 @@ const decide = ({ review, look, stamp }: Props, ruling: Ruling, why: string): Pr
   return saveDecisions(
     [decisionOn(subject, said)],
     ruling === 'counted' ? words.countedNow : words.setAsideNow,
-  );
-};
-
-const AsideForm = (props: Props & { readonly close: () => void }) => {
-  const words = p().runs;
-  const [why, setWhy] = useState('');
-  const [isMissing, setMissing] = useState(false);
-  const save = async () => {
-    setMissing(why.trim() === '');
-    if (why.trim() === '') return '';
-    if (await decide(props, 'set-aside', why.trim())) props.close();
-    return null;
-  };
-  return (
-    <OpenForm label={words.setAside} close={props.close}>
-      <p class="small soft">{words.setAsideHint}</p>
-      <SmallForm save={save} label={words.setAside}>
-        <TextField
-          label={d().waiting.reason}
-          value={why}
-          onInput={setWhy}
-          error={isMissing ? words.noReason : undefined}
-        />
-      </SmallForm>
-    </OpenForm>
   );
 };
 
@@ -104,7 +79,14 @@ export const RunStanding = (props: Props & { readonly correct: () => void }) => 
       )}
       {run.correctedBy && <Corrected {...props} mark={run.correctedBy} />}
       {isOpen ? (
-        <AsideForm {...props} close={() => setOpen(false)} />
+        <ReasonForm
+          label={words.setAside}
+          hint={words.setAsideHint}
+          close={() => setOpen(false)}
+          save={async (why) => {
+            if (await decide(props, 'set-aside', why)) setOpen(false);
+          }}
+        />
       ) : (
         <div class="row">
           <Button onClick={props.correct}>{words.correct}</Button>

@@ -1,23 +1,37 @@
-/** The runs of a test: what they ask of the lead first, then all of them, to be sorted, narrowed and searched. */
-import { useEffect, useState } from 'preact/hooks';
+/** The runs of a test: what they ask of the lead first, then all of them, to be sorted, narrowed, searched and selected. */
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { runsHeadline } from '../../../core/headlines/index.ts';
-import { runFilters, runSorts, type RunQuery, type RunSort } from '../../../core/review/index.ts';
-import { Button } from '../../parts/controls/controls.tsx';
+import {
+  runFilters,
+  runSorts,
+  type RunFilter,
+  type RunQuery,
+  type RunRow,
+  type RunSlice,
+  type RunSort,
+} from '../../../core/review/index.ts';
+import { formatDate } from '../../parts/format.ts';
+import { settings } from '../../parts/settings.ts';
 import { d, p, t } from '../../words/index.ts';
 import { namesIn, useWork, type PlaceProps, type TabProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance, sayOf } from '../frame/say.ts';
+import { List } from '../list/list.tsx';
+import { Pick } from '../list/pick.tsx';
+import type { Order } from '../list/sorting.ts';
+import { RunActs } from './run-acts.tsx';
+import { columnsOfRuns, type RunColumn } from './run-columns.tsx';
 import { ToAsk } from './to-ask.tsx';
-import { Options, type Option } from '../parts/options.tsx';
-import { RunsTable } from './runs-table.tsx';
 
-/** So many rows stand there first; each press then doubles them. */
-const FIRST_ROWS = 12;
-/** A search waits until the fingers rest so long, ms. */
-const REST_MS = 200;
+/** So many rows are asked for first: they are there at once, and the rest follows. */
+const FIRST_ROWS = 60;
+/** More are not kept on the page; nobody reads or prints as many. */
+const MOST_ROWS = 20_000;
 
-const wholeList: RunQuery = {
+type Query = Omit<RunQuery, 'most'>;
+
+const wholeList: Query = {
   sort: 'date',
   descending: true,
   only: 'all',
@@ -25,42 +39,145 @@ const wholeList: RunQuery = {
   tester: null,
   pair: null,
   text: '',
-  most: FIRST_ROWS,
 };
 
-/** Columns that one wants to see from their large end first; names begin at A. */
-const startsDown = (sort: RunSort): boolean => sort !== 'tester' && sort !== 'pair';
+/** The runs that a query finds: the first of them soon, all of them a little later. */
+const useRuns = ({ review, records }: TabProps, query: Query): RunSlice | null => {
+  const { id } = review.project;
+  const asked = JSON.stringify(query);
+  const first = useWork((desk) => desk.runList(id, { ...query, most: FIRST_ROWS }), records, [
+    id,
+    asked,
+  ]);
+  const isMore = first !== null && first.found > first.rows.length;
+  const whole = useWork(
+    async (desk) => (isMore ? desk.runList(id, { ...query, most: MOST_ROWS }) : null),
+    records,
+    [id, asked, isMore],
+  );
+  const found = (isMore ? whole : null) ?? first;
+  // While the next rows are worked out the last ones stay, so that nothing jumps.
+  const [shown, setShown] = useState(found);
+  useEffect(() => {
+    if (found) setShown(found);
+  }, [found]);
+  return shown;
+};
+
+const Narrow = (
+  props: TabProps & { readonly query: Query; readonly change: (part: Partial<Query>) => void },
+) => {
+  const { review, records, query, change } = props;
+  const words = p().runs;
+  const names = namesIn(review, records);
+  const named = <Id extends string>(some: readonly { readonly id: Id }[], of: (id: Id) => string) =>
+    some.map(({ id }) => ({ value: id, label: of(id) }));
+  return (
+    <>
+      <Pick<RunFilter>
+        label={words.show}
+        value={query.only}
+        options={runFilters.map((value) => ({ value, label: words.filters[value] }))}
+        onChoose={(only) => change({ only: only ?? 'all' })}
+      />
+      <Pick
+        label={words.round}
+        value={query.round}
+        every={words.everyRound}
+        options={named(review.rounds, names.round)}
+        onChoose={(round) => change({ round })}
+      />
+      <Pick
+        label={words.columns.tester}
+        value={query.tester}
+        every={words.everyTester}
+        options={named(review.testers, names.tester)}
+        onChoose={(tester) => change({ tester })}
+      />
+      <Pick
+        label={words.columns.pair}
+        value={query.pair}
+        every={words.everyPair}
+        options={named(review.pairs, names.pair)}
+        onChoose={(pair) => change({ pair })}
+      />
+    </>
+  );
+};
+
+const idOfRun = ({ run }: RunRow) => run;
+
+const isSort = (column: RunColumn): column is RunSort =>
+  (runSorts as readonly RunColumn[]).includes(column);
+
+const Rows = (
+  props: TabProps & {
+    readonly query: Query;
+    readonly change: (part: Partial<Query>) => void;
+    readonly slice: RunSlice;
+  },
+) => {
+  const { review, records, query, change, slice } = props;
+  const words = p().runs;
+  const names = namesIn(review, records);
+  const unit = settings.value.distance;
+  const columns = useMemo(() => columnsOfRuns({ review, records }, unit), [review, records, unit]);
+  const order: Order<RunColumn> = {
+    by: query.sort,
+    direction: query.descending ? 'descending' : 'ascending',
+  };
+  const { rows, found, all } = slice;
+  const left = found - rows.length;
+  return (
+    <>
+      <List
+        memory="runs"
+        name={words.all}
+        columns={columns}
+        rows={rows}
+        idOf={idOfRun}
+        order={order}
+        onOrder={({ by, direction }) =>
+          isSort(by) && change({ sort: by, descending: direction === 'descending' })
+        }
+        find={{
+          label: words.search,
+          value: query.text,
+          onFind: (text) => change({ text }),
+        }}
+        narrow={<Narrow records={records} review={review} query={query} change={change} />}
+        counted={words.found(found, all)}
+        nothing={words.noneFound}
+        selectName={({ startMs, tester }) =>
+          words.select(formatDate(startMs), names.tester(tester))
+        }
+        acts={(chosen, none) => (
+          <RunActs records={records} review={review} chosen={chosen} none={none} />
+        )}
+        isOut={({ state }) => state !== 'counts'}
+      />
+      {rows.length >= MOST_ROWS && left > 0 && <p>{words.tooMany(rows.length, left)}</p>}
+      {left > 0 && <p class="only-print">{d().notPrinted(left)}</p>}
+    </>
+  );
+};
 
 export const RunsList = (props: PlaceProps) => {
-  const { review } = props;
+  const { review, records } = props;
   const words = p().runs;
   const [query, setQuery] = useState(wholeList);
-  const list = useWork((desk) => desk.runList(review.project.id, query), props.records, [
-    review.project.id,
-    JSON.stringify(query),
-  ]);
-  // While the next rows are worked out the last ones stay, so that nothing jumps.
-  const [shown, setShown] = useState(list);
-  useEffect(() => {
-    if (list) setShown(list);
-  }, [list]);
-  const change = (part: Partial<RunQuery>) =>
-    setQuery((now) => ({ ...now, most: FIRST_ROWS, ...part }));
-  const sortBy = (sort: RunSort) =>
-    change({
-      sort,
-      descending: query.sort === sort ? !query.descending : startsDown(sort),
-    });
+  const shown = useRuns(props, query);
   if (!shown) return <p class="soft">{t().loading}</p>;
   const { size } = review;
-  const left = shown.found - shown.rows.length;
   return (
     <>
       <PlaceHead
         headline={words.headline(runsHeadline({ review }), sayOf(props))}
         sub={
           <>
-            {words.sub(shown.all, size.runs, roundDistance(size.distanceM), size.testers)}{' '}
+            {shown.all === 0
+              ? words.howTheyCome
+              : words.sub(shown.all, size.runs, roundDistance(size.distanceM), size.testers)}{' '}
             <a class="no-print" href={linksOf(review.project.id).place('tables')}>
               {p().tables.title}
             </a>
@@ -68,121 +185,15 @@ export const RunsList = (props: PlaceProps) => {
         }
       />
       <ToAsk {...props} />
-      <section class="runs-all" aria-label={words.all}>
-        <Narrow {...props} query={query} change={change} />
-        <p class="soft small" role="status">
-          {words.found(shown.found, shown.all)}
-        </p>
-        {shown.rows.length === 0 ? (
-          <p>{words.noneFound}</p>
-        ) : (
-          <RunsTable {...props} rows={shown.rows} query={query} sortBy={sortBy} />
-        )}
-        {left > 0 && (
-          <Button kind="quiet" onClick={() => setQuery((now) => ({ ...now, most: 2 * now.most }))}>
-            {words.more(Math.min(left, query.most))}
-          </Button>
-        )}
-        {left > 0 && <p class="only-print">{d().notPrinted(left)}</p>}
-      </section>
-    </>
-  );
-};
-
-const Pick = (props: {
-  readonly label: string;
-  readonly value: string;
-  readonly options: readonly Option[];
-  readonly onChange: (value: string) => void;
-}) => (
-  <select
-    aria-label={props.label}
-    value={props.value}
-    onChange={(event) => props.onChange(event.currentTarget.value)}
-  >
-    <Options of={props.options} value={props.value} />
-  </select>
-);
-
-const Narrow = (
-  props: TabProps & {
-    readonly query: RunQuery;
-    readonly change: (part: Partial<RunQuery>) => void;
-  },
-) => {
-  const { review, records, query, change } = props;
-  const words = p().runs;
-  const names = namesIn(review, records);
-  const [text, setText] = useState(query.text);
-  useEffect(() => {
-    // Nothing was typed: a question anew would fold the list again.
-    if (text === query.text) return;
-    const timer = setTimeout(() => change({ text }), REST_MS);
-    return () => clearTimeout(timer);
-    // `change` is a new function at each drawing.
-    // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, [text]);
-  const of = <Id extends string>(every: string, some: readonly Id[], name: (id: Id) => string) => [
-    { value: '', label: every },
-    ...some.map((id) => ({ value: id, label: name(id) })),
-  ];
-  return (
-    <div class="runs-narrow no-print">
-      <h2>{words.all}</h2>
-      <Pick
-        label={words.show}
-        value={query.only}
-        options={runFilters.map((one) => ({ value: one, label: words.filters[one] }))}
-        onChange={(only) => change({ only: only as RunQuery['only'] })}
-      />
-      <Pick
-        label={words.round}
-        value={query.round ?? ''}
-        options={of(
-          words.everyRound,
-          review.rounds.map(({ id }) => id),
-          names.round,
-        )}
-        onChange={(round) => change({ round: (round || null) as RunQuery['round'] })}
-      />
-      <Pick
-        label={words.columns.tester}
-        value={query.tester ?? ''}
-        options={of(
-          words.everyTester,
-          review.testers.map(({ id }) => id),
-          names.tester,
-        )}
-        onChange={(tester) => change({ tester: (tester || null) as RunQuery['tester'] })}
-      />
-      <Pick
-        label={words.columns.pair}
-        value={query.pair ?? ''}
-        options={of(
-          words.everyPair,
-          review.pairs.map(({ id }) => id),
-          names.pair,
-        )}
-        onChange={(pair) => change({ pair: (pair || null) as RunQuery['pair'] })}
-      />
-      <span class="runs-sort">
-        <Pick
-          label={words.sortBy}
-          value={query.sort}
-          options={runSorts.map((sort) => ({ value: sort, label: words.sorts[sort] }))}
-          onChange={(sort) =>
-            change({ sort: sort as RunSort, descending: startsDown(sort as RunSort) })
-          }
+      {shown.all > 0 && (
+        <Rows
+          records={records}
+          review={review}
+          query={query}
+          change={(part) => setQuery((now) => ({ ...now, ...part }))}
+          slice={shown}
         />
-      </span>
-      <input
-        class="runs-search"
-        type="search"
-        aria-label={words.search}
-        placeholder={words.search}
-        value={text}
-        onInput={(event) => setText(event.currentTarget.value)}
-      />
-    </div>
+      )}
+    </>
   );
 };

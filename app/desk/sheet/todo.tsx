@@ -5,32 +5,33 @@ import { formatDate } from '../../parts/format.ts';
 import { locale, p, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf, type Links, type Place } from '../frame/route.ts';
+import { NEW } from '../start/guide.ts';
 import { NextChecks } from '../verdict/next-checks.tsx';
 
 /** Of more things only the first are named; their list has the rest. */
 const MOST_NAMED = 6;
 const MOST_IN_LINE = 3;
 
-/** Where each step is done when it is not about single records. */
-const placeOfStep: Readonly<Record<NextStep['step'], Place>> = {
-  'ask-about-pain': 'runs',
-  'look-at-damage': 'pairs',
-  'reach-about-stop-use': 'pairs',
-  'decide-what-counts': 'waiting',
-  'add-round': 'rounds',
-  'add-pairs': 'rounds',
-  'add-testers': 'testers',
-  'measure-on-arrival': 'shoe',
-  'hand-out': 'pairs',
-  'set-up-phones': 'testers',
-  'ask-all': 'testers',
-  'ask-the-silent': 'testers',
-  'write-findings': 'shoe',
-  'assign-findings': 'changes',
-  'judge-findings': 'changes',
-  'set-limits': 'brief',
-  'settle-verdict': 'verdict',
-  'ask-about-odd-runs': 'runs',
+/** Where each step is done when it is not about single records; what adds something opens its form. */
+const placeOfStep: Readonly<Record<NextStep['step'], readonly [Place, ...string[]]>> = {
+  'ask-about-pain': ['runs'],
+  'look-at-damage': ['pairs'],
+  'reach-about-stop-use': ['pairs'],
+  'decide-what-counts': ['waiting'],
+  'add-round': ['rounds', NEW],
+  'add-pairs': ['pairs', NEW],
+  'add-testers': ['testers', NEW],
+  'measure-on-arrival': ['shoe'],
+  'hand-out': ['pairs'],
+  'set-up-phones': ['plan', 'invites'],
+  'ask-all': ['testers'],
+  'ask-the-silent': ['testers'],
+  'write-findings': ['shoe'],
+  'assign-findings': ['changes'],
+  'judge-findings': ['changes'],
+  'set-limits': ['brief'],
+  'settle-verdict': ['verdict'],
+  'ask-about-odd-runs': ['runs'],
 };
 
 const dangers: ReadonlySet<NextStep['step']> = new Set([
@@ -111,7 +112,7 @@ export const stepLine = (step: NextStep, props: TabProps, links: Links) => {
         ? links.place('shoe', 'arrival')
         : subjects.length === 1 && only
           ? only.href
-          : links.place(placeOfStep[step.step]),
+          : links.place(...placeOfStep[step.step]),
     danger: dangers.has(step.step),
   };
 };

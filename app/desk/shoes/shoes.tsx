@@ -7,8 +7,9 @@ import { formatDate } from '../../parts/format.ts';
 import { d, locale, p, t } from '../../words/index.ts';
 import { useWork } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
-import { linksOf } from '../frame/route.ts';
+import { linksOf, newShoe } from '../frame/route.ts';
 import { bringBack } from '../rounds/archive.ts';
+import { Begin } from '../start/begin.tsx';
 import type { DeskRecords } from '../worker/desk-work.ts';
 import type { ShoeCard as Card } from '../worker/sheet-answers.ts';
 import { ShoeCard } from './shoe-card.tsx';
@@ -41,6 +42,13 @@ export const Shoes = ({ records }: { readonly records: DeskRecords }) => {
     .flatMap((one) => (one ? [one] : []))
     .toSorted((a, b) => urgencyOf(a.card) - urgencyOf(b.card));
   const names = (some: readonly string[]) => new Intl.ListFormat(locale()).format(some);
+  if (sorted.length === 0)
+    return (
+      <>
+        <Begin records={records} />
+        <Foot away={away} />
+      </>
+    );
   return (
     <>
       <PlaceHead
@@ -48,26 +56,28 @@ export const Shoes = ({ records }: { readonly records: DeskRecords }) => {
           shoesHeadline(sorted.map(({ card, project }) => ({ ...card, name: project.body.name }))),
           names,
         )}
-        sub={sorted.length > 0 ? words.sub(sorted.length) : d().noProjects}
-        actions={
-          <LinkButton href="/desk/new" kind={sorted.length === 0 ? 'main' : 'plain'}>
-            {words.add}
-          </LinkButton>
-        }
+        sub={words.sub(sorted.length)}
+        actions={<LinkButton href={newShoe()}>{words.add}</LinkButton>}
       />
       <ul class="shoe-cards">
         {sorted.map((one) => (
           <ShoeCard key={one.project.revision.id} {...one} records={records} />
         ))}
       </ul>
-      {away.length > 0 && <Archived away={away} />}
-      <p class="row">
-        <a href="/desk/group">{d().groupTitle}</a>
-        <a href="/settings">{t().settings.title}</a>
-      </p>
+      <Foot away={away} />
     </>
   );
 };
+
+const Foot = ({ away }: { readonly away: readonly RecordOf<'project'>[] }) => (
+  <>
+    {away.length > 0 && <Archived away={away} />}
+    <p class="row">
+      <a href="/desk/group">{d().groupTitle}</a>
+      <a href="/settings">{t().settings.title}</a>
+    </p>
+  </>
+);
 
 /** Shoes that are put away: each can be opened as ever, and brought back. */
 const Archived = ({ away }: { readonly away: readonly RecordOf<'project'>[] }) => {

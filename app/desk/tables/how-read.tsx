@@ -7,13 +7,9 @@ import { Notice } from '../../parts/controls/controls.tsx';
 import { Field } from '../../parts/controls/controls.tsx';
 import { locale, p } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
+import { Select, type Option } from '../parts/options.tsx';
 
-interface Option {
-  readonly value: string;
-  readonly label: string;
-}
-
-const Select = (props: {
+const Choose = (props: {
   readonly label: string;
   readonly value: string;
   readonly options: readonly Option[];
@@ -22,18 +18,13 @@ const Select = (props: {
 }) => (
   <Field label={props.label} error={props.error}>
     {(ids) => (
-      <select
+      <Select
         class="input"
         {...ids}
         value={props.value}
-        onChange={(event) => props.onChange(event.currentTarget.value)}
-      >
-        {props.options.map(({ value, label }) => (
-          <option key={value} value={value}>
-            {label}
-          </option>
-        ))}
-      </select>
+        options={props.options}
+        onChoose={props.onChange}
+      />
     )}
   </Field>
 );
@@ -57,7 +48,7 @@ export const KindSelect = (props: {
 }) => {
   const words = p().tables;
   return (
-    <Select
+    <Choose
       label={words.kind}
       value={props.kind ?? ''}
       options={[
@@ -95,7 +86,7 @@ export const HowRead = (props: {
     <>
       <div class="table-ways">
         {waysFor(kind, columns).map((way) => (
-          <Select
+          <Choose
             key={way}
             label={words.ways[way]}
             value={String(ways[way] ?? '')}
@@ -114,7 +105,7 @@ export const HowRead = (props: {
         </summary>
         <div class="table-ways">
           {head.map((title, at) => (
-            <Select
+            <Choose
               key={`${at} ${title}`}
               label={title === '' ? String(at + 1) : title}
               value={columns[at] ?? ''}

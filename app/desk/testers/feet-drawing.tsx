@@ -2,40 +2,23 @@
  * Both feet in their last, to scale. Only length and width are measured, so an outline is the sole's own outline
  * stretched to them; heels stand on one line, and the room at the toe is what is left above the foot.
  */
-import { soleOutlinePath } from '../../../core/foot/index.ts';
 import type { TesterLook } from '../../../core/review/index.ts';
 import { formatNumber, formatSize } from '../../parts/format.ts';
 import { p } from '../../words/index.ts';
 import { Picture } from '../frame/picture.tsx';
+import { footOutlinePath, stretchedTo, widthAt } from '../people/foot-outline.ts';
 
 type InLast = TesterLook['feet']['inLast'][number];
 type Side = 'left' | 'right';
-
-/** Where the outline of the sole begins and ends in its drawing, measured once from its path. */
-const numbersOf = (path: string) => [...path.matchAll(/-?\d+(?:\.\d+)?/g)].map(Number);
-const outline = (() => {
-  const path = soleOutlinePath();
-  const numbers = numbersOf(path);
-  const xs = numbers.filter((_, at) => at % 2 === 0);
-  const ys = numbers.filter((_, at) => at % 2 === 1);
-  const [left, right] = [Math.min(...xs), Math.max(...xs)];
-  const [top, bottom] = [Math.min(...ys), Math.max(...ys)];
-  return { path, left, top, bottom, width: right - left, length: bottom - top };
-})();
 
 /** Millimetres of the drawing: the longest last that there is, from the base line at its foot. */
 const WIDTH = 125;
 const BASE = 400;
 const ROOM = 4;
 
-/** Stretches the outline to a length and a width in mm, its heel on the base line. */
-const stretched = (lengthMm: number, widthMm: number): string => {
-  const [x, y] = [widthMm / outline.width, lengthMm / outline.length];
-  return `translate(${WIDTH / 2 - x * (outline.left + outline.width / 2)} ${BASE - y * outline.bottom}) scale(${x} ${y})`;
-};
-
-/** Where no width was measured, that of the drawing at this length. */
-const widthAt = (lengthMm: number): number => (lengthMm * outline.width) / outline.length;
+/** In the middle of the drawing, the heel on the base line. */
+const stretched = (lengthMm: number, widthMm: number): string =>
+  stretchedTo(lengthMm, widthMm, [WIDTH / 2, BASE]);
 
 const OneFoot = (props: {
   readonly side: Side;
@@ -62,13 +45,13 @@ const OneFoot = (props: {
           {lastLengthMm !== null && (
             <path
               class="last-outline"
-              d={outline.path}
+              d={footOutlinePath}
               transform={stretched(lastLengthMm, lastWidthMm ?? widthAt(lastLengthMm))}
             />
           )}
           <path
             class="foot-outline"
-            d={outline.path}
+            d={footOutlinePath}
             transform={stretched(footMm, footWidthMm ?? widthAt(footMm))}
           />
         </g>

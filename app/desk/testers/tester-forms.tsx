@@ -1,6 +1,7 @@
 /** Testers as they are typed: one in a form, or a panel as a list. */
 import { useState } from 'preact/hooks';
 import type { RecordId, RecordOf } from '../../../core/records/index.ts';
+import { Button } from '../../parts/controls/controls.tsx';
 import { d } from '../../words/index.ts';
 import { readLines } from '../../drafts/lines.ts';
 import {
@@ -8,13 +9,18 @@ import {
   rangesOfTester,
   readTesterDraft,
   readTesterLine,
-  type ReadTester,
+  withCodes,
   type TesterDraft,
+  type TesterTrouble,
 } from '../../drafts/tester.ts';
+import { typedWhole } from '../../drafts/typed.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
+import { testerSchema } from '../../drafts/kept.ts';
+import { useKept } from '../parts/kept.tsx';
 import { ListForm } from '../parts/list-form.tsx';
+import { useMoveOn } from '../start/guide.ts';
 import { testerLabel } from './tester-label.ts';
 
 /** The codes of all testers but one. */
@@ -36,8 +42,17 @@ export const TesterFields = ({
   readonly close: () => void;
 }) => {
   const words = d().testers;
-  const [draft, setDraft] = useState(() => draftOfTester(of?.body ?? null));
-  const [wrong, setWrong] = useState<Exclude<ReadTester, { ok: true }> | null>(null);
+  const kept = useKept<TesterDraft>({
+    key: of ? `tester ${of.revision.id}` : 'new tester',
+    of: of?.revision.stamp,
+    schema: testerSchema,
+    begin: () => draftOfTester(of?.body ?? null),
+  });
+  const { draft, setDraft } = kept;
+  /** Saving was tried: from then on each field says what is wrong with it. */
+  const [tried, setTried] = useState(false);
+  const read = readTesterDraft(draft, of?.body ?? null, taken);
+  const troubles = tried && !read.ok ? read.troubles : [];
   const whys = {
     missing: d().missing,
     'not-a-code': d().notACode,
@@ -45,29 +60,29 @@ export const TesterFields = ({
     'wrong-number': d().wrongNumber,
     'wrong-length': words.wrongLength,
   };
-  const troubleOf = ({ why, field }: Exclude<ReadTester, { ok: true }>): string => {
+  const troubleOf = ({ why, field }: TesterTrouble): string => {
     const range = why === 'wrong-number' ? rangesOfTester[field] : undefined;
     return range ? sayRange(range) : whys[why];
   };
-  const fieldProps = (field: keyof TesterDraft) => ({
-    value: draft[field],
-    onInput: (value: string) => {
-      setDraft((now) => ({ ...now, [field]: value }));
-      setWrong(null);
-    },
-    error: wrong?.field === field ? troubleOf(wrong) : undefined,
-  });
+  const fieldProps = (field: keyof TesterDraft) => {
+    const trouble = troubles.find((one) => one.field === field);
+    return {
+      value: draft[field],
+      onInput: (value: string) => setDraft((now) => ({ ...now, [field]: value })),
+      error: trouble && troubleOf(trouble),
+    };
+  };
   const save = async () => {
-    const read = readTesterDraft(draft, of?.body ?? null, taken);
-    setWrong(read.ok ? null : read);
+    setTried(true);
     if (!read.ok) return '';
     const saved = await saveFromForm('tester', read.body, of?.revision.id);
     if (typeof saved === 'string') return saved;
+    await kept.done();
     close();
     return null;
   };
   return (
-    <SmallForm save={save}>
+    <SmallForm save={save} kept={kept}>
       <div class="field-row">
         <TextField label={words.code} hint={words.codeHint} {...fieldProps('code')} />
         <TextField label={words.name} {...fieldProps('name')} optional={words.nameStays} />
@@ -81,12 +96,23 @@ export const TesterFields = ({
   );
 };
 
+/** A panel of more comes in as a table. */
+const MOST_AT_ONCE = 200;
+
 export const TestersForm = (props: {
   readonly taken: ReadonlySet<string>;
   readonly close: () => void;
 }) => {
   const words = d().testers;
   const [text, setText] = useState('');
+  const [count, setCount] = useState('');
+  const [wrong, setWrong] = useState<string | undefined>(undefined);
+  const moveOn = useMoveOn('testers');
+  const give = () => {
+    const many = count.trim() === '' ? 0 : typedWhole(count, 1, MOST_AT_ONCE);
+    setWrong(many === null ? sayRange({ least: 1, most: MOST_AT_ONCE, unit: null }) : undefined);
+    if (many !== null) setText(withCodes(text, many, props.taken));
+  };
   return (
     <ListForm
       label={words.list}
@@ -106,7 +132,25 @@ export const TestersForm = (props: {
         const saved = await saveFromForm('tester', body);
         return typeof saved === 'string' ? saved : null;
       }}
-      close={props.close}
-    />
+      close={() => {
+        if (!moveOn()) props.close();
+      }}
+    >
+      <div class="list-draw">
+        <TextField
+          label={words.howMany}
+          hint={words.giveCodesHint}
+          value={count}
+          onInput={(value) => {
+            setCount(value);
+            setWrong(undefined);
+          }}
+          error={wrong}
+          numeric
+          required={false}
+        />
+        <Button onClick={give}>{words.giveCodes}</Button>
+      </div>
+    </ListForm>
   );
 };

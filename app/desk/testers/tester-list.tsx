@@ -1,8 +1,8 @@
 /** All testers: who is silent, who is in pain, what each feels most; add them, and get their phones in. */
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
+import type { TesterRow } from '../../../core/review/index.ts';
 import { metres } from '../../../core/units/index.ts';
 import { Button, LinkButton } from '../../parts/controls/controls.tsx';
-import { usePrintWhole } from '../../parts/print-whole.ts';
 import { d, p, t } from '../../words/index.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { Feet } from './feet.tsx';
@@ -11,45 +11,35 @@ import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance, sayOf } from '../frame/say.ts';
 import { InviteCard, type Invite } from '../parts/invite-card.tsx';
+import { List } from '../list/list.tsx';
+import { Pick } from '../list/pick.tsx';
+import { sortedBy, type Order } from '../list/sorting.ts';
 import { Fold } from '../people/fold.tsx';
-import { SortSelect, type SortColumn } from '../people/sort-head.tsx';
-import { sortedBy, type Order } from '../people/sorting.ts';
 import { PanelCheckPart } from '../plan/panel-check.tsx';
 import { PowerForm } from '../plan/power-form.tsx';
+import { TesterActs } from './tester-acts.tsx';
+import { columnsOfTesters } from './tester-columns.tsx';
 import { codesBut, TesterFields, TestersForm } from './tester-forms.tsx';
 import {
   everyTester,
   filteredTesters,
-  testerColumns,
   testerKey,
   testerStates,
   type TesterColumn,
   type TesterFilter,
-  type TesterState,
 } from './tester-order.ts';
-import { TesterTable } from './tester-table.tsx';
 
-/** Longer lists are folded. */
-const FIRST_ROWS = 12;
+/** The place was opened to add testers. */
+type Props = TabProps & { readonly isAdding: boolean };
 
-const toTheRight: ReadonlySet<TesterColumn> = new Set(['runs', 'distance', 'silent', 'complaints']);
-
-const columnsOf = (): readonly SortColumn<TesterColumn>[] =>
-  testerColumns.map((column) => ({
-    column,
-    title: p().testers.columns[column],
-    first: column === 'tester' ? 'ascending' : 'descending',
-    ...(toTheRight.has(column) && { right: true as const }),
-  }));
-
-const Actions = (props: TabProps) => {
+const Actions = (props: Props) => {
   const words = d().testers;
-  const [act, setAct] = useState<'add' | 'addSeveral' | null>(null);
+  const [act, setAct] = useState<'add' | 'addSeveral' | null>(props.isAdding ? 'addSeveral' : null);
   const close = () => setAct(null);
   const taken = codesBut(props.records, null);
   if (act !== null)
     return (
-      <OpenForm label={words[act]} close={close}>
+      <OpenForm label={words[act]} close={close} takesFocus={props.isAdding}>
         {act === 'add' ? (
           <TesterFields taken={taken} close={close} />
         ) : (
@@ -74,103 +64,95 @@ const Actions = (props: TabProps) => {
   );
 };
 
-const Filters = (props: {
-  readonly filter: TesterFilter;
-  readonly onFilter: (filter: TesterFilter) => void;
-}) => {
-  const { filter, onFilter } = props;
-  const words = p().testers;
-  return (
-    <>
-      <input
-        class="input"
-        type="search"
-        aria-label={words.find}
-        placeholder={words.find}
-        value={filter.text}
-        onInput={(event) => onFilter({ ...filter, text: event.currentTarget.value })}
-      />
-      <select
-        class="input"
-        aria-label={words.stateFilter}
-        value={filter.state}
-        onChange={(event) =>
-          onFilter({ ...filter, state: event.currentTarget.value as TesterState })
-        }
-      >
-        {testerStates.map((state) => (
-          <option key={state} value={state}>
-            {words.states[state]}
-          </option>
-        ))}
-      </select>
-    </>
-  );
-};
+const idOfTester = ({ tester }: TesterRow) => tester;
 
-export const TesterList = (props: TabProps) => {
-  const { records, review } = props;
+const Rows = (
+  props: TabProps & {
+    readonly rows: readonly TesterRow[];
+    readonly onInvite: (invite: Invite) => void;
+  },
+) => {
+  const { records, review, rows, onInvite } = props;
   const words = p().testers;
-  const { id } = review.project;
-  const list = useWork((desk) => desk.testerList(id), records, [id]);
   const [order, setOrder] = useState<Order<TesterColumn>>({
     by: 'silent',
     direction: 'descending',
   });
   const [filter, setFilter] = useState<TesterFilter>(everyTester);
-  const [isOpen, setOpen] = useState(false);
-  usePrintWhole(() => setOpen(true));
+  const columns = useMemo(
+    () => columnsOfTesters({ records, review }, onInvite),
+    [records, review, onInvite],
+  );
+  const sorted = useMemo(() => {
+    const { code: codeOf } = namesIn(review, records);
+    const found = filteredTesters(rows, filter, ({ code, name, pairs }) => [
+      code,
+      name ?? '',
+      ...pairs.map(codeOf),
+    ]);
+    return sortedBy(found, order, testerKey);
+  }, [rows, filter, order, records, review]);
+  return (
+    <List<TesterRow, TesterColumn | 'acts'>
+      memory="testers"
+      name={p().frame.places.testers}
+      columns={columns}
+      rows={sorted}
+      every={rows}
+      idOf={idOfTester}
+      order={order}
+      onOrder={({ by, direction }) => by !== 'acts' && setOrder({ by, direction })}
+      find={{
+        label: words.find,
+        value: filter.text,
+        onFind: (text) => setFilter((now) => ({ ...now, text })),
+      }}
+      narrow={
+        <Pick
+          label={words.stateFilter}
+          value={filter.state}
+          options={testerStates.map((value) => ({ value, label: words.states[value] }))}
+          onChoose={(state) => setFilter({ ...filter, state: state ?? 'all' })}
+        />
+      }
+      counted={words.counted(sorted.length, rows.length)}
+      nothing={words.nothingFound}
+      selectName={({ code }) => words.select(code)}
+      acts={(chosen, none) => (
+        <TesterActs records={records} review={review} chosen={chosen} none={none} />
+      )}
+    />
+  );
+};
+
+export const TesterList = (props: Props) => {
+  const { records, review } = props;
+  const words = p().testers;
+  const { id } = review.project;
+  const list = useWork((desk) => desk.testerList(id), records, [id]);
   const [invite, setInvite] = useState<Invite | null>(null);
   if (!list) return <p class="soft">{t().loading}</p>;
-  const names = namesIn(review, records);
   const { rows, headline } = list;
-  const found = filteredTesters(rows, filter, ({ code, name, pairs }) => [
-    code,
-    name ?? '',
-    ...pairs.map(names.code),
-  ]);
-  const sorted = sortedBy(found, order, testerKey);
   const sum = (of: (row: (typeof rows)[number]) => number) =>
     rows.reduce((all, row) => all + of(row), 0);
   return (
     <>
       <PlaceHead
         headline={words.headline(headline, sayOf(props))}
-        sub={words.sub(
-          rows.length,
-          rows.filter(({ pairs }) => pairs.length > 0).length,
-          rows.filter(({ runs }) => runs > 0).length,
-          sum(({ runs }) => runs),
-          roundDistance(metres(sum(({ distanceM }) => distanceM))),
-        )}
+        {...(rows.length > 0 && {
+          sub: words.sub(
+            rows.length,
+            rows.filter(({ pairs }) => pairs.length > 0).length,
+            rows.filter(({ runs }) => runs > 0).length,
+            sum(({ runs }) => runs),
+            roundDistance(metres(sum(({ distanceM }) => distanceM))),
+          ),
+        })}
       />
       {invite && <InviteCard {...invite} />}
-      <Actions {...props} />
-      {rows.length > 0 && (
-        <>
-          <div class="people-tools no-print">
-            <Filters filter={filter} onFilter={setFilter} />
-            <SortSelect columns={columnsOf()} order={order} onOrder={setOrder} />
-          </div>
-          {sorted.length === 0 ? (
-            <p>{words.nothingFound}</p>
-          ) : (
-            <TesterTable
-              {...props}
-              rows={isOpen ? sorted : sorted.slice(0, FIRST_ROWS)}
-              columns={columnsOf()}
-              order={order}
-              onOrder={setOrder}
-              onInvite={setInvite}
-            />
-          )}
-          {sorted.length > FIRST_ROWS && (
-            <button type="button" class="fold-all no-print" onClick={() => setOpen(!isOpen)}>
-              {isOpen ? p().pairs.showFirst(FIRST_ROWS) : p().pairs.showAll(sorted.length)}
-            </button>
-          )}
-        </>
-      )}
+      {/* Where there is nobody yet there is nothing else to do here. */}
+      <Actions {...props} isAdding={props.isAdding || rows.length === 0} />
+      {rows.length > 0 && <Rows {...props} rows={rows} onInvite={setInvite} />}
       <div class="people-folds">
         <Fold title={words.feet}>
           <Feet {...props} />

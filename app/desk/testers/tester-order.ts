@@ -1,6 +1,6 @@
 /** Which testers are listed, and in which order? Pure. */
 import type { TesterRow } from '../../../core/review/index.ts';
-import { holdsText, type SortKey } from '../people/sorting.ts';
+import { holdsText, type SortKey } from '../list/sorting.ts';
 
 export const testerColumns = [
   'tester',

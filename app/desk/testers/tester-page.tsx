@@ -67,6 +67,7 @@ const Actions = (props: Props) => {
         {...props}
         rows={held.map(({ revision }) => ({ handOut: revision.id }))}
         done={close}
+        cancel={close}
       />
     );
   if (act === 'edit')

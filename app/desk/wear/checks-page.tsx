@@ -1,181 +1,209 @@
 /** Every bench check with its readings, sorted and filtered, and the ways to add more. */
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { checksHeadline } from '../../../core/headlines/index.ts';
-import { measures, type Measure, type RecordId } from '../../../core/records/index.ts';
-import type { ListedCheck, ListedReading } from '../../../core/review/index.ts';
+import { measures } from '../../../core/records/index.ts';
+import type { ListedCheck } from '../../../core/review/index.ts';
 import { LinkButton } from '../../parts/controls/controls.tsx';
 import { formatDate } from '../../parts/format.ts';
 import { p, t, terms } from '../../words/index.ts';
 import { BenchFile } from '../bench/bench-file.tsx';
+import { ShopTables } from '../bench/shop-tables.tsx';
 import { useWork, type PlaceProps, type TabProps } from '../desk-state.ts';
-import { SelectField } from '../parts/form-parts.tsx';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
-import { Some } from '../parts/some.tsx';
+import type { ListColumn } from '../list/list-column.ts';
+import { List } from '../list/list.tsx';
+import { Pick } from '../list/pick.tsx';
+import { sortedBy, type Order } from '../list/sorting.ts';
 import { speakerOf } from '../parts/speaker.ts';
+import { CheckActs } from './check-acts.tsx';
 import { measuredLines } from './check-lines.ts';
+import {
+  checkKey,
+  everyCheck,
+  filteredChecks,
+  readingsShown,
+  type CheckColumn,
+  type CheckFilter,
+} from './check-order.ts';
 
-const sorts = ['date', 'pair', 'distance'] as const;
-type Sort = (typeof sorts)[number];
-
-/** Rows before the rest folds. */
-const ROWS = 12;
 /** Lines of readings in a row. */
 const [FEW, MORE] = [1, 6];
 
-interface Chosen {
-  readonly pair: RecordId | 'all';
-  readonly measure: Measure | 'all';
-  readonly sort: Sort;
-}
-
-const isShown = ({ measure }: Pick<ListedReading, 'measure'>, chosen: Chosen): boolean =>
-  chosen.measure === 'all' || measure === chosen.measure;
-
-const chosenFrom = (
-  checks: readonly ListedCheck[],
-  chosen: Chosen,
-  codeOf: (pair: RecordId) => string,
-): readonly ListedCheck[] => {
-  const kept = checks.filter(
-    ({ pair, readings }) =>
-      (chosen.pair === 'all' || pair === chosen.pair) &&
-      readings.some((one) => isShown(one, chosen)),
-  );
-  if (chosen.sort === 'distance') return kept.toSorted((a, b) => b.distanceM - a.distanceM);
-  return chosen.sort === 'pair'
-    ? kept.toSorted((a, b) => codeOf(a.pair).localeCompare(codeOf(b.pair)))
-    : kept;
-};
-
-const Row = (props: TabProps & { readonly check: ListedCheck; readonly chosen: Chosen }) => {
-  const { check, chosen, review } = props;
+/** The first lines of what was measured, and how many more there are. */
+const Readings = (
+  props: TabProps & { readonly check: ListedCheck; readonly measure: CheckFilter['measure'] },
+) => {
+  const { check, measure, review } = props;
   const words = p().wear.checks;
-  const say = sayOf(props);
-  const links = linksOf(review.project.id);
-  const own = check.readings.filter((one) => isShown(one, chosen));
-  const lines = measuredLines(own, speakerOf(props));
-  const shown = lines.slice(0, chosen.measure === 'all' ? FEW : MORE);
-  const gauges = [...new Set(shown.flatMap((line) => line.gauges))];
+  const lines = measuredLines(readingsShown(check, { measure }), speakerOf(props));
+  const shown = lines.slice(0, measure === null ? FEW : MORE);
   return (
-    <tr>
-      <th scope="row">
-        <a href={links.check(check.id)}>{formatDate(check.at)}</a>
-      </th>
-      <td>
-        <a href={links.pair(check.pair)}>{say.pair(check.pair)}</a>
-      </td>
-      <td class="right">{check.distanceM === 0 ? words.arrival : say.distance(check.distanceM)}</td>
-      <td class="checks-readings">
-        {shown.map(({ name, unit, values }, line) => (
-          <span key={name}>
-            {name}{' '}
-            {values.map(({ text, standing }, at) => (
-              <span key={at}>
-                {at > 0 && ' / '}
-                {standing.state === 'set-aside' ? (
-                  <s class="reading-aside" title={standing.why}>
-                    {text}
-                  </s>
-                ) : (
-                  text
-                )}
-              </span>
-            ))}{' '}
-            {unit}
-            {line === shown.length - 1 && lines.length > shown.length && (
-              <>
-                {', '}
-                <a href={links.check(check.id)}>{words.more(lines.length - shown.length)}</a>
-              </>
-            )}
-          </span>
-        ))}
-      </td>
-      <td class="checks-gauge">{gauges.join(', ')}</td>
-      <td class="checks-by">{check.operator}</td>
-    </tr>
+    <>
+      {shown.map(({ name, unit, values }, line) => (
+        <span key={name}>
+          {name}{' '}
+          {values.map(({ text, standing }, at) => (
+            <span key={at}>
+              {at > 0 && ' / '}
+              {standing.state === 'set-aside' ? (
+                <s class="reading-aside" title={standing.why}>
+                  {text}
+                </s>
+              ) : (
+                text
+              )}
+            </span>
+          ))}{' '}
+          {unit}
+          {line === shown.length - 1 && lines.length > shown.length && (
+            <>
+              {', '}
+              <a href={linksOf(review.project.id).check(check.id)}>
+                {words.more(lines.length - shown.length)}
+              </a>
+            </>
+          )}
+        </span>
+      ))}
+    </>
   );
 };
+
+const columnsOf = (
+  tab: TabProps,
+  measure: CheckFilter['measure'],
+): readonly ListColumn<ListedCheck, CheckColumn>[] => {
+  const words = p().wear.checks;
+  const say = sayOf(tab);
+  const links = linksOf(tab.review.project.id);
+  return [
+    {
+      column: 'date',
+      title: words.date,
+      first: 'descending',
+      width: 8.75,
+      stays: true,
+      cell: ({ id, at }) => <a href={links.check(id)}>{formatDate(at)}</a>,
+    },
+    {
+      column: 'pair',
+      title: words.pair,
+      first: 'ascending',
+      width: 7,
+      card: 'first',
+      cell: ({ pair }) => <a href={links.pair(pair)}>{say.pair(pair)}</a>,
+    },
+    {
+      column: 'distance',
+      title: words.distance,
+      first: 'descending',
+      right: true,
+      width: 6,
+      card: 'corner',
+      bare: true,
+      cell: ({ distanceM }) => (distanceM === 0 ? words.arrival : say.distance(distanceM)),
+    },
+    {
+      column: 'readings',
+      title: words.reading,
+      first: 'descending',
+      card: 'wide',
+      bare: true,
+      cell: (check) => <Readings {...tab} check={check} measure={measure} />,
+    },
+    {
+      column: 'gauge',
+      title: words.gauge,
+      first: 'ascending',
+      width: 10,
+      bare: true,
+      cell: (check) =>
+        [
+          ...new Set(
+            measuredLines(readingsShown(check, { measure }), speakerOf(tab))
+              .slice(0, measure === null ? FEW : MORE)
+              .flatMap(({ gauges }) => gauges),
+          ),
+        ].join(', '),
+    },
+    {
+      column: 'by',
+      title: words.by,
+      first: 'ascending',
+      width: 8,
+      bare: true,
+      cell: ({ operator }) => operator,
+    },
+  ];
+};
+
+const idOfCheck = ({ id }: ListedCheck) => id;
 
 const Checks = (props: TabProps & { readonly checks: readonly ListedCheck[] }) => {
   const { checks, review, records } = props;
   const words = p().wear.checks;
   const say = sayOf(props);
-  const [chosen, setChosen] = useState<Chosen>({ pair: 'all', measure: 'all', sort: 'date' });
-  const choose = (part: Partial<Chosen>) => setChosen({ ...chosen, ...part });
-  const rows = chosenFrom(checks, chosen, say.pair);
-  const checked = new Set(checks.map(({ pair }) => pair));
-  const pairs = review.pairs.filter(({ id }) => checked.has(id));
-  const measured = measures.filter((measure) =>
-    checks.some(({ readings }) => readings.some((one) => one.measure === measure)),
+  const [filter, setFilter] = useState<CheckFilter>(everyCheck);
+  const [order, setOrder] = useState<Order<CheckColumn>>({ by: 'date', direction: 'descending' });
+  const { measure } = filter;
+  const columns = useMemo(
+    () => columnsOf({ review, records }, measure),
+    [review, records, measure],
   );
+  const rows = useMemo(() => {
+    const { pair } = sayOf({ review, records });
+    return sortedBy(filteredChecks(checks, filter, pair), order, (row, column) =>
+      checkKey(row, column, pair),
+    );
+  }, [checks, filter, order, review, records]);
+  const checked = new Set(checks.map(({ pair }) => pair));
+  const measured = new Set(checks.flatMap(({ readings }) => readings.map((one) => one.measure)));
   return (
-    <>
-      <div class="wear-narrow no-print">
-        <SelectField<RecordId | 'all'>
-          label={words.pair}
-          value={chosen.pair}
-          options={[
-            { value: 'all', label: words.any },
-            ...pairs.map(({ id, code }) => ({ value: id, label: code })),
-          ]}
-          onChange={(pair) => choose({ pair })}
-        />
-        <SelectField<Measure | 'all'>
-          label={words.measure}
-          value={chosen.measure}
-          options={[
-            { value: 'all', label: words.any },
-            ...measured.map((value) => ({ value, label: terms().measures[value] })),
-          ]}
-          onChange={(measure) => choose({ measure })}
-        />
-        <SelectField<Sort>
-          label={words.sort}
-          value={chosen.sort}
-          options={sorts.map((value) => ({ value, label: words.sorts[value] }))}
-          onChange={(sort) => choose({ sort })}
-        />
-        <span class="soft" role="status">
-          {words.shown(rows.length, checks.length)}
-        </span>
-      </div>
-      {rows.length === 0 ? (
-        <p>{words.none}</p>
-      ) : (
-        <div class="table-wrap" tabIndex={0} role="region" aria-label={words.title}>
-          <table class="place-table checks-table">
-            <thead>
-              <tr>
-                <th scope="col">{words.date}</th>
-                <th scope="col">{words.pair}</th>
-                <th scope="col" class="right">
-                  {words.distance}
-                </th>
-                <th scope="col">{words.reading}</th>
-                <th scope="col">{words.gauge}</th>
-                <th scope="col">{words.by}</th>
-              </tr>
-            </thead>
-            <tbody>
-              <Some of={rows} step={ROWS} columns={6} key={JSON.stringify(chosen)}>
-                {(check) => (
-                  <Row
-                    key={check.id}
-                    records={records}
-                    review={review}
-                    check={check}
-                    chosen={chosen}
-                  />
-                )}
-              </Some>
-            </tbody>
-          </table>
-        </div>
+    <List
+      memory="checks"
+      name={words.title}
+      columns={columns}
+      rows={rows}
+      every={checks}
+      idOf={idOfCheck}
+      order={order}
+      onOrder={setOrder}
+      find={{
+        label: words.find,
+        value: filter.text,
+        onFind: (text) => setFilter((now) => ({ ...now, text })),
+      }}
+      narrow={
+        <>
+          <Pick
+            label={words.pair}
+            value={filter.pair}
+            every={words.everyPair}
+            options={review.pairs
+              .filter(({ id }) => checked.has(id))
+              .map(({ id, code }) => ({ value: id, label: code }))}
+            onChoose={(pair) => setFilter({ ...filter, pair })}
+          />
+          <Pick
+            label={words.measure}
+            value={measure}
+            every={words.everyMeasure}
+            options={measures
+              .filter((one) => measured.has(one))
+              .map((value) => ({ value, label: terms().measures[value] }))}
+            onChoose={(one) => setFilter({ ...filter, measure: one })}
+          />
+        </>
+      }
+      counted={words.shown(rows.length, checks.length)}
+      nothing={words.none}
+      selectName={({ pair, at }) => words.select(say.pair(pair), formatDate(at))}
+      acts={(chosen, none) => (
+        <CheckActs records={records} review={review} chosen={chosen} none={none} />
       )}
-    </>
+    />
   );
 };
 
@@ -213,7 +241,8 @@ export const ChecksPage = (props: PlaceProps) => {
         actions={<LinkButton href={links.place('wear', 'checks', 'new')}>{words.write}</LinkButton>}
       />
       {checks.length > 0 && <Checks records={records} review={review} checks={checks} />}
-      <div class="no-print">
+      <div class="forms-row no-print">
+        <ShopTables records={records} review={review} />
         <BenchFile records={records} review={review} />
       </div>
     </>

@@ -6,20 +6,12 @@ import { formatDate } from '../../parts/format.ts';
 import { PhotoRow } from '../../parts/photos/photo-view.tsx';
 import { p, t, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
-import { linksOf, type Links } from '../frame/route.ts';
+import { linksOf } from '../frame/route.ts';
 import { roundDistance, sayOf } from '../frame/say.ts';
 import { askAgain, leave } from './left-mentions.ts';
 import { MarkedText } from './marked-text.tsx';
 import { removeQuote } from './quote-writes.ts';
-
-/** The page of the record that a remark is from. */
-export const sourceLink = (
-  { source, sourceKind }: Pick<FoundRemark, 'source' | 'sourceKind'>,
-  links: Links,
-): string =>
-  ({ run: links.run, 'damage-report': links.damage, 'bench-check': links.check })[sourceKind](
-    source,
-  );
+import { sourceLink } from './source-link.ts';
 
 const leaveIt = (key: string): void => {
   leave(key);

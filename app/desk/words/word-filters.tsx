@@ -1,5 +1,4 @@
 /** Search and filters of the words, each choice with how many remarks it would find. */
-import { useEffect, useState } from 'preact/hooks';
 import { zoneCodes } from '../../../core/foot/index.ts';
 import { fromMetres, toMetres } from '../../../core/units/index.ts';
 import { parseDecimal } from '../../../core/units/typed.ts';
@@ -13,30 +12,10 @@ import { Button } from '../../parts/controls/controls.tsx';
 import { settings } from '../../parts/settings.ts';
 import { p, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
+import { FindField } from '../list/find-field.tsx';
+import { useTyped } from '../list/use-typed.ts';
+import { Select, type Option } from '../parts/options.tsx';
 import type { WordFilters } from './words-address.ts';
-
-/** A search waits until the fingers rest so long, ms. */
-const REST_MS = 200;
-
-/** What is typed, handed on when the fingers rest. */
-const useTyped = (value: string, hand: (value: string) => void) => {
-  const [typed, setTyped] = useState(value);
-  // The address changed by a link or by going back.
-  useEffect(() => setTyped(value), [value]);
-  useEffect(() => {
-    if (typed === value) return;
-    const timer = setTimeout(() => hand(typed), REST_MS);
-    return () => clearTimeout(timer);
-    // `hand` is a new function at each drawing.
-    // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, [typed]);
-  return [typed, setTyped] as const;
-};
-
-interface Option {
-  readonly value: string;
-  readonly label: string;
-}
 
 const Pick = (props: {
   readonly label: string;
@@ -46,17 +25,7 @@ const Pick = (props: {
 }) => (
   <label class="word-filter">
     <span class="soft small">{props.label}</span>
-    <select
-      class="input"
-      value={props.value}
-      onChange={(event) => props.onChange(event.currentTarget.value)}
-    >
-      {props.options.map(({ value, label }) => (
-        <option key={value} value={value}>
-          {label}
-        </option>
-      ))}
-    </select>
+    <Select class="input" value={props.value} options={props.options} onChoose={props.onChange} />
   </label>
 );
 
@@ -120,7 +89,6 @@ export const WordFilterPart = (props: FilterProps) => {
   const { review, records, filters, found, change } = props;
   const words = p().words;
   const names = namesIn(review, records);
-  const [text, setText] = useTyped(filters.text, (typed) => change({ text: typed }));
   const { counts } = found;
   const options = <Id extends string>(
     all: readonly Id[],
@@ -154,14 +122,7 @@ export const WordFilterPart = (props: FilterProps) => {
   );
   return (
     <section class="word-filters no-print" aria-label={words.filters}>
-      <input
-        class="input"
-        type="search"
-        aria-label={words.search}
-        placeholder={words.search}
-        value={text}
-        onInput={(event) => setText(event.currentTarget.value)}
-      />
+      <FindField label={words.search} value={filters.text} onFind={(text) => change({ text })} />
       {found.also.length > 0 && <p class="soft small">{words.also(found.also.join(', '))}</p>}
       {pick(
         'round',

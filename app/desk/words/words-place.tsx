@@ -87,34 +87,36 @@ export const WordsPlace = (props: PlaceProps) => {
               : words.sub(slice.found, slice.all, slice.foundUntapped)
         }
       />
-      <div class="words-body">
-        <WordFilterPart {...props} filters={filters} found={slice} change={change} />
-        <section class="remarks" aria-label={words.list}>
-          <Chosen {...props} chosen={chosen} none={none} />
-          <ul class="plain-list">
-            {slice.rows.map((remark) => (
-              <RemarkRow
-                key={remark.id}
-                {...props}
-                remark={remark}
-                chosen={chosen.some((one) => one.id === remark.id)}
-                choose={(is) =>
-                  setChosen((now) => [
-                    ...now.filter((one) => one.id !== remark.id),
-                    ...(is ? [remark] : []),
-                  ])
-                }
-              />
-            ))}
-          </ul>
-          {rest > 0 && (
-            <Button kind="quiet" onClick={() => setMost((now) => 2 * now)}>
-              {words.more(Math.min(rest, most))}
-            </Button>
-          )}
-        </section>
-        <IntoFinding {...props} chosen={chosen} done={none} />
-      </div>
+      {headline.case !== 'none' && (
+        <div class="words-body">
+          <WordFilterPart {...props} filters={filters} found={slice} change={change} />
+          <section class="remarks" aria-label={words.list}>
+            <Chosen {...props} chosen={chosen} none={none} />
+            <ul class="plain-list">
+              {slice.rows.map((remark) => (
+                <RemarkRow
+                  key={remark.id}
+                  {...props}
+                  remark={remark}
+                  chosen={chosen.some((one) => one.id === remark.id)}
+                  choose={(is) =>
+                    setChosen((now) => [
+                      ...now.filter((one) => one.id !== remark.id),
+                      ...(is ? [remark] : []),
+                    ])
+                  }
+                />
+              ))}
+            </ul>
+            {rest > 0 && (
+              <Button kind="quiet" onClick={() => setMost((now) => 2 * now)}>
+                {words.more(Math.min(rest, most))}
+              </Button>
+            )}
+          </section>
+          <IntoFinding {...props} chosen={chosen} done={none} />
+        </div>
+      )}
     </>
   );
 };

@@ -27,6 +27,7 @@ import {
   proposeOutcome,
   reportRound,
   reportRounds,
+  startOf,
   summarise,
   wearPlaces,
   withoutPairsOutOfTolerance,
@@ -41,6 +42,7 @@ import {
   type ReviewSummary,
   type RoundInfluence,
   type RoundReport,
+  type Start,
   type Verdict,
   type WearLook,
   type WearPlace,
@@ -113,6 +115,8 @@ export interface DeskWork extends DeskAnswers {
   read(): Promise<DeskRecords>;
   /** The same answers without the pairs that are out of tolerance. */
   readonly inTolerance: DeskAnswers;
+  /** How far a shoe has come to its first run, whichever pairs are read; null: it is there, or there is no such shoe. */
+  start(project: RecordId): Start | null;
   /** Takes up to some seconds of work; asks nothing of the log. */
   drawPlan(question: PlanQuestion): PlanAnswer;
 }
@@ -271,6 +275,10 @@ export const deskWork = (
     },
     ...answersFrom(all.find),
     inTolerance: answersFrom(inTolerance.find),
+    start(project) {
+      const log = open(project);
+      return log && startOf(log);
+    },
     drawPlan,
   };
 };

@@ -29,7 +29,7 @@ const pairList = ({
   review,
 }: Opened): { readonly headline: PairsHeadline; readonly rows: readonly PairRow[] } => {
   const rows = pairRows(log, review);
-  return { headline: pairsHeadline(rows, log.project.brief.distanceM), rows };
+  return { headline: pairsHeadline(rows, log.project.brief.distanceM, log.rounds.length), rows };
 };
 
 /** Null within where there is no such pair, so that "not there" differs from "not answered yet". */

@@ -7,6 +7,7 @@ import { changesQuestions } from './changes-answers.ts';
 import type { Opened } from './opened.ts';
 import { peopleQuestions } from './people-answers.ts';
 import { runsQuestions } from './runs-answers.ts';
+import { searchQuestions } from './search-answers.ts';
 import { sheetQuestions } from './sheet-answers.ts';
 import { shoeQuestions } from './shoe-answers.ts';
 import { tablesQuestions } from './tables-answers.ts';
@@ -25,6 +26,7 @@ const questions = {
   ...runsQuestions,
   ...wordsQuestions,
   ...tablesQuestions,
+  ...searchQuestions,
 } satisfies Readonly<Record<string, Question>>;
 
 type Questions = typeof questions;

@@ -11,7 +11,13 @@ import {
 } from '../../../core/records/index.ts';
 import { footLengthOf, millimetres, type SizeSystem } from '../../../core/units/index.ts';
 import { EU_SIZES } from '../pair.ts';
-import { draftOfTester, rangesOfTester, readTesterDraft, type TesterDraft } from '../tester.ts';
+import {
+  draftOfTester,
+  rangesOfTester,
+  readTesterDraft,
+  type TesterDraft,
+  type TesterTrouble,
+} from '../tester.ts';
 import { readDistance, readNumber } from './cells.ts';
 import type { Column } from './columns.ts';
 import type { ReadRow, RowReader, TableRecord } from './row.ts';
@@ -96,17 +102,16 @@ const testerDraft = (reader: RowReader, before: TesterDraft, ways: Ways): Tester
   };
 };
 
-/** Every wrong field at once: the reader of drafts tells the first, so each is emptied once it is told. */
-const troublesOfTester = (reader: RowReader, draft: TesterDraft): void => {
-  let left = draft;
-  for (;;) {
-    const read = readTesterDraft(left, null, new Set());
-    if (read.ok) return;
-    const { field, why } = read;
+const tellTroubles = (
+  reader: RowReader,
+  draft: TesterDraft,
+  troubles: readonly TesterTrouble[],
+): void => {
+  for (const { field, why } of troubles) {
     const column =
       field === 'length' && !reader.has('length') ? 'length-left' : columnOfField[field];
     const range = why === 'wrong-length' ? ranges.footLengthMm : rangesOfTester[field];
-    const isNumber = readNumber(left[field].split(/[/ ]/)[0] ?? '', 'point') !== null;
+    const isNumber = readNumber(draft[field].split(/[/ ]/)[0] ?? '', 'point') !== null;
     reader.fail(
       column,
       why === 'missing' || why === 'not-a-code'
@@ -115,7 +120,6 @@ const troublesOfTester = (reader: RowReader, draft: TesterDraft): void => {
           ? { why: 'out-of-range', range }
           : { why: field === 'name' ? 'too-long' : 'no-number' },
     );
-    left = { ...left, [field]: field === 'code' ? 'X' : '' };
   }
 };
 
@@ -130,7 +134,7 @@ export const readTester = (
   const old = known.get(code);
   const draft = testerDraft(reader, draftOfTester(old?.body ?? null), ways);
   const read = readTesterDraft(draft, old?.body ?? null, new Set());
-  if (!read.ok) troublesOfTester(reader, draft);
+  if (!read.ok) tellTroubles(reader, draft, read.troubles);
   else if (seen.isFirst(code, 'code', reader))
     return fateBeside(
       reader,

@@ -63,8 +63,10 @@ export const feed = (api: Hono<Env>, member: MiddlewareHandler<Env>, deps: HubDe
       caller,
       body.value.revisions,
       quotaOf(caller, now()),
+      now(),
     );
     if (outcome.what === 'over-quota') return tooMany(c, secondsToNextDay(now()));
+    deps.wakeSoon?.();
     for (const { verdict } of outcome.verdicts) metrics?.verdicts.inc({ verdict });
     return c.json({ verdicts: outcome.verdicts, hubNow: now() });
   });

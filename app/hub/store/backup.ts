@@ -16,7 +16,7 @@ import { openDatabase, type DatabasePlace, type HubDatabase } from './database.t
 import { stepOf, tablesIn } from './format.ts';
 import { isStep } from './migrations.ts';
 import { rowsAtOnce, rowsOf } from './rows.ts';
-import { tableNames, type TableName } from './tables.ts';
+import { notInBackups, tableNames, type TableName } from './tables.ts';
 
 const FORMAT = 'pairlog-backup';
 
@@ -76,7 +76,9 @@ export const backUp = async (
           yield line({ format: FORMAT, v: 1, madeAtMs: nowMs, step: await stepOf(tx) });
           // An older format lacks some.
           const there = await tablesIn(tx);
-          for (const table of tableNames.filter((name) => there.has(name)))
+          for (const table of tableNames.filter(
+            (name) => there.has(name) && !notInBackups.has(name),
+          ))
             for await (const row of rowsOf(tx, table)) {
               count++;
               yield line({ t: table, r: toJson(row) });

@@ -8,6 +8,7 @@ import {
   mayWrite,
   nextChain,
   parseRevisionJson,
+  recordNamedIn,
   recordShownIn,
   SCHEMA_VERSION,
   SHA256_PATTERN,
@@ -28,6 +29,7 @@ import { NO_QUOTA, useQuota, type Quota } from './quota.ts';
 import { insertRevisions } from './insert-revisions.ts';
 import type { Tables } from './schema.ts';
 import { sha256 } from './sha256.ts';
+import { dropWaking, noteWakeUps } from './waking.ts';
 
 type Verdict = PushAnswer['verdicts'][number];
 
@@ -148,7 +150,8 @@ export type PushOutcome =
 
 /**
  * Adds revisions to a group's feed in one transaction and gives a verdict on each. It has committed
- * when it resolves: what it calls stored is on the disk.
+ * when it resolves: what it calls stored is on the disk, and with it whom it is to wake.
+ * @param nowMs milliseconds since 1970; null: nobody is woken
  */
 export const pushRevisions = async (
   db: HubDatabase,
@@ -156,12 +159,13 @@ export const pushRevisions = async (
   caller: Caller,
   values: readonly unknown[],
   quota: Quota = NO_QUOTA,
+  nowMs: number | null = null,
 ): Promise<PushOutcome> => {
   const read = values.map(readRevision);
   const ids = new Set<string>();
   for (const one of read) {
     if ('verdict' in one) continue;
-    const about = recordShownIn(one.revision);
+    const about = recordNamedIn(one.revision);
     ids.add(one.revision.id);
     if (about !== null) ids.add(about);
   }
@@ -191,7 +195,12 @@ export const pushRevisions = async (
       .set({ last_seq: cursor.seq, last_chain: cursor.chain })
       .where('group_id', '=', group)
       .execute();
-    for (const { id, erased } of rows) if (erased === 1) await takeBack(tx, group, id);
+    for (const { id, kind, erased } of rows) {
+      if (erased !== 1) continue;
+      await takeBack(tx, group, id);
+      if (kind === 'tester') await dropWaking(tx, group, id);
+    }
+    if (nowMs !== null) await noteWakeUps(tx, group, rows, nowMs);
     return { what: 'done', verdicts };
   });
   if (read.some((one) => 'revision' in one && one.revision.erased)) await emptyLog(db);
@@ -207,12 +216,12 @@ const judge = (held: Group, caller: Caller, revision: Revision): Verdict => {
   const seq = held.known.get(revision.hash);
   if (seq !== undefined) return { verdict: 'known', seq };
   const head = held.heads.get(revision.id) ?? null;
-  const named = recordShownIn(revision);
+  const named = recordNamedIn(revision);
   const about = named === null ? null : (held.heads.get(named) ?? null);
   if (!mayWrite(caller, revision, head, about)) return refused('not-allowed');
   if (head?.erased && !revision.erased) return refused('erased');
   // Nor a photo of a record that was taken back, whichever device still had it to send.
-  if (about?.erased) return refused('erased');
+  if (about?.erased && recordShownIn(revision) !== null) return refused('erased');
   return { verdict: 'stored' };
 };
 
@@ -321,6 +330,8 @@ export const pullRevisions = async (
                   .where('audience', '=', EVERYONE)
                   .where('kind', '=', 'project')
                   .execute(),
+                // Their own sketches: a receipt is what was sent seen again.
+                await after().where('author', '=', member).execute(),
                 // Whoever was sent a quote hears that its source was taken back.
                 await after()
                   .where('erased', '=', 1)

@@ -10,6 +10,7 @@ import { sql, type Transaction } from 'kysely';
 import { isFull, type HubDatabase } from './database.ts';
 import { dialectOf } from './dialect.ts';
 import type { Tables } from './schema.ts';
+import { dropWakeAddress } from './waking.ts';
 
 export const INVITE_HOURS = 72;
 const CROCKFORD = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
@@ -290,6 +291,7 @@ export const joinByInvite = (
       .onConflict((conflict) => conflict.doNothing())
       .execute();
     // A device that joins anew (a second code, another role) replaces what it was.
+    await dropWakeAddress(tx, group, join.device);
     await tx
       .deleteFrom('devices')
       .where('group_id', '=', group)
@@ -374,6 +376,7 @@ export const revokeDevice = (
       .where('device', '=', device)
       .where('revoked', '=', 0)
       .executeTakeFirst();
+    await dropWakeAddress(tx, group, device);
     return numUpdatedRows > 0n;
   });
 

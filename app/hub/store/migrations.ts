@@ -207,6 +207,47 @@ const quotes = (dialect: Dialect): Migration => ({
   },
 });
 
+/** Who wants to be woken, where, and by what. */
+const waking: Migration = {
+  async up(db: Kysely<unknown>) {
+    await db.schema
+      .createTable('wake_keys')
+      .addColumn('group_id', 'text', (c) => c.primaryKey())
+      .addColumn('public_key', 'text', (c) => c.notNull())
+      .addColumn('private_key', 'text', (c) => c.notNull())
+      .execute();
+    await db.schema
+      .createTable('wake_addresses')
+      .addColumn('group_id', 'text', (c) => c.notNull())
+      .addColumn('device', 'text', (c) => c.notNull())
+      .addColumn('member_id', 'text', (c) => c.notNull())
+      .addColumn('endpoint', 'text', (c) => c.notNull())
+      .addColumn('p256dh', 'text', (c) => c.notNull())
+      .addColumn('auth', 'text', (c) => c.notNull())
+      .addColumn('origin', 'text', (c) => c.notNull())
+      .addPrimaryKeyConstraint('wake_addresses_key', ['group_id', 'device'])
+      .execute();
+    await db.schema
+      .createTable('wake_ups')
+      .addColumn('group_id', 'text', (c) => c.notNull())
+      .addColumn('device', 'text', (c) => c.notNull())
+      .addColumn('record', 'text', (c) => c.notNull())
+      .addColumn('member_id', 'text', (c) => c.notNull())
+      .addColumn('asked_ms', 'bigint', (c) => c.notNull())
+      .addColumn('next_ms', 'bigint')
+      .addColumn('tries', 'integer', (c) => c.notNull())
+      .addColumn('sent_ms', 'bigint')
+      .addPrimaryKeyConstraint('wake_ups_key', ['group_id', 'device', 'record'])
+      .execute();
+    await db.schema
+      .createIndex('wake_ups_due')
+      .on('wake_ups')
+      .column('next_ms')
+      .where(sql.ref('next_ms'), 'is not', null)
+      .execute();
+  },
+};
+
 /** Every step from an empty database to today's, by name; steps are only ever added. */
 export const migrationsFor = (dialect: Dialect): Readonly<Record<string, Migration>> => ({
   '0001-first': first(dialect),
@@ -216,6 +257,7 @@ export const migrationsFor = (dialect: Dialect): Readonly<Record<string, Migrati
   '0005-specialists': specialists,
   '0006-returning-again': returningAgain,
   '0007-quotes': quotes(dialect),
+  '0008-waking': waking,
 });
 
 const steps = Object.keys(migrationsFor('sqlite')).sort();

@@ -16,12 +16,12 @@ export const NO_QUOTA: Quota = {
   day: 0,
 };
 
-/** A tester's day is some runs and photos; a lead may bring in a log by file. Judgement, no source. */
+/** A tester's day is some runs and photos, a specialist's some proposals and sketches; a lead may bring in a log by file. Judgement, no source. */
 const PER_DAY: Readonly<
   Record<Caller['role'], Pick<Quota, 'revisionsPerDay' | 'attachmentBytesPerDay'>>
 > = {
   tester: { revisionsPerDay: 5_000, attachmentBytesPerDay: 100 * 4_194_304 },
-  specialist: { revisionsPerDay: 0, attachmentBytesPerDay: 0 },
+  specialist: { revisionsPerDay: 1_000, attachmentBytesPerDay: 25 * 4_194_304 },
   lead: { revisionsPerDay: 1_000_000, attachmentBytesPerDay: 2_000 * 4_194_304 },
 };
 

@@ -11,6 +11,7 @@ import {
 } from '../../../core/records/index.ts';
 import type { HubDatabase } from './database.ts';
 import type { Joined } from './members.ts';
+import { dropWakeAddress } from './waking.ts';
 
 /** Gives a device, known by its group, id and token, the secret to come back with. */
 export const keepReturn = async (
@@ -97,6 +98,8 @@ export const returnBySecret = (
       .where('revoked', '=', 0)
       .executeTakeFirstOrThrow();
     if (numDeletedRows === 0n) return null;
+    for (const gone of [cleared.device, device])
+      await dropWakeAddress(tx, group_id as RecordId, gone as DeviceId);
     await tx
       .deleteFrom('devices')
       .where('group_id', '=', group_id)

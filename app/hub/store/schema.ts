@@ -82,6 +82,33 @@ export interface Tables {
     revisions: number;
     attachment_bytes: number;
   };
+  /** With which key pair the group's hub signs what it sends to push services (RFC 8292); made once. */
+  wake_keys: { group_id: string; public_key: string; private_key: string };
+  /** Where a device that wants to be woken is reached, and the keys to write to it (RFC 8291). */
+  wake_addresses: {
+    group_id: string;
+    device: string;
+    member_id: string;
+    endpoint: string;
+    p256dh: string;
+    auth: string;
+    /** At which origin the device knows the hub. */
+    origin: string;
+  };
+  /** Which record woke which device, or is to: each at most once. */
+  wake_ups: {
+    group_id: string;
+    device: string;
+    /** A stop-use notice or a question. */
+    record: string;
+    member_id: string;
+    asked_ms: number;
+    /** When it is tried next; null once it was sent or given up. */
+    next_ms: number | null;
+    tries: number;
+    /** When a push service took it; null where none did. */
+    sent_ms: number | null;
+  };
   audit: {
     group_id: string;
     /** UUIDv7: sorts by time. */

@@ -6,6 +6,7 @@
 import { useEffect, useId, useRef } from 'preact/hooks';
 import { degreeOf } from '../../../core/foot/two-sided-marks.ts';
 import { markAfterKey, markAt } from '../../drafts/two-sided.ts';
+import { markInWords, type MarkWords } from '../../words/say-mark.ts';
 import { useLineTouch } from './line-touch.ts';
 import './scale.css';
 import './two-sided.css';
@@ -18,28 +19,12 @@ export interface TwoSidedProps {
   /** −100 to 100; 0 is just right. */
   readonly value: number | null;
   readonly onChange: (value: number | null) => void;
-  readonly words: {
+  readonly words: MarkWords & {
     readonly unanswered: string;
     readonly clear: string;
-    readonly right: string;
-    readonly degree: (degree: 'little' | 'too' | 'far', end: string) => string;
     readonly ends: (low: string, high: string) => string;
   };
 }
-
-/** "a little too soft"; null: not answered. */
-export const markInWords = ({
-  value,
-  low,
-  high,
-  words,
-}: Pick<TwoSidedProps, 'value' | 'low' | 'high'> & {
-  readonly words: Pick<TwoSidedProps['words'], 'right' | 'degree'>;
-}): string | null => {
-  if (value === null) return null;
-  const degree = degreeOf(value);
-  return degree === 'right' ? words.right : words.degree(degree, value < 0 ? low : high);
-};
 
 export const TwoSidedLine = (props: TwoSidedProps) => {
   const { label, low, high, value, onChange, words } = props;

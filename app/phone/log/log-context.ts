@@ -4,7 +4,7 @@ import type { RecordId, RecordOf } from '../../../core/records/index.ts';
 import { surfaces as allSurfaces } from '../../../core/records/index.ts';
 import { settings } from '../../parts/settings.ts';
 import { store } from '../../parts/state.ts';
-import { standingStop } from '../own-mileage.ts';
+import { standingStop } from '../../../core/mileage/index.ts';
 import { draftKey } from './draft-key.ts';
 import { takeSharedTrack } from '../track/shared-track.ts';
 import { onItsDay } from './run-day.ts';

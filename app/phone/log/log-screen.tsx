@@ -11,6 +11,7 @@ import { latePart } from '../../parts/late.tsx';
 import { settings } from '../../parts/settings.ts';
 import { session, store, useStored } from '../../parts/state.ts';
 import { entryWords, t, terms } from '../../words/index.ts';
+import { justSaved } from '../just-saved.ts';
 import { LeadsNote } from '../leads-note.tsx';
 import { cautionIn, withCaution } from '../../drafts/run-pain.ts';
 import { ComfortPart } from './comfort-part.tsx';
@@ -32,6 +33,7 @@ import { readContext, USUAL_SURFACE, type Context } from './log-context.ts';
 const TrackPart = latePart(async () => (await import('../track/track-part.tsx')).TrackPart);
 
 const AFTER_FIRST_PAINT_MS = 800;
+const TICK_MS = 12;
 
 const Form = ({ context }: { context: Context }) => {
   const words = t();
@@ -129,8 +131,11 @@ const Form = ({ context }: { context: Context }) => {
     if (surface) await store.saveSetting(USUAL_SURFACE, surface);
     // A browser that was never asked may clear the log; some ask the person, so only after a first save.
     void navigator.storage?.persist?.();
+    // A tick in the hand, where the phone gives one.
+    navigator.vibrate?.(TICK_MS);
     showToast({ text: words.log.saved });
-    route(before ? '/runs' : '/', true);
+    if (!before) justSaved.value = saved.value.revision.id;
+    route(before ? `/run/${before.revision.id}` : '/', true);
   };
 
   /** Empties the form; what stood in it can be brought back. */

@@ -2,15 +2,24 @@
  * What does each column of the tables mean, in which unit, between which ends, and what do its words stand for? Made of
  * the columns themselves, the ranges of the records and the glossary, so that it says what the tables say.
  */
-import { measures, rangeOf, ranges, unitsOf, type Range } from '../../../core/records/index.ts';
+import {
+  hardnessUnits,
+  measures,
+  rangeOf,
+  ranges,
+  unitsOf,
+  type Range,
+} from '../../../core/records/index.ts';
 import { columns as english, notSaid } from '../../words/say-columns/en.ts';
 import { columns as chinese, notSaid as notSaidInChinese } from '../../words/say-columns/zh.ts';
-import type { Glossary } from '../../words/types.ts';
+import type { Glossary, TalkWords } from '../../words/types.ts';
 import { markMeaning, questionOf } from './mark-columns.ts';
 import { tableOf, type Table } from './table.ts';
 
 /** The glossaries of the two languages in which the meanings are written. */
-export type Glossaries = Readonly<Record<'en' | 'zh', Glossary>>;
+export type Glossaries = Readonly<
+  Record<'en' | 'zh', { readonly glossary: Glossary; readonly talk: TalkWords }>
+>;
 
 export interface Entry {
   readonly table: string;
@@ -101,7 +110,10 @@ const rangesByColumn: Readonly<Record<string, Range>> = {
   last_length_mm: ranges.lastLengthMm,
   width_per_step_mm: ranges.widthPerStepMm,
   girth_per_step_mm: ranges.girthPerStepMm,
+  midsole_hardness: ranges.hardness,
+  outsole_hardness: ranges.hardness,
   wanted_mm: ranges.wantedMm,
+  change_amount: ranges.changeAmount,
   rested_h: ranges.restedH,
   load_n: ranges.loadN,
   uncertainty: ranges.benchWidth,
@@ -119,12 +131,21 @@ const rangesByColumn: Readonly<Record<string, Range>> = {
 
 type Terms = Readonly<Record<string, string | { readonly name: string }>>;
 
+/** The two scales that a compound's hardness is ordered in. */
+const hardnessScales = ({ units }: Glossary): Terms =>
+  Object.fromEntries(hardnessUnits.map((unit) => [unit, units[unit]]));
+
 /** The terms of the glossary that a column's words are; `table.column` before `column`. */
-const termsByColumn: Readonly<Record<string, (glossary: Glossary) => Terms>> = {
+const termsByColumn: Readonly<Record<string, (glossary: Glossary, talk: TalkWords) => Terms>> = {
   zone: ({ zones }) => zones,
   kind: ({ kinds }) => kinds,
   attribute: ({ attributes }) => attributes,
-  question: ({ twoSided }) => twoSided,
+  ...Object.fromEntries(
+    ['comfort-two-sided', 'comfort-two-sided-changes', 'run-comfort-two-sided'].map((table) => [
+      `${table}.attribute`,
+      ({ twoSided }: Glossary) => twoSided,
+    ]),
+  ),
   part: ({ parts }) => parts,
   trade: ({ trades }) => trades,
   surface: ({ surfaces }) => surfaces,
@@ -137,6 +158,8 @@ const termsByColumn: Readonly<Record<string, (glossary: Glossary) => Terms>> = {
   stage: ({ stages }) => stages,
   measure: ({ measures: names }) => names,
   unit: ({ units }) => units,
+  midsole_hardness_unit: hardnessScales,
+  outsole_hardness_unit: hardnessScales,
   evidence: ({ evidence }) => evidence,
   foam: ({ foams }) => foams,
   outcome: ({ changeVerdicts }) => changeVerdicts,
@@ -144,6 +167,16 @@ const termsByColumn: Readonly<Record<string, (glossary: Glossary) => Terms>> = {
   'wear-limits.verdict': ({ holds }) => holds,
   'verdicts.verdict': ({ holds }) => holds,
   'findings.evidence': () => ({}),
+  change_part: ({ parts }) => parts,
+  change_measure: ({ measures: names }) => names,
+  change_line: (_, { lines }) => lines,
+  change_direction: (_, { moves }) => moves,
+  change_unit: ({ units }, { otherUnits }) => ({ ...units, ...otherUnits }),
+  change_side: (_, { sides }) => sides,
+  option: (_, { options }) => options,
+  'proposals.answer': (_, { proposalAnswers }) => proposalAnswers,
+  'proposal-replies.answer': (_, { proposalReplies }) => proposalReplies,
+  'thanks.result': (_, { thanksResults }) => thanksResults,
 };
 
 const nameOf = (term: string | { readonly name: string } | undefined): string =>
@@ -158,14 +191,14 @@ const valuesOf = (table: string, column: string, { en, zh }: Glossaries): Entry[
         const ends = `${least}…${most}`;
         return {
           value: `${measure} ${unit}`,
-          en: `${en.measures[measure]}, ${ends} ${en.units[unit]}`,
-          zh: `${zh.measures[measure]}，${ends} ${zh.units[unit]}`,
+          en: `${en.glossary.measures[measure]}, ${ends} ${en.glossary.units[unit]}`,
+          zh: `${zh.glossary.measures[measure]}，${ends} ${zh.glossary.units[unit]}`,
         };
       }),
     );
   const terms = termsByColumn[`${table}.${column}`] ?? termsByColumn[column];
   if (!terms) return [];
-  const [own, other] = [terms(en), terms(zh)];
+  const [own, other] = [terms(en.glossary, en.talk), terms(zh.glossary, zh.talk)];
   const named = Object.keys(own).map((value) => ({
     value,
     en: nameOf(own[value]),
@@ -195,8 +228,8 @@ export const dictionaryOf = (
           question === null
             ? { en: meaningIn(english, table, column), zh: meaningIn(chinese, table, column) }
             : {
-                en: markMeaning(question, glossaries.en),
-                zh: markMeaning(question, glossaries.zh),
+                en: markMeaning(question, glossaries.en.glossary),
+                zh: markMeaning(question, glossaries.zh.glossary),
               },
         unit: unitOf(column),
         least: range?.least ?? null,

@@ -99,7 +99,7 @@ export const twoSidedTable = ({ rounds }: Review): Table =>
     rounds.flatMap(({ name, twoSided }) => twoSided.map((one) => ({ round: name, ...one }))),
     {
       round: ({ round }) => round,
-      question: ({ attribute }) => attribute,
+      attribute: ({ attribute }) => attribute,
       testers: ({ mean }) => mean.n,
       answers: ({ runs }) => runs,
       too_little: ({ counts }) => counts.low,
@@ -135,7 +135,7 @@ export const twoSidedChangesTable = ({ rounds }: Review): Table =>
     {
       earlier_round: ({ before }) => before,
       round: ({ round }) => round,
-      question: ({ attribute }) => attribute,
+      attribute: ({ attribute }) => attribute,
       testers: ({ testers }) => testers,
       mean_mark_before: ({ from }) => from,
       mean_mark: ({ to }) => to,

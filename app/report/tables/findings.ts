@@ -2,6 +2,9 @@
 import { tradeOf } from '../../../core/foot/index.ts';
 import type { ReportedFinding } from '../../../core/review/index.ts';
 import type { Table } from './table.ts';
+import { changeColumns } from './talking.ts';
+
+const wishes = changeColumns(({ change }: ReportedFinding['body']) => change);
 
 export const findingsTable = (
   list: readonly ReportedFinding[],
@@ -20,6 +23,8 @@ export const findingsTable = (
     'state',
     'wanted',
     'wanted_mm',
+    ...Object.keys(wishes),
+    'asked_at',
     'carried_by',
     'evidence_until',
     'evidence_language',
@@ -41,6 +46,8 @@ export const findingsTable = (
     body.state,
     body.wanted,
     body.wantedMm,
+    ...Object.values(wishes).map((of) => of(body)),
+    body.asked,
     body.carriedBy === undefined ? '' : round(body.carriedBy),
     body.evidence?.until,
     body.evidence?.language,

@@ -35,6 +35,13 @@ import { painTable } from './pain.ts';
 import { pairsTable } from './pairs.ts';
 import { roundsTable } from './rounds.ts';
 import type { Table } from './table.ts';
+import {
+  answersTable,
+  proposalRepliesTable,
+  proposalsTable,
+  questionsTable,
+  thanksTable,
+} from './talking.ts';
 import { changesTable, verdictsTable } from './verdicts.ts';
 import {
   damagesTable,
@@ -72,6 +79,11 @@ export const tableOfKind = {
   reply: 'replies',
   decision: 'decisions',
   quote: 'quotes',
+  question: 'questions',
+  answer: 'answers',
+  proposal: 'proposals',
+  'proposal-reply': 'proposal-replies',
+  thanks: 'thanks',
   attachment: null,
 } as const satisfies Readonly<Record<Kind, string | null>>;
 
@@ -102,6 +114,11 @@ const recordTables = (written: Written): readonly Table[] => {
     repliesTable(log, names),
     decisionsTable(log, review),
     quotesTable(log, names, findings),
+    questionsTable(log, names),
+    answersTable(log, names),
+    proposalsTable(log, findings),
+    proposalRepliesTable(log, findings),
+    thanksTable(log, names, findings),
     reportsTable(log, names),
   ];
 };

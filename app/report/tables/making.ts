@@ -7,6 +7,7 @@ import {
   type Review,
 } from '../../../core/review/index.ts';
 import { km, tableOf, type Table } from './table.ts';
+import { changeColumns } from './talking.ts';
 import type { Names } from './written.ts';
 
 /** The brief in one row; its limits stand in the verdicts. */
@@ -38,6 +39,7 @@ export const roundChangesTable = ({ rounds }: ProjectLog): Table =>
       what: ({ change }) => change.what,
       zone: ({ change }) => change.mends?.zone,
       kind: ({ change }) => change.mends?.kind,
+      ...changeColumns(({ change }) => change.structured),
     },
   );
 
@@ -62,6 +64,12 @@ export const lastsTable = ({ rounds }: ProjectLog): Table =>
   tableOf('rounds-build', rounds, {
     round: ({ body }) => body.name,
     foam: ({ body }) => body.foam,
+    midsole_compound: ({ body }) => body.midsole?.name,
+    midsole_hardness: ({ body }) => body.midsole?.hardness?.value,
+    midsole_hardness_unit: ({ body }) => body.midsole?.hardness?.unit,
+    outsole_compound: ({ body }) => body.outsole?.name,
+    outsole_hardness: ({ body }) => body.outsole?.hardness?.value,
+    outsole_hardness_unit: ({ body }) => body.outsole?.hardness?.unit,
     last: ({ body }) => body.last?.name,
     last_size_mm: ({ body }) => body.last?.sizeMm,
     last_length_mm: ({ body }) => body.last?.lengthMm,

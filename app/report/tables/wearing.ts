@@ -132,15 +132,15 @@ export const runTwoSidedTable = ({ everyRun }: ProjectLog): Table =>
   tableOf(
     'run-comfort-two-sided',
     everyRun.flatMap(({ revision, body }) =>
-      Object.entries(body.comfort2 ?? {}).map(([question, mark]) => ({
+      Object.entries(body.comfort2 ?? {}).map(([attribute, mark]) => ({
         run: revision.id,
-        question,
+        attribute,
         mark,
       })),
     ),
     {
       run: ({ run }) => run,
-      question: ({ question }) => question,
+      attribute: ({ attribute }) => attribute,
       mark: ({ mark }) => mark,
     },
   );

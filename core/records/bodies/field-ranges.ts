@@ -49,6 +49,8 @@ export const girthPerStepMm = from(0, 20, 'mm');
 export const sizeAllowanceMm = from(0, 100, 'mm');
 /** A change that a finding asks for, either way. */
 export const wantedMm = from(-200, 200, 'mm');
+/** By how much a part is to be changed, in any unit; {@link changeRangeOf} says what it can be in each. */
+export const changeAmount = from(0.01, 2000);
 /** Whatever the bench measures, in any unit: a record with such a figure can be read and computed with. */
 export const benchFigure = from(-100_000, 100_000);
 /** Half widths, uncertainties and differences of such figures. */
@@ -60,6 +62,8 @@ export const restedH = from(0, 100_000, 'h');
 export const steps = from(0, 1_000_000);
 export const roundOrder = from(1, 1000);
 export const layers = from(0, 50);
+/** Points of a durometer's scale (ASTM D2240, ISO 48-4:2018). */
+export const hardness = from(0, 100);
 export const periods = from(1, 12);
 /** Periods counted from 0; a tester who drops out after the last takes part in all. */
 export const periodAt = from(0, 12);

@@ -21,6 +21,7 @@ import {
 } from './common.ts';
 import { evidenceSchema, languageField } from './evidence.ts';
 import * as ranges from './field-ranges.ts';
+import { structuredChangeSchema } from './structured-change.ts';
 
 const readingSchema = z.looseObject({
   measure: measureField,
@@ -71,6 +72,10 @@ export const findingSchema = z.looseObject({
   priority: z.enum(['high', 'medium', 'low']),
   wanted: z.optional(wordsField),
   wantedMm: z.optional(millimetresIn(ranges.wantedMm)),
+  /** What the lead asks for, as a specialist answers it. */
+  change: z.optional(structuredChangeSchema),
+  /** Since when the trade is asked; absent: since the finding was last saved. */
+  asked: z.optional(instantField),
   /** Title and wish in another language, for who does not read the one of the evidence. */
   otherWords: z.optional(
     z.looseObject({

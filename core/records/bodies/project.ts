@@ -28,6 +28,7 @@ import {
   wordsField,
 } from './common.ts';
 import * as ranges from './field-ranges.ts';
+import { structuredChangeSchema } from './structured-change.ts';
 
 /** A limit of the brief: beyond it a pair has failed. */
 export const limitSchema = z.looseObject({
@@ -65,6 +66,8 @@ const briefSchema = z.looseObject({
     }),
   ),
   words: z.optional(wordsField),
+  /** What the lead asks of the testers, read on their phones; never what was changed. */
+  forTesters: z.optional(wordsField),
 });
 
 export const projectSchema = z.looseObject({
@@ -89,6 +92,11 @@ const changeSchema = z.looseObject({
   mends: z.optional(
     z.looseObject({ kind: z.enum(complaintKinds), zone: z.optional(z.enum(zoneCodes)) }),
   ),
+  /** The same so that it can be measured; absent: said in words alone. */
+  structured: z.optional(structuredChangeSchema),
+  /** The finding that asked for it, and the proposal that was accepted. */
+  finding: z.optional(idField),
+  proposal: z.optional(idField),
 });
 
 /** A dimension of the blueprint: nominal value with its tolerance as deviations from it. */
@@ -122,6 +130,16 @@ const lastSchema = z.looseObject({
   girthPerStepMm: z.optional(millimetresIn(ranges.girthPerStepMm)),
 });
 
+export const hardnessUnits = ['asker-c', 'shore-a'] as const;
+
+/** What midsole or outsole is made of, as its maker calls it, and the hardness it was ordered with. */
+const compoundSchema = z.looseObject({
+  name: z.optional(lineField),
+  hardness: z.optional(
+    z.looseObject({ value: numberIn(ranges.hardness), unit: z.enum(hardnessUnits) }),
+  ),
+});
+
 export const roundSchema = z.looseObject({
   project: idField,
   name: lineField,
@@ -131,6 +149,9 @@ export const roundSchema = z.looseObject({
   changes: z.array(changeSchema),
   /** Foam of the midsole; absent: not said. */
   foam: z.optional(z.enum(foamIds)),
+  /** The midsole's foam and the outsole's rubber. */
+  midsole: z.optional(compoundSchema),
+  outsole: z.optional(compoundSchema),
   blueprint: z.array(dimensionSchema),
   last: z.optional(lastSchema),
   /** Layers of material over a zone of the upper, counted on the sample. */
@@ -163,6 +184,7 @@ export type Brief = z.infer<typeof briefSchema>;
 export type Round = z.infer<typeof roundSchema>;
 export type Change = z.infer<typeof changeSchema>;
 export type Dimension = z.infer<typeof dimensionSchema>;
+export type Compound = z.infer<typeof compoundSchema>;
 export type Last = z.infer<typeof lastSchema>;
 export type Pair = z.infer<typeof pairSchema>;
 export type Comfort = z.infer<typeof comfortSchema>;

@@ -10,10 +10,15 @@ import { languages } from '../../../app/terminal/languages.ts';
 import { printedIn } from '../terminal/printed.ts';
 import { addRevisions, emptyLog, viewOfHeads } from '../../../core/records/index.ts';
 import {
+  doubtsOf,
+  findingTurns,
   openProject,
+  reviewProject,
+  thanksDue,
   withoutPairsOutOfTolerance,
   type ProjectLog,
 } from '../../../core/review/index.ts';
+import { threadsOf } from '../../../core/talk/index.ts';
 import { everyRemark } from '../../../core/words/index.ts';
 import { randomLog, type RandomLog } from '../../random-logs.ts';
 
@@ -123,6 +128,15 @@ const answersTo = async ({ heads, nowMs, project }: RandomLog) => {
   };
   return [
     ...of(work, 'all:'),
+    [
+      'talk',
+      () => {
+        const log = openProject(records, project, nowMs);
+        if (!log) throw new Error('no project');
+        const turns = [...findingTurns(log)];
+        return [doubtsOf(log, reviewProject(log)), turns, thanksDue(log), [...threadsOf(records)]];
+      },
+    ] as const,
     ['terminal', printed((log) => log)] as const,
     // Where no pair is out of tolerance the answers are the same.
     ...((work.inTolerance.review(project)?.without ?? []).length === 0

@@ -7,6 +7,10 @@ import { idOf } from '../../core/records/make.ts';
 const height = { measure: 'stack-height', site: 'heel-centre', foot: 'left', unit: 'mm' } as const;
 const hard = { ...height, measure: 'hardness', unit: 'asker-c' } as const;
 const shore = { ...hard, unit: 'shore-a' } as const;
+const by = (author: number, body: Pick<BenchCheck, 'pair' | 'at' | 'readings'>) => ({
+  body,
+  revision: { author: idOf(author) },
+});
 const check = (
   pair: number,
   day: number,
@@ -14,11 +18,11 @@ const check = (
     readonly gauge?: string;
   })[]
 ) =>
-  ({
+  by(9, {
     pair: idOf(pair),
     at: `2026-09-0${day}T10:00:00Z`,
     readings: readings.map((one) => ({ ...height, value: 30, ...one })),
-  }) as BenchCheck;
+  });
 
 describe('the gauge of a kind of reading', () => {
   const log = [
@@ -36,6 +40,21 @@ describe('the gauge of a kind of reading', () => {
     });
     expect(lastGauges(log, new Set())['stack-height mm']).toBe('calliper C2');
     expect(lastGauges([], new Set())).toEqual({});
+  });
+
+  it('is the one that the same person took, whatever others took since', () => {
+    const mine = by(8, {
+      pair: idOf(2),
+      at: '2026-09-01T10:00:00Z',
+      readings: [{ ...height, value: 30, gauge: 'my own' }],
+    });
+    const ofRound = new Set([idOf(1)]);
+    expect(lastGauges([mine, ...log], ofRound, idOf(8))).toMatchObject({
+      'stack-height mm': 'my own',
+      'hardness asker-c': 'durometer A1',
+    });
+    expect(lastGauges([mine, ...log], ofRound, idOf(7))['stack-height mm']).toBe('calliper C1');
+    expect(lastGauges([mine, ...log], ofRound)['stack-height mm']).toBe('calliper C1');
   });
 
   it('is what all readings of the kind in one check share', () => {

@@ -74,11 +74,12 @@ describe('a table of bench checks', () => {
         { measure: 'stack-height', site: 'heel-centre', unit: 'mm' },
         { measure: 'mass', site: 'shoe', unit: 'g', foot: 'left' },
       ],
+      { 'stack-height mm': 'Calliper, long', 'hardness asker-c': 'durometer A1' },
     ).split('\r\n');
     expect(filled).toHaveLength(8);
     expect(filled.slice(1, 4).map((line) => line.replace(/,+$/, ''))).toEqual([
-      '146,,stack-height,heel-centre,left,,mm',
-      '146,,stack-height,heel-centre,right,,mm',
+      '146,,stack-height,heel-centre,left,,mm,,,,,"Calliper, long"',
+      '146,,stack-height,heel-centre,right,,mm,,,,,"Calliper, long"',
       '146,,mass,shoe,left,,g',
     ]);
     expect(read(...filled)).toMatchObject({ checks: [], troubles: [], unmeasured: 6 });
@@ -92,6 +93,11 @@ describe('a table of bench checks', () => {
     expect(checks[0]?.readings.map(({ foot, value }) => [foot, value])).toEqual([
       ['left', 35.8],
       ['right', 35.9],
+    ]);
+    // Each kind of reading has its own gauge in the table.
+    expect(checks[0]?.readings.map(({ gauge }) => gauge)).toEqual([
+      'Calliper, long',
+      'Calliper, long',
     ]);
     // Of the second pair nobody wrote when it was measured.
     expect(troubles).toMatchObject([{ line: 6, column: 'measured_at', why: 'no-date' }]);
@@ -179,6 +185,37 @@ describe('a table of bench checks', () => {
       troubles: [],
     });
   });
+});
+
+describe('when a check was made', () => {
+  const at = (typed: string) =>
+    read(
+      'pair,measured_at,measure,site,foot,value,unit',
+      `146,${typed},stack-height,heel,left,35,mm`,
+    ).checks[0]?.at;
+
+  it.each([
+    ['2026-05-01', '2026-05-01T12:00'],
+    ['2026/5/1', '2026-05-01T12:00'],
+    ['2026.05.01', '2026-05-01T12:00'],
+    ['２０２６－０５－０１', '2026-05-01T12:00'],
+    ['2026/5/1 9:30', '2026-05-01T09:30'],
+    ['2026-05-01 09:30:15', '2026-05-01T09:30:15'],
+  ])('is %s as the shop’s own clock has it', (typed, local) => {
+    expect(Date.parse(at(typed) ?? '')).toBe(new Date(local).getTime());
+  });
+
+  it('has its offset where one is written', () => {
+    expect(at('2026-05-01T09:30:00+02:00')).toBe('2026-05-01T07:30:00Z');
+    expect(at('2026-05-01 09:30z')).toBe('2026-05-01T09:30:00Z');
+  });
+
+  it.each(['5/1/2026', '1.5.26', '2026-13-01', '2026-06-31', '2026-05-01 25:00', 'May 1', '46143'])(
+    'is not guessed from %s',
+    (typed) => {
+      expect(at(typed)).toBeUndefined();
+    },
+  );
 });
 
 describe('one reader', () => {

@@ -108,6 +108,15 @@ describe('by when, and in the other language', () => {
 
   it('is not asked where nobody knows which language the finding is in', () => {
     expect(draftOfFinding(bare, String).other.language).toBe('');
+    expect(newFinding('x', 'last').other.language).toBe('');
+  });
+
+  it('can be said at once of a new finding, in the language that it is not written in', () => {
+    const draft = newFinding('Heel slips', 'last', 'en');
+    expect(draft.other.language).toBe('zh');
+    expect(newFinding('后跟打滑', 'last', 'zh').other.language).toBe('en');
+    const read = readFinding({ ...draft, other: { ...draft.other, title: '后跟打滑' } }, origin);
+    expect(read.ok && read.body.otherWords).toEqual({ language: 'zh', title: '后跟打滑' });
   });
 
   it('says all that is wrong at once', () => {
@@ -158,11 +167,11 @@ describe('an outcome’s draft', () => {
   it('asks for a round and for what shows it', () => {
     expect(readOutcome(draftOfOutcome(null, undefined), finding, null, written)).toEqual({
       ok: false,
-      field: 'round',
+      missing: ['round', 'lines'],
     });
     expect(readOutcome(draftOfOutcome(null, idOf(3)), finding, null, written)).toEqual({
       ok: false,
-      field: 'lines',
+      missing: ['lines'],
     });
   });
 });

@@ -10,10 +10,10 @@ describe('a table of a gauge study', () => {
     ];
     expect(
       readGaugeTable('\uFEFFpart,operator,value\r\nS1,Shop A,58.02\r\nS1,"Lab, C","57,9"\r\n'),
-    ).toEqual({ readings, troubles: [] });
+    ).toEqual({ readings, lines: [2, 3], troubles: [] });
     expect(
       readGaugeTable('Operator\tPart\tValue\nShop A\tS1\t58,02\n\nLab, C\tS1\t57.9\n'),
-    ).toEqual({ readings, troubles: [] });
+    ).toEqual({ readings, lines: [2, 4], troubles: [] });
   });
 
   it('tells each line that it cannot read, and keeps the others', () => {

@@ -1,6 +1,12 @@
 /** A gauge study as typed into its grid, or read from a table: what is taken, and what is told. */
 import { describe, expect, it } from 'vitest';
-import { gridKey, newGaugeDraft, typedStudy, type GaugeDraft } from '../../../app/drafts/gauge.ts';
+import {
+  gridKey,
+  newGaugeDraft,
+  typedStudy,
+  withBlock,
+  type GaugeDraft,
+} from '../../../app/drafts/gauge.ts';
 import { rangeOf, readBody } from '../../../core/records/index.ts';
 import { idOf } from '../../core/records/make.ts';
 
@@ -48,21 +54,49 @@ describe('a gauge study', () => {
     expect(studyOf({ ...draft, names, table })).toMatchObject({ study: { readings: table } });
   });
 
-  it('says the first thing that is wrong', () => {
-    const possible = rangeOf('dimension', 'mm');
-    const cases: readonly [Partial<GaugeDraft>, unknown][] = [
-      [{ gauge: ' ' }, { what: 'no-gauge' }],
-      [{ toleranceWidth: 'wide' }, { what: 'tolerance-width', value: null }],
-      [{ toleranceWidth: '-1' }, { what: 'tolerance-width', value: -1 }],
-      [{ names: { 0: 'Lab', 1: 'Lab' } }, { what: 'same-name' }],
-      [{ cells: { ...draft.cells, [gridKey(0, 0, 0)]: 'x' } }, { what: 'no-number' }],
+  it('says each thing that is wrong, cell by cell', () => {
+    const range = rangeOf('dimension', 'mm');
+    const key = gridKey(0, 0, 0);
+    const far = String(range.most + 1);
+    const cases: readonly [Partial<GaugeDraft>, readonly object[]][] = [
+      [{ gauge: ' ' }, [{ what: 'no-gauge' }]],
+      [{ toleranceWidth: 'wide' }, [{ what: 'tolerance-width', value: null }]],
+      [{ toleranceWidth: '-1' }, [{ what: 'tolerance-width', value: -1 }]],
+      [{ names: { 0: 'Lab', 1: 'Lab' } }, [{ what: 'same-name', operator: 1 }]],
+      [{ cells: { ...draft.cells, [key]: 'x' } }, [{ what: 'cell', key, value: null, range }]],
       [
-        { cells: { ...draft.cells, [gridKey(1, 0, 0)]: String(possible.most + 1) } },
-        { what: 'reading', reading: { part: 'part 1', operator: 'Lab' }, range: possible },
+        { gauge: '', cells: { ...draft.cells, [key]: 'x', [gridKey(1, 0, 0)]: far } },
+        [
+          { what: 'no-gauge' },
+          { what: 'cell', key, value: null },
+          { what: 'cell', key: gridKey(1, 0, 0), value: range.most + 1 },
+        ],
       ],
-      [{ cells: {} }, { what: 'too-few' }],
+      [{ cells: {} }, [{ what: 'too-few' }]],
+      [
+        {
+          table: [58, 58, 58, range.most + 1].map((value) => ({ part: 'S', operator: 'A', value })),
+        },
+        [{ what: 'table', at: 3, range }],
+      ],
     ];
-    for (const [change, trouble] of cases)
-      expect(studyOf({ ...draft, ...change })).toMatchObject({ trouble });
+    for (const [change, troubles] of cases) {
+      const read = studyOf({ ...draft, ...change });
+      expect('troubles' in read && read.troubles).toMatchObject(troubles);
+      expect('troubles' in read && read.troubles).toHaveLength(troubles.length);
+    }
+  });
+
+  it('takes a block into its grid, as far as the grid goes', () => {
+    const { cells } = withBlock({ ...draft, cells: {} }, { row: 1, part: 0 }, [
+      ['1', '2', '3'],
+      ['4', '5'],
+    ]);
+    expect(cells).toEqual({ [gridKey(1, 0, 0)]: '1', [gridKey(1, 0, 1)]: '2' });
+    const two = { ...draft, size: { ...size, trials: 2 }, cells: {} };
+    expect(withBlock(two, { row: 1, part: 1 }, [['1'], ['2']]).cells).toEqual({
+      [gridKey(0, 1, 1)]: '1',
+      [gridKey(1, 0, 1)]: '2',
+    });
   });
 });

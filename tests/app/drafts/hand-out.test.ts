@@ -4,10 +4,12 @@ import {
   draftOfHandOut,
   isOutNow,
   readHandOutDraft,
+  readNewHandOut,
   readReturn,
   sinceInstant,
   sinceTrouble,
   type HandOutDraft,
+  type NewHandOutDraft,
 } from '../../../app/drafts/hand-out.ts';
 import { toLocalMinute } from '../../../app/parts/instant.ts';
 import type { HandOut, RecordOf } from '../../../core/records/index.ts';
@@ -97,14 +99,32 @@ describe('the dates of a hand-out that are put right', () => {
   });
 
   it('are times, not in the future, and in their order', () => {
-    expect(read({ from: '' })).toEqual({ ok: false, field: 'from', why: 'missing' });
-    expect(read({ until: 'soon' })).toEqual({ ok: false, field: 'until', why: 'missing' });
-    expect(read({ from: local('2026-06-01T08:00Z') })).toMatchObject({ why: 'not-yet' });
-    expect(read({ until: local('2026-06-01T08:00Z') })).toMatchObject({
-      field: 'until',
-      why: 'not-yet',
+    expect(read({ from: '' })).toEqual({
+      ok: false,
+      troubles: [{ field: 'from', why: 'missing' }],
     });
-    expect(read({ until: local('2026-05-03T08:00Z') })).toMatchObject({ why: 'before-from' });
+    expect(read({ until: 'soon' })).toEqual({
+      ok: false,
+      troubles: [{ field: 'until', why: 'missing' }],
+    });
+    expect(read({ from: '', until: local('2026-06-01T08:00Z') })).toMatchObject({
+      troubles: [
+        { field: 'from', why: 'missing' },
+        { field: 'until', why: 'not-yet' },
+      ],
+    });
+    expect(read({ from: local('2026-06-01T08:00Z') })).toMatchObject({
+      troubles: [
+        { field: 'from', why: 'not-yet' },
+        { field: 'until', why: 'before-from' },
+      ],
+    });
+    expect(read({ until: local('2026-06-01T08:00Z') })).toMatchObject({
+      troubles: [{ field: 'until', why: 'not-yet' }],
+    });
+    expect(read({ until: local('2026-05-03T08:00Z') })).toMatchObject({
+      troubles: [{ field: 'until', why: 'before-from' }],
+    });
   });
 
   it('may lie ahead where they were agreed ahead', () => {
@@ -122,24 +142,54 @@ describe('the dates of a hand-out that are put right', () => {
     const [from, until] = [local('2026-06-02T08:00Z'), local('2026-06-20T08:00Z')];
     const own = draftOfHandOut(running.body);
     expect(readHandOutDraft({ ...own, until }, running, [], now)).toMatchObject({ ok: true });
-    expect(readHandOutDraft({ ...own, from }, running, [], now)).toMatchObject({ why: 'not-yet' });
+    expect(readHandOutDraft({ ...own, from }, running, [], now)).toMatchObject({
+      troubles: [{ field: 'from', why: 'not-yet' }],
+    });
   });
 
   it('do not reach into another hand-out of the same pair', () => {
     const next = stored(21, '2026-05-07T08:00Z');
     expect(read({ until: local('2026-05-08T08:00Z') }, [next])).toEqual({
       ok: false,
-      field: 'until',
-      why: 'held',
-      fromMs: at('2026-05-07T08:00Z'),
-      untilMs: null,
+      troubles: [{ field: 'until', why: 'held', fromMs: at('2026-05-07T08:00Z'), untilMs: null }],
     });
     const before = stored(22, '2026-05-01T08:00Z', '2026-05-03T08:00Z');
     expect(read({ from: local('2026-05-02T08:00Z') }, [before])).toMatchObject({
-      field: 'from',
-      why: 'held',
+      troubles: [{ field: 'from', why: 'held' }],
     });
     expect(read({ from: local('2026-05-03T08:00Z') }, [before, next]).ok).toBe(true);
+  });
+});
+
+describe('a new hand-out', () => {
+  const draft = { pair: idOf(3), tester: idOf(2), since: null, blind: true } as const;
+  const read = (part: Partial<NewHandOutDraft>, others: readonly RecordOf<'hand-out'>[] = []) =>
+    readNewHandOut({ ...draft, ...part }, idOf(1), others, now);
+
+  it('begins now, or when it was said', () => {
+    expect(read({})).toMatchObject({
+      ok: true,
+      body: { project: idOf(1), pair: idOf(3), tester: idOf(2), blind: true },
+    });
+    const since = read({ since: toLocalMinute(at('2026-05-08T08:00Z')), blind: false });
+    expect(since.ok && Date.parse(since.body.from)).toBe(at('2026-05-08T08:00Z'));
+    expect(since.ok && since.body.blind).toBe(false);
+  });
+
+  it('says everything that is wrong at once', () => {
+    expect(read({ pair: '', tester: '', since: toLocalMinute(now + 3_600_000) })).toEqual({
+      ok: false,
+      troubles: [
+        { field: 'pair', why: 'missing' },
+        { field: 'tester', why: 'missing' },
+        { field: 'since', why: 'not-yet' },
+      ],
+    });
+    const since = toLocalMinute(at('2026-05-07T08:00Z'));
+    expect(read({ since }, [handOut(3, '2026-05-09T08:00Z')])).toEqual({
+      ok: false,
+      troubles: [{ field: 'since', why: 'held', untilMs: at('2026-05-09T08:00Z') }],
+    });
   });
 });
 

@@ -87,7 +87,8 @@ describe('a list of pairs', () => {
   });
 
   it('takes drawn codes in: none that is used or typed, three digits in no order', () => {
-    const text = withDrawn('417 42\n', 12, '43', new Set(['500']), 7) ?? '';
+    const sizes = Array.from({ length: 12 }, (_, at) => String(38 + at));
+    const text = withDrawn('417 42\n', sizes, new Set(['500']), 7) ?? '';
     const rows = readLines(text, (line) => readPairLine(line, '', { ...about, taken: new Set() }));
     expect(rows).toHaveLength(13);
     expect(rows.every(({ ok }) => ok)).toBe(true);
@@ -98,7 +99,17 @@ describe('a list of pairs', () => {
     for (const code of codes) expect(code).toMatch(/^[1-9]\d\d$/);
     expect(codes).not.toContain('500');
     expect(codes).not.toEqual([...codes].sort());
-    expect(withDrawn('', 901, '42', new Set(), 7)).toBeNull();
+    expect(rows.slice(1).map((row) => row.ok && row.body.sizeMm)).toEqual(
+      sizes.map((size) => mm(Number(size))),
+    );
+    expect(
+      withDrawn(
+        '',
+        Array.from({ length: 901 }, () => '42'),
+        new Set(),
+        7,
+      ),
+    ).toBeNull();
   });
 });
 
@@ -106,7 +117,7 @@ describe('a pair’s form', () => {
   it('refuses a code that another pair of the project has', () => {
     expect(readPairDraft({ code: ' 417', size: '42', carried: '' }, about)).toEqual({
       ok: false,
-      why: 'taken',
+      troubles: ['taken'],
     });
   });
 
@@ -114,7 +125,18 @@ describe('a pair’s form', () => {
     const carried = (typed: string) =>
       readPairDraft({ code: '418', size: '42', carried: typed }, about);
     expect(carried('12,5')).toMatchObject({ body: { carriedInM: 12_500 } });
-    expect(carried('-1')).toEqual({ ok: false, why: 'wrong-carried' });
+    expect(carried('-1')).toEqual({ ok: false, troubles: ['wrong-carried'] });
+  });
+});
+
+it('a pair’s form says everything that is wrong at once', () => {
+  expect(readPairDraft({ code: ' ', size: '4x', carried: '1,200' }, about)).toEqual({
+    ok: false,
+    troubles: ['no-code', 'not-a-size', 'wrong-carried'],
+  });
+  expect(readPairDraft({ code: 'ä', size: '420', carried: '' }, about)).toEqual({
+    ok: false,
+    troubles: ['not-a-code', 'not-a-size'],
   });
 });
 
@@ -145,7 +167,7 @@ describe('a pair that is put right', () => {
   it('cannot take another pair’s code', () => {
     expect(readPairDraft({ ...draftOfPair(old), code: '418' }, about, old)).toEqual({
       ok: false,
-      why: 'taken',
+      troubles: ['taken'],
     });
   });
 });

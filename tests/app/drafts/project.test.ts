@@ -4,6 +4,7 @@ import {
   archived,
   draftOfProject,
   emptyLimit,
+  projectLike,
   readProject,
   type ProjectDraft,
 } from '../../../app/drafts/project.ts';
@@ -141,5 +142,30 @@ describe('a project that is put away', () => {
     });
     expect(readBody('project', archived(open, '2026-11-18T00:00:00Z')).ok).toBe(true);
     expect(readBody('project', { ...open, archived: 'yesterday' }).ok).toBe(false);
+  });
+});
+
+describe('a project that begins as another', () => {
+  it('has its brief with every limit, and neither its name nor its archive', () => {
+    const like = projectLike(project);
+    expect(like).toEqual({ name: '', brief: project.brief, colour: 'kept' });
+    const read = readProject({ ...draftOfProject(like), name: ' K2 ', distance: '700' }, like);
+    expect(read).toEqual({
+      ok: true,
+      body: {
+        name: 'K2',
+        brief: { ...project.brief, distanceM: metres(700_000) },
+        colour: 'kept',
+      },
+    });
+    expect(read.ok && readBody('project', read.body).ok).toBe(true);
+  });
+
+  it('is not saved before it has a name of its own', () => {
+    const like = projectLike(project);
+    expect(readProject(draftOfProject(like), like)).toEqual({
+      ok: false,
+      troubles: [{ field: 'name' }],
+    });
   });
 });

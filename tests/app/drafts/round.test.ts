@@ -5,10 +5,12 @@ import {
   draftOfPractice,
   draftOfRound,
   duplicateOf,
+  firstRoundLike,
   newRound,
   emptyDimension,
   takeOver,
   usualLeft,
+  type DimensionDraft,
 } from '../../../app/drafts/round.ts';
 import { readDraft } from '../../../app/drafts/round-reading.ts';
 import { practiceDimensions } from '../../../core/rounds/index.ts';
@@ -26,6 +28,8 @@ const round: Round = {
     { part: 'upper-pattern', what: 'Collar higher', mends: { kind: 'heel-slip', zone: 'U10' } },
   ],
   foam: 'eva',
+  midsole: { name: 'E-24', hardness: { value: 45, unit: 'asker-c' } },
+  outsole: { name: 'R7' },
   blueprint: [
     {
       measure: 'dimension',
@@ -42,6 +46,16 @@ const round: Round = {
   last: { name: 'L8', sizeMm: mm(270), lengthMm: mm(283), widthPerStepMm: mm(1.5), maker: 'x' },
   layers: [{ zone: 'U4', count: 3 }],
   words: 'kept',
+};
+
+/** A dimension that lacks its nominal alone. */
+const heel: DimensionDraft = {
+  ...emptyDimension,
+  measure: 'stack-height',
+  site: 'heel-centre',
+  unit: 'mm',
+  lower: '1',
+  upper: '1',
 };
 
 describe('a round’s draft', () => {
@@ -102,11 +116,11 @@ describe('a round’s draft', () => {
     expect(of({ name: ' ' })).toEqual({ part: 'name' });
     const [good] = draft.dimensions;
     for (const [wrong, field] of [
-      [{ ...emptyDimension }, 'nominal'],
-      [{ ...emptyDimension, nominal: '36', lower: '1', upper: '-1' }, 'upper'],
-      [{ ...emptyDimension, nominal: '36', lower: '' }, 'lower'],
-      [{ ...emptyDimension, nominal: '36', leftRight: '-1' }, 'leftRight'],
-      [{ ...emptyDimension, nominal: '36', site: 'Heel Centre' }, 'site'],
+      [heel, 'nominal'],
+      [{ ...heel, nominal: '36', lower: '+2' }, 'upper'],
+      [{ ...heel, nominal: '36', lower: '' }, 'lower'],
+      [{ ...heel, nominal: '36', leftRight: '-1' }, 'leftRight'],
+      [{ ...heel, nominal: '36', site: 'Heel Centre' }, 'site'],
     ] as const)
       expect(of({ dimensions: [good, wrong] })).toMatchObject({
         part: 'blueprint',
@@ -124,7 +138,8 @@ describe('a round’s draft', () => {
       {
         ...draft,
         name: '',
-        dimensions: [{ ...emptyDimension, site: 'Heel Centre', lower: 'x' }],
+        sole: { ...draft.sole, outsole: { ...draft.sole.outsole, hardness: 'x' } },
+        dimensions: [{ ...heel, site: 'Heel Centre', lower: 'x' }],
         last: { ...draft.last, name: '', sizeMm: '27' },
         layers: { U4: '1.5', U9: '2', U1: 'x' },
       },
@@ -133,6 +148,7 @@ describe('a round’s draft', () => {
     );
     expect(!read.ok && read.troubles).toMatchObject([
       { part: 'name' },
+      { part: 'sole', of: 'outsole' },
       { part: 'blueprint', at: 0, field: 'site' },
       { part: 'blueprint', at: 0, field: 'nominal' },
       { part: 'blueprint', at: 0, field: 'lower' },
@@ -149,8 +165,7 @@ describe('a round’s draft', () => {
       const read = readDraft({ ...draft, ...part }, round, place);
       return read.ok ? undefined : read.troubles[0];
     };
-    const dimension = (part: object) =>
-      of({ dimensions: [{ ...emptyDimension, nominal: '36', ...part }] });
+    const dimension = (part: object) => of({ dimensions: [{ ...heel, nominal: '36', ...part }] });
     expect(dimension({ nominal: '360' })).toMatchObject({
       field: 'nominal',
       range: { least: 1, most: 100, unit: 'mm' },
@@ -192,11 +207,12 @@ describe('taking over an earlier round', () => {
     });
   });
 
-  it('begins the next round with the foam of the one before', () => {
+  it('begins the next round with the foam and the rubber of the one before', () => {
     expect(newRound('Round 3', { ...round, foam: 'tpu' })).toEqual({
       ...empty,
       name: 'Round 3',
       foam: 'tpu',
+      sole: draftOfRound(round).sole,
     });
     expect(newRound('Round 1', null)).toEqual({ ...empty, name: 'Round 1' });
   });
@@ -205,7 +221,7 @@ describe('taking over an earlier round', () => {
     const [dimension] = draftOfRound(round).dimensions;
     const typed = {
       ...empty,
-      dimensions: dimension ? [{ ...dimension, nominal: '72' }, emptyDimension] : [],
+      dimensions: dimension ? [{ ...dimension, nominal: '72' }, heel] : [],
       last: { ...empty.last, name: 'L9' },
       layers: { U4: '5' },
     };
@@ -230,5 +246,24 @@ describe('a round as the last one', () => {
       ok: true,
       body: { ...same, last, name: 'Round 3', order: 3, changes: [] },
     });
+  });
+});
+
+describe('the first round of a project that begins as another', () => {
+  it('is built as the other’s latest, without what changed and what was written there', () => {
+    const first = firstRoundLike({ ...round, compoundOfANewerApp: 'A60' }, idOf(7), 'Round 1');
+    expect(first).toEqual({
+      project: idOf(7),
+      name: 'Round 1',
+      order: 1,
+      stage: 'first-samples',
+      changes: [],
+      foam: round.foam,
+      blueprint: round.blueprint,
+      last: round.last,
+      layers: round.layers,
+      compoundOfANewerApp: 'A60',
+    });
+    expect(readBody('round', first).ok).toBe(true);
   });
 });

@@ -1,7 +1,12 @@
 /** A tester in their form comes back as they were, and what is wrong is told of its field. */
 import { describe, expect, it } from 'vitest';
-import { draftOfTester, readTesterDraft, readTesterLine } from '../../../app/drafts/tester.ts';
-import { cellsOf } from '../../../app/drafts/lines.ts';
+import {
+  draftOfTester,
+  readTesterDraft,
+  readTesterLine,
+  withCodes,
+} from '../../../app/drafts/tester.ts';
+import { cellsOf, readLines } from '../../../app/drafts/lines.ts';
 import { readBody } from '../../../core/records/index.ts';
 
 const read = readBody('tester', {
@@ -64,9 +69,22 @@ describe('a tester’s draft', () => {
   ] as const)('says that %s cannot be %o', (field, typed, why) => {
     expect(readTesterDraft({ ...draftOfTester(tester), [field]: typed }, tester, none)).toEqual({
       ok: false,
-      field,
-      why,
+      troubles: [{ field, why }],
     });
+  });
+});
+
+it('a tester’s form says everything that is wrong at once', () => {
+  const typed = { code: 't07', length: '26.5', width: 'x', girth: '245', mass: '1', height: '17' };
+  expect(readTesterDraft({ ...draftOfTester(null), ...typed }, null, new Set(['T07']))).toEqual({
+    ok: false,
+    troubles: [
+      { field: 'code', why: 'taken' },
+      { field: 'length', why: 'wrong-length' },
+      { field: 'width', why: 'wrong-number' },
+      { field: 'mass', why: 'wrong-number' },
+      { field: 'height', why: 'wrong-number' },
+    ],
   });
 });
 
@@ -109,5 +127,33 @@ describe('a line of a list of testers', () => {
     ['T07 Ada 26.5', 'wrong-length'],
   ])('does not guess at %o', (text, why) => {
     expect(line(text)).toEqual({ ok: false, why });
+  });
+});
+
+describe('codes for a list of testers', () => {
+  it('go before the names, and on after the highest that the group has', () => {
+    expect(withCodes('Ada 265/267\nB7 Bo\n\nCleo Lee', 0, new Set(['T03', 'X99']))).toBe(
+      'T04 Ada 265/267\nB7 Bo\n\nT05 Cleo Lee',
+    );
+    expect(withCodes('Ada\t265\nBo; 270', 0, none)).toBe('T01\tAda\t265\nT02; Bo; 270');
+  });
+
+  it('fill the list up to as many as are asked for', () => {
+    expect(withCodes('', 3, none)).toBe('T01\nT02\nT03');
+    expect(withCodes('Ada 265\n', 2, none)).toBe('T01 Ada 265\nT02');
+    expect(withCodes('T01\nT02', 2, none)).toBe('T01\nT02');
+    expect(withCodes('', 1, new Set(['T99']))).toBe('T100');
+  });
+
+  it('make lines that are read as testers', () => {
+    const rows = readLines(withCodes('Ada 265/267\nBo', 4, new Set(['T01'])), (line) =>
+      readTesterLine(line, new Set(['T01'])),
+    );
+    expect(rows).toMatchObject([
+      { ok: true, body: { code: 'T02', name: 'Ada', footLengthMm: { left: 265, right: 267 } } },
+      { ok: true, body: { code: 'T03', name: 'Bo' } },
+      { ok: true, body: { code: 'T04' } },
+      { ok: true, body: { code: 'T05' } },
+    ]);
   });
 });

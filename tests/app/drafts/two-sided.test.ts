@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { askedOfComfort, markAfterKey, markAt } from '../../../app/drafts/two-sided.ts';
 import { comfortAttributeIds, degreeOf, sideOf, twoSidedIds } from '../../../core/foot/index.ts';
-import { markInWords } from '../../../app/parts/controls/two-sided.tsx';
+import { markInWords } from '../../../app/words/say-mark.ts';
 import { entry as en } from '../../../app/words/languages/en/entry.ts';
 import { entry as zh } from '../../../app/words/languages/zh/entry.ts';
 

@@ -1,5 +1,6 @@
 /** Who gets what from each endpoint: nobody, the revoked, a tester, a specialist, a lead; and bad requests. */
 import 'fake-indexeddb/auto';
+import { createECDH } from 'node:crypto';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { createHub } from '../../../app/hub/app.ts';
 import { pushRevisions } from '../../../app/hub/store/feed.ts';
@@ -64,12 +65,18 @@ const join = async (
 
 const tester = idOf(1);
 const otherTester = idOf(2);
+const specialist = idOf(5);
+const otherSpecialist = idOf(6);
 const records: Record<string, Revision> = {};
-const photos: Record<string, { sha256: Sha256; bytes: Uint8Array }> = {};
+const photos: Record<string, { sha256: Sha256; bytes: Uint8Array; names: Revision }> = {};
 let count = 100;
 
 const seal = (kind: string, author: RecordId, body: Record<string, unknown>): Revision =>
   sealRevision({ id: idOf(++count), kind, author, sv: 9, body }, stampAt(count), null);
+
+/** The field in which a kind names what it is about. */
+const fieldOf = (kind: string): string =>
+  kind === 'answer' ? 'question' : kind === 'proposal-reply' ? 'proposal' : 'finding';
 
 const photoOf = (record: RecordId, author: RecordId) => {
   const bytes = random(300);
@@ -107,7 +114,7 @@ beforeAll(async () => {
   tokens.revoked = await join('tester', deviceOf('revoked'), idOf(3));
   tokens.tester = await join('tester', deviceOf('tester'), tester);
   tokens.otherTester = await join('tester', deviceOf('otherTester'), otherTester);
-  tokens.specialist = await join('specialist', deviceOf('specialist'));
+  tokens.specialist = await join('specialist', deviceOf('specialist'), specialist);
   tokens.lead = await join('lead', deviceOf('lead'));
   tokens.leadOfOtherGroup = await join('lead', deviceOf('leadOfOtherGroup'), null, other);
   await call('revoke', tokens.lead, post({ device: deviceOf('revoked') }));
@@ -132,6 +139,11 @@ beforeAll(async () => {
     ['decision', 'decision', {}],
     ['quote', 'quote', { source: idOf(70), tester }],
     ['sent quote', 'quote', { source: idOf(70), tester, sent: '2026-11-18T10:00:00+01:00' }],
+    ['question', 'question', { tester }],
+    ['question of the other tester', 'question', { tester: otherTester }],
+    ['proposal reply', 'proposal-reply', {}],
+    ['thanks', 'thanks', { tester }],
+    ['proposal of a lead', 'proposal', {}],
     ['unknown kind', 'weather-mast', {}],
   ] as const)
     records[name] = seal(kind, lead, body);
@@ -146,10 +158,19 @@ beforeAll(async () => {
     records[kind] = seal(kind, tester, { tester });
     expect(await send('tester', records[kind])).toBe('stored');
   }
+  records['answer'] = seal('answer', tester, { tester, question: records['question']?.id });
+  expect(await send('tester', records['answer'])).toBe('stored');
+  records['message'] = seal('answer', tester, { tester, pair: records['pair']?.id });
+  expect(await send('tester', records['message'])).toBe('stored');
+  records['own proposal'] = seal('proposal', specialist, { finding: records['finding']?.id });
+  expect(await send('specialist', records['own proposal'])).toBe('stored');
+  records['proposal'] = seal('proposal', specialist, { finding: records['finding']?.id });
+  expect(await send('specialist', records['proposal'])).toBe('stored');
   for (const [name, record, author, by] of [
     ['of the run', 'run', tester, 'tester'],
     ['of the finding', 'finding', lead, 'lead'],
     ['of the bench check', 'bench check', lead, 'lead'],
+    ['of the proposal', 'proposal', specialist, 'specialist'],
   ] as const) {
     const photo = photoOf(records[record]?.id as RecordId, author);
     photos[name] = photo;
@@ -159,6 +180,15 @@ beforeAll(async () => {
 });
 
 const sha = 'f'.repeat(64);
+const phone = createECDH('prime256v1');
+/** Where a push service would reach a phone. */
+const address = {
+  endpoint: 'https://push.example.net/send/1',
+  keys: {
+    p256dh: phone.generateKeys('base64url'),
+    auth: Buffer.alloc(16, 7).toString('base64url'),
+  },
+};
 /** For the lead's own device to outlive the table, `revoke` asks about somebody else's. */
 const endpoints: Readonly<
   Record<string, readonly (readonly [string, string, RequestInit, readonly number[]])[]>
@@ -217,13 +247,28 @@ const endpoints: Readonly<
       [401, 401, 403, 403, 403, 200, 404],
     ],
   ],
+  'GET /v1/wake': [['', 'wake', {}, [401, 401, 200, 200, 403, 403, 403]]],
+  'PUT /v1/wake': [
+    [
+      '',
+      'wake',
+      { method: 'PUT', body: JSON.stringify(address) },
+      [401, 401, 200, 200, 403, 403, 403],
+    ],
+    ['no address', 'wake', { method: 'PUT', body: '{}' }, [401, 401, 400, 400, 403, 403, 403]],
+  ],
+  'DELETE /v1/wake': [['', 'wake', { method: 'DELETE' }, [401, 401, 200, 200, 403, 403, 403]]],
+  'GET /v1/reach': [
+    ['', `reach?record=${idOf(70)}`, {}, [401, 401, 403, 403, 403, 200, 200]],
+    ['of nothing', 'reach?record=x', {}, [401, 401, 403, 403, 403, 400, 400]],
+  ],
   'GET /v1/attachment/:sha256': [
     ['nobody has', `attachment/${sha}`, {}, [401, 401, 404, 404, 404, 404, 404]],
     [
       'state of one nobody has',
       `attachment/${sha}`,
       { method: 'HEAD' },
-      [401, 401, 404, 404, 403, 404, 404],
+      [401, 401, 404, 404, 404, 404, 404],
     ],
   ],
   'PATCH /v1/attachment/:sha256': [
@@ -235,7 +280,7 @@ const endpoints: Readonly<
         body: 'x',
         headers: { 'upload-offset': '0', 'upload-length': '1', 'upload-type': 'image/jpeg' },
       },
-      [401, 401, 404, 404, 403, 404, 404],
+      [401, 401, 404, 404, 404, 404, 404],
     ],
   ],
 };
@@ -257,6 +302,17 @@ describe('each endpoint', () => {
   it.each(rows)('%s', async (_, path, init, statuses) => {
     for (const [at, caller] of callers.entries())
       expect((await call(path, tokens[caller], init)).status, caller).toBe(statuses[at]);
+  });
+
+  it('says to a lead nothing of who could be woken in another group', async () => {
+    const put = { method: 'PUT', body: JSON.stringify(address) };
+    expect((await call('wake', tokens.tester, put)).status).toBe(200);
+    const on = async (caller: Caller) =>
+      ((await (await call(`reach?record=${idOf(70)}`, tokens[caller])).json()) as { on: string[] })
+        .on;
+    expect(await on('lead')).toEqual([tester]);
+    expect(await on('leadOfOtherGroup')).toEqual([]);
+    await call('wake', tokens.tester, { method: 'DELETE' });
   });
 
   it('lists to a tester their own devices only', async () => {
@@ -377,6 +433,13 @@ describe('each record', () => {
     ['decision', [0, 0, 0, 0, 0, 1, 0]],
     ['quote', [0, 0, 0, 0, 0, 1, 0]],
     ['sent quote', [0, 0, 0, 0, 1, 1, 0]],
+    ['question', [0, 0, 1, 0, 0, 1, 0]],
+    ['answer', [0, 0, 1, 0, 0, 1, 0]],
+    ['message', [0, 0, 1, 0, 0, 1, 0]],
+    ['proposal', [0, 0, 0, 0, 1, 1, 0]],
+    ['proposal of a lead', [0, 0, 0, 0, 1, 1, 0]],
+    ['proposal reply', [0, 0, 0, 0, 1, 1, 0]],
+    ['thanks', [0, 0, 1, 0, 0, 1, 0]],
     ['unknown kind', [0, 0, 0, 0, 0, 1, 0]],
   ] as const)('%s is read by those it is for', async (name, readers) => {
     for (const [at, caller] of callers.entries()) {
@@ -407,11 +470,19 @@ describe('each record', () => {
     ['run', ['401', '401', 'stored', no, no, 'stored']],
     ['ranking', ['401', '401', 'stored', no, no, 'stored']],
     ['damage-report', ['401', '401', 'stored', no, no, 'stored']],
+    ['question', ['401', '401', no, no, no, 'stored']],
+    ['answer', ['401', '401', 'stored', no, no, 'stored']],
+    ['message', ['401', '401', 'stored', no, no, 'stored']],
+    ['proposal of a lead', ['401', '401', no, no, no, 'stored']],
+    ['proposal reply', ['401', '401', no, no, no, 'stored']],
+    ['thanks', ['401', '401', no, no, no, 'stored']],
+    ['proposal', ['401', '401', no, no, 'stored', 'stored']],
   ] as const)('%s is changed by those it belongs to', async (name, verdicts) => {
     for (const [at, caller] of callers.slice(0, 6).entries()) {
       const before = records[name] as Revision;
       const author =
-        caller === 'tester' ? tester : caller === 'otherTester' ? otherTester : before.author;
+        { tester, otherTester, specialist }[caller as string] ??
+        (before.author === specialist ? idOf(4) : before.author);
       const next = sealRevision(
         { id: before.id, kind: before.kind, author, sv: 9, body: before.body },
         stampAt(++count),
@@ -460,6 +531,81 @@ describe('each record', () => {
     expect(page.revisions.some(({ hash }) => hash === foreign.hash)).toBe(false);
   });
 
+  // What a record of these kinds says, by whom, and what becomes of it. Each is new.
+  it.each([
+    ['an answer to their question', 'tester', 'answer', tester, { tester }, 'question', 'stored'],
+    ['an answer of a lead for them', 'lead', 'answer', idOf(4), { tester }, 'question', 'stored'],
+    ['in the name of another', 'tester', 'answer', tester, { tester: otherTester }, null, no],
+    ['written as another', 'tester', 'answer', otherTester, { tester: otherTester }, null, no],
+    [
+      'an answer to a question of another',
+      ...(['tester', 'answer', tester, { tester }, 'question of the other tester', no] as const),
+    ],
+    ['an answer to what is no question', 'tester', 'answer', tester, { tester }, 'run', no],
+    ['an answer to a lead’s thanks', 'tester', 'answer', tester, { tester }, 'thanks', no],
+    ['a question to themselves', 'tester', 'question', tester, { tester }, null, no],
+    ['thanks to themselves', 'tester', 'thanks', tester, { tester }, null, no],
+    ['a proposal by a tester', 'tester', 'proposal', tester, {}, 'finding', no],
+    ['a proposal', 'specialist', 'proposal', specialist, {}, 'finding', 'stored'],
+    ['a proposal as another', 'specialist', 'proposal', otherSpecialist, {}, 'finding', no],
+    ['a proposal to a report', 'specialist', 'proposal', specialist, {}, 'report', no],
+    ['a proposal to a round', 'specialist', 'proposal', specialist, {}, 'round', no],
+    ['a proposal to a run', 'specialist', 'proposal', specialist, {}, 'run', no],
+    ['a proposal to an unsent quote', 'specialist', 'proposal', specialist, {}, 'quote', no],
+    ['a proposal to nothing', 'specialist', 'proposal', specialist, {}, null, no],
+    ['a finding of their own', 'specialist', 'finding', specialist, {}, null, no],
+    ['their own acceptance', 'specialist', 'proposal-reply', specialist, {}, 'own proposal', no],
+    ['a question by a specialist', 'specialist', 'question', specialist, { tester }, null, no],
+    ['an answer by a specialist', 'specialist', 'answer', specialist, { tester }, 'question', no],
+    ['a run by a specialist', 'specialist', 'run', specialist, {}, null, no],
+  ] as const)('%s', async (_, caller, kind, author, body, about, verdict) => {
+    const named = about === null ? {} : { [fieldOf(kind)]: records[about]?.id };
+    expect(await send(caller, seal(kind, author, { ...body, ...named }))).toBe(verdict);
+  });
+
+  it('an answer or a proposal may come before what it answers: a restored hub has not all yet', async () => {
+    const [answer, proposal] = [
+      seal('answer', tester, { tester, question: idOf(71) }),
+      seal('proposal', specialist, { finding: idOf(72) }),
+    ];
+    expect(await send('tester', answer)).toBe('stored');
+    expect(await send('specialist', proposal)).toBe('stored');
+  });
+
+  it('a specialist gets their own sketches back as receipts, and nobody else’s', async () => {
+    const { names } = photoOf(records['own proposal']?.id as RecordId, specialist);
+    expect(await send('specialist', names)).toBe('stored');
+    const own = (await (await call('pull', tokens.specialist)).json()) as {
+      revisions: { id: string }[];
+      receipts: { id: string }[];
+    };
+    const all = [...own.revisions, ...own.receipts].map(({ id }) => id);
+    expect(all).toContain(names.id);
+    for (const name of ['of the run', 'of the bench check'])
+      expect(all).not.toContain(photos[name]?.names.id);
+  });
+
+  it('a tester takes back the questions and thanks to them, and changes none', async () => {
+    for (const [kind, whose, may] of [
+      ['question', tester, true],
+      ['thanks', tester, true],
+      ['question', otherTester, false],
+      ['reply', tester, false],
+    ] as const) {
+      const said = seal(kind, idOf(4), { tester: whose });
+      expect(await send('lead', said)).toBe('stored');
+      const { id } = said;
+      const gone = (more: { readonly erased?: true }) =>
+        sealRevision(
+          { id, kind, author: tester, sv: 9, body: null, deleted: true, ...more },
+          stampAt(++count),
+          null,
+        );
+      expect(await send('tester', gone({}))).toBe(no);
+      expect(await send('tester', gone({ erased: true }))).toBe(may ? 'stored' : no);
+    }
+  });
+
   it('a tester takes back what the group noted of them, and of nobody else', async () => {
     const erase = (id: RecordId, author: RecordId) =>
       sealRevision(
@@ -484,6 +630,7 @@ describe('each photo', () => {
     ['of the run', [401, 401, 200, 404, 404, 200, 404]],
     ['of the finding', [401, 401, 404, 404, 200, 200, 404]],
     ['of the bench check', [401, 401, 404, 404, 404, 200, 404]],
+    ['of the proposal', [401, 401, 404, 404, 200, 200, 404]],
   ] as const)('%s is seen by those who see what it belongs to', async (name, statuses) => {
     for (const [at, caller] of callers.entries()) {
       const answer = await call(`attachment/${photos[name]?.sha256}`, tokens[caller]);
@@ -494,7 +641,7 @@ describe('each photo', () => {
 
 describe('a photo', () => {
   const idOfCaller = (caller: Caller) =>
-    caller === 'tester' ? tester : caller === 'otherTester' ? otherTester : idOf(4);
+    ({ tester, otherTester, specialist })[caller as string] ?? idOf(4);
 
   // What becomes of a photo of it, named by each caller, in the order of `callers`.
   const no = 'not-allowed';
@@ -508,7 +655,12 @@ describe('a photo', () => {
     ['archived project', ['401', '401', no, no, no, 'stored']],
     ['hand-out', ['401', '401', no, no, no, 'stored']],
     ['unknown kind', ['401', '401', no, no, no, 'stored']],
-    ['nothing that is here yet', ['401', '401', 'stored', 'stored', no, 'stored']],
+    ['question', ['401', '401', no, no, no, 'stored']],
+    ['answer', ['401', '401', 'stored', no, no, 'stored']],
+    ['thanks', ['401', '401', no, no, no, 'stored']],
+    ['proposal of a lead', ['401', '401', no, no, no, 'stored']],
+    ['own proposal', ['401', '401', no, no, 'stored', 'stored']],
+    ['nothing that is here yet', ['401', '401', 'stored', 'stored', 'stored', 'stored']],
   ] as const)('is named in %s by those who may write it', async (name, verdicts) => {
     for (const [at, caller] of callers.slice(0, 6).entries()) {
       const record = records[name]?.id ?? idOf(70 + at);
@@ -752,9 +904,62 @@ describe('the policy', () => {
     const caller = { member: me, role: 'tester' as const };
     expect(mayWrite(caller, revision(kind, author, tester), held, null)).toBe(may);
   });
-  it('lets a specialist write nothing', () => {
+  it.each([
+    ['run', {}, null, null, false],
+    ['proposal', { finding: idOf(7) }, null, null, true],
+    [
+      'proposal',
+      { finding: idOf(7) },
+      null,
+      { author: other, kind: 'finding', audience: '+' },
+      true,
+    ],
+    [
+      'proposal',
+      { finding: idOf(7) },
+      null,
+      { author: other, kind: 'finding', audience: '' },
+      false,
+    ],
+    [
+      'proposal',
+      { finding: idOf(7) },
+      null,
+      { author: other, kind: 'report', audience: '+' },
+      false,
+    ],
+    ['proposal', {}, null, null, false],
+    ['proposal', null, { author: me, kind: 'proposal', audience: '+' }, null, true],
+    ['proposal', null, { author: other, kind: 'proposal', audience: '+' }, null, false],
+    ['proposal', null, { author: other, kind: 'finding', audience: '+' }, null, false],
+    ['attachment', { record: idOf(7) }, null, null, true],
+    [
+      'attachment',
+      { record: idOf(7) },
+      null,
+      { author: me, kind: 'proposal', audience: '+' },
+      true,
+    ],
+    [
+      'attachment',
+      { record: idOf(7) },
+      null,
+      { author: other, kind: 'proposal', audience: '+' },
+      false,
+    ],
+    [
+      'attachment',
+      { record: idOf(7) },
+      null,
+      { author: other, kind: 'finding', audience: '+' },
+      false,
+    ],
+    ['attachment', { record: idOf(7) }, null, { author: me, kind: 'run', audience: '' }, false],
+    ['attachment', {}, null, null, false],
+  ] as const)('a specialist writes %s %j %#', (kind, body, held, about, may) => {
     const caller = { member: me, role: 'specialist' as const };
-    expect(mayWrite(caller, revision('run', me, me), null, null)).toBe(false);
+    const one = sealRevision({ id: idOf(3), kind, author: me, sv: 1, body }, stampAt(1), null);
+    expect(mayWrite(caller, one, held, about)).toBe(may);
   });
   it.each([
     ['project', '*'],

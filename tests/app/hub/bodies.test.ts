@@ -58,6 +58,58 @@ const more: readonly (readonly [Kind, Body])[] = [
     },
   ],
   [
+    'question',
+    {
+      ...{ project: idOf(1), tester: idOf(2), at, ask: 'sock-or-shoe', options: ['shoe', 'sock'] },
+      about: { record: { id: idOf(3), kind: 'run' }, pair: idOf(4), foot: 'left', zone: 'U8' },
+    },
+  ],
+  [
+    'question',
+    {
+      ...{ project: idOf(1), tester: idOf(2), at, words: 'Which socks?', language: 'en' },
+      ...{ about: { pair: idOf(4), complaint: 'rubbing', attribute: 'arch' }, withdrawn: at },
+    },
+  ],
+  [
+    'answer',
+    { project: idOf(1), tester: idOf(2), at, question: idOf(3), option: 'sock', words: 'Wool.' },
+  ],
+  [
+    'answer',
+    { project: idOf(1), tester: idOf(2), at, pair: idOf(3), words: '鞋带断了。', language: 'zh' },
+  ],
+  [
+    'proposal',
+    {
+      ...{ project: idOf(1), finding: idOf(2), at, answer: 'other', sampleAt: at, words: 'Seam.' },
+      change: {
+        ...{ part: 'upper-pattern', line: 'collar', side: 'lateral', foot: 'left' },
+        ...{ direction: 'lower', by: { amount: 2, unit: 'mm' } },
+      },
+      ...{ photos: [sha256], language: 'en' },
+    },
+  ],
+  [
+    'proposal-reply',
+    {
+      ...{ project: idOf(1), finding: idOf(2), proposal: idOf(3), judged: stampAt(7), at },
+      ...{ answer: 'accepted', words: 'Go.', language: 'en' },
+    },
+  ],
+  [
+    'thanks',
+    {
+      ...{ project: idOf(1), tester: idOf(2), finding: idOf(3), at, zone: 'U8', kind: 'rubbing' },
+      ...{ result: 'mended', words: 'Thank you.', language: 'en' },
+      change: {
+        ...{ part: 'midsole-foam', direction: 'less', by: { amount: 3, unit: 'asker-c' } },
+        dimension: { measure: 'hardness', site: 'heel-centre' },
+        limit: { measure: 'hardness', site: 'heel-centre' },
+      },
+    },
+  ],
+  [
     'run',
     {
       ...{ project: idOf(1), pair: idOf(2), tester: idOf(3), startedAt: at, distanceM: 8000 },

@@ -39,6 +39,11 @@ const kinds = [
   'reply',
   'decision',
   'quote',
+  'question',
+  'answer',
+  'proposal',
+  'proposal-reply',
+  'thanks',
   'weather-mast',
 ];
 
@@ -65,6 +70,7 @@ const anyState: fc.Arbitrary<Revision> = fc
           state === 'kept'
             ? {
                 ...{ ...(tester && { tester }), record, source: record, word: ms },
+                ...{ question: record, finding: record },
                 ...(ms % 2 === 0 && { sent: '2026-11-18T10:00:00Z' }),
               }
             : null,
@@ -138,8 +144,59 @@ describe('without a choice', () => {
         expect(taken.length + asked.length + there + away).toBe(file.length);
         expect(away).toBe(0);
         // Whatever else the header says is worth no more.
-        for (const by of [lead, reader, idOf(77), undefined])
+        const isKnown = base.some(({ kind, author }) => kind === 'proposal' && author === reader);
+        for (const by of [lead, ...(isKnown ? [] : [reader]), idOf(77), undefined])
           expect(planFile(file, taker, makerAt(taker, by, log), log).taken).toEqual([]);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it('a lead’s device takes from a specialist who is known by a proposal what the hub would take', async () => {
+    const [finding, proposal] = [
+      sealRevision(
+        { id: idOf(20), kind: 'finding', author: lead, sv: 9, body: {} },
+        stampAt(2),
+        null,
+      ),
+      sealRevision(
+        { id: idOf(8), kind: 'proposal', author: reader, sv: 9, body: { finding: idOf(20) } },
+        stampAt(3),
+        null,
+      ),
+    ];
+    await fc.assert(
+      fc.asyncProperty(someStates, someStates, async (before, file) => {
+        // A lead's kind by the reader would make them a lead here.
+        const others = before.filter(({ author }) => author !== reader);
+        const { push } = await newGroup();
+        const base = await push({ member: lead, role: 'lead' }, [...members, finding, ...others]);
+        const log = logOf(base);
+        const taker = { member: lead, role: 'lead' } as const;
+        expect(makerAt(taker, reader, log)).toBeNull();
+        const known = logOf(base, await push({ member: reader, role: 'specialist' }, [proposal]));
+        const maker = makerAt(taker, reader, known);
+        expect(maker).toEqual({ member: reader, role: 'specialist' });
+        const by = file.map((one, at) =>
+          sealRevision(
+            {
+              ...{ id: one.id, kind: one.kind, sv: one.sv },
+              author: one.author === ada ? reader : one.author,
+              body: one.body && at % 2 === 0 ? { ...one.body, finding: idOf(20) } : one.body,
+              ...(one.deleted && { deleted: true as const }),
+              ...(one.erased && { erased: true as const }),
+            },
+            one.stamp,
+            null,
+          ),
+        );
+        const stored = await push({ member: reader, role: 'specialist' }, by);
+        const { taken } = planFile(by, taker, maker, known);
+        expect(stateOf(addRevisions(known, taken))).toEqual(stateOf(addRevisions(known, stored)));
+        for (const { author, kind } of taken) {
+          expect(author).toBe(reader);
+          expect(['proposal', 'attachment']).toContain(kind);
+        }
       }),
       { numRuns: 200 },
     );

@@ -19,16 +19,16 @@ const order = (
 describe('the pairs on the first screen', () => {
   const worn = [held('30', 3000), held('20', 1000), held('40', null), held('10', null)];
 
-  it('begin with those never worn, then the longest not worn', () => {
-    expect(order(worn)).toEqual(['10', '40', '20', '30']);
+  it('begin with the one worn last; those never worn come after', () => {
+    expect(order(worn)).toEqual(['30', '20', '10', '40']);
   });
 
   it('let a run that is half filled in go first', () => {
-    expect(order(worn, [idOf(30)])).toEqual(['30', '10', '40', '20']);
+    expect(order(worn, [idOf(20)])).toEqual(['20', '30', '10', '40']);
   });
 
   it('leave what must not be worn for the end, unless its run is half filled in', () => {
-    expect(order(worn, [], [idOf(10), idOf(20)])).toEqual(['40', '30', '10', '20']);
-    expect(order(worn, [idOf(20)], [idOf(20)])).toEqual(['20', '10', '40', '30']);
+    expect(order(worn, [], [idOf(10), idOf(30)])).toEqual(['20', '40', '30', '10']);
+    expect(order(worn, [idOf(20)], [idOf(20)])).toEqual(['20', '30', '10', '40']);
   });
 });

@@ -6,6 +6,8 @@ import {
   readBundle,
   unpackBundle,
   viewOfLog,
+  type Records,
+  type Revision,
 } from '../../../core/records/index.ts';
 import {
   checkPanel,
@@ -18,16 +20,16 @@ import {
 
 const file = new URL('../../../demo-data/wear-test.pairlog', import.meta.url);
 
-export const readDemo = () => {
+/** @param more what is in the log besides */
+export const readDemo = (more: (records: Records) => readonly Revision[] = () => []) => {
   const unpacked = unpackBundle(readFileSync(file));
   if (!unpacked.ok) throw new Error(unpacked.why);
   const bundle = readBundle(unpacked.text);
-  const records = viewOfLog(
-    addRevisions(
-      emptyLog,
-      bundle.revisions.map(({ revision }) => revision),
-    ),
+  const demo = addRevisions(
+    emptyLog,
+    bundle.revisions.map(({ revision }) => revision),
   );
+  const records = viewOfLog(addRevisions(demo, more(viewOfLog(demo))));
   const project = records.project[0]?.revision.id;
   const log = project && openProject(records, project, Date.parse(bundle.header?.madeAt ?? ''));
   if (!log) throw new Error('the demo has no project');

@@ -6,6 +6,7 @@ import type { DecisionHeadline } from '../../../core/headlines/index.ts';
 import type { ReportedFinding, RoundReport } from '../../../core/review/index.ts';
 import { ReportDocument } from '../../../app/report/document.tsx';
 import { Own } from '../../../app/report/own-words.tsx';
+import { suits } from '../../../app/report/sheet-words.tsx';
 import { wrapped } from '../../../app/report/shoe-picture.tsx';
 import { spokenIn, type Languages } from '../../../app/report/spoken.tsx';
 import { languageFile } from '../../../app/terminal/languages.ts';
@@ -118,6 +119,78 @@ describe('what is read before the appendix', () => {
   });
 });
 
+describe('the sheet of a trade', () => {
+  const last = reports.at(-1) as RoundReport;
+  const sheet = (report: RoundReport, trade: (typeof trades)[number], ...ids: string[]) =>
+    acted(documentOf(report, trade, ...ids))
+      .replace(/<[^>]+>/g, '|')
+      .replaceAll(/[|]+/g, '|');
+
+  it('tells the foam developer how much goes by where, whether it lasts, which pair most, what is next', () => {
+    const html = sheet(last, 'foam', 'en');
+    const look = last.curves.find(({ kind }) => kind === 'energy-absorbed J');
+    const [start, now] = [look?.curve?.[0]?.median ?? NaN, look?.atGreatest?.median ?? NaN];
+    expect(html).toMatch(new RegExp(`\\|−${Math.round(100 * (1 - now / start))}.%\\|`));
+    expect(html).toMatch(
+      /too far to tell.{0,9}at least 70.% of new, not reached before 343.km.{0,9}open/,
+    );
+    expect(html).toMatch(
+      /Most change in energy absorbed \(centre of the heel\): pair 926 −17.% at 163.km/,
+    );
+    expect(html).toMatch(/Next for energy absorbed .* measure pairs 360, 637 and 926 at 390.km/);
+    expect(html).toContain('Testers are not asked whether it is too soft or too firm');
+    expect(html).toMatch(/Reported by nobody in 131 runs: .*harsh landing/);
+  });
+
+  it('tells the pattern cutter on which foot, from where on, how many, and what the last change did', () => {
+    const html = sheet(last, 'upper', 'en');
+    expect(html).toMatch(
+      /Rubbing, collar\|7 \/ 8\|10 \/ 131\|10 \/ 183\|10 \/ 0\|0.km\|4\.5.km\|likely/,
+    );
+    expect(html).toContain('None of your parts was changed.');
+    const second = sheet(reports[1] as RoundReport, 'upper', 'en');
+    expect(second).toMatch(/Collar 3 mm higher.*Did it work\?.*better/);
+    expect(sheet(first, 'upper', 'en')).toContain('First round: no earlier change to judge.');
+  });
+
+  it('says who is asked where a complaint points to several', () => {
+    expect(sheet(first, 'last', 'en')).toContain('Asked of the pattern engineer.');
+    expect(sheet(first, 'upper', 'en')).not.toContain('Asked of the');
+  });
+
+  it('says in Chinese all of it, with Latin names set apart', () => {
+    for (const trade of trades)
+      for (const report of reports)
+        expect(sheet({ ...report, said: [], findings: [], carried: [] }, trade, 'zh')).not.toMatch(
+          /[\u3400-\u9fff]Round|Round \d[\u3400-\u9fff]/,
+        );
+  });
+});
+
+describe('the appendix', () => {
+  it('says in Chinese where what was known beforehand is from, and no English sentence', () => {
+    const html = documentOf(first, null, 'zh');
+    expect(html).toContain('跑者穿着的鞋随里程的变化没有发表过，假定每 100 km 半毫米');
+    expect(html).not.toMatch(/no published|kept when worn|machine ageing/);
+  });
+});
+
+describe('words that suit a complaint', () => {
+  const rubbing = { zone: 'U8', kind: 'rubbing' } as const;
+  const felt = [
+    { ...rubbing, foot: 'left' as const },
+    { zone: 'U10' as const, kind: 'heel-slip' as const, foot: 'left' as const },
+  ];
+  it('name it, or nothing that is known; and are of a run in which it was tapped', () => {
+    expect(suits({ text: 'The collar rubs.', felt }, rubbing)).toBe(0);
+    expect(suits({ text: 'Rain all day.', felt }, rubbing)).toBe(1);
+    expect(suits({ text: 'My heel slips.', felt }, rubbing)).toBeNull();
+    expect(suits({ text: 'The collar is hard.', felt }, rubbing)).toBe(1);
+    expect(suits({ text: 'My heel slips.', felt: felt.slice(0, 1) }, rubbing)).toBe(0);
+    expect(suits({ text: 'The collar rubs.', felt: felt.slice(1) }, rubbing)).toBeNull();
+  });
+});
+
 describe('a lead’s own words', () => {
   const finding = (more: Partial<ReportedFinding['body']>): ReportedFinding['body'] => ({
     ...(first.findings[0] as ReportedFinding).body,
@@ -142,6 +215,13 @@ describe('a lead’s own words', () => {
     expect(shown(both, 'zh')).toBe('后跟打滑');
     expect(shown(both, 'en', 'zh')).toContain('后跟打滑');
     expect(shown(both, 'en', 'zh')).not.toContain('原文');
+  });
+
+  it('are known to be in the other language where only that was noted', () => {
+    const both = finding({ evidence: undefined, otherWords: { language: 'zh', title: '打滑' } });
+    expect(shown(both, 'zh')).toBe('打滑');
+    expect(shown(both, 'en')).toBe('Heel slips');
+    expect(shown(both, 'en', 'zh')).toMatch(/Heel slips.*打滑/);
   });
 
   it('say that they are as written where nobody noted the language', () => {

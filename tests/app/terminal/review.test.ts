@@ -81,7 +81,7 @@ describe('the review of the demo', () => {
     expect(english.out).toContain('Round 2: 6 of 8 testers, 50 of 183 asked runs');
     const chinese = await review(demo, '--lang', 'zh');
     expect(chinese.out).toContain('24 双，组内 12 名试穿员（12 名跑过）');
-    expect(chinese.out).toContain('后跟杯');
+    expect(chinese.out).toContain('后套');
     expect(chinese.out).toContain('── Round 3 对比 Round 2 ──');
   });
 

@@ -74,7 +74,7 @@ describe('two rounds say first', () => {
     [
       'one round',
       null,
-      'Comparing takes two rounds. There is one at most.',
+      'Comparing takes two rounds. There are not two yet.',
       '要有两轮才能比较，目前还不到两轮。',
     ],
     [

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import {
   decisionHeadline,
   decisionRows,
+  rowsOfTrade,
   type DecisionFacts,
 } from '../../../core/headlines/index.ts';
 import type { Callout, ReportedFinding } from '../../../core/review/index.ts';
@@ -188,5 +189,43 @@ describe('what a round asks its makers to do', () => {
         },
       ),
     );
+  });
+});
+
+describe('the rows of a trade', () => {
+  const base = reports[0] as DecisionFacts;
+  const rows = (callouts: readonly Callout[], findings: readonly ReportedFinding[] = []) =>
+    decisionRows({ ...base, callouts, findings });
+  const whats = (some: ReturnType<typeof rows>) =>
+    some.map(({ callout, finding: own }) => callout?.what ?? own?.body.title);
+
+  it('are what points to it and what is asked of it, and nothing else', () => {
+    const asked = finding({ part: 'upper-material' });
+    const peeled = { ...damage, kind: 'sole-peeling' } as Callout;
+    const all = rows([complaint('early-sign'), peeled, better], [asked]);
+    expect(whats(rowsOfTrade(all, 'last'))).toEqual(['complaint', 'better']);
+    expect(whats(rowsOfTrade(all, 'tooling'))).toEqual(['damage']);
+    expect(whats(rowsOfTrade(all, 'materials'))).toEqual(['Something', 'better']);
+    expect(rowsOfTrade(all, 'foam')).toEqual([]);
+  });
+
+  it('stand on the sheet of each trade that a complaint points to, whoever is asked to change it', () => {
+    const asked = finding({ part: 'upper-pattern', kind: 'heel-slip', zone: 'U10', wanted: 'x' });
+    const all = rows([complaint('recurs-across-testers')], [asked]);
+    for (const trade of ['upper', 'last'] as const)
+      expect(rowsOfTrade(all, trade).map((row) => row.finding?.id)).toEqual([asked.id]);
+  });
+
+  it('of a measure go to who makes what is measured', () => {
+    const wear = {
+      what: 'wear',
+      zone: 'P9',
+      side: 'both',
+      site: 'heel',
+      limit: { measure: 'tread-depth' },
+    };
+    const all = rows([wear as unknown as Callout]);
+    expect(rowsOfTrade(all, 'tooling')).toHaveLength(1);
+    expect(rowsOfTrade(all, 'foam')).toHaveLength(0);
   });
 });

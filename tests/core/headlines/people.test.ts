@@ -84,9 +84,15 @@ describe('the list of pairs says first', () => {
     ],
     [
       'that all are in',
-      [row(), row({ pair: idOf(21) })],
+      [row({ runs: 3 }), row({ pair: idOf(21) })],
       'All 2 pairs are in. Hand out the next ones.',
       '2 双样鞋都在库，可以继续发放。',
+    ],
+    [
+      'that all are in, where nobody ever ran',
+      [row(), row({ pair: idOf(21) })],
+      'All 2 pairs are in. Nobody has run yet.',
+      '2 双样鞋都在库，还没有人跑过。',
     ],
     [
       'that nobody has run',
@@ -102,11 +108,21 @@ describe('the list of pairs says first', () => {
     ],
   ];
   it.each(cases)('%s', (_, rows, english, chinese) => {
-    const headline = pairsHeadline(rows, briefM);
+    const headline = pairsHeadline(rows, briefM, 2);
     expect(headline.claims).toBe('nothing');
     expect(en.pairs.headline(headline, say('en'))).toBe(english);
     expect(zh.pairs.headline(headline, say('zh'))).toBe(chinese);
     expect(words(english)).toBeLessThanOrEqual(12);
+  });
+
+  it('that a round comes first, where there is none', () => {
+    const headline = pairsHeadline([], briefM, 0);
+    expect(en.pairs.headline(headline, say('en'))).toBe(
+      'No round yet, so no pair. Add the first round.',
+    );
+    expect(zh.pairs.headline(headline, say('zh'))).toBe(
+      '还没有轮次，也就没有样鞋。请先添加第一轮。',
+    );
   });
 });
 
@@ -187,7 +203,7 @@ describe('a pair’s page says first', () => {
       'that nobody was asked',
       look({ asked: 0, holder: null }),
       'Pair 963, 412 of 600 km. Nobody was asked what they felt.',
-      '样鞋 963 已跑 412 km，要求 600 km。还没有问过脚感。',
+      '样鞋 963 已跑 412 km，要求 600 km。还没有问过脚部不适。',
     ],
     [
       'that its tester has not run yet',
@@ -275,8 +291,20 @@ describe('the list of testers says first', () => {
     [
       'that all were heard of',
       [testerRow(), testerRow({ tester: idOf(9), pairs: [] })],
-      'The one tester with a pair ran within a week.',
-      '手中有鞋的 1 名试穿员一周内都跑过。',
+      'The one tester with a pair has run, and is not silent.',
+      '手中有鞋的 1 名试穿员都跑过，没有人久无消息。',
+    ],
+    [
+      'that nobody has run yet, however short they have had their pairs',
+      [testerRow({ runs: 0 }), testerRow({ tester: idOf(9), runs: 0 })],
+      '2 testers have a pair. Nobody has run yet.',
+      '2 名试穿员手中有鞋，还没有人跑过。',
+    ],
+    [
+      'how many have run, where some have not yet',
+      [testerRow(), testerRow({ tester: idOf(9), runs: 0 })],
+      '1 of 2 testers with a pair have run. Nobody is silent.',
+      '手中有鞋的 2 名试穿员中，1 名跑过，没有人久无消息。',
     ],
   ];
   it.each(cases)('%s', (_, rows, english, chinese) => {
@@ -383,7 +411,7 @@ describe('a tester’s page says first', () => {
       testerLook({ asked: 0 }),
       'nothing',
       'T04 ran 9 times and never said what they felt.',
-      'T04 跑了 9 次，从未说过脚感。',
+      'T04 跑了 9 次，从未回答过脚部不适。',
     ],
   ];
   it.each(cases)('%s', (_, of, claims, english, chinese) => {

@@ -253,7 +253,7 @@ describe('one run says first', () => {
       'no answer',
       look({}),
       'T01 said nothing about the feet on 1 May.',
-      'T01 在 1 May 没有回答脚感。',
+      'T01 在 1 May 没有回答脚部不适。',
     ],
   ])('%s', (_, one, english, chinese) => {
     expect(said(one)).toEqual([english, chinese]);

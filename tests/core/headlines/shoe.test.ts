@@ -656,7 +656,7 @@ const arrivalCases: readonly (readonly [ArrivalHeadline, string, string])[] = [
       measured: 24,
     },
     'Pair 229 is out of tolerance: heel cup.',
-    '样鞋 229 超差：后跟杯。',
+    '样鞋 229 超差：后套。',
   ],
   [
     { case: 'out', claims: 'clear', pairs: [pair, idOf(31)], measured: 24 },
@@ -704,7 +704,7 @@ describe('in words', () => {
 
   it.each(arrivalCases)('arrival: %o', (one, english, chinese) => {
     expect(en.shoe.arrival.headline(one, inEnglish, () => 'heel cup')).toBe(english);
-    expect(zh.shoe.arrival.headline(one, inChinese, () => '后跟杯')).toBe(chinese);
+    expect(zh.shoe.arrival.headline(one, inChinese, () => '后套')).toBe(chinese);
   });
 
   it('has at most twelve words', () => {

@@ -1,13 +1,17 @@
 /** The report of a round on the demo: its own figures, the findings in their order, and nothing of other rounds. */
 import { describe, expect, it } from 'vitest';
+import { mileageAt } from '../../../core/mileage/index.ts';
 import {
   isProven,
   reportRound,
+  wearCards,
   type ProjectLog,
   type ReportedFinding,
   type RoundReport,
 } from '../../../core/review/index.ts';
 import type { RecordId, RecordOf } from '../../../core/records/index.ts';
+import { saidOfRuns } from '../../../core/review/report-parts.ts';
+import { settleOf } from '../../../core/review/settle.ts';
 import { idOf } from '../records/make.ts';
 import { readDemo } from '../../app/report/demo-report.ts';
 
@@ -133,5 +137,78 @@ describe('the report of a round', () => {
     const expected = ['high lacing', 'high outsole', 'medium last', 'low last'];
     expect(order(bodies)).toEqual(expected);
     expect(order(bodies.toReversed())).toEqual(expected);
+  });
+});
+
+describe('what the sheets of the trades are made of', () => {
+  it('says from where on each complaint was felt, as the runs of its pairs tell', () => {
+    for (const report of reports) {
+      const pairs = log.pairs.filter(({ round }) => round === report.round.id);
+      expect(report.from.map(({ zone, kind }) => `${zone} ${kind}`)).toEqual(
+        report.round.complaints.cells.map(({ zone, kind }) => `${zone} ${kind}`),
+      );
+      for (const { zone, kind, pairM, onset } of report.from) {
+        const own = pairs.flatMap(({ runs, curve }) =>
+          runs.flatMap(({ startMs, run: { feet } }) => {
+            const felt = (feet?.answer === 'complaints' ? feet.complaints : []).filter(
+              (one) => one.zone === zone && one.kind === kind,
+            );
+            return felt.length === 0
+              ? []
+              : [{ m: mileageAt(curve, startMs), from: felt.map(({ fromM }) => fromM) }];
+          }),
+        );
+        expect(pairM).toBe(Math.min(...own.map(({ m }) => m)));
+        const told = own.flatMap(({ from }) => from.filter((m) => m !== undefined));
+        if (told.length === 0) expect(onset).toBeNull();
+        else {
+          expect(onset?.medianM).toBeGreaterThanOrEqual(Math.min(...told));
+          expect(onset?.medianM).toBeLessThanOrEqual(Math.max(...told));
+        }
+      }
+    }
+  });
+
+  it('adds up the surfaces to all that was run in the round', () => {
+    for (const { surfaces, round } of reports) {
+      const sum = Object.values(surfaces).reduce((all, m) => all + m, 0);
+      expect(sum).toBeCloseTo(round.size.distanceM, 3);
+    }
+  });
+
+  it('would settle a limit by what the desk says as well', () => {
+    const cards = wearCards(log);
+    for (const { verdict, settles } of reports)
+      for (const [at, item] of verdict.items.entries()) {
+        const card =
+          item.what === 'wear'
+            ? cards
+                .find(
+                  (one) =>
+                    one.limit === item.limit && one.kind === item.kind && one.site === item.site,
+                )
+                ?.rounds.find(({ round }) => round === verdict.round)
+            : undefined;
+        expect(settles[at]).toEqual(settleOf(log, verdict.round, item, card));
+      }
+    expect(reports[2]?.settles.some((one) => one?.by === 'measure')).toBe(true);
+  });
+
+  it('holds what was written of a complaint with that complaint alone', () => {
+    const [pair] = log.pairs;
+    const run = pair?.runs.find(({ run: { feet } }) => feet?.answer === 'complaints');
+    if (!pair || !run || run.run.feet?.answer !== 'complaints') throw new Error('no complaint');
+    const [one] = run.run.feet.complaints;
+    if (!one) throw new Error('no complaint');
+    const other = { ...one, zone: 'U1' as const, kind: 'toe-bang' as const };
+    const feet = { ...run.run.feet, complaints: [{ ...one, words: ' here ' }, other] };
+    const said = saidOfRuns([
+      { ...pair, runs: [{ ...run, run: { ...run.run, words: 'all', feet } }] },
+    ]);
+    expect(said.map(({ text, felt }) => [text, felt.length])).toEqual([
+      ['all', 2],
+      ['here', 1],
+    ]);
+    expect(said[1]?.felt[0]?.kind).toBe(one.kind);
   });
 });

@@ -337,7 +337,7 @@ const allFigures = (log: ProjectLog): unknown => {
   return JSON.parse(
     JSON.stringify({
       counted: countedFigures(log),
-      reports: reports.map(({ outside: _outside, ...report }) => report),
+      reports: reports.map(({ outside: _outside, settles: _settles, ...report }) => report),
       rounds: overview.rounds,
       tables: figureTables(written).map((table) =>
         csvOf({

@@ -4,7 +4,14 @@
 import { foamIds } from '../../../core/foot/index.ts';
 import { describe, expect, it } from 'vitest';
 import { metres } from '../../../core/units/index.ts';
-import { fitWear, forms, wearKinds, wearPrior, type WearKind } from '../../../core/wear/index.ts';
+import {
+  fitWear,
+  forms,
+  priorSources,
+  wearKinds,
+  wearPrior,
+  type WearKind,
+} from '../../../core/wear/index.ts';
 
 /** Least squares of (1 + d/d0)^-p on points of km and share kept: p is closed given ln d0; golden section. */
 const fitPower = (points: readonly (readonly [km: number, kept: number])[]) => {
@@ -104,7 +111,8 @@ describe('priors of all kinds and foams', () => {
     for (const foam of foamIds)
       for (const kind of wearKinds) {
         const { change, pairSpread, startSpread, checkError } = wearPrior<WearKind>(kind, foam);
-        for (const known of [change, pairSpread, startSpread, checkError])
+        expect(priorSources).toContain(change.source);
+        for (const known of [pairSpread, startSpread, checkError])
           expect(known.source.length).toBeGreaterThan(10);
         expect(change.sd).toBeGreaterThan(0);
         for (const { size } of [pairSpread, startSpread, checkError])

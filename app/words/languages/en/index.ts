@@ -7,5 +7,8 @@ export { file } from './file.ts';
 export { care } from './care.ts';
 export { entry } from './entry.ts';
 export { join } from './join.ts';
+export { talk } from './talk.ts';
+export { own } from './own.ts';
+export { notices } from './notices.ts';
 export { desk } from './desk/index.ts';
 export { terminal } from './terminal.ts';

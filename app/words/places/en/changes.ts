@@ -21,7 +21,7 @@ export const changes = {
     const names = (some: readonly Parameters<ChangesSay['moved']>[0][]) => say.upper(list(some));
     switch (h.case) {
       case 'one-round':
-        return 'Comparing takes two rounds. There is one at most.';
+        return 'Comparing takes two rounds. There are not two yet.';
       case 'nobody-ran':
         return `Nobody has run in ${say.round(h.round)} yet: nothing to compare.`;
       case 'mixed':
@@ -109,7 +109,7 @@ export const changes = {
     yes: 'Yes, as measured.',
     partly: 'Partly.',
     no: 'No, as measured.',
-    'not-asked': 'The change itself was not measured; this was:',
+    'not-asked': 'Not known yet: nobody measured what was changed.',
     'not-measured': 'Not measured on new pairs.',
   },
   noChanges: 'No change is noted for this round.',
@@ -158,7 +158,16 @@ export const changes = {
   anyState: 'all states',
   anyTrade: 'all trades',
   trade: 'Trade',
-  allFindings: (n: number) => `Show all ${n} findings`,
+  find: 'Title or wish',
+  counted: (n: number, of: number) =>
+    n === of ? count(n, 'finding', 'findings') : `${n} of ${count(of, 'finding', 'findings')}`,
+  selectFinding: (title: string) => `Select “${title}”`,
+  assign: (n: number) => `Assign ${count(n, 'finding', 'findings')} to a round`,
+  assignTo: 'Which round carries the change?',
+  assignHint: 'Only rounds after the ones in which they were seen.',
+  assigned: (n: number, round: string) => `${count(n, 'finding', 'findings')} assigned to ${round}`,
+  close: (n: number) => `Close ${count(n, 'finding', 'findings')}`,
+  closedNow: (n: number) => `${count(n, 'finding', 'findings')} closed`,
   partAndTrade: (part: string, trade: string) => (part === trade ? part : `${part}, ${trade}`),
   said: {
     outcome: (round: string, verdict: string, date: string) =>
@@ -193,7 +202,6 @@ export const changes = {
   history: 'Earlier versions',
   form: {
     nothing: (title: string) => `${title} is missing.`,
-    mm: (range: string) => `A number in millimetres, ${range}.`,
     due: 'Wanted by',
     titleIn: (language: string) => `Title in ${language}`,
     wantedIn: (language: string) => `Wanted change in ${language}`,

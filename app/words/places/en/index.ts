@@ -1,13 +1,16 @@
 /** The desk's places, in English; one file a place. */
 import { changes } from './changes.ts';
 import { frame } from './frame.ts';
+import { lists } from './lists.ts';
 import { pairs } from './pairs.ts';
 import { plan } from './plan.ts';
 import { brief, report, rounds } from './rounds.ts';
 import { runs } from './runs.ts';
+import { search } from './search.ts';
 import { sheet } from './sheet.ts';
 import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
+import { start } from './start.ts';
 import { tables } from './tables.ts';
 import { tooMuch } from './too-much.ts';
 import { testers } from './testers.ts';
@@ -19,14 +22,17 @@ export const places = {
   brief,
   changes,
   frame,
+  lists,
   pairs,
   plan,
   report,
   rounds,
   runs,
+  search,
   sheet,
   shoe,
   shoes,
+  start,
   tables,
   testers,
   tooMuch,

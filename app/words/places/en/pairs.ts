@@ -21,6 +21,8 @@ const named = (ids: readonly Parameters<Say['pair']>[0][], say: Say): string =>
 export const pairs = {
   headline: (h: PairsHeadline, say: Say): string => {
     switch (h.case) {
+      case 'no-round':
+        return 'No round yet, so no pair. Add the first round.';
       case 'none':
         return 'No pair yet. Add the first ones.';
       case 'stop-held':
@@ -28,7 +30,9 @@ export const pairs = {
       case 'stopped':
         return `${h.out} of ${h.of} pairs are out. Do not run: ${named(h.pairs, say)}.`;
       case 'all-in':
-        return `All ${pairCount(h.of)} are in. Hand out the next ones.`;
+        return h.of === 1
+          ? `The one pair is in. ${h.worn ? 'Hand it out again.' : 'Hand it out.'}`
+          : `All ${pairCount(h.of)} are in. ${h.worn ? 'Hand out the next ones.' : 'Nobody has run yet.'}`;
       case 'not-run':
         return `${h.out} of ${pairCount(h.of)} are out. Nobody has run yet.`;
       case 'farthest':
@@ -49,8 +53,6 @@ export const pairs = {
     checks: 'Checks',
     state: 'State',
   },
-  sortBy: 'Sort by',
-  sortedBy: (column: string) => `Sort by: ${column}`,
   states: {
     all: 'All pairs',
     out: 'Out',
@@ -65,19 +67,20 @@ export const pairs = {
   allRounds: 'All rounds',
   find: 'Pair or tester',
   nothingFound: 'No pair fits. Change the filters.',
+  counted: (n: number, of: number) => (n === of ? pairCount(n) : `${n} of ${pairCount(of)}`),
   select: (pair: string) => `Select pair ${pair}`,
-  selectAll: 'Select',
   since: (date: string) => `since ${date}`,
   nobody: 'nobody',
   silent: (days: number) => `silent ${count(days, 'day', 'days')}`,
   ofAsked: (some: number, asked: number) => `${some} of ${asked}`,
   ofBrief: ofDistance,
   damaged: 'damaged',
-  showAll: (n: number) => `All ${n}`,
-  showFirst: (n: number) => `The first ${n}`,
   narrow: (run: string, last: string) => `${run}, last ${last}`,
   runs,
   takeBack: (n: number) => `Take back ${pairCount(n)}`,
+  handOutSelected: (n: number) => `Hand out ${pairCount(n)}`,
+  stopSelected: (n: number) => `Stop the use of ${pairCount(n)}`,
+  stoppedNow: (n: number) => `${pairCount(n)} out of use`,
   takeBackOne: (pair: string) => `Take back ${pair}`,
   back: 'Back since',
   backHint: 'When the pairs came back; every chosen pair gets this time.',

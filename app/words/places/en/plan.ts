@@ -52,7 +52,9 @@ export const plan = {
   agree: 'Agree the plan',
   handOutOnly: (period: number) => `Hand out period ${period} only`,
   agreeHow: (out: number, back: number, first: string) =>
-    `Agreeing hands out ${pairCount(out)} and takes ${back} back, each on its day, from ${first} on.`,
+    back === 0
+      ? `Agreeing hands out ${pairCount(out)}, each on its day, from ${first} on.`
+      : `Agreeing hands out ${pairCount(out)} and takes ${back} back, each on its day, from ${first} on.`,
   lateField: 'Handed out on',
   lateHint: 'The plan’s day is past. Say when the pairs really went out.',
   agreed: (n: number) => `${pairCount(n)} handed out on the plan’s days`,
@@ -124,6 +126,7 @@ export const plan = {
   slips: {
     title: (n: number) => `${count(n, 'slip', 'slips')} to print, one for each pair.`,
     none: 'No pair goes out any more: there is no slip to print.',
+    noPlan: 'No plan yet, so no slip to print.',
     name: 'Slips',
     sub: 'Cut along the lines and put each slip into its box. A slip does not tell the round.',
     day: 'Which day',
@@ -140,13 +143,20 @@ export const plan = {
       n === 0
         ? 'Every tester has joined.'
         : `${testerCount(n)} ${n === 1 ? 'has' : 'have'} not joined yet.`,
+    selected: (n: number) => `Invites for the ${testerCount(n)} you selected.`,
+    all: 'All who have not joined',
+    nobody: 'No tester yet, so nobody to invite.',
+    nobodyHow: 'Add the testers first.',
     name: 'Invites',
     sub: 'Each code is good once. Making new codes leaves older ones good until they expire.',
     make: (n: number) => `Make ${count(n, 'code', 'codes')}`,
     making: (done: number, of: number) => `${done} of ${of} codes …`,
     print: 'Print the invites',
     failed: (who: string) => `The hub gave no code for ${who}. Try again.`,
-    noHub: 'There is no hub: send each tester a hand-out file from the list of testers.',
+    noHub: 'There is no hub: testers come in by hand-out files.',
+    noHubHow:
+      'Each tester’s file is in the list of testers. Send it; opened on the phone, it lets them in.',
+    toTesters: 'To the hand-out files',
     offline: 'The hub does not answer. Without it nobody can be invited.',
     joins: (group: string, tester: string) =>
       `The phone that scans this joins ${group} as tester ${tester}.`,

@@ -26,11 +26,13 @@ export const rounds = {
   },
   sub: (rounds: number, pairs: number) =>
     `${count(rounds, 'round', 'rounds')}, ${count(pairs, 'pair', 'pairs')}.`,
+  /** Of a shoe without a round. */
+  enough: 'A name is enough to go on. Blueprint, last and layers can follow.',
   title: 'Rounds',
   add: 'Add a round',
   duplicate: (round: string) => `As ${round}, but …`,
   duplicateHint: (round: string) =>
-    `Stage, foam, blueprint, last and layers are those of ${round}. Say what is different.`,
+    `Stage, foam, rubber, blueprint, last and layers are those of ${round}. Say what is different.`,
   edit: 'Edit this round',
   more: (pairs: number) => `and ${pairs} more`,
   nothingChanged: 'Nothing is noted as changed.',
@@ -74,6 +76,7 @@ export const brief = {
   anyFeet: 'not said',
   limits: 'What a pair must keep',
   noLimits: 'no limit is set',
+  forTesters: 'For the testers',
   everySite: 'every site',
   bounds: { 'at-least': 'at least', 'at-most': 'at most' },
   ofNew: (percent: string) => `${percent} of the same pair when new`,

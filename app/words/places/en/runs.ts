@@ -36,6 +36,7 @@ export const runs = {
         return `${count(h.runs, 'run', 'runs')}. Nothing waits for you.`;
     }
   },
+  howTheyCome: 'Testers log on their phones. Runs of a spreadsheet come in as a table.',
   sub: (all: number, counted: number, distance: string, testers: number) =>
     all === counted
       ? `${count(all, 'run', 'runs')} by ${count(testers, 'tester', 'testers')}, ${distance}.`
@@ -96,18 +97,6 @@ export const runs = {
     said: 'In their words',
     state: 'State',
   } satisfies Readonly<Record<RunSort | 'surface' | 'said' | 'state', unknown>>,
-  sortBy: 'Sort by',
-  sorts: {
-    date: 'day',
-    tester: 'tester',
-    pair: 'pair',
-    distance: 'distance',
-    pace: 'pace',
-    comfort: 'comfort',
-    complaints: 'complaints',
-    pain: 'pain',
-  } satisfies Readonly<Record<RunSort, string>>,
-  direction: { up: 'smallest first', down: 'largest first' },
   filters: {
     all: 'all runs',
     complaint: 'with a complaint',
@@ -120,11 +109,18 @@ export const runs = {
   everyRound: 'every round',
   everyTester: 'every tester',
   everyPair: 'every pair',
-  search: 'Search what testers wrote',
+  search: 'Words, tester or pair',
   found: (found: number, all: number) =>
     found === all ? count(all, 'run', 'runs') : `${found} of ${count(all, 'run', 'runs')}`,
   noneFound: 'No run is like that.',
-  more: (n: number) => `${n} more`,
+  /** Where the list ends before the runs do. */
+  tooMany: (listed: number, left: number) =>
+    `The list holds the first ${listed}. ${count(left, 'run is', 'runs are')} not in it: narrow it down.`,
+  select: (date: string, tester: string) => `Select the run of ${tester}, ${date}`,
+  asideSelected: (n: number) => `Set ${count(n, 'run', 'runs')} aside`,
+  countSelected: (n: number) => `Count ${count(n, 'run', 'runs')}`,
+  asideNow: (n: number) => `${count(n, 'run', 'runs')} set aside`,
+  countedNow: (n: number) => `${count(n, 'run counts', 'runs count')} now`,
   notAsked: 'not asked',
   marks: {
     photos: (n: number) => count(n, 'photo', 'photos'),

@@ -50,6 +50,7 @@ export const sheet = {
     distance: string,
   ) =>
     `${use}, ${briefDistance} a pair. ${count(pairs, 'pair', 'pairs')}, ${count(testers, 'tester', 'testers')}, ${count(runs, 'run', 'runs')}, ${distance} so far.`,
+  subStart: (use: string, briefDistance: string) => `${use}, ${briefDistance} a pair.`,
   brief: 'Read or change the brief',
   rounds: 'Rounds',
   editRounds: 'Rounds, blueprints and pairs',

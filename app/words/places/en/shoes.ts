@@ -5,7 +5,7 @@ export const shoes = {
   headline: (h: ShoesHeadline, list: (names: readonly string[]) => string): string => {
     switch (h.case) {
       case 'none':
-        return 'No shoe yet. Begin with its brief.';
+        return 'Six steps to the first run. Stop anywhere; nothing is lost.';
       case 'urgent':
         return h.names.length <= 3
           ? `${list(h.names)} ${h.names.length === 1 ? 'needs' : 'need'} you today.`

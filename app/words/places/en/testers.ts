@@ -26,8 +26,14 @@ export const testers = {
         return `Nobody holds a pair. ${testerCount(h.of)} could run.`;
       case 'all-heard':
         return h.holders === 1
-          ? 'The one tester with a pair ran within a week.'
-          : `All ${h.holders} testers with a pair ran within a week.`;
+          ? 'The one tester with a pair has run, and is not silent.'
+          : `All ${h.holders} testers with a pair have run. Nobody is silent.`;
+      case 'some-ran':
+        return `${h.ran} of ${h.holders} testers with a pair have run. Nobody is silent.`;
+      case 'nobody-ran':
+        return h.holders === 1
+          ? 'One tester has a pair. Nobody has run yet.'
+          : `${h.holders} testers have a pair. Nobody has run yet.`;
     }
   },
   sub: (all: number, holders: number, ran: number, runCount: number, distance: string) =>
@@ -53,6 +59,10 @@ export const testers = {
   stateFilter: 'Show',
   find: 'Tester or pair',
   nothingFound: 'No tester fits. Change the filters.',
+  counted: (n: number, of: number) => (n === of ? testerCount(n) : `${n} of ${testerCount(of)}`),
+  select: (tester: string) => `Select tester ${tester}`,
+  inviteSelected: (n: number) => `Print ${count(n, 'invite', 'invites')}`,
+  takeBack: (n: number) => `Take back their ${count(n, 'pair', 'pairs')}`,
   actions: 'Invite, hand-out file',
   silentFor: days,
   pain: (score: number) => `${score} of 10`,

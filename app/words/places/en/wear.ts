@@ -102,11 +102,18 @@ export const wear = {
         ? `${readings(n)}, all counted.`
         : `${readings(n)}; ${aside} set aside, in no figure.`,
     decide: 'Decide',
-    sort: 'Sort by',
-    sorts: { date: 'date, latest first', pair: 'pair', distance: 'distance, farthest first' },
     pair: 'Pair',
     measure: 'Measure',
-    any: 'all',
+    everyPair: 'Every pair',
+    everyMeasure: 'Every measure',
+    find: 'Pair, gauge or operator',
+    select: (pair: string, date: string) => `Select the check of pair ${pair}, ${date}`,
+    asideSelected: (n: number, all: number) =>
+      `Set ${count(n, 'check', 'checks')} aside (${readings(all)})`,
+    asideHint: 'The readings stay on record, marked, and are in no figure.',
+    asideNow: (n: number) => `${readings(n)} set aside`,
+    countSelected: (n: number) => `Count ${readings(n)}`,
+    countedNow: (n: number) => `${readings(n)} ${n === 1 ? 'counts' : 'count'} now`,
     date: 'Date',
     distance: 'Distance',
     reading: 'Readings',
@@ -116,7 +123,6 @@ export const wear = {
     more: (n: number) => `${n} more`,
     shown: (n: number, of: number) =>
       n === of ? count(n, 'check', 'checks') : `${n} of ${of} checks`,
-    all: (n: number) => `All ${n}`,
     none: 'No check fits this choice.',
     arrival: 'new',
   },
@@ -186,7 +192,29 @@ export const wear = {
     wait: 'Decide',
   },
 
-  newCheck: { headline: 'Write a check down', crumb: 'New' },
+  newCheck: {
+    headline: 'Write a check down',
+    noPair: 'No pair yet, so nothing to measure.',
+    crumb: 'New',
+  },
+
+  shop: {
+    crumb: 'For the shop',
+    headline: (round: string, lines: number, pairs: number) =>
+      `${count(lines, 'place', 'places')} to measure on ${count(pairs, 'pair', 'pairs')} of ${round}.`,
+    noPairs: (round: string) => `${round} has no pairs yet: there is nothing to measure.`,
+    noLines: (round: string) => `${round} has no dimensions yet: there is nothing to measure.`,
+    sub: 'One landscape page of A4 for every eight pairs. The shop writes on it; you type it in, or read its table in as CSV.',
+    print: 'Print the table',
+    title: (shoe: string, round: string, pairs: string) => `${shoe}, ${round}: pairs ${pairs}`,
+    by: 'Measured by',
+    room: 'Room, °C',
+    rested: 'Hours since the last run',
+    place: 'Measure and site',
+    allowed: 'Allowed',
+    day: 'Day and km on the pair',
+    notes: 'Notes',
+  },
 
   gaugesPlace: {
     headline: (h: GaugesHeadline, list: (names: readonly string[]) => string): string => {

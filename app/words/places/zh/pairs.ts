@@ -9,6 +9,8 @@ const named = (ids: readonly Parameters<Say['pair']>[0][], say: Say): string =>
 export const pairs: PlaceWords['pairs'] = {
   headline: (h, say) => {
     switch (h.case) {
+      case 'no-round':
+        return '还没有轮次，也就没有样鞋。请先添加第一轮。';
       case 'none':
         return '还没有样鞋，请先添加。';
       case 'stop-held':
@@ -16,7 +18,9 @@ export const pairs: PlaceWords['pairs'] = {
       case 'stopped':
         return `${h.of} 双中有 ${h.out} 双在外。停穿：${named(h.pairs, say)}。`;
       case 'all-in':
-        return `${h.of} 双样鞋都在库，可以继续发放。`;
+        return h.worn
+          ? `${h.of} 双样鞋都在库，可以继续发放。`
+          : `${h.of} 双样鞋都在库，还没有人跑过。`;
       case 'not-run':
         return `${h.of} 双中有 ${h.out} 双在外，还没有人跑过。`;
       case 'farthest':
@@ -37,8 +41,6 @@ export const pairs: PlaceWords['pairs'] = {
     checks: '检测',
     state: '状态',
   },
-  sortBy: '排序',
-  sortedBy: (column) => `排序：${column}`,
   states: {
     all: '全部样鞋',
     out: '在外',
@@ -53,19 +55,20 @@ export const pairs: PlaceWords['pairs'] = {
   allRounds: '全部轮次',
   find: '样鞋或试穿员',
   nothingFound: '没有符合的样鞋，请调整筛选条件。',
+  counted: (n, of) => (n === of ? `${n} 双样鞋` : `${of} 双样鞋中的 ${n} 双`),
   select: (pair) => `选择样鞋 ${pair}`,
-  selectAll: '选择',
   since: (date) => `自 ${date}`,
   nobody: '无人',
   silent: (days) => `${days} 天没有消息`,
   ofAsked: (some, asked) => `${asked} 次中 ${some} 次`,
   ofBrief: (distance, brief) => `${distance}，要求 ${brief}`,
   damaged: '已损坏',
-  showAll: (n) => `全部 ${n} 项`,
-  showFirst: (n) => `只看前 ${n} 项`,
   narrow: (run, last) => `${run}，最近 ${last}`,
   runs: (n) => `${n} 次跑步`,
   takeBack: (n) => `收回 ${n} 双样鞋`,
+  handOutSelected: (n) => `发放 ${n} 双样鞋`,
+  stopSelected: (n) => `停用 ${n} 双样鞋`,
+  stoppedNow: (n) => `已停用 ${n} 双样鞋`,
   takeBackOne: (pair) => `收回 ${pair}`,
   back: '归还时间',
   backHint: '样鞋是何时归还的；选中的每一双都用这个时间。',
@@ -114,7 +117,7 @@ export const pairs: PlaceWords['pairs'] = {
         case 'quiet':
           return `样鞋 ${pair} ${gone(h)}。${h.asked} 次跑步中没有反复出现的不适。`;
         case 'not-asked':
-          return `样鞋 ${pair} ${gone(h)}。还没有问过脚感。`;
+          return `样鞋 ${pair} ${gone(h)}。还没有问过脚部不适。`;
         case 'not-run':
           return h.holder === null
             ? `还没有人穿样鞋 ${pair} 跑过。`

@@ -42,7 +42,9 @@ export const plan: PlaceWords['plan'] = {
   agree: '确认方案',
   handOutOnly: (period) => `只发放第 ${period} 期`,
   agreeHow: (out, back, first) =>
-    `确认后，从 ${first} 起，各按其日期发出 ${out} 双、收回 ${back} 双。`,
+    back === 0
+      ? `确认后，从 ${first} 起，各按其日期发出 ${out} 双。`
+      : `确认后，从 ${first} 起，各按其日期发出 ${out} 双、收回 ${back} 双。`,
   lateField: '实际发出时间',
   lateHint: '方案定的日期已过，请填样鞋实际发出的时间。',
   agreed: (n) => `已按方案的日期发出 ${n} 双`,
@@ -107,6 +109,7 @@ export const plan: PlaceWords['plan'] = {
   slips: {
     title: (n) => `有 ${n} 张标签要打印，每双样鞋一张。`,
     none: '不再有样鞋发出，没有标签要打印。',
+    noPlan: '还没有方案，也就没有标签可打印。',
     name: '标签',
     sub: '沿线剪开，每张放进对应的鞋盒。标签上看不出是哪一轮。',
     day: '日期',
@@ -120,13 +123,19 @@ export const plan: PlaceWords['plan'] = {
   },
   invites: {
     title: (n) => (n === 0 ? '所有试穿员都已加入。' : `还有 ${n} 名试穿员没有加入。`),
+    selected: (n) => `为选中的 ${n} 名试穿员打印邀请。`,
+    all: '所有还没有加入的人',
+    nobody: '还没有试穿员可邀请。',
+    nobodyHow: '请先添加试穿员。',
     name: '邀请单',
-    sub: '每个代码只能用一次。生成新代码后，旧代码在到期前仍然有效。',
-    make: (n) => `生成 ${n} 个代码`,
+    sub: '每个邀请码只能用一次。生成新邀请码后，旧邀请码在到期前仍然有效。',
+    make: (n) => `生成 ${n} 个邀请码`,
     making: (done, of) => `已生成 ${done} 个，共 ${of} 个……`,
     print: '打印邀请单',
-    failed: (who) => `服务器没有给 ${who} 生成代码，请重试。`,
-    noHub: '没有服务器：请在试穿员列表里给每人发送发鞋文件。',
+    failed: (who) => `服务器没有给 ${who} 生成邀请码，请重试。`,
+    noHub: '没有服务器：试穿员用发鞋文件加入。',
+    noHubHow: '每名试穿员的文件在试穿员列表中。发给本人，在手机上打开即可加入。',
+    toTesters: '前往发鞋文件',
     offline: '服务器没有应答，暂时无法邀请。',
     joins: (group, tester) => `扫码的手机将以试穿员 ${tester} 的身份加入 ${group}。`,
     type: (address) => `也可以打开 ${address}，输入：`,

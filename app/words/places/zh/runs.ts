@@ -27,6 +27,7 @@ export const runs: PlaceWords['runs'] = {
         return `共 ${h.runs} 次跑步，没有待办事项。`;
     }
   },
+  howTheyCome: '试穿员在手机上记录；旧表格里的跑步可以导入。',
   sub: (all, counted, distance, testers) =>
     all === counted
       ? `${testers} 名试穿员，${all} 次跑步，共 ${distance}。`
@@ -65,7 +66,7 @@ export const runs: PlaceWords['runs'] = {
       case 'nothing':
         return `${who} 在 ${day} 的跑步没有不适。`;
       case 'not-asked':
-        return `${who} 在 ${day} 没有回答脚感。`;
+        return `${who} 在 ${day} 没有回答脚部不适。`;
     }
   },
   all: '全部跑步',
@@ -85,18 +86,6 @@ export const runs: PlaceWords['runs'] = {
     said: '原话',
     state: '状态',
   },
-  sortBy: '排序',
-  sorts: {
-    date: '日期',
-    tester: '试穿员',
-    pair: '样鞋',
-    distance: '距离',
-    pace: '配速',
-    comfort: '舒适度',
-    complaints: '不适',
-    pain: '疼痛',
-  },
-  direction: { up: '从小到大', down: '从大到小' },
   filters: {
     all: '全部',
     complaint: '有不适',
@@ -109,10 +98,15 @@ export const runs: PlaceWords['runs'] = {
   everyRound: '全部轮次',
   everyTester: '全部试穿员',
   everyPair: '全部样鞋',
-  search: '搜索试穿员写的内容',
+  search: '文字、试穿员或样鞋',
   found: (found, all) => (found === all ? `${all} 次跑步` : `${all} 次跑步中的 ${found} 次`),
   noneFound: '没有这样的跑步。',
-  more: (n) => `再显示 ${n} 次`,
+  tooMany: (listed, left) => `列表只含前 ${listed} 次，另有 ${left} 次不在其中，请缩小范围。`,
+  select: (date, tester) => `选择 ${tester} ${date} 的跑步`,
+  asideSelected: (n) => `搁置 ${n} 次跑步`,
+  countSelected: (n) => `计入 ${n} 次跑步`,
+  asideNow: (n) => `已搁置 ${n} 次跑步`,
+  countedNow: (n) => `已计入 ${n} 次跑步`,
   notAsked: '未问',
   marks: {
     photos: (n) => `${n} 张照片`,
@@ -146,7 +140,7 @@ export const runs: PlaceWords['runs'] = {
   usually: '平时',
   attribute: '项目',
   noComfort: '没有打舒适度。',
-  feet: '脚感',
+  feet: '脚部不适',
   nothingBothered: '没有不适',
   feetSays: (n) => `脚上的位置：${n} 处不适`,
   severity: (n) => `${n} 分（满分 10 分）`,
@@ -164,7 +158,7 @@ export const runs: PlaceWords['runs'] = {
     sock: '袜子',
     comfort: '舒适度',
     comfort2: '过了，还是不够',
-    feet: '脚感',
+    feet: '脚部不适',
     pain: '疼痛',
     words: '留言',
     photos: '照片',
@@ -233,7 +227,7 @@ export const runs: PlaceWords['runs'] = {
     temperature: (unit) => `气温（${unit}）`,
     sock: '袜子',
     comfort: '舒适度；空白为未回答',
-    feet: '脚感',
+    feet: '脚部不适',
     feetAnswers: { unasked: '未回答', nothing: '没有不适', something: '有不适' },
     foot: '脚',
     zone: '位置',

@@ -37,6 +37,7 @@ export const sheet: PlaceWords['sheet'] = {
   },
   sub: (use, briefDistance, pairs, testers, runs, distance) =>
     `${use}，每双 ${briefDistance}。目前 ${pairs} 双样鞋、${testers} 名试穿员、${runs} 次跑步、共 ${distance}。`,
+  subStart: (use, briefDistance) => `${use}，每双 ${briefDistance}。`,
   brief: '查看或修改任务书',
   rounds: '轮次',
   editRounds: '轮次、图纸与样鞋',

@@ -4,7 +4,7 @@ export const shoes: PlaceWords['shoes'] = {
   headline: (h, list) => {
     switch (h.case) {
       case 'none':
-        return '还没有鞋款，请先写任务书。';
+        return '六步走到第一次跑步，随时可停，已填的都在。';
       case 'urgent':
         return h.names.length <= 3
           ? `今天需要你处理：${list(h.names)}。`

@@ -18,7 +18,11 @@ export const testers: PlaceWords['testers'] = {
       case 'nobody-holds':
         return `样鞋都在库，${h.of} 名试穿员可以开始跑。`;
       case 'all-heard':
-        return `手中有鞋的 ${h.holders} 名试穿员一周内都跑过。`;
+        return `手中有鞋的 ${h.holders} 名试穿员都跑过，没有人久无消息。`;
+      case 'some-ran':
+        return `手中有鞋的 ${h.holders} 名试穿员中，${h.ran} 名跑过，没有人久无消息。`;
+      case 'nobody-ran':
+        return `${h.holders} 名试穿员手中有鞋，还没有人跑过。`;
     }
   },
   sub: (all, holders, ran, runs, distance) =>
@@ -44,6 +48,10 @@ export const testers: PlaceWords['testers'] = {
   stateFilter: '显示',
   find: '试穿员或样鞋',
   nothingFound: '没有符合的试穿员，请调整筛选条件。',
+  counted: (n, of) => (n === of ? `${n} 名试穿员` : `${of} 名试穿员中的 ${n} 名`),
+  select: (tester) => `选择试穿员 ${tester}`,
+  inviteSelected: (n) => `打印 ${n} 份邀请`,
+  takeBack: (n) => `收回他们的 ${n} 双样鞋`,
   actions: '邀请、发鞋文件',
   silentFor: (n) => `${n} 天`,
   pain: (score) => `${score} 分（满分 10）`,
@@ -75,7 +83,7 @@ export const testers: PlaceWords['testers'] = {
             ? `${who} 跑了 ${h.asked} 次，没有任何不适。`
             : `${who} 跑了 ${h.asked} 次，没有反复出现的不适。`;
         case 'not-asked':
-          return `${who} 跑了 ${h.runs} 次，从未说过脚感。`;
+          return `${who} 跑了 ${h.runs} 次，从未回答过脚部不适。`;
       }
     },
     sub: (runs, distance, list, last) =>

@@ -7,7 +7,7 @@ const cut = (text: string) =>
   text.length > MOST_SEARCHED ? `${text.slice(0, MOST_SEARCHED)}……` : text;
 
 export const words: PlaceWords['words'] = {
-  title: '试穿者的话',
+  title: '试穿员的话',
   headline: (h) => {
     switch (h.case) {
       case 'none':
@@ -90,7 +90,7 @@ export const words: PlaceWords['words'] = {
   allWords: '全部留言',
   ofZone: '关于这个部位的全部留言',
   ofPair: '关于这双样鞋的全部留言',
-  quotes: '试穿者怎么说',
+  quotes: '试穿员怎么说',
   noQuotes: '这里还没有引文。',
   findMore: '查找可引用的留言',
   states: {

@@ -7,6 +7,7 @@ import type {
 } from '../../../../core/headlines/index.ts';
 import type { Foot, RecordId } from '../../../../core/records/index.ts';
 import type { VerdictItem } from '../../../../core/review/index.ts';
+import { sheet } from './sheet.ts';
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 const limits = (n: number) => count(n, 'limit', 'limits');
@@ -105,6 +106,7 @@ export const paper = {
     amount: 'How much',
     who: 'Who',
     by: 'By',
+    sure: 'How sure',
   },
   so: {
     complaint: (testers: number, of: number, runs: number, ofRuns: number) =>
@@ -114,7 +116,6 @@ export const paper = {
     side: { left: 'left only', right: 'right only', both: 'both shoes' },
     better: (before: string, after: string) => `${before} runs before, ${after} now`,
     share: (runs: number, of: number) => `${runs} of ${of}`,
-    people: (n: number, of: number) => `${n} of ${of}`,
     tolerance: (pair: string, site: string, by: string) => `${site}: ${by} off on pair ${pair}`,
     damage: (pair: string, distance: string) => `pair ${pair}, at ${distance}`,
     wear: (site: string, value: string, at: string, brief: string) =>
@@ -183,8 +184,11 @@ export const paper = {
   curveOf: (distance: string) => `Checked to ${distance}.`,
   curveKey: 'Marks: one a pair. Line: a new pair. Grey: where it may lie. Dots: beyond the checks.',
   atLimit: (value: string) => `limit ${value}`,
-  mapTitle: (kind: string, testers: number) =>
-    `${kind}: testers of ${testers} with two reports or more`,
+  mapTitle: {
+    twice: (kind: string, testers: number) =>
+      `${kind}: testers of ${testers} with two reports or more`,
+    once: (kind: string, testers: number) => `${kind}: testers of ${testers} who reported it`,
+  },
   howSure: 'How sure?',
   sureLines: {
     clear: (names: string) => `Clear by the rule of the brief: ${names}.`,
@@ -236,16 +240,22 @@ export const paper = {
     },
     arrivedLine: (place: string, from: string, to: string, by: string) =>
       `${place}: ${from} before, ${to} now (${by})`,
-    notOnBlueprint: 'No dimension of the drawing was changed for it: not measured.',
+    arrivedAs: (line: string, word: string) => `${line}: ${word}`,
+    arrivedKey:
+      'Arrival is told only where the drawing has a new number, by the trade that checks it. Other changes cannot be measured here yet.',
+    notOnBlueprint: 'Cannot be told: the drawing has no new number for it.',
+    unlisted: 'Changed on the drawing, named by no change',
     worked: 'Did it work?',
     workedLine: (before: string, after: string) => `${before} runs before, ${after} now.`,
     notJudged: 'Cannot be judged.',
+    noAim: 'Cannot be judged: no complaint is named for it.',
     else: 'Did anything else move?',
     elseKey: 'Share of runs, before and now. A dashed line marks what the brief allows.',
-    found: 'Measured on new pairs, asked for by nobody',
+    found: 'Moved on new pairs, with the same number on the drawing',
     foundNothing: 'No other measured place moved.',
     comfort: 'Comfort',
     rightNow: (question: string) => `${question}, just right`,
+    ofAll: (some: number, all: number) => `${some} of ${all}`,
     comfortWord: {
       better: 'clearly better',
       worse: 'clearly worse',
@@ -264,67 +274,7 @@ export const paper = {
     close: 'Close it?',
   },
 
-  sheet: {
-    headline: {
-      change: (names: string) => `Change the ${names}.`,
-      finding: (n: number) => `${count(n, 'finding', 'findings')} for you.`,
-      felt: (felt: string) => `Nothing is asked of you yet. Watch: ${felt}.`,
-      quiet: 'Nothing is asked of you so far.',
-    },
-    noFinding: 'No finding is addressed to you in this round.',
-    complaints: 'What testers feel',
-    noComplaint: 'Nobody reported anything that points to you first.',
-    complaintColumns: {
-      what: 'Complaint',
-      testers: 'Testers',
-      runs: 'Runs',
-      feet: 'Left / right',
-      sure: 'How sure',
-    },
-    why: 'Listed: complaints for which your parts are usually looked at first. That is common practice, not a proved cause.',
-    words: 'In their own words',
-    wordsNote: 'As the testers wrote it.',
-    source: (tester: string, distance: string) => `${tester}, ${distance}`,
-    comfort: 'How it feels',
-    comfortColumns: {
-      what: 'Question',
-      mean: 'Mean, 0 to 100',
-      first: 'First 50 km',
-      last: 'Later',
-      trend: 'With distance',
-    },
-    testers: (n: number) => count(n, 'tester', 'testers'),
-    ofTesters: (some: number, all: number) => `${some} of ${all}`,
-    twoSided: 'Too much or too little',
-    twoSidedColumns: {
-      what: 'Question',
-      sides: 'Testers',
-      known: 'What is known',
-      cost: 'Overall comfort against just right',
-    },
-    stretch: (score: string, from: string, to: string) => `${score} (${from} to ${to} km)`,
-    curves: 'Wear',
-    arrival: 'New pairs against the drawing',
-    arrivalColumns: {
-      what: 'Place',
-      nominal: 'Drawing',
-      allowed: 'Allowed',
-      mean: 'Mean',
-      out: 'Pairs out',
-      range: 'Each shoe',
-    },
-    outOf: (n: number, of: number) => `${n} of ${of}`,
-    pairs: 'Pair by pair',
-    pairColumns: { pair: 'Pair', size: 'Size, mm', testers: 'Testers' },
-    layers: 'Layers of material and heat',
-    layersLine: (place: string, layers: number, hot: number, of: number) =>
-      `${place}: ${count(layers, 'layer', 'layers')}; hot or wet for ${hot} of ${of}`,
-    noTrend: 'no trend shown',
-    damages: 'What came apart',
-    damageLine: (pair: string, what: string, date: string) => `Pair ${pair}: ${what}, ${date}.`,
-    newToNow: (from: string, to: string) => `${from} → ${to}`,
-    foam: (foam: string) => `Foam: ${foam}.`,
-  },
+  sheet,
   appendix: 'Appendix: figures and methods',
   /** Beside words that stay as they were written. */
   asIn: (language: string | null) =>

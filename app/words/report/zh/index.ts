@@ -1,11 +1,12 @@
 /** 打印的报告：首页给决策的人，其后每个工种一张。 */
 import type { PaperWords } from '../../types.ts';
-import { apart } from '../../places/zh/apart.ts';
+import { withSpaces } from '../../places/zh/apart.ts';
+import { sheet } from './sheet.ts';
 
 const look = (pairs: string) => `请先查看样鞋 ${pairs}。`;
 const rest = (open: number) => (open === 0 ? '其余保持不变。' : '其余尚无定论，继续试穿。');
 
-export const paper: PaperWords = {
+export const paper: PaperWords = withSpaces<PaperWords>({
   for: {
     whole: '致项目负责人',
     last: '致鞋楦师',
@@ -60,7 +61,7 @@ export const paper: PaperWords = {
     U7: '鞋身外腰',
     U8: '领口',
     U9: '后领',
-    U10: '后跟杯',
+    U10: '后套',
   },
   felt: (kind, place) => `${place}${kind}`,
   onFoot: (foot, place) => `${foot === 'left' ? '左鞋' : '右鞋'}${place}`,
@@ -73,7 +74,14 @@ export const paper: PaperWords = {
     left: { sole: '左鞋底', upper: '左鞋面' },
     right: { sole: '右鞋底', upper: '右鞋面' },
   },
-  columns: { so: '现状', change: '要改什么', amount: '改多少', who: '谁来改', by: '期限' },
+  columns: {
+    so: '现状',
+    change: '要改什么',
+    amount: '改多少',
+    who: '谁来改',
+    by: '期限',
+    sure: '有多确定',
+  },
   so: {
     complaint: (testers, of, runs, ofRuns) =>
       `${of} 名试穿员中 ${testers} 名，${ofRuns} 次跑步中 ${runs} 次`,
@@ -81,7 +89,6 @@ export const paper: PaperWords = {
     side: { left: '只在左鞋', right: '只在右鞋', both: '左右鞋都有' },
     better: (before, after) => `之前 ${before}，现在 ${after}`,
     share: (runs, of) => `${of} 次中 ${runs} 次`,
-    people: (n, of) => `${of} 名中 ${n} 名`,
     tolerance: (pair, site, by) => `样鞋 ${pair}：${site}偏差 ${by}`,
     damage: (pair, distance) => `样鞋 ${pair}，${distance}`,
     wear: (site, value, at, brief) => `${site}：约 ${at} 时降到 ${value}；要求 ${brief}`,
@@ -149,7 +156,10 @@ export const paper: PaperWords = {
   curveOf: (distance) => `已测到 ${distance}。`,
   curveKey: '标记：每双一种。线：一双新鞋。灰：可能的范围。点线：超出检测里程。',
   atLimit: (value) => `限值 ${value}`,
-  mapTitle: (kind, testers) => `${kind}：${testers} 名试穿员中感到两次以上的人数`,
+  mapTitle: {
+    twice: (kind, testers) => `${kind}：${testers} 名试穿员中反映两次以上的人数`,
+    once: (kind, testers) => `${kind}：${testers} 名试穿员中反映过的人数`,
+  },
   howSure: '有多确定？',
   sureLines: {
     clear: (names) => `按任务书的规则已证实：${names}。`,
@@ -199,16 +209,22 @@ export const paper: PaperWords = {
       same: '与之前相同',
     },
     arrivedLine: (place, from, to, by) => `${place}：之前 ${from}，现在 ${to}（${by}）`,
-    notOnBlueprint: '图纸上没有为此改尺寸：没有测量。',
+    arrivedAs: (line, word) => `${line}：${word}`,
+    arrivedKey:
+      '只有图纸改了数值的地方才能判断是否做到，由检查该处的工种列出；其他改动目前还无法测量。',
+    notOnBlueprint: '无法判断：图纸没有为此改数值。',
+    unlisted: '图纸已改，改动清单里没有提到',
     worked: '有效吗？',
     workedLine: (before, after) => `之前 ${before}，现在 ${after}。`,
     notJudged: '无法判断。',
+    noAim: '无法判断：没有写明针对哪种不适。',
     else: '还有别的变化吗？',
     elseKey: '跑步次数的占比，之前与现在。虚线为任务书允许的比例。',
-    found: '新鞋上测到、无人要求的变化',
+    found: '新鞋上测到变化，图纸未改',
     foundNothing: '其他测量位置没有变化。',
     comfort: '舒适度',
     rightNow: (question) => `${question}（正好的人数）`,
+    ofAll: (some, all) => `${some}／${all}`,
     comfortWord: {
       better: '明显更好',
       worse: '明显更差',
@@ -227,68 +243,8 @@ export const paper: PaperWords = {
     close: '可以结案吗？',
   },
 
-  sheet: {
-    headline: {
-      change: (names) => `请修改${names}。`,
-      finding: (n) => `有 ${n} 个问题项给你。`,
-      felt: (felt) => `目前没有给你的要求，请留意：${felt}。`,
-      quiet: '目前没有给你的要求。',
-    },
-    noFinding: '本轮没有给你的问题项。',
-    complaints: '试穿员的感受',
-    noComplaint: '没有人反馈首先与你有关的问题。',
-    complaintColumns: {
-      what: '不适',
-      testers: '试穿员',
-      runs: '跑步',
-      feet: '左／右',
-      sure: '有多确定',
-    },
-    why: '这里列出通常先查看你的部件的不适。这是行业惯例，不是已证实的原因。',
-    words: '试穿员的原话',
-    wordsNote: '按试穿员所写。',
-    source: (tester, distance) => `${tester}，${distance}`,
-    comfort: '穿着感受',
-    comfortColumns: {
-      what: '问题',
-      mean: '平均（0 至 100）',
-      first: '前 50 km',
-      last: '之后',
-      trend: '随里程',
-    },
-    testers: (n) => `${n} 名试穿员`,
-    ofTesters: (some, all) => `${some}／${all}`,
-    twoSided: '过了，还是不够',
-    twoSidedColumns: {
-      what: '问题',
-      sides: '试穿员',
-      known: '已知结论',
-      cost: '整体舒适度：与觉得正好的人相差',
-    },
-    stretch: (score, from, to) => `${score}（${from} 至 ${to} km）`,
-    curves: '磨损',
-    arrival: '新鞋对照图纸',
-    arrivalColumns: {
-      what: '位置',
-      nominal: '图纸',
-      allowed: '允许',
-      mean: '平均',
-      out: '超差',
-      range: '每只鞋',
-    },
-    outOf: (n, of) => `${of} 双中 ${n} 双`,
-    pairs: '逐双列表',
-    pairColumns: { pair: '样鞋', size: '脚长 mm', testers: '试穿员' },
-    layers: '材料层数与闷热',
-    layersLine: (place, layers, hot, of) =>
-      `${place}：${layers} 层；${of} 名中 ${hot} 名感到闷热或潮湿`,
-    noTrend: '未显示变化',
-    damages: '损坏',
-    damageLine: (pair, what, date) => `样鞋${apart(pair)}：${what}，${date}。`,
-    newToNow: (from, to) => `${from} → ${to}`,
-    foam: (foam) => `发泡：${foam}。`,
-  },
+  sheet,
   appendix: '附录：数据与方法',
   asIn: (language) => (language === null ? '（原文）' : `（${language}原文）`),
   inLanguage: (language) => `${language}原文：`,
-};
+});

@@ -1,6 +1,13 @@
 /** Every address of the desk opens its place, and every link is an address that opens. */
 import { describe, expect, it } from 'vitest';
-import { addressOf, linksOf, routeOf, tabOf, tabs } from '../../../../app/desk/frame/route.ts';
+import {
+  addressOf,
+  linksOf,
+  newShoe,
+  routeOf,
+  tabOf,
+  tabs,
+} from '../../../../app/desk/frame/route.ts';
 import { idOf } from '../../../core/records/make.ts';
 
 const project = idOf(1);
@@ -9,7 +16,9 @@ describe('addresses', () => {
   it('open what belongs to no project', () => {
     expect(routeOf('/desk')).toEqual({ at: 'shoes' });
     expect(routeOf('/desk/')).toEqual({ at: 'shoes' });
-    expect(routeOf('/desk/new')).toEqual({ at: 'new' });
+    expect(routeOf(newShoe())).toEqual({ at: 'new' });
+    expect(routeOf(newShoe('tables'))).toEqual({ at: 'new', tables: true });
+    expect(routeOf(newShoe({ like: project }))).toEqual({ at: 'new', like: project });
     expect(routeOf('/desk/group')).toEqual({ at: 'group' });
   });
 

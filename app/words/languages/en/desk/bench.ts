@@ -12,9 +12,11 @@ export const bench = {
   readFile: 'Read checks from a table (CSV)',
   template: 'Save an empty table',
   saveTable: (round: string) => `Save the table of ${round}`,
+  shopTables: 'Tables for the shop',
+  paperTable: (round: string) => `Print the table of ${round}`,
   tableName: (round: string) => `bench-checks ${round}.csv`,
   tableHint:
-    'A table for the shop: a line for each pair, dimension and foot. Write the day once a pair, leave out what is not measured, and read the file in here.',
+    'A line for each pair, dimension and foot. Write the day once a pair, leave out what is not measured, and read the file in below.',
   unmeasured: (lines: number) =>
     lines === 1
       ? '1 line has no value and is left out.'
@@ -33,7 +35,7 @@ export const bench = {
       'this line has more or fewer cells than the heading; put numbers with a decimal comma in quotation marks',
     differs: 'differs from an earlier line of the same check',
     'unknown-pair': 'no pair has this code',
-    'no-date': 'not a date and time such as 2026-05-01T09:30+02:00',
+    'no-date': 'not a date such as 2026-05-01 or 2026-05-01 09:30',
     'no-number': 'not a number',
     'unknown-word': (words: string) => `one of ${words}`,
     'no-site': 'small letters, digits and hyphens, such as heel-centre',

@@ -5,6 +5,9 @@ export const brief = {
   surfaces: 'On which surfaces',
   distance: 'Distance a pair must carry, km',
   attributes: 'Comfort questions',
+  forTesters: 'For your testers, in your words',
+  forTestersHint:
+    'They read it on their phones, with each of their pairs. Do not say what was changed.',
   attributesHint: 'Overall comfort is always asked.',
   edit: 'Change the brief',
   allowed: 'Allowed complaints, % of runs',

@@ -4,8 +4,6 @@ export const common = {
   title: 'Desk',
   phone: 'To the phone',
   projects: 'Projects',
-  noProjects: 'No project yet. Begin with its brief.',
-  newProject: 'New project',
   groupTitle: 'Group',
   onlyLeads: 'The desk is for leads. Your screens are on the phone side.',
   evidence: (p: number, t: number, haveRun: number, r: number, distance: string) =>
@@ -21,6 +19,11 @@ export const common = {
   notACode: 'Only capitals, digits and hyphens, 12 at most, for example T07.',
   trouble: 'It was not saved. Nothing is lost: try again.',
   saved: 'Saved',
+  kept: {
+    fromBefore: 'You typed this earlier and did not save it.',
+    afresh: 'Start afresh',
+    dropped: 'What you had typed is gone.',
+  },
   none: '–',
   workTrouble:
     'The log could not be reviewed. Nothing is lost: close this page and open it again. If that does not help, save the log as a file and tell your lead.',

@@ -5,7 +5,7 @@ export const finding = {
   priority: 'Priority',
   priorities: { high: 'high', medium: 'medium', low: 'low' },
   wanted: 'Wanted change',
-  wantedMm: 'in mm, if it has a size',
+  wantedMm: 'Change in mm, if it has a size',
   carriedBy: 'Round that makes the change',
   undecided: 'not decided',
   frozen: (date: string) => `Evidence as of ${date}, frozen`,

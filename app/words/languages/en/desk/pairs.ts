@@ -51,5 +51,9 @@ export const pairs = {
   stopReason: 'Why must nobody wear it?',
   readBy: (read: number, holders: number) =>
     holders === 0 ? 'in nobody’s hands' : `read by ${read} of ${holders} who hold one`,
+  notReadYet: 'Not read yet:',
+  toldAt: (at: string) => `phone told ${at}`,
+  notTold: 'phone not told yet',
+  noNotices: 'no notices on their phone',
   unknownSurface: 'not said',
 };

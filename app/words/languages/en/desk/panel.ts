@@ -7,7 +7,6 @@ export const panel = {
     go: 'Hand-out plan',
     lead: 'Who wears which pair when: by chance from a seed, and as even as sizes and absences allow. Only leads see it, because it tells pairs apart.',
     none: 'No plan yet.',
-    needsRounds: 'A plan compares rounds. Add a round and its pairs first.',
     make: 'Draw a new plan',
     rounds: 'Rounds to compare',
     periods: 'Periods',

@@ -1,8 +1,15 @@
 import { countPairs } from '../count.ts';
 
 export const rounds = {
-  foam: 'Foam of the midsole',
+  sole: 'Foam and rubber',
+  foam: 'Kind of midsole foam',
   foamUnsaid: 'not said',
+  compound: { midsole: 'Name of the foam', outsole: 'Name of the outsole rubber' },
+  compoundHardness: { midsole: 'Hardness of the foam', outsole: 'Hardness of the rubber' },
+  compoundScale: { midsole: 'Scale of the foam', outsole: 'Scale of the rubber' },
+  midsoleOf: 'Midsole',
+  outsoleOf: 'Outsole',
+  soleFrom: (round: string) => `Foam and rubber are those of ${round}: change what is different.`,
   none: 'No round yet.',
   add: 'Add a round',
   nth: (order: number) => `Round ${order}`,
@@ -16,9 +23,6 @@ export const rounds = {
   mendsHint: 'Say what each is meant to mend: “Changes” then compares it.',
   addChange: 'One more change',
   blueprint: 'Blueprint',
-  addDimension: 'One more dimension',
-  lower: 'Lower',
-  upper: 'Upper',
   unit: 'Unit',
   addPair: 'Add a pair',
   code: 'Code on the tongue label',
@@ -39,8 +43,9 @@ export const rounds = {
   list: 'Pairs, a line each',
   listHint:
     'Code, size EU, kilometres before the test if there are any: 417 42.5. Cells of a table can be pasted.',
-  usualSizeHint: 'Of drawn codes, and of lines without a size.',
-  howMany: 'How many',
+  sizes: 'Sizes, EU',
+  sizesHint: 'A pair of each: 40 41 42, or 40-45. One size alone goes to lines without one.',
+  ofEach: 'Pairs of each size',
   drawCodes: 'Draw codes',
   pairs: countPairs,
 };

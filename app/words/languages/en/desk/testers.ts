@@ -7,6 +7,9 @@ export const testers = {
   list: 'Testers, a line each',
   listHint:
     'Code, name, foot length in mm, left/right where they differ: T07 Ada 265/267. Name and length may be missing. Cells of a table can be pasted.',
+  howMany: 'How many',
+  giveCodes: 'Give codes',
+  giveCodesHint: 'A code for each name in the list, and for as many as you say.',
   taken: 'This code is another tester’s.',
   wrongLength: 'A foot length is from 100 to 400 mm, left/right where they differ: 265/267.',
   tooManyCells:

@@ -27,6 +27,11 @@ export const unread = {
     reply: 'Reply to a tester',
     decision: 'Decision',
     quote: 'Quote',
+    question: 'Question to a tester',
+    answer: 'Answer or message of a tester',
+    proposal: 'Proposal of a specialist',
+    'proposal-reply': 'Reply to a proposal',
+    thanks: 'Thank-you to a tester',
     attachment: 'Photo or track',
   } as Readonly<Record<Kind, string>>,
   /** By the name of the field in the record, and of the list it stands in. */
@@ -38,6 +43,9 @@ export const unread = {
     layers: 'Layers of zone',
     places: 'Place',
     last: 'Last',
+    midsole: 'Midsole',
+    outsole: 'Outsole',
+    hardness: 'Hardness',
     track: 'Track',
     distanceM: 'Distance',
     otherDistanceM: 'The other distance',
@@ -82,5 +90,6 @@ export const unread = {
     weeksPerPeriod: 'Weeks of a period',
     period: 'Period',
     bytes: 'Size of the file',
+    amount: 'Amount of the change',
   },
 };

@@ -1,3 +1,4 @@
+import type { PriorSource } from '../../../../../core/wear/index.ts';
 import { countPairs, countTesters } from '../count.ts';
 
 export const wear = {
@@ -45,6 +46,23 @@ export const wear = {
     judgement: (source: string) =>
       `Part of the estimate is what was assumed beforehand, judgement, no source: ${source}.`,
   },
+  /** Where what was known beforehand is from. */
+  sources: {
+    'cook-1985':
+      'Cook SD, Kester MA & Brunet ME, Am J Sports Med 1985;13:248-253: 80 % at 241 km and 70 % at 805 km kept when worn; wide, for Hennig EM, Footwear Sci 2011;3:71-81 saw little change',
+    'wang-2010-2012':
+      'Wang L et al., Footwear Sci 2010;2:141-147: peak +4.88 % at 500 km (95 % interval 3.40 to 6.36), 15 shoes worn; Wang L, Hong Y & Li JX, J Sports Sci 2012;30:1787-1792: EVA 921.1 (SD 20.1) to 968.0 (SD 25.9) N, PU 972.9 to 909.6 N at 200 km; wide, for few models were measured',
+    'wang-2012':
+      'Wang L, Hong Y & Li JX, J Sports Sci 2012;30:1787-1792: EVA 921.1 (SD 20.1) to 968.0 (SD 25.9) N, PU 972.9 to 909.6 N at 200 km',
+    'brueckner-2010':
+      'Brückner K et al., Procedia Eng 2010;2:2789-2793: PU changes less than EVA, no figure',
+    'lippa-2019':
+      'below the 1.2 to 1.8 mm of machine ageing, Lippa N et al., Proc IMechE P 2019, doi 10.1177/1754337118824001',
+    'not-of-foam': 'no published change with distance for this foam',
+    'not-worn': 'no published change with distance in shoes worn by runners',
+    'not-worn-tread':
+      'no published change with distance in shoes worn by runners; half a millimetre in 100 km assumed',
+  } satisfies Readonly<Record<PriorSource, string>>,
   foamUnknown: 'The round does not say which foam it has; what is known beforehand is wide.',
   outlying: (pair: string, change: string, p: string) =>
     `Pair ${pair} wears otherwise than the rest (${change}, adjusted p ${p}).`,

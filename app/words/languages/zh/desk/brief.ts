@@ -7,6 +7,8 @@ export const brief: DeskWords['brief'] = {
   surfaces: '路面',
   distance: '每双须承受的里程，km',
   attributes: '舒适度问题',
+  forTesters: '写给试穿员的话',
+  forTestersHint: '试穿员会在手机上的每双样鞋旁看到。不要写改了什么。',
   attributesHint: '总体舒适度总会询问。',
   edit: '修改任务书',
   allowed: '允许出现不适的跑步比例，%',

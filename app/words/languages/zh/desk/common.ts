@@ -5,8 +5,6 @@ export const common: DeskCommonWords = {
   title: '工作台',
   phone: '前往手机端',
   projects: '项目',
-  noProjects: '还没有项目。先写任务书。',
-  newProject: '新项目',
   groupTitle: '小组',
   onlyLeads: '工作台供负责人使用。你的界面在手机端。',
   evidence: (p, t, haveRun, r, distance) =>
@@ -21,6 +19,11 @@ export const common: DeskCommonWords = {
   notACode: '只用大写字母、数字和连字符，最多 12 个，例如 T07。',
   trouble: '未能保存，没有丢失：请再试一次。',
   saved: '已保存',
+  kept: {
+    fromBefore: '这是你之前输入、还没有保存的内容。',
+    afresh: '重新填写',
+    dropped: '之前输入的内容已清除。',
+  },
   none: '–',
   workTrouble:
     '无法评审日志。数据没有丢失：请关闭本页再打开。若仍不行，请将日志存为文件并告知负责人。',

@@ -9,7 +9,7 @@ export const group: DeskWords['group'] = {
   revoked: '已注销',
   inviteLead: '邀请另一位负责人',
   inviteSpecialist: '邀请一位工厂专员',
-  specialistHint: '工厂专员只能看到问题项，以及您发送的引文和报告，看不到其他内容。',
+  specialistHint: '工厂专员只能看到问题项，以及你发送的引文和报告，看不到其他内容。',
   files: '文件',
   exportAll: '将全部日志存为文件',
   open: '打开文件',

@@ -43,5 +43,9 @@ export const pairs: DeskWords['pairs'] = {
   blind: '试穿员不知道改了什么',
   stopReason: '为什么任何人都不能穿？',
   readBy: (read, holders) => (holders === 0 ? '无人持有' : `${holders} 名持有人中 ${read} 人已读`),
+  notReadYet: '尚未阅读：',
+  toldAt: (at) => `手机已于 ${at} 通知`,
+  notTold: '手机尚未通知到',
+  noNotices: '手机没有打开通知',
   unknownSurface: '未说明',
 };

@@ -6,7 +6,6 @@ export const panel: DeskWords['panel'] = {
     go: '发鞋方案',
     lead: '谁在何时穿哪双：由种子随机抽取，并在尺码和缺席允许的范围内尽量均衡。仅负责人可见，因为它能区分样鞋。',
     none: '还没有方案。',
-    needsRounds: '方案用来比较轮次。请先添加轮次及其样鞋。',
     make: '抽取新方案',
     rounds: '要比较的轮次',
     periods: '期数',

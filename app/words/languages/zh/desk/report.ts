@@ -129,7 +129,7 @@ export const report: DeskWords['report'] = {
     noFindings: '还没有发给你的问题项。',
     noReports: '还没有发给你的报告。',
     mine: '工种',
-    quotes: '试穿者的话',
+    quotes: '试穿员的话',
     open: '打开',
     save: '存为文件',
     missing: '报告还不在本设备上。请在有网络时打开一次本页。',

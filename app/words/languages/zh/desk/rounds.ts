@@ -1,8 +1,15 @@
 import type { DeskWords } from '../../../types.ts';
 
 export const rounds: DeskWords['rounds'] = {
-  foam: '中底发泡料',
+  sole: '发泡与橡胶',
+  foam: '中底发泡料种类',
   foamUnsaid: '未说明',
+  compound: { midsole: '发泡料名称', outsole: '大底橡胶名称' },
+  compoundHardness: { midsole: '发泡料硬度', outsole: '橡胶硬度' },
+  compoundScale: { midsole: '发泡料硬度标尺', outsole: '橡胶硬度标尺' },
+  midsoleOf: '中底',
+  outsoleOf: '大底',
+  soleFrom: (round) => `发泡料和橡胶沿用${round}：请修改不同之处。`,
   none: '还没有轮次。',
   add: '添加轮次',
   nth: (order) => `第 ${order} 轮`,
@@ -16,9 +23,6 @@ export const rounds: DeskWords['rounds'] = {
   mendsHint: '请写明各项旨在解决什么：“改动成效”会据此比较。',
   addChange: '再加一项改动',
   blueprint: '图纸',
-  addDimension: '再加一个尺寸',
-  lower: '下差',
-  upper: '上差',
   unit: '单位',
   addPair: '添加样鞋',
   code: '鞋舌标编号',
@@ -37,8 +41,9 @@ export const rounds: DeskWords['rounds'] = {
   addPairs: '添加多双样鞋',
   list: '样鞋，每行一双',
   listHint: '编号、EU 尺码、试穿前里程（如有）：417 42.5。可从表格粘贴。',
-  usualSizeHint: '用于抽取的编号和未写尺码的行。',
-  howMany: '几双',
+  sizes: '尺码，EU',
+  sizesHint: '每个尺码一双：40 41 42，或 40-45。只写一个时，也用于未写尺码的行。',
+  ofEach: '每个尺码几双',
   drawCodes: '抽取编号',
   pairs: (count) => `${count} 双样鞋`,
 };

@@ -7,6 +7,9 @@ export const testers: DeskWords['testers'] = {
   list: '试穿员，每行一名',
   listHint:
     '代号、姓名、脚长 mm（左右不同时写 左/右）：T07 小艾 265/267。姓名和脚长可不写。可从表格粘贴。',
+  howMany: '几名',
+  giveCodes: '分配代号',
+  giveCodesHint: '为清单中的每个姓名分配代号，并补足所填的人数。',
   taken: '此代号已属于另一名试穿员。',
   wrongLength: '脚长应在 100 至 400 mm 之间；左右不同时写 左/右：265/267。',
   tooManyCells: '除代号、姓名和脚长外还有多余内容。左右脚长请写在一起：265/267。',
@@ -21,10 +24,10 @@ export const testers: DeskWords['testers'] = {
   invite: '邀请',
   file: '发鞋文件',
   joins: {
-    tester: (group, code) => `扫码或输入代码的手机，将以试穿员 ${code} 的身份加入 ${group}。`,
-    lead: (group) => `扫码或输入代码的设备，将以负责人的身份加入 ${group}，可查看和修改一切。`,
+    tester: (group, code) => `扫码或输入邀请码的手机，将以试穿员 ${code} 的身份加入 ${group}。`,
+    lead: (group) => `扫码或输入邀请码的设备，将以负责人的身份加入 ${group}，可查看和修改一切。`,
     specialist: (group) =>
-      `扫码或输入代码的设备，将以专员的身份加入 ${group}，只能阅读问题单和报告。`,
+      `扫码或输入邀请码的设备，将以专员的身份加入 ${group}，只能阅读问题单和报告。`,
   },
   localOnly: '此地址只能在本机打开。要让手机连接，请用 --lan 启动服务器，或置于网页服务器之后。',
   validUntil: (date) => `只可用一次，有效至 ${date}。`,

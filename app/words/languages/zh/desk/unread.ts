@@ -26,6 +26,11 @@ export const unread: DeskWords['unread'] = {
     reply: '给试穿员的答复',
     decision: '取舍决定',
     quote: '引文',
+    question: '给试穿员的提问',
+    answer: '试穿员的回答或留言',
+    proposal: '专家的改进方案',
+    'proposal-reply': '对方案的答复',
+    thanks: '给试穿员的致谢',
     attachment: '照片或轨迹',
   },
   fields: {
@@ -36,6 +41,9 @@ export const unread: DeskWords['unread'] = {
     layers: '部位层数',
     places: '安排',
     last: '鞋楦',
+    midsole: '中底',
+    outsole: '大底',
+    hardness: '硬度',
     track: '轨迹',
     distanceM: '距离',
     otherDistanceM: '另一个距离',
@@ -80,5 +88,6 @@ export const unread: DeskWords['unread'] = {
     weeksPerPeriod: '每期周数',
     period: '期次',
     bytes: '文件大小',
+    amount: '改动量',
   },
 };

@@ -39,6 +39,21 @@ export const wear: DeskWords['wear'] = {
     published: (source) => `估计中含事先已知，已发表：${source}。`,
     judgement: (source) => `估计中含事先假定，经验判断，无来源：${source}。`,
   },
+  sources: {
+    'cook-1985':
+      '穿着后在 241 km 时保留 80 %，在 805 km 时保留 70 %（Cook SD, Kester MA & Brunet ME, Am J Sports Med 1985;13:248-253）；范围取宽，因为另一项研究几乎没有看到变化（Hennig EM, Footwear Sci 2011;3:71-81）',
+    'wang-2010-2012':
+      '15 双穿过的鞋在 500 km 时峰值 +4.88 %，95 % 区间 3.40 至 6.36（Wang L et al., Footwear Sci 2010;2:141-147）；200 km 时 EVA 由 921.1（标准差 20.1）到 968.0（标准差 25.9）N，PU 由 972.9 到 909.6 N（Wang L, Hong Y & Li JX, J Sports Sci 2012;30:1787-1792）；范围取宽，因为测过的款式很少',
+    'wang-2012':
+      '200 km 时 EVA 由 921.1（标准差 20.1）到 968.0（标准差 25.9）N，PU 由 972.9 到 909.6 N（Wang L, Hong Y & Li JX, J Sports Sci 2012;30:1787-1792）',
+    'brueckner-2010':
+      'PU 的变化小于 EVA，没有给出数值（Brückner K et al., Procedia Eng 2010;2:2789-2793）',
+    'lippa-2019':
+      '小于机器老化的 1.2 至 1.8 mm（Lippa N et al., Proc IMechE P 2019, doi 10.1177/1754337118824001）',
+    'not-of-foam': '这种发泡料随里程的变化没有发表过',
+    'not-worn': '跑者穿着的鞋随里程的变化没有发表过',
+    'not-worn-tread': '跑者穿着的鞋随里程的变化没有发表过，假定每 100 km 半毫米',
+  },
   foamUnknown: '本轮未说明发泡料；事先已知的范围较宽。',
   outlying: (pair, change, p) => `样鞋 ${pair} 与其他不同（${change}，校正 p ${p}）。`,
   outlier: { lower: '变化偏低', higher: '变化偏高' },

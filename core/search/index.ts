@@ -1,0 +1,1 @@
+export { searchEverything, type Everything, type FoundOf, type SearchQuery } from './everything.ts';

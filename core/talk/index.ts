@@ -1,0 +1,6 @@
+export * from './asks.ts';
+export * from './questions.ts';
+export * from './threads.ts';
+export * from './proposals.ts';
+export * from './turn.ts';
+export * from './summary.ts';
