@@ -6,7 +6,7 @@ import {
   type TwoSidedAnswer,
 } from '../../core/complaints/index.ts';
 import { JUST_RIGHT, twoSidedIds } from '../../core/foot/index.ts';
-import type { RecordId } from '../../core/records/index.ts';
+import type { RecordId, TwoSided } from '../../core/records/index.ts';
 import { seeded } from '../seeded.ts';
 
 export interface TwoSidedScenario {
@@ -89,7 +89,9 @@ const answersOf = (
       );
       return {
         tester: `tester-${tester}` as RecordId,
-        marks: Object.fromEntries(felt.map((one, at) => [twoSidedIds[at], marked(one)])),
+        marks: Object.fromEntries(
+          felt.map((one, at) => [twoSidedIds[at], marked(one)]),
+        ) as TwoSided,
         overall: Math.min(
           100,
           Math.max(0, 75 - SLOPE * Math.abs(felt[0] as number) + 8 * normal(random)),
