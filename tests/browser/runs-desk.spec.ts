@@ -115,7 +115,9 @@ test('a run that is set aside counts nowhere, is marked, and counts again', asyn
   const km = Number((await term(lead, 'Distance').textContent())?.replace(' km', ''));
   const pairKm = async () => {
     await lead.goto(run);
-    return Number(/([\d.,]+) km on it before/.exec((await term(lead, 'Pair').textContent()) ?? '')?.[1]);
+    return Number(
+      /([\d.,]+) km on it before/.exec((await term(lead, 'Pair').textContent()) ?? '')?.[1],
+    );
   };
   const all = await pairKm();
 
