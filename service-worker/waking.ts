@@ -12,6 +12,7 @@ import { membership } from '../app/store/membership.ts';
 import { openContext } from '../app/store/open-context.ts';
 import { recordReader } from '../app/store/records.ts';
 import { sendWaiting } from '../app/store/send-waiting.ts';
+import { notices as english } from '../app/words/languages/en/notices.ts';
 import type { NoticeWords } from '../app/words/types.ts';
 
 interface TaggedEvent extends ExtendableEvent {
@@ -59,7 +60,7 @@ const LANGUAGE_MS = 2000;
 
 const show = async ({ registration }: ServiceWorkerGlobalScope): Promise<void> => {
   const lang = await language();
-  const { title, body } = (words.get(lang) ?? (words.get('en') as NoticeWords)).shown;
+  const { title, body } = (words.get(lang) ?? english).shown;
   const options: Shown = {
     ...{ body, lang, tag: NOTICE_TAG, renotify: true },
     ...{ icon: '/icons/icon-192.png', badge: '/icons/icon-192.png' },

@@ -186,10 +186,8 @@ const noteBadge = () => {
     clearAppBadge: () => note(0),
   });
 };
-const badgeTold = (from: Page | Worker) =>
-  (from as Worker).evaluate(() =>
-    (globalThis as unknown as { toldBadge: number[] }).toldBadge.at(-1),
-  );
+const badgeTold = (from: { evaluate<T>(work: () => T): Promise<T> }) =>
+  from.evaluate(() => (globalThis as unknown as { toldBadge: number[] }).toldBadge.at(-1));
 
 test('a stop-use notice is shown by a phone on which the app is closed, and is there when it is opened', async ({
   page,

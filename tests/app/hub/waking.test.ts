@@ -421,8 +421,9 @@ describe.each([
   test('says the same key to everybody of a group, also where two hubs make it at once', async () => {
     const { join, db, lead } = await newHub();
     const [a, b] = [await join('tester'), await join('tester')];
-    const keys = await Promise.all([a, b, a, b].map(async (who) => (await who.ask('wake')).json()));
-    expect(new Set(keys.map((one) => (one as { key: string }).key)).size).toBe(1);
+    const told = await Promise.all([a, b, a, b].map((who) => who.ask('wake')));
+    const keys = (await Promise.all(told.map((one) => one.json()))) as { key: string }[];
+    expect(new Set(keys.map(({ key }) => key)).size).toBe(1);
     expect(await db.selectFrom('wake_keys').selectAll().execute()).toHaveLength(1);
     expect((await lead.ask('wake')).status).toBe(403);
   });
