@@ -143,6 +143,8 @@ export const careWords = (): CareWords => spoken('care');
 export const entryWords = (): EntryWords => spoken('entry');
 /** What a code makes of a device. */
 export const joinWords = (): JoinWords => spoken('join');
+/** What testers, leads and specialists ask and answer each other. */
+export const talkWords = (): TalkWords => spoken('talk');
 /** What a tester reads about their own pair and runs. */
 export const ownWords = (): OwnWords => spoken('own');
 /** Notices on a closed phone, and reminders. */

@@ -29,6 +29,7 @@ const placeOfStep: Readonly<Record<NextStep['step'], readonly [Place, ...string[
   'write-findings': ['shoe'],
   'assign-findings': ['changes'],
   'judge-findings': ['changes'],
+  'thank-testers': ['changes'],
   'set-limits': ['brief'],
   'settle-verdict': ['verdict'],
   'ask-about-odd-runs': ['runs'],

@@ -1,5 +1,6 @@
 /** 试穿员、试穿负责人和专员之间的问与答 */
 import type { TalkWords } from '../../types.ts';
+import { thanks } from './thanks.ts';
 
 const moves: TalkWords['moves'] = {
   more: '增加',
@@ -100,6 +101,7 @@ export const talk: TalkWords = {
     'no-different': '没有变化',
     worse: '变差',
   },
+  thanks,
   doubts: {
     pain: '疼痛',
     damage: '损坏',
