@@ -5,6 +5,7 @@
 import { useState } from 'preact/hooks';
 import type { RecordId, RecordOf } from '../../../core/records/index.ts';
 import type { ThanksDue, ThanksLook, Withheld } from '../../../core/review/index.ts';
+import { groupBy } from '../../../core/statistics/index.ts';
 import { revealsChange } from '../../../core/words/index.ts';
 import {
   newThanks,
@@ -241,21 +242,27 @@ const Letter = ({ draft, one }: { readonly draft: ThanksDraft; readonly one: Tha
 const whyHeld = ({ why, untilMs }: Withheld): string =>
   p().thanks.withheld[why](untilMs === null ? null : formatDate(untilMs));
 
+/** Who must not know yet, by why and until when: most of a panel waits for the same day. */
 const HeldBack = (props: FindingProps & { readonly held: readonly ThanksDue[] }) => {
   const names = namesIn(props.review, props.records);
   const links = linksOf(props.review.project.id);
+  const comma = d().joined.names(['', '']);
+  const byReason = groupBy(props.held, ({ withheld }) => (withheld ? whyHeld(withheld) : ''));
   return (
     <div class="thanks-later">
       <h3>{p().thanks.later(props.held.length)}</h3>
       <ul class="plain-list">
-        <Some of={props.held} step={FIRST}>
-          {({ tester, withheld }) => (
-            <li key={tester}>
-              <a href={links.tester(tester)}>{names.tester(tester)}</a>{' '}
-              {withheld && whyHeld(withheld)}
-            </li>
-          )}
-        </Some>
+        {[...byReason].map(([reason, held]) => (
+          <li key={reason}>
+            {d().joined.of(reason, '')}
+            {held.map(({ tester }, at) => (
+              <span key={tester}>
+                {at > 0 && comma}
+                <a href={links.tester(tester)}>{names.tester(tester)}</a>
+              </span>
+            ))}
+          </li>
+        ))}
       </ul>
     </div>
   );

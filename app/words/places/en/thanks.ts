@@ -21,15 +21,14 @@ export const thanks = {
   sent: (n: number) => `${testers(n)} thanked`,
   undone: 'Taken back',
   later: (n: number) => `Not yet: ${testers(n)}`,
+  /** Before the names of those whom it keeps from hearing it. */
   withheld: {
     'blind-open': (until: string | null) =>
-      until === null
-        ? 'wears a pair blind, with no end noted'
-        : `wears a pair blind until ${until}`,
+      until === null ? 'Wearing a pair blind, no end noted' : `Wearing a pair blind until ${until}`,
     'blind-planned': (until: string | null) =>
       until === null
-        ? 'gets a pair blind, with no end noted'
-        : `gets a pair blind; that ends on ${until}`,
+        ? 'To wear a pair blind, no end noted'
+        : `To wear a pair blind, planned until ${until}`,
   } satisfies Readonly<Record<Withheld['why'], (until: string | null) => string>>,
   off: 'In this project testers are not told what came of their reports: the brief says so.',
   toBrief: 'Open the brief',

@@ -20,7 +20,7 @@ export const thanks: PlaceWords['thanks'] = {
   withheld: {
     'blind-open': (until) => (until === null ? '正在盲穿，没有结束日期' : `盲穿到 ${until}`),
     'blind-planned': (until) =>
-      until === null ? '已安排盲穿，没有结束日期' : `已安排盲穿，${until} 结束`,
+      until === null ? '已安排盲穿，没有结束日期' : `已安排盲穿，到 ${until}`,
   },
   off: '这个项目不告诉试穿员反映的问题有什么结果：任务书里这样定的。',
   toBrief: '打开任务书',
