@@ -24,7 +24,7 @@ const Where = ({ zone, feet }: { readonly zone: ZoneCode; readonly feet: readonl
         return (
           <figure key={foot}>
             <ShoeDrawing view={view} foot={foot} zones={marked} label={label} />
-            <figcaption class="small soft">{label}</figcaption>
+            <figcaption class="small soft">{t().foot[foot]}</figcaption>
           </figure>
         );
       })}
@@ -69,11 +69,15 @@ export const ThanksPage = ({ id }: { readonly id: string }) => {
   return (
     <Page title={said.title} back={back}>
       <p class="soft">{words.from(formatDate(body.at))}</p>
-      {body.zone && <Where zone={body.zone} feet={found.feet} />}
-      {said.told !== null && <p>{said.told}</p>}
-      {said.lines.map((line) => (
-        <p key={line}>{line}</p>
-      ))}
+      <div class="heard-told">
+        {body.zone && <Where zone={body.zone} feet={found.feet} />}
+        <div class="stack">
+          {said.told !== null && <p>{said.told}</p>}
+          {said.lines.map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+        </div>
+      </div>
       {said.words !== null && <blockquote class="heard-words">{said.words}</blockquote>}
       <a class="button button-quiet" href={`/test/${body.project}`}>
         {words.seeTest}

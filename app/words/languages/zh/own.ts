@@ -51,7 +51,7 @@ export const own: OwnWords = {
 
   test: {
     over: '试穿结束了，谢谢你。',
-    soFar: '你的试穿，到目前为止',
+    soFar: '你的试穿进展',
     youRan: (project, distance, runs, pairs) =>
       `${project}：你穿 ${pairs} 双样鞋跑了 ${runs} 次，共 ${distance}。`,
     see: '看看你发现了什么',
@@ -62,7 +62,7 @@ export const own: OwnWords = {
     pairs: () => '双样鞋',
     found: '你发现的问题',
     foundIn: (project) => `${project}：你发现的问题`,
-    foundSoFar: (project) => `${project}：你的试穿，到目前为止`,
+    foundSoFar: (project) => `${project}：你的试穿进展`,
     upper: (text) => text,
     onRuns: (n) => `${n} 次跑步`,
     nothing: '没有哪个问题反复出现。',
