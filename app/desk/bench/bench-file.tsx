@@ -1,7 +1,7 @@
 /** Bench checks from a table that a shop or a laboratory wrote: looked through first, then taken in. */
 import { useId, useState } from 'preact/hooks';
 import { Button, Notice } from '../../parts/controls/controls.tsx';
-import { d } from '../../words/index.ts';
+import { d, listed } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveRecord, Unfold } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
@@ -75,7 +75,7 @@ export const BenchFile = ({ review, records }: TabProps) => {
     const { 'unknown-word': unknownWord, ...rest } = words.tableTroubles;
     const what =
       one.why === 'unknown-word'
-        ? unknownWord(one.words.join(', '))
+        ? unknownWord(listed(one.words))
         : one.why === 'out-of-range'
           ? sayRange(one.range)
           : rest[one.why];

@@ -21,7 +21,7 @@ import { formatDate, formatNumber } from '../../parts/format.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { settings } from '../../parts/settings.ts';
 import { store } from '../../parts/state.ts';
-import { d, p, t, talkWords, terms } from '../../words/index.ts';
+import { comma, d, listed, p, saidOf, t, talkWords, terms } from '../../words/index.ts';
 import { changeInWords, type ChangeSpeaker } from '../../words/say-talk.ts';
 import { thanksInWords, toldInThanks } from '../../words/say-thanks.ts';
 import { namesIn, useWork } from '../desk-state.ts';
@@ -210,7 +210,7 @@ const Revealed = ({ draft, look }: { readonly draft: ThanksDraft; readonly look:
     ? []
     : revealsChange(draft.words, look.changes).flatMap(({ words }) => words);
   return said.length === 0 ? null : (
-    <p class="notice notice-warn">{p().thanks.reveals(d().joined.names([...new Set(said)]))}</p>
+    <p class="notice notice-warn">{p().thanks.reveals(listed([...new Set(said)]))}</p>
   );
 };
 
@@ -246,7 +246,6 @@ const whyHeld = ({ why, untilMs }: Withheld): string =>
 const HeldBack = (props: FindingProps & { readonly held: readonly ThanksDue[] }) => {
   const names = namesIn(props.review, props.records);
   const links = linksOf(props.review.project.id);
-  const comma = d().joined.names(['', '']);
   const byReason = groupBy(props.held, ({ withheld }) => (withheld ? whyHeld(withheld) : ''));
   return (
     <div class="thanks-later">
@@ -254,10 +253,10 @@ const HeldBack = (props: FindingProps & { readonly held: readonly ThanksDue[] })
       <ul class="plain-list">
         {[...byReason].map(([reason, held]) => (
           <li key={reason}>
-            {d().joined.of(reason, '')}
+            {saidOf(reason, '')}
             {held.map(({ tester }, at) => (
               <span key={tester}>
-                {at > 0 && comma}
+                {at > 0 && comma()}
                 <a href={links.tester(tester)}>{names.tester(tester)}</a>
               </span>
             ))}
