@@ -55,7 +55,7 @@ test('a plan of one round is agreed ahead, and whoever stops changes only what i
   await expect(
     page
       .getByRole('region', { name: 'Hand-out plan' })
-      .getByText(/mm good/)
+      .getByText(/mm of room: good/)
       .first(),
   ).toBeVisible();
 
