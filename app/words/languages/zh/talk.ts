@@ -79,7 +79,7 @@ export const talk: TalkWords = {
     vamp: '前帮线',
     'toe-overlay': '鞋头贴片边',
     saddle: '鞍片边',
-    'lasting-edge': '绷帮边',
+    'lasting-edge': '拉帮边',
     'flex-groove': '弯折槽',
     sidewall: '中底侧墙',
     'heel-bevel': '后跟斜角',
