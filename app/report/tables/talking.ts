@@ -90,6 +90,7 @@ export const thanksTable = (
     at: ({ body }) => body.at,
     zone: ({ body }) => body.zone,
     kind: ({ body }) => body.kind,
+    runs: ({ body }) => body.runs,
     result: ({ body }) => body.result,
     ...changeColumns(({ body }) => body.change),
     words: ({ body }) => body.words,

@@ -255,6 +255,7 @@ export const columns = {
   'replies.words': 'What the lead answered, in words',
   'rounds.km': 'Distance run in the pairs of the round',
   'stop-use-notices.pairs': 'Codes of the pairs',
+  'thanks.runs': 'Runs with this complaint by then',
   'testers.runs': 'How many runs are on record',
   'wear-curves.km': 'Distance on the pair',
 } as const;

@@ -256,6 +256,7 @@ export const columns: Readonly<Record<keyof typeof english, string>> = {
   'replies.words': '负责人的答复（原话）',
   'rounds.km': '该轮样鞋所跑的距离',
   'stop-use-notices.pairs': '样鞋代号',
+  'thanks.runs': '到那时反映该不适的跑步次数',
   'testers.runs': '记录在案的跑步次数',
   'wear-curves.km': '样鞋已跑距离',
 };
