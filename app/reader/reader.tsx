@@ -8,7 +8,7 @@ import { PhotoRow } from '../parts/photos/photo-view.tsx';
 import { SaidLines } from '../parts/said-lines.tsx';
 import { session, store, useRecords } from '../parts/state.ts';
 import { languageIn } from '../words/figures.ts';
-import { d, languages, locale, nameOfLanguage, t, terms } from '../words/index.ts';
+import { d, languages, locale, nameOfLanguage, saidOf, t, terms } from '../words/index.ts';
 import type { Speaker } from '../words/say-complaint.ts';
 import { findingInWords } from '../words/say-finding.ts';
 
@@ -156,7 +156,7 @@ export const Reader = () => {
               </p>
               <LinkButton href={`/report/${revision.id}`}>
                 {words.open}
-                <span class="hidden-words">{`: ${body.title}`}</span>
+                <span class="hidden-words">{saidOf('', body.title)}</span>
               </LinkButton>
             </li>
           ))}

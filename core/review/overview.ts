@@ -12,6 +12,7 @@ import { isProven } from './closer-look.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
 import type { Quiet, Review, RoundReview } from './review-types.ts';
 import { silentOf, type Silent } from './silence.ts';
+import { thanksDue } from './thanks-due.ts';
 import type { Verdict } from './verdict.ts';
 
 /** Odd runs of so many days stand among the steps: a run may be odd and right, for ever. So do pain and damage of pairs that came back. */
@@ -70,6 +71,12 @@ export type NextStep =
   /** Findings whose round has been run in, without an outcome. */
   | {
       readonly step: 'judge-findings';
+      readonly findings: readonly RecordId[];
+      readonly count: number;
+    }
+  /** Findings whose testers can be told what came of their reports; `count` says how many testers. */
+  | {
+      readonly step: 'thank-testers';
       readonly findings: readonly RecordId[];
       readonly count: number;
     }
@@ -228,6 +235,7 @@ export const overviewOf = (
       body.carriedBy !== undefined &&
       (asked.get(body.carriedBy) ?? 0) >= RUNS_FOR_OUTCOME,
   );
+  const thanks = thanksDue(log).filter(({ withheld }) => withheld === null);
   const open = verdicts
     .find(({ round }) => round === latest?.id)
     ?.items.filter(({ word }) => word === 'not-known-yet').length;
@@ -271,6 +279,11 @@ export const overviewOf = (
       step: 'judge-findings',
       findings: unjudged.map(({ revision }) => revision.id),
       count: unjudged.length,
+    },
+    {
+      step: 'thank-testers',
+      findings: uniqueOf(thanks.map(({ finding }) => finding)),
+      count: uniqueOf(thanks.map(({ tester }) => tester)).length,
     },
     { step: 'set-limits', count: log.project.brief.limits.length === 0 ? 1 : 0 },
     { step: 'settle-verdict', count: review.size.runs > 0 ? (open ?? 0) : 0 },

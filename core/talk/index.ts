@@ -4,3 +4,4 @@ export * from './threads.ts';
 export * from './proposals.ts';
 export * from './turn.ts';
 export * from './summary.ts';
+export * from './heard.ts';

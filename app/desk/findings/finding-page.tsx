@@ -28,6 +28,7 @@ import { FindingHistory } from './history.tsx';
 import { OutcomeForm } from './outcome-form.tsx';
 import { Quotes } from './quotes.tsx';
 import { Shows } from './shows.tsx';
+import { TellTesters } from './tell-testers.tsx';
 import { VerdictStamp } from './verdict-stamp.tsx';
 
 type Panel = 'edit' | 'outcome';
@@ -133,6 +134,7 @@ const Page = (props: FindingProps) => {
         <Shows {...props} />
         <Wanted {...props} />
         <Came {...props} />
+        <TellTesters {...props} />
         <Quotes {...props} />
       </div>
       <PhotoRow photos={body.photos ?? []} label={body.title} />

@@ -14,6 +14,7 @@ import {
 import { settings } from '../../parts/settings.ts';
 import { session, useStored } from '../../parts/state.ts';
 import { ownWords, t } from '../../words/index.ts';
+import { CameOf } from '../heard/came-of.tsx';
 import { heldPairs } from '../own-mileage.ts';
 import { courseOf, type OwnRun } from './own-runs.ts';
 import { PairShoe } from './pair-shoe.tsx';
@@ -111,6 +112,7 @@ export const OwnPairPage = ({ pair: id }: { readonly pair: string }) => {
       <section class="stack" aria-label={words.courseTitle}>
         <Course course={course} />
       </section>
+      {member && <CameOf runs={held.ownRuns} tester={member} />}
       <section class="stack">
         <h2>{words.runs}</h2>
         {course.length === 0 ? (

@@ -14,6 +14,7 @@ import {
   runFieldName,
 } from '../../parts/said-in-run.ts';
 import { ownWords, t, terms } from '../../words/index.ts';
+import { CameOf } from '../heard/came-of.tsx';
 import { LeadsNote } from '../leads-note.tsx';
 import '../../parts/foot-map/foot-map.css';
 import './own.css';
@@ -163,6 +164,7 @@ export const OwnRunPage = ({ run: id }: { readonly run: string }) => {
       <p class="soft">{formatDateTime(body.startedAt)}</p>
       <LeadsNote run={body} />
       <Feet feet={body.feet} />
+      <CameOf runs={[found.run]} tester={body.tester} />
       <Comfort comfort={body.comfort} />
       <Said run={body} code={code} />
       <a class="button button-quiet" href={`/runs/${revision.id}/history`}>

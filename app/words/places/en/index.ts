@@ -13,6 +13,7 @@ import { shoes } from './shoes.ts';
 import { start } from './start.ts';
 import { tables } from './tables.ts';
 import { testers } from './testers.ts';
+import { thanks } from './thanks.ts';
 import { verdict } from './verdict.ts';
 import { wear } from './wear.ts';
 import { words } from './words.ts';
@@ -34,6 +35,7 @@ export const places = {
   start,
   tables,
   testers,
+  thanks,
   verdict,
   wear,
   words,

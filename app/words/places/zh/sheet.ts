@@ -90,6 +90,7 @@ export const sheet: PlaceWords['sheet'] = {
     'write-findings': (_, n) => `为 ${n} 个已证实的问题写问题项`,
     'assign-findings': (_, n) => `为 ${n} 个问题项指定轮次`,
     'judge-findings': (_, n) => `${n} 个问题项待结案：改动有效吗？`,
+    'thank-testers': (_, n) => `感谢 ${n} 名试穿员：反映的问题有了结果`,
     'set-limits': () => '在任务书中设定限值',
     'settle-verdict': (_, n) => `${n} 项限值未定：看看该测什么`,
     'ask-about-odd-runs': (_, n) => `核对 ${n} 次可疑的跑步`,

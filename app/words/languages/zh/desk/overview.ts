@@ -21,6 +21,7 @@ export const overview: DeskWords['overview'] = {
     'write-findings': (count: number) => `把 ${count} 项已证实的不适写成问题项`,
     'assign-findings': (count: number) => `为 ${count} 个问题项指定由哪一轮修改`,
     'judge-findings': (count: number) => `评定 ${count} 个问题项的修改效果`,
+    'thank-testers': (count: number) => `感谢 ${count} 位试穿员：反映的问题有了结果`,
     'set-limits': () => '在任务书中写明哪些限值算失效',
     'settle-verdict': (count: number) => `查看结论中 ${count} 个未定项还缺什么`,
     'ask-about-odd-runs': (count: number) => `询问最近两周的 ${count} 次异常跑步`,
