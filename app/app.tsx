@@ -54,7 +54,7 @@ const OpenFile = lazy(async () => {
   return (await import('./phone/open-file.tsx')).OpenFile;
 });
 const Desk = lazy(async () => {
-  await need('glossary', 'entry', 'desk', 'places');
+  await need('glossary', 'entry', 'desk', 'places', 'talk');
   return (await import('./desk/desk.tsx')).Desk;
 });
 

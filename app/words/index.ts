@@ -147,6 +147,8 @@ export const joinWords = (): JoinWords => spoken('join');
 export const ownWords = (): OwnWords => spoken('own');
 /** Notices on a closed phone, and reminders. */
 export const noticeWords = (): NoticeWords => spoken('notices');
+/** What testers, leads and specialists ask and answer each other. */
+export const talkWords = (): TalkWords => spoken('talk');
 /** The desk's words. */
 export const d = (): DeskWords => spoken('desk');
 /** The words of the desk's places, by place. */

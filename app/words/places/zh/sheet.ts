@@ -92,6 +92,7 @@ export const sheet: PlaceWords['sheet'] = {
     'judge-findings': (_, n) => `${n} 个问题项待结案：改动有效吗？`,
     'set-limits': () => '在任务书中设定限值',
     'settle-verdict': (_, n) => `${n} 项限值未定：看看该测什么`,
+    'ask-testers': (who, n) => `有 ${n} 件事要问 ${who}`,
     'ask-about-odd-runs': (_, n) => `核对 ${n} 次可疑的跑步`,
   },
   testers: (n) => `${n} 名试穿员`,

@@ -23,6 +23,7 @@ export const overview: DeskWords['overview'] = {
     'judge-findings': (count: number) => `评定 ${count} 个问题项的修改效果`,
     'set-limits': () => '在任务书中写明哪些限值算失效',
     'settle-verdict': (count: number) => `查看结论中 ${count} 个未定项还缺什么`,
+    'ask-testers': (count: number) => `向试穿员询问 ${count} 件事`,
     'ask-about-odd-runs': (count: number) => `询问最近两周的 ${count} 次异常跑步`,
   },
   rounds: '轮次',
