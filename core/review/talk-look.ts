@@ -50,30 +50,12 @@ export type ToAsk = Doubt & { readonly run: AskedRun | null };
 export const toAskOf = (log: ProjectLog, review: Review): readonly ToAsk[] =>
   withRuns(log, unaskedDoubts(doubtsOf(log, review)));
 
-interface Worn {
-  readonly round: readonly RecordOf<'round'>[];
-  readonly pair: readonly RecordOf<'pair'>[];
-  readonly 'hand-out': readonly RecordOf<'hand-out'>[];
-}
-
 /**
- * The changes that a tester must not learn from a question: those of the rounds whose pairs they ever had in this
- * project, and of the pair that it is about.
+ * The changes that no tester must learn from a question: those of every round. Who wore the first and the third round
+ * would learn of the second's, and a round that is still to come is not to be given away either.
  */
 export const changesToHide = (
-  { round, pair, 'hand-out': handOuts }: Worn,
+  rounds: readonly RecordOf<'round'>[],
   project: RecordId,
-  tester: RecordId,
-  about: RecordId | undefined,
-): RecordOf<'round'>['body']['changes'] => {
-  const had = new Set([
-    about,
-    ...handOuts.filter(({ body }) => body.tester === tester).map(({ body }) => body.pair),
-  ]);
-  const rounds = new Set(
-    pair.filter(({ revision }) => had.has(revision.id)).map(({ body }) => body.round),
-  );
-  return ownRecords(round, project)
-    .filter(({ revision }) => rounds.has(revision.id))
-    .flatMap(({ body }) => body.changes);
-};
+): RecordOf<'round'>['body']['changes'] =>
+  ownRecords(rounds, project).flatMap(({ body }) => body.changes);

@@ -190,9 +190,7 @@ export const AskForm = (
         error={inWords(troubles.words, words.form.missing.words)}
         onInput={(typed) => setDraft((now) => ({ ...now, words: typed }))}
       />
-      {draft.tester !== '' && (
-        <Reveals {...props} tester={draft.tester} about={about} words={draft.words} />
-      )}
+      {draft.tester !== '' && <Reveals {...props} tester={draft.tester} words={draft.words} />}
       <Answers draft={draft} onChoose={(answers) => setDraft((now) => ({ ...now, answers }))} />
     </SmallForm>
   );

@@ -123,7 +123,7 @@ export const DoubtRow = (props: Props) => {
           <div class="doubt-question">
             <p>{words.quoted(draft.words)}</p>
             {taps.length > 0 && <p class="small soft">{taps.join(' / ')}</p>}
-            <Reveals {...props} tester={doubt.tester} about={doubt.about} words={draft.words} />
+            <Reveals {...props} tester={doubt.tester} words={draft.words} />
           </div>
           <div class="doubt-acts no-print">
             <Button aria-label={words.buttonName(tester, draft.words)} onClick={() => void send()}>

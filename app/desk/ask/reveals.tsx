@@ -1,6 +1,6 @@
 /** Warns where the words of a question would tell a tester what was changed; it forbids nothing. */
 import { useMemo } from 'preact/hooks';
-import type { AskedAbout, RecordId } from '../../../core/records/index.ts';
+import type { RecordId } from '../../../core/records/index.ts';
 import { changesToHide } from '../../../core/review/index.ts';
 import { revealsChange } from '../../../core/words/index.ts';
 import { Notice } from '../../parts/controls/controls.tsx';
@@ -11,16 +11,12 @@ import { sayOf } from '../frame/say.ts';
 export const Reveals = (
   props: TabProps & {
     readonly tester: RecordId;
-    readonly about: AskedAbout;
     readonly words: string;
   },
 ) => {
-  const { records, review, tester, about } = props;
+  const { records, review, tester } = props;
   const project = review.project.id;
-  const changes = useMemo(
-    () => changesToHide(records, project, tester, about.pair),
-    [records, project, tester, about.pair],
-  );
+  const changes = useMemo(() => changesToHide(records.round, project), [records, project]);
   const told = useMemo(() => revealsChange(props.words, changes), [props.words, changes]);
   if (told.length === 0) return null;
   const words = p().ask;

@@ -30,5 +30,5 @@ export const aboutInWords = ({ about, run, pair }: AskedThing): string => {
     ...(pair === '' ? [] : [words.aboutPair(pair)]),
     ...(about.zone ? [terms().zones[about.zone].name] : []),
   ];
-  return named.join(words.between);
+  return words.together(named);
 };
