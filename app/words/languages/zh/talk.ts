@@ -48,7 +48,7 @@ export const talk: TalkWords = {
     gone: '没有了',
     less: '轻了',
     same: '一样',
-    worse: '更重了',
+    worse: '变差了',
     paused: '最近休息',
     stopped: '不穿了',
     'not-logged-yet': '还在跑，没记',
@@ -64,7 +64,8 @@ export const talk: TalkWords = {
   },
   optionsIn: {
     'looser-laces': { same: '还是这样' },
-    'pain-next-day': { same: '疼，一样' },
+    'pain-now': { worse: '更重了' },
+    'pain-next-day': { same: '疼，一样', worse: '更重了' },
     'damage-now': { same: '没有', worse: '变严重了' },
   },
   lines: {
