@@ -66,8 +66,9 @@ export const doubtKey = ({ kind, tester, about }: ToAsk): string =>
 
 const DANGER: ReadonlySet<ToAsk['kind']> = new Set(['pain', 'damage']);
 
-export const DoubtRow = (props: Props) => {
-  const { doubt, review, records } = props;
+/** @param isHere it stands on the page of what it is about */
+export const DoubtRow = (props: Props & { readonly isHere?: boolean }) => {
+  const { doubt, review, records, isHere = false } = props;
   const words = p().ask;
   const [isEditing, setEditing] = useState(false);
   const names = namesIn(review, records);
@@ -92,15 +93,19 @@ export const DoubtRow = (props: Props) => {
         <p>
           <strong>{doubtInWords(props)}</strong>
         </p>
-        <p class="small soft">
-          <a href={context.href}>{context.words}</a>
-        </p>
+        {!isHere && (
+          <p class="small soft">
+            <a href={context.href}>{context.words}</a>
+          </p>
+        )}
       </div>
-      <div class="doubt-mark">
-        <Mark tone={DANGER.has(doubt.kind) ? 'danger' : 'plain'}>
-          {talkWords().doubts[doubt.kind]}
-        </Mark>
-      </div>
+      {!isHere && (
+        <div class="doubt-mark">
+          <Mark tone={DANGER.has(doubt.kind) ? 'danger' : 'plain'}>
+            {talkWords().doubts[doubt.kind]}
+          </Mark>
+        </div>
+      )}
       {isEditing ? (
         <div class="doubt-form">
           <OpenForm label={words.button(tester)} close={() => setEditing(false)} takesFocus>

@@ -226,8 +226,8 @@ export const TalkSection = (
   const talk = useWork((desk) => desk.talk(review.project.id, subject), records, [name]);
   if (!talk) return null;
   const canAsk = asking !== null && asking.testers.length > 0;
-  // Of a zone everybody's doubts would be a list of its own: they stand where all of them do.
-  const doubts = subject.zone === undefined ? talk.toAsk : [];
+  // Of a pair or a zone they would be a list of their own: they stand where all of them do.
+  const doubts = subject.zone === undefined && subject.pair === undefined ? talk.toAsk : [];
   const isTalk = talk.items.length + doubts.length > 0;
   if (!isTalk && !canAsk) return null;
   return (
@@ -237,7 +237,13 @@ export const TalkSection = (
         <ul class="plain-list doubts">
           <Some of={doubts} step={STEP}>
             {(doubt) => (
-              <DoubtRow key={doubtKey(doubt)} records={records} review={review} doubt={doubt} />
+              <DoubtRow
+                key={doubtKey(doubt)}
+                records={records}
+                review={review}
+                doubt={doubt}
+                isHere={props.isHere ?? false}
+              />
             )}
           </Some>
         </ul>
