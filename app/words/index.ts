@@ -159,6 +159,8 @@ export const talkWords = (): TalkWords => spoken('talk');
 export const ownWords = (): OwnWords => spoken('own');
 /** Notices on a closed phone, and reminders. */
 export const noticeWords = (): NoticeWords => spoken('notices');
+/** What testers, leads and specialists ask and answer each other. */
+export const talkWords = (): TalkWords => spoken('talk');
 /** The desk's words. */
 export const d = (): DeskWords => spoken('desk');
 /** The words of the desk's places, by place. */

@@ -9,14 +9,13 @@ import type { RecordId } from '../records/index.ts';
 import type { HoldWord } from '../wear/index.ts';
 import type { Metres } from '../units/index.ts';
 import { isProven } from './closer-look.ts';
+import { doubtsOf, RECENT_DAYS, unaskedDoubts } from './doubts.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
 import type { Quiet, Review, RoundReview } from './review-types.ts';
 import { silentOf, type Silent } from './silence.ts';
 import { thanksDue } from './thanks-due.ts';
 import type { Verdict } from './verdict.ts';
 
-/** Odd runs of so many days stand among the steps: a run may be odd and right, for ever. So do pain and damage of pairs that came back. */
-export const RECENT_DAYS = 14;
 /** Asked runs of the carrying round before its finding is asked about. */
 export const RUNS_FOR_OUTCOME = 8;
 const DAY_MS = 86_400_000;
@@ -83,6 +82,8 @@ export type NextStep =
   | { readonly step: 'set-limits'; readonly count: number }
   /** What the verdict does not know yet, in the latest round. */
   | { readonly step: 'settle-verdict'; readonly count: number }
+  /** What a ready-made question could settle and nobody asked yet, odd runs and silence among it. */
+  | { readonly step: 'ask-testers'; readonly testers: readonly RecordId[]; readonly count: number }
   /** Recent runs that look wrong, each counted once. */
   | {
       readonly step: 'ask-about-odd-runs';
@@ -240,6 +241,8 @@ export const overviewOf = (
     .find(({ round }) => round === latest?.id)
     ?.items.filter(({ word }) => word === 'not-known-yet').length;
 
+  const toAsk = unaskedDoubts(doubtsOf(log, review));
+
   const steps: readonly NextStep[] = [
     {
       step: 'ask-about-pain',
@@ -287,6 +290,11 @@ export const overviewOf = (
     },
     { step: 'set-limits', count: log.project.brief.limits.length === 0 ? 1 : 0 },
     { step: 'settle-verdict', count: review.size.runs > 0 ? (open ?? 0) : 0 },
+    {
+      step: 'ask-testers',
+      testers: uniqueOf(toAsk.map(({ tester }) => tester)),
+      count: toAsk.length,
+    },
     {
       step: 'ask-about-odd-runs',
       testers: uniqueOf(odd.map(({ tester }) => tester)),

@@ -1,5 +1,6 @@
 export * from './asks.ts';
 export * from './questions.ts';
+export * from './exchanges.ts';
 export * from './threads.ts';
 export * from './proposals.ts';
 export * from './turn.ts';

@@ -93,6 +93,7 @@ export const sheet: PlaceWords['sheet'] = {
     'thank-testers': (_, n) => `感谢 ${n} 名试穿员：反映的问题有了结果`,
     'set-limits': () => '在任务书中设定限值',
     'settle-verdict': (_, n) => `${n} 项限值未定：看看该测什么`,
+    'ask-testers': (who, n) => `有 ${n} 件事要问 ${who}`,
     'ask-about-odd-runs': (_, n) => `核对 ${n} 次可疑的跑步`,
   },
   testers: (n) => `${n} 名试穿员`,

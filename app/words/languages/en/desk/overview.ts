@@ -42,6 +42,8 @@ export const overview = {
     'set-limits': () => 'Say in the brief which limits count as failure',
     'settle-verdict': (count: number) =>
       `See what would settle ${count} open ${count === 1 ? 'point' : 'points'} of the verdict`,
+    'ask-testers': (count: number) =>
+      count === 1 ? 'Ask a tester about one thing' : `Ask testers about ${count} things`,
     'ask-about-odd-runs': (count: number) =>
       count === 1
         ? 'Ask about one odd run of the last two weeks'

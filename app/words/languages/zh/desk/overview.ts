@@ -24,6 +24,7 @@ export const overview: DeskWords['overview'] = {
     'thank-testers': (count: number) => `感谢 ${count} 位试穿员：反映的问题有了结果`,
     'set-limits': () => '在任务书中写明哪些限值算失效',
     'settle-verdict': (count: number) => `查看结论中 ${count} 个未定项还缺什么`,
+    'ask-testers': (count: number) => `向试穿员询问 ${count} 件事`,
     'ask-about-odd-runs': (count: number) => `询问最近两周的 ${count} 次异常跑步`,
   },
   rounds: '轮次',
