@@ -3,4 +3,5 @@ export * from './questions.ts';
 export * from './threads.ts';
 export * from './proposals.ts';
 export * from './turn.ts';
+export * from './story.ts';
 export * from './summary.ts';
