@@ -39,7 +39,8 @@ const FindingCard = (props: {
   return (
     <article class="sheet">
       <h3>{body.title}</h3>
-      <p class="soft small">{[project, said.urgency].filter(Boolean).join(' · ')}</p>
+      <p class="soft small">{project}</p>
+      <p>{[said.part, said.urgency].join(' ')}</p>
       {said.wanted !== null && <p>{said.wanted}</p>}
       {state !== null && (
         <p>
@@ -132,9 +133,7 @@ export const Reader = () => {
       }
     >
       {session.value?.revoked && <Notice tone="warn">{t().today.revoked}</Notice>}
-      {isRead && shown.length > 0 && (
-        <h2>{proposeWords().waiting(shown.filter(waits).length)}</h2>
-      )}
+      {isRead && shown.length > 0 && <h2>{proposeWords().waiting(shown.filter(waits).length)}</h2>}
       <Choice<Trade | 'any'>
         label={words.mine}
         options={[

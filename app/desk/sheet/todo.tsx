@@ -27,6 +27,7 @@ const placeOfStep: Readonly<Record<NextStep['step'], readonly [Place, ...string[
   'ask-all': ['testers'],
   'ask-the-silent': ['testers'],
   'write-findings': ['shoe'],
+  'answer-proposals': ['changes'],
   'assign-findings': ['changes'],
   'judge-findings': ['changes'],
   'set-limits': ['brief'],

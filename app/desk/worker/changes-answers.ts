@@ -6,7 +6,12 @@ import {
   type ChangesStamp,
 } from '../../../core/headlines/index.ts';
 import type { RecordId } from '../../../core/records/index.ts';
-import { lookAtChanges, type ChangesLook, type Hands } from '../../../core/review/index.ts';
+import {
+  findingTurns,
+  lookAtChanges,
+  type ChangesLook,
+  type Hands,
+} from '../../../core/review/index.ts';
 import type { Opened } from './opened.ts';
 
 export interface ChangesStory {
@@ -28,4 +33,7 @@ const changes = (
   return { headline: changesHeadline(look), stamp: changesStamp(look), look };
 };
 
-export const changesQuestions = { changes };
+/** Whose turn each finding is that is not closed. */
+const turns = ({ log }: Opened) => findingTurns(log);
+
+export const changesQuestions = { changes, turns };

@@ -11,7 +11,7 @@ export const propose = {
         ? '1 finding is waiting for your answer.'
         : `${n} findings are waiting for your answer.`,
   answerIt: 'Answer',
-  openIt: 'Open',
+  openIt: 'Read it',
   waits: (n: number): string => `Waiting for an answer ${days(n)}`,
   askedAgain: 'The lead asks again.',
   answered: (answer: string): string => `You answered: ${answer}.`,

@@ -6,7 +6,7 @@ const days = (n: number): string => (n === 0 ? '今天起' : `已 ${n} 天`);
 export const propose: ProposeWords = {
   waiting: (n) => (n === 0 ? '没有等你回答的问题项。' : `${n} 个问题项在等你回答。`),
   answerIt: '回答',
-  openIt: '打开',
+  openIt: '查看',
   waits: (n) => `等待回答，${days(n)}`,
   askedAgain: '负责人再次询问。',
   answered: (answer) => `你的回答：${answer}。`,
