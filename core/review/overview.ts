@@ -6,6 +6,7 @@
 import type { CellName } from '../complaints/index.ts';
 import { isWithin } from '../mileage/index.ts';
 import type { RecordId } from '../records/index.ts';
+import { acceptedOf, proposalsTo } from '../talk/index.ts';
 import type { HoldWord } from '../wear/index.ts';
 import type { Metres } from '../units/index.ts';
 import { isProven } from './closer-look.ts';
@@ -61,7 +62,13 @@ export type NextStep =
   | ({ readonly step: 'ask-all'; readonly count: number } & Quiet)
   /** Proven complaints of the latest round without a finding. */
   | { readonly step: 'write-findings'; readonly cells: readonly CellName[]; readonly count: number }
-  /** Open findings that no round shall carry yet. */
+  /** Findings with answers of specialists that wait for the lead; `count` of the answers. */
+  | {
+      readonly step: 'answer-proposals';
+      readonly findings: readonly RecordId[];
+      readonly count: number;
+    }
+  /** Open findings, and those with an accepted answer, that no round shall carry yet. */
   | {
       readonly step: 'assign-findings';
       readonly findings: readonly RecordId[];
@@ -226,8 +233,24 @@ export const overviewOf = (
   const unwritten = proven.filter(
     ({ zone, kind }) => !findings.some(({ body }) => body.zone === zone && body.kind === kind),
   );
+  const answered = findings
+    .filter(({ body }) => body.state !== 'closed' && body.carriedBy === undefined)
+    .map((finding) => ({
+      finding,
+      standing: proposalsTo(finding.revision.id, records.proposal, records['proposal-reply']),
+    }))
+    .filter(({ standing }) => standing.length > 0);
+  const accepted = new Set(
+    answered.flatMap(({ finding, standing }) => (acceptedOf(standing) ? [finding] : [])),
+  );
+  /** Of a finding with an accepted answer the others are settled. */
+  const toAnswer = answered.flatMap(({ finding, standing }) =>
+    accepted.has(finding)
+      ? []
+      : standing.flatMap(({ reply }) => (reply === null ? [finding.revision.id] : [])),
+  );
   const unassigned = findings.filter(
-    ({ body }) => body.state === 'open' && body.carriedBy === undefined,
+    (one) => accepted.has(one) || (one.body.state === 'open' && one.body.carriedBy === undefined),
   );
   const unjudged = findings.filter(
     ({ body }) =>
@@ -273,6 +296,7 @@ export const overviewOf = (
       cells: unwritten.map(({ zone, kind }) => ({ zone, kind })),
       count: unwritten.length,
     },
+    { step: 'answer-proposals', findings: uniqueOf(toAnswer), count: toAnswer.length },
     {
       step: 'assign-findings',
       findings: unassigned.map(({ revision }) => revision.id),

@@ -28,6 +28,7 @@ const placeOfStep: Readonly<Record<NextStep['step'], readonly [Place, ...string[
   'ask-all': ['testers'],
   'ask-the-silent': ['ask'],
   'write-findings': ['shoe'],
+  'answer-proposals': ['changes'],
   'assign-findings': ['changes'],
   'judge-findings': ['changes'],
   'thank-testers': ['changes'],
@@ -133,7 +134,7 @@ const StepItem = (props: TabProps & { readonly step: NextStep }) => {
         <span>
           {subjects.slice(0, MOST_NAMED).map(({ name, href: to }, at) => (
             <span key={`${name}${to}`}>
-              {at > 0 && ', '}
+              {at > 0 && comma()}
               <a href={to}>{name}</a>
             </span>
           ))}

@@ -113,6 +113,7 @@ export const sheet = {
       n === 1
         ? 'Write a finding for a clear complaint'
         : `Write findings for ${n} clear complaints`,
+    'answer-proposals': (_: string, n: number) => `${count(n, 'proposal', 'proposals')} to answer`,
     'assign-findings': (_: string, n: number) =>
       `Assign ${count(n, 'finding', 'findings')} to a round`,
     'judge-findings': (_: string, n: number) =>

@@ -88,6 +88,7 @@ export const sheet: PlaceWords['sheet'] = {
     'ask-all': (since, n) => `自${since}起没有人记录（${n} 天）`,
     'ask-the-silent': (who) => `联系 ${who}：一周没有跑步`,
     'write-findings': (_, n) => `为 ${n} 个已证实的问题写问题项`,
+    'answer-proposals': (_, n) => `${n} 个专员回答待答复`,
     'assign-findings': (_, n) => `为 ${n} 个问题项指定轮次`,
     'judge-findings': (_, n) => `${n} 个问题项待结案：改动有效吗？`,
     'thank-testers': (_, n) => `感谢 ${n} 名试穿员：反映的问题有了结果`,

@@ -33,6 +33,8 @@ export const overview = {
       count === 1
         ? 'Write a finding for one proven complaint'
         : `Write findings for ${count} proven complaints`,
+    'answer-proposals': (count: number) =>
+      `Answer ${count} ${count === 1 ? 'proposal' : 'proposals'} of specialists`,
     'assign-findings': (count: number) =>
       `Assign ${count} ${count === 1 ? 'finding' : 'findings'} to a round`,
     'judge-findings': (count: number) =>

@@ -19,6 +19,7 @@ export const overview: DeskWords['overview'] = {
     'ask-all': (count: number) => `询问 ${count} 位试穿员近况：一周以上没有任何人记录`,
     'ask-the-silent': (count: number) => `询问 ${count} 位试穿员近况：一周以上没有跑步记录`,
     'write-findings': (count: number) => `把 ${count} 项已证实的不适写成问题项`,
+    'answer-proposals': (count: number) => `答复 ${count} 个专员回答`,
     'assign-findings': (count: number) => `为 ${count} 个问题项指定由哪一轮修改`,
     'judge-findings': (count: number) => `评定 ${count} 个问题项的修改效果`,
     'thank-testers': (count: number) => `感谢 ${count} 位试穿员：反映的问题有了结果`,
