@@ -64,13 +64,17 @@ const OpenFile = lazy(async () => {
   return (await import('./phone/open-file.tsx')).OpenFile;
 });
 const Desk = lazy(async () => {
-  await need('glossary', 'entry', 'desk', 'places', 'talk');
+  await need('glossary', 'entry', 'desk', 'places', 'talk', 'propose');
   return (await import('./desk/desk.tsx')).Desk;
 });
 
 const Reader = lazy(async () => {
-  await need('glossary', 'desk');
+  await need('glossary', 'desk', 'talk', 'propose');
   return (await import('./reader/reader.tsx')).Reader;
+});
+const ReaderFinding = lazy(async () => {
+  await need('glossary', 'desk', 'talk', 'propose');
+  return (await import('./reader/finding-screen.tsx')).FindingScreen;
 });
 const ReportScreen = lazy(async () => {
   await need('glossary', 'desk');
@@ -92,6 +96,7 @@ const NotFound = () => (
 const ForSpecialists = () => (
   <Router>
     <Route path="/report/:id" component={ReportScreen} />
+    <Route path="/finding/:id" component={ReaderFinding} />
     <Route path="/settings" component={SettingsScreen} />
     <Route path="/file" component={OpenFile} />
     <Route path="/shared" component={OpenFile} />

@@ -4,6 +4,7 @@
  * kilometres; a question and offers, which can wait. The button of the first pair is large and under the thumb. A pair that must not be worn for now says
  * so on its card; a run in it is then no main action.
  */
+import { Fragment } from 'preact';
 import { standingStop } from '../../core/mileage/index.ts';
 import { standingReplies, type RecordId } from '../../core/records/index.ts';
 import type { Metres } from '../../core/units/index.ts';
@@ -231,6 +232,11 @@ export const Today = () => {
   const notes = useLoaded(loadNotes);
   const heard = useLoaded(loadHeard);
   const saved = justSaved.value;
+  const question = notes && held && (
+    <notes.LeadsQuestion>
+      <notes.RankingQuestion held={held} />
+    </notes.LeadsQuestion>
+  );
   return (
     <Page
       title={words.today.title}
@@ -262,11 +268,14 @@ export const Today = () => {
         <>
           <h2 class="hidden-words">{words.today.myPairs}</h2>
           {held.map((one) => (
-            <PairCard key={one.handOut.revision.id} held={one} first={one === first} own={parts} />
+            <Fragment key={one.handOut.revision.id}>
+              <PairCard held={one} first={one === first} own={parts} />
+              {one === first && question}
+            </Fragment>
           ))}
         </>
       )}
-      {notes && held && <notes.RankingQuestion held={held} />}
+      {!first && question}
       {heard && held && <heard.Heard />}
       {parts && held?.some(({ runs: own }) => own > 0) && <parts.InstallCard />}
       {notes && runs && <notes.Offers runs={runs} />}

@@ -17,7 +17,7 @@ import {
   SmallForm,
   TextField,
 } from '../parts/form-parts.tsx';
-import { useKept } from '../parts/kept.tsx';
+import { useKept } from '../../parts/kept.tsx';
 import { saveDecisions } from '../waiting/save-decision.ts';
 import { lastGauges } from '../../drafts/check-gauges.ts';
 import {

@@ -16,7 +16,7 @@ import { clauses, d, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
-import { useKept } from '../parts/kept.tsx';
+import { useKept } from '../../parts/kept.tsx';
 import { FromTable } from './gauge-table.tsx';
 import { GaugeGrid } from './gauge-grid.tsx';
 

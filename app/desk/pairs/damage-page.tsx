@@ -13,6 +13,7 @@ import { ShoeDrawing } from '../../parts/foot-map/shoe-drawing.tsx';
 import { useStored, store } from '../../parts/state.ts';
 import { clauses, p, t, terms } from '../../words/index.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
+import { TalkSection } from '../ask/talk.tsx';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance } from '../frame/say.ts';
@@ -126,6 +127,18 @@ export const DamagePage = (props: TabProps & { readonly damage: RecordId }) => {
               <DamageItem {...props} of={one} />
             </ul>
           </section>
+          <TalkSection
+            records={records}
+            review={review}
+            subject={{ record: damage }}
+            isHere
+            label={p().ask.askDamage(names.tester(one.tester))}
+            asking={{
+              testers: [one.tester],
+              about: () => ({ record: { id: damage, kind: 'damage-report' }, pair: one.pair }),
+              run: null,
+            }}
+          />
           <Versions id={damage} />
         </div>
         <Where report={report} />

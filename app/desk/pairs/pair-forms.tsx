@@ -13,7 +13,7 @@ import { sizesIn } from '../../drafts/sizes.ts';
 import { typedWhole } from '../../drafts/typed.ts';
 import { sayRange } from '../parts/in-range.ts';
 import { pairSchema } from '../../drafts/kept.ts';
-import { useKept } from '../parts/kept.tsx';
+import { useKept } from '../../parts/kept.tsx';
 import { ListForm } from '../parts/list-form.tsx';
 import { useMoveOn } from '../start/guide.ts';
 import {

@@ -19,7 +19,7 @@ import { labelOf, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { typedIn } from '../../drafts/typed.ts';
 import { projectSchema } from '../../drafts/kept.ts';
 import { sayRange } from '../parts/in-range.ts';
-import { useKept } from '../parts/kept.tsx';
+import { useKept } from '../../parts/kept.tsx';
 import { LimitRow } from './limit-row.tsx';
 
 const options = <T extends string>(names: Readonly<Record<T, string>>) =>

@@ -7,6 +7,7 @@ import {
 } from '../../../core/headlines/index.ts';
 import type { RecordId } from '../../../core/records/index.ts';
 import {
+  findingTurns,
   lookAtChanges,
   lookAtThanks,
   type ChangesLook,
@@ -39,4 +40,7 @@ const thanks = ({ log }: Opened, finding: RecordId): { readonly look: ThanksLook
   look: lookAtThanks(log, finding),
 });
 
-export const changesQuestions = { changes, thanks };
+/** Whose turn each finding is that is not closed. */
+const turns = ({ log }: Opened) => findingTurns(log);
+
+export const changesQuestions = { changes, thanks, turns };

@@ -11,9 +11,10 @@ import {
   formatSize,
   wholeDistance,
 } from '../../parts/format.ts';
+import { latePart } from '../../parts/late.tsx';
 import { settings } from '../../parts/settings.ts';
 import { session, useStored } from '../../parts/state.ts';
-import { ownWords, t } from '../../words/index.ts';
+import { need, ownWords, t } from '../../words/index.ts';
 import { CameOf } from '../heard/came-of.tsx';
 import { heldPairs } from '../own-mileage.ts';
 import { courseOf, type OwnRun } from './own-runs.ts';
@@ -52,6 +53,14 @@ const Course = ({ course }: { readonly course: readonly OwnRun[] }) => {
     />
   );
 };
+
+const Talk = latePart(async () => {
+  const [{ PairTalk }] = await Promise.all([
+    import('../talk/own-talk.tsx'),
+    need('talk', 'glossary', 'entry'),
+  ]);
+  return PairTalk;
+});
 
 export const OwnPairPage = ({ pair: id }: { readonly pair: string }) => {
   const words = ownWords().pair;
@@ -138,6 +147,7 @@ export const OwnPairPage = ({ pair: id }: { readonly pair: string }) => {
           {t().today.damage}
         </a>
       </section>
+      <Talk pair={held.pair} />
       <div class="foot-bar">
         <LinkButton kind="main" big href={`/log/${id as RecordId}`}>
           {t().today.logRunIn(body.code)}

@@ -87,7 +87,7 @@ export const questionSchema = z.looseObject({
   at: instantField,
   /** The record, the pair or the zone of a pair; absent: in general. */
   about: z.optional(askedAboutSchema),
-  /** Ready-made; absent: in the lead's words. */
+  /** Ready-made; absent: in the lead's words. With words beside it these are read in its place. */
   ask: z.optional(z.enum(askIds)),
   words: z.optional(wordsField),
   language: z.optional(languageField),

@@ -1,4 +1,5 @@
 /** The desk's places, in English; one file a place. */
+import { ask } from './ask.ts';
 import { changes } from './changes.ts';
 import { frame } from './frame.ts';
 import { lists } from './lists.ts';
@@ -19,6 +20,7 @@ import { wear } from './wear.ts';
 import { words } from './words.ts';
 
 export const places = {
+  ask,
   brief,
   changes,
   frame,

@@ -1,6 +1,7 @@
 /** The desk's places, in Chinese; one file a place. */
 import type { PlaceWords } from '../../types.ts';
 import { unbroken, withSpaces } from './apart.ts';
+import { ask } from './ask.ts';
 import { changes } from './changes.ts';
 import { frame } from './frame.ts';
 import { lists } from './lists.ts';
@@ -21,6 +22,7 @@ import { wear } from './wear.ts';
 import { words } from './words.ts';
 
 export const places: PlaceWords = withSpaces({
+  ask,
   brief,
   changes,
   frame,
