@@ -2,7 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Finding, RecordId, RecordOf } from '../../core/records/index.ts';
 import { offeredChange, type StoryItem } from '../../core/talk/index.ts';
-import { locale, proposeWords, talkWords, terms } from '../words/index.ts';
+import { locale, proposeWords, saidOf, talkWords, terms } from '../words/index.ts';
 import { isForeign } from '../words/figures.ts';
 import { sayChange } from './change-speaker.ts';
 import { formatDate } from './format.ts';
@@ -47,12 +47,7 @@ const ProposalLine = (props: StoryProps & { readonly proposal: RecordOf<'proposa
       <p class="soft small">{`${who(revision.author as RecordId)} · ${formatDate(body.at)}`}</p>
       <p>
         <b>{talkWords().proposalAnswers[body.answer]}</b>
-        {change && (
-          <>
-            {': '}
-            {sayChange(change)}
-          </>
-        )}
+        {change && saidOf('', sayChange(change))}
       </p>
       {body.sampleAt !== undefined && <p>{words.sampleOn(formatDate(body.sampleAt))}</p>}
       <Written words={body.words} language={body.language} />

@@ -64,7 +64,7 @@ const FindingCard = (props: {
       )}
       <LinkButton href={`/finding/${finding.revision.id}`} kind={standing.waits ? 'main' : 'plain'}>
         {standing.waits ? words.answerIt : words.openIt}
-        <span class="hidden-words">{`: ${body.title}`}</span>
+        <span class="hidden-words">{saidOf('', body.title)}</span>
       </LinkButton>
     </article>
   );

@@ -4,7 +4,7 @@ import { fromMetres } from '../../core/units/index.ts';
 import { DistanceChart } from '../parts/charts/distance-chart.tsx';
 import { formatDistance, formatNumber } from '../parts/format.ts';
 import { settings } from '../parts/settings.ts';
-import { proposeWords, terms } from '../words/index.ts';
+import { clauses, proposeWords, saidOf, terms } from '../words/index.ts';
 import { placeName } from '../words/say-place.ts';
 import { readerSpeaker } from './say-reader.ts';
 
@@ -24,7 +24,7 @@ export const WearPicture = ({ place, wear }: { readonly place: Place; readonly w
       <DistanceChart
         title={words.curveSays(title)}
         xTitle={words.distance(settings.value.distance)}
-        yTitle={`${title}, ${unit}`}
+        yTitle={clauses(title, unit)}
         series={[
           {
             name: words.readings,
@@ -32,7 +32,7 @@ export const WearPicture = ({ place, wear }: { readonly place: Place; readonly w
             points: course.readings.map((one) => ({
               x: x(one.x),
               y: one.value,
-              label: `${formatDistance(one.x)}: ${figure(one.value)}`,
+              label: saidOf(formatDistance(one.x), figure(one.value)),
             })),
           },
           {
