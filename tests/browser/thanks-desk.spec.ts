@@ -83,7 +83,7 @@ test('a round carries a finding, its testers are thanked, and one of them reads 
     .getByLabel(/A few words of your own/)
     .fill('Good catch.');
   await told(page).getByRole('button', { name: 'Thank 1 tester' }).click();
-  await expect(told(page)).toContainText('Nobody can be told yet.');
+  await expect(told(page)).toContainText('Nobody else can be told yet.');
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(told(page)).toContainText('1 tester reported this');
   expect((await recordsHeld(page, 'thanks')).filter((body) => body !== null)).toEqual([]);
@@ -151,7 +151,7 @@ test('how it ended takes the place of the first word, and the end of the test su
     'The change: Collar line: 2 mm lower.',
   );
   await told(page).getByRole('button', { name: 'Thank 1 tester' }).click();
-  await expect(told(page)).toContainText('Nobody can be told yet.');
+  await expect(told(page)).toContainText('Nobody else can be told yet.');
   // The pair comes back.
   await page.goto(`${hub.url}${project}/pairs`);
   await page.getByRole('link', { name: '111' }).first().click();

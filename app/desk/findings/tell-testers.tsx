@@ -74,7 +74,9 @@ export const TellTesters = (props: FindingProps) => {
         // Begun anew once some were thanked, or the outcome is another.
         <Form key={`${free[0]?.result} ${look.blind}`} {...props} look={look} free={free} />
       )}
-      {look.allowed && free.length === 0 && held.length > 0 && <p>{words.nobodyYet}</p>}
+      {look.allowed && free.length === 0 && held.length > 0 && (
+        <p>{sent.length > 0 ? words.nobodyElse : words.nobodyYet}</p>
+      )}
       {look.allowed && held.length > 0 && <HeldBack {...props} held={held} />}
       {sent.length > 0 && <Sent {...props} sent={sent} />}
     </section>

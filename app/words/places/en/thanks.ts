@@ -7,6 +7,7 @@ export const thanks = {
   title: 'Tell the testers',
   offer: (n: number) => `${testers(n)} reported this and can hear what came of it.`,
   nobodyYet: 'Nobody can be told yet.',
+  nobodyElse: 'Nobody else can be told yet.',
   reads: 'What each of them reads, in the language of their phone',
   whom: 'Who is thanked',
   tellChange: (change: string) => `Say what was changed: ${change}`,

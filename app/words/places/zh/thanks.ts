@@ -4,6 +4,7 @@ export const thanks: PlaceWords['thanks'] = {
   title: '告诉试穿员',
   offer: (n) => `${n} 名试穿员反映过这个问题，现在可以告诉他们结果。`,
   nobodyYet: '现在还不能告诉任何人。',
+  nobodyElse: '现在还不能告诉其他人。',
   reads: '每个人看到的话（显示为其手机的语言）',
   whom: '感谢谁',
   tellChange: (change) => `告诉他们改了什么：${change}`,
