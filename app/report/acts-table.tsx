@@ -144,7 +144,7 @@ const MeantChanges = ({
   ) : (
     <>
       {changes.map(({ round, part, what }, at) => (
-        <div class="soft in-line" key={at}>
+        <div class="soft" key={at}>
           <Say
             in={languages}
             of={({ paper, speaker }) =>
@@ -154,8 +154,10 @@ const MeantChanges = ({
                 tradeOf[part] === trade,
               )
             }
-          />{' '}
-          <AsWritten in={languages} text={what} />
+          />
+          <div>
+            <AsWritten in={languages} text={what} />
+          </div>
         </div>
       ))}
     </>

@@ -11,8 +11,8 @@ import { Say, type Languages, type Spoken } from './spoken.tsx';
 
 /** Beyond these nobody reads on; the desk has them all. */
 const MOST = 5;
-/** Kept for the complaints after the first one. */
-const KEPT = 2;
+/** So many of them are kept for the complaints after the first one, one for each. */
+const KEPT = 3;
 /** So many places that nobody tapped, and so many sentences of each. */
 const MOST_ZONES = 2;
 const MOST_UNTAPPED = 2;
@@ -52,13 +52,17 @@ const chosen = (
 ): readonly { readonly cell: CellSummary; readonly shown: readonly SaidOfRun[] }[] => {
   const texts = new Set<string>();
   const isForeign = ({ text }: SaidOfRun) => languages.every((one) => isOtherScript(text, one));
-  return cells.flatMap((cell, at) => {
-    const most = MOST - texts.size - (at === 0 && cells.length > 1 ? KEPT : 0);
+  const worded = cells.flatMap((cell) => {
     const own = said.flatMap((one) => {
-      const rank = texts.has(one.text) ? null : suits(one, cell);
+      const rank = suits(one, cell);
       return rank === null ? [] : [{ one, rank: rank + (isForeign(one) ? 2 : 0) }];
     });
-    const ranked = own.toSorted((a, b) => a.rank - b.rank).map(({ one }) => one);
+    return own.length > 0 ? [{ cell, own: own.toSorted((a, b) => a.rank - b.rank) }] : [];
+  });
+  return worded.flatMap(({ cell, own }, at) => {
+    const kept = Math.min(worded.length - 1 - at, Math.max(0, KEPT - at));
+    const most = MOST - texts.size - kept;
+    const ranked = own.flatMap(({ one }) => (texts.has(one.text) ? [] : [one]));
     const shown = ranked
       .filter(({ text }, first) => ranked.findIndex((one) => one.text === text) === first)
       .slice(0, Math.max(0, most));
