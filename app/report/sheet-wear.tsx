@@ -310,7 +310,9 @@ const settleWords = (settle: Settle, spoken: Spoken): string | null => {
       const when = (expected: Expected): string =>
         expected.when === 'later' || expected.when === 'if-resumed'
           ? settles.about(date(expected.atMs), expected.when === 'if-resumed')
-          : settles.when[expected.when];
+          : expected.when === 'comes-back-first'
+            ? settles.comesBack(date(expected.atMs))
+            : settles.when[expected.when];
       return settles.measure(
         visits
           .toSorted((a, b) => (a.code < b.code ? -1 : 1))
