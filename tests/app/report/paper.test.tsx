@@ -159,12 +159,16 @@ describe('the sheet of a trade', () => {
     expect(html).toContain('likely to recur');
     expect(html).toContain('Counted: the 131 of 135 runs');
     expect(html).toContain('57 of 172 runs in Round 1, 1 of 131 in Round 3');
-    expect(html).toMatch(/Changed with Round 3 \(upper material\): Mudguard film cut back/);
-    expect(html).toMatch(/Your change with Round 2 \(upper pattern\): Collar 3 mm higher/);
+    expect(html).toMatch(/Changed with Round 3 \(upper material\):\|Mudguard film cut back/);
+    expect(html).toMatch(/Your change with Round 2 \(upper pattern\):\|Collar 3 mm higher/);
     expect(html).toContain('None of your parts was changed.');
     expect(html).toMatch(/Tongue and eyestay: written, not tapped as a complaint\|+“?The tongue/);
     const second = sheet(reports[1] as RoundReport, 'upper', 'en');
     expect(second).toMatch(/Collar 3 mm higher.*Did it work\?.*better/);
+    // Each of the first complaints has words of its own, however many the first one has.
+    expect(second).toMatch(
+      /In their own words.*Pressure, outer toe box\|.*Hot spot, middle of the forefoot\|.*Rubbing, collar\|+“?(Collar|The left collar)/,
+    );
     expect(sheet(first, 'upper', 'en')).toContain('First round: no earlier change to judge.');
   });
 
