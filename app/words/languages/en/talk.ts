@@ -70,7 +70,8 @@ const options: Readonly<Record<AnswerOption, string>> = {
 const optionsIn: Readonly<Partial<Record<AskId, Readonly<Partial<Record<AnswerOption, string>>>>>> =
   {
     'looser-laces': { same: 'Still there' },
-    'pain-next-day': { same: 'Yes, the same' },
+    'pain-now': { worse: 'Worse' },
+    'pain-next-day': { same: 'Yes, the same', worse: 'Worse' },
     'damage-now': { same: 'No', worse: 'Yes' },
   };
 
