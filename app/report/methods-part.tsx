@@ -56,6 +56,7 @@ export const MethodsPart = (props: DocumentProps) => {
             ? [desk.complaints.how(setPercentOf(complaint, number), setPercentOf(pain, number))]
             : []),
           ...(whole ? [desk.comfort.how] : []),
+          ...(whole && report.round.twoSided.length > 0 ? [desk.comfort.twoSided.how] : []),
           ...(curves ? [desk.wear.key] : []),
           desk.verdict.how,
           ...(complaints ? [words.suspects, words.silence] : []),

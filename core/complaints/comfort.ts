@@ -134,12 +134,17 @@ export interface ComfortChange {
   readonly testers: number;
 }
 
-const changeWord = (difference: number, interval: Interval | null): ComfortChange['word'] => {
+/** What a difference is called. @param relevant from where on it matters, in its own points */
+export const changeWord = (
+  difference: number,
+  interval: Interval | null,
+  relevant = RELEVANT_DIFFERENCE,
+): ComfortChange['word'] => {
   if (interval === null) return 'open';
   const { lower, upper } = interval;
-  if (difference >= RELEVANT_DIFFERENCE && lower > 0) return 'better';
-  if (difference <= -RELEVANT_DIFFERENCE && upper < 0) return 'worse';
-  return lower > -RELEVANT_DIFFERENCE && upper < RELEVANT_DIFFERENCE ? 'no-relevant' : 'open';
+  if (difference >= relevant && lower > 0) return 'better';
+  if (difference <= -relevant && upper < 0) return 'worse';
+  return lower > -relevant && upper < relevant ? 'no-relevant' : 'open';
 };
 
 /**

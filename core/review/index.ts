@@ -51,7 +51,14 @@ export {
 } from './changes-look.ts';
 export { lookAtShoe, type RoundFelt, type ShoeComplaint, type ShoeLook } from './shoe-look.ts';
 export * from './zone-look.ts';
-export { lookAtComfort, type AttributeLook, type ComfortRound } from './comfort-look.ts';
+export {
+  lookAtComfort,
+  lookAtTwoSided,
+  type AttributeLook,
+  type ComfortRound,
+  type TwoSidedLook,
+  type TwoSidedRound,
+} from './comfort-look.ts';
 export { arrivalOf, type ArrivalDimension } from './arrival-look.ts';
 export * from './wear-cards.ts';
 export * from './check-list.ts';

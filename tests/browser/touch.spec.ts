@@ -79,6 +79,7 @@ const swipeFromAll = async (page: Page, finger: Finger): Promise<number> => {
 
 const openAll = async (page: Page): Promise<void> => {
   await page.getByRole('button', { name: 'More about comfort' }).click();
+  await page.locator('.two-sided-line').first().waitFor();
   await page.getByText('Something did').click();
   await page.locator('.foot-map').waitFor();
   await page.locator('.sheet select').first().selectOption({ index: 3 });
@@ -235,6 +236,101 @@ test('a comfort line is worked by mouse and by keys as ever', async ({ page }) =
   expect(await said()).toContain('not answered');
   await expect(line(page)).toBeFocused();
   await expect(page.getByRole('button', { name: /^No answer: / })).toHaveCount(0);
+});
+
+const heelLine = (page: Page): Locator => page.getByRole('slider', { name: 'Heel cushioning' });
+
+const openHeelLine = async (page: Page, log: string): Promise<void> => {
+  await page.goto(hub.url + log);
+  await page.getByRole('button', { name: 'More about comfort' }).click();
+  await heelLine(page).waitFor();
+  await page.locator('main input[type=file]').first().waitFor({ state: 'attached' });
+  await stillness(page);
+};
+
+test('a line with the good point in the middle takes taps and drags, and holds the middle', async ({
+  page,
+}) => {
+  const log = await joinAsTester(page);
+  const finger = new Finger(page);
+  await openHeelLine(page, log);
+  const said = () => heelLine(page).getAttribute('aria-valuetext');
+  const tap = async (share: number): Promise<void> => {
+    const { x, y } = (await finger.pointOn(heelLine(page), share)) as Point;
+    await page.touchscreen.tap(x, y);
+  };
+  const unanswered = 'not answered; left: too soft, middle: just right, right: too firm';
+  expect(await said()).toBe(unanswered);
+
+  // Scrolling over it answers nothing.
+  const from = (await finger.pointOn(heelLine(page), 0.2)) as Point;
+  await finger.move(from, { x: from.x + 30, y: from.y - 200 });
+  expect(await said()).toBe(unanswered);
+
+  // The first touch moves nothing on the screen.
+  await finger.pointOn(heelLine(page), 0.3);
+  await stillness(page);
+  const places = () =>
+    page.evaluate(() =>
+      [...document.querySelectorAll('main .scale, main .label, main h2, main input')].map((one) => {
+        const { x, y, width, height } = one.getBoundingClientRect();
+        return [x, y, width, height];
+      }),
+    );
+  const still = await places();
+  await tap(0.36);
+  await expect.poll(said).toBe('a little too soft');
+  expect(await places()).toEqual(still);
+  await tap(0.2);
+  await expect.poll(said).toBe('too soft');
+  await tap(0.54);
+  await expect.poll(said).toBe('just right');
+  await expect(heelLine(page)).toHaveAttribute('aria-valuenow', '0');
+
+  // Sideways from the middle the mark follows the finger, and an answer outlives scrolling.
+  const middle = (await finger.pointOn(heelLine(page), 0.5)) as Point;
+  const width = (await heelLine(page).boundingBox())?.width as number;
+  await finger.move(middle, { x: middle.x + 0.45 * width, y: middle.y - 10 });
+  await expect.poll(said).toBe('far too firm');
+  const again = (await finger.pointOn(heelLine(page), 0.3)) as Point;
+  await finger.move(again, { x: again.x + 40, y: again.y - 200 });
+  expect(await said()).toBe('far too firm');
+
+  // It is kept as typed, and goes with the run; the 0-100 line of before holds nothing.
+  await page.getByLabel('Distance, km').fill('8.1');
+  await page.getByLabel('Time').fill('45:00');
+  await expect.poll(() => kept(page)).toContain('"comfort2":{"heel-cushioning":');
+  await page.getByRole('button', { name: 'Clear: Heel cushioning' }).click();
+  expect(await said()).toBe(unanswered);
+  await expect(heelLine(page)).toBeFocused();
+  await tap(0.36);
+  await page.getByRole('button', { name: /^Save/ }).click();
+  await page.getByRole('link', { name: 'Log a run' }).waitFor();
+  const saved = (JSON.parse(await kept(page)) as { kind?: string; body?: unknown }[][])
+    .flat()
+    .flatMap(({ kind, body }) => (kind === 'run' ? [body as Record<string, object>] : []))
+    .filter((body) => body['distanceM'] === (8100 as unknown as object));
+  expect(saved).toHaveLength(1);
+  expect(saved[0]?.['comfort2']).toEqual({ 'heel-cushioning': -28 });
+  expect(saved[0]).not.toHaveProperty('comfort');
+});
+
+test('a line with the good point in the middle is worked by keys', async ({ page }) => {
+  await openHeelLine(page, await joinAsTester(page));
+  const said = () => heelLine(page).getAttribute('aria-valuetext');
+  for (const [key, words] of [
+    ['ArrowRight', 'just right'],
+    ['ArrowRight', 'a little too firm'],
+    ['ArrowLeft', 'just right'],
+    ['ArrowLeft', 'a little too soft'],
+    ['PageDown', 'a little too soft'],
+    ['PageDown', 'too soft'],
+    ['Home', 'far too soft'],
+    ['End', 'far too firm'],
+  ] as const) {
+    await heelLine(page).press(key);
+    expect(await said(), key).toBe(words);
+  }
 });
 
 /** Of each zone the largest circle, by its diameter in px, that a touch hits the zone in: sampled every 2 px. */

@@ -136,6 +136,8 @@ export const changes = {
   nothingWorse: 'Nothing else is clearly worse.',
   clearlyWorse: 'Clearly worse:',
   comfortBetter: 'Clearly more comfortable:',
+  /** Testers of whom it is just right. */
+  rightFor: (before: string, now: string) => `just right for ${now}, before ${before}`,
   lookAt: 'Not proved, ask about it:',
   twoCounts: (before: string, after: string) => `${before} runs before, ${after} now`,
   newPairs: 'Stack height, hardness and mass of new pairs',

@@ -12,6 +12,7 @@ import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
 import { start } from './start.ts';
 import { tables } from './tables.ts';
+import { tooMuch } from './too-much.ts';
 import { testers } from './testers.ts';
 import { verdict } from './verdict.ts';
 import { wear } from './wear.ts';
@@ -34,6 +35,7 @@ export const places = {
   start,
   tables,
   testers,
+  tooMuch,
   verdict,
   wear,
   words,

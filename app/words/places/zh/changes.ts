@@ -113,6 +113,7 @@ export const changes: PlaceWords['changes'] = {
   nothingWorse: '其他方面没有明显变差。',
   clearlyWorse: '明显变差：',
   comfortBetter: '明显更舒适：',
+  rightFor: (before, now) => `觉得正好：现在 ${now}，之前 ${before}`,
   lookAt: '尚未证实，请询问：',
   twoCounts: (before, after) => `之前 ${before} 次，现在 ${after} 次`,
   newPairs: '新样鞋的厚度、硬度与重量',

@@ -14,6 +14,7 @@ import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
 import { start } from './start.ts';
 import { tables } from './tables.ts';
+import { tooMuch } from './too-much.ts';
 import { testers } from './testers.ts';
 import { verdict } from './verdict.ts';
 import { wear } from './wear.ts';
@@ -36,6 +37,7 @@ export const places: PlaceWords = withSpaces({
   start,
   tables,
   testers,
+  tooMuch,
   verdict,
   wear,
   words,

@@ -32,6 +32,13 @@ export const sheet = {
   wordsNote: 'As the testers wrote it after runs in which they reported it.',
   source: (tester: string, distance: string) => `${tester}, ${distance}`,
   comfort: 'How it feels',
+  twoSided: 'Too much or too little',
+  twoSidedColumns: {
+    what: 'Question',
+    sides: 'Testers',
+    known: 'What is known',
+    cost: 'Overall comfort against just right',
+  },
   comfortColumns: {
     what: 'Question',
     mean: 'All runs',
