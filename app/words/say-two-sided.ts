@@ -6,6 +6,8 @@ import type {
   TwoSidedWord,
 } from '../../core/complaints/index.ts';
 import type { Side, TwoSidedId } from '../../core/foot/index.ts';
+import type { RecordId } from '../../core/records/index.ts';
+import type { ProposedOutcome } from '../../core/review/index.ts';
 import { signed } from './figures.ts';
 import type { Speaker } from './say-complaint.ts';
 
@@ -102,3 +104,33 @@ export const twoSidedLine = (figures: TwoSidedFigures, speaker: Speaker): string
     sidesInWords(figures, speaker),
     knownInWords(figures, speaker),
   );
+
+/** What came of something that was too little or too much, from one round to the other. */
+export const twoSidedOutcomeLines = (
+  {
+    attribute,
+    moved,
+    verdict,
+  }: Pick<
+    Extract<ProposedOutcome, { readonly of: 'two-sided' }>,
+    'attribute' | 'moved' | 'verdict'
+  >,
+  rounds: { readonly earlier: RecordId; readonly later: RecordId },
+  speaker: Speaker,
+): string[] => {
+  const words = speaker.desk.comfort.twoSided;
+  const of = (round: RecordId, counts: TwoSidedChange['earlier']) =>
+    speaker.desk.joined.of(speaker.round(round), sidesInWords({ attribute, counts }, speaker));
+  const meaning = speaker.desk.joined.of(
+    speaker.glossary.twoSided[attribute].name,
+    words.outcome[verdict],
+  );
+  return moved
+    ? [
+        meaning,
+        of(rounds.earlier, moved.earlier),
+        of(rounds.later, moved.later),
+        speaker.desk.joined.of(words.closer, closerInWords(moved, speaker)),
+      ]
+    : [meaning];
+};

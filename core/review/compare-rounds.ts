@@ -15,7 +15,7 @@ import {
   type TwoSidedChange,
 } from '../complaints/index.ts';
 import { isWithin, mileageAt, type LoggedRun } from '../mileage/index.ts';
-import type { Change, ChangeVerdict, Finding, RecordId } from '../records/index.ts';
+import type { Change, RecordId } from '../records/index.ts';
 import {
   benchChanges,
   compareCell,
@@ -252,32 +252,4 @@ export const compareRounds = (
     bench: benchChanges(first.readings, second.readings),
     measuredLate: first.late + second.late,
   };
-};
-
-/** What came of a finding, for the lead to accept: the lines are said in `app/words/say-change.ts`. */
-export interface ProposedOutcome {
-  /** The round that carried the change. */
-  readonly round: RecordId;
-  readonly verdict: ChangeVerdict;
-  /** The instant until which the log was read, milliseconds since 1970. */
-  readonly untilMs: number;
-  readonly found: CellComparison;
-}
-
-/**
- * Proposes what came of a finding.
- * @returns null where it names no complaint, no round that carries the change, or that round is not a later
- * one of the project
- */
-export const proposeOutcome = (
-  log: ProjectLog,
-  { round, carriedBy, kind, zone }: Pick<Finding, 'round' | 'carriedBy' | 'kind' | 'zone'>,
-): ProposedOutcome | null => {
-  const orderOf = (id: RecordId) =>
-    log.rounds.find(({ revision }) => revision.id === id)?.body.order;
-  if (kind === undefined || carriedBy === undefined) return null;
-  const [from, to] = [orderOf(round), orderOf(carriedBy)];
-  if (from === undefined || to === undefined || to <= from) return null;
-  const found = compareComplaint(log, round, carriedBy, { kind, zone: zone ?? null });
-  return { round: carriedBy, verdict: found.verdict, untilMs: log.nowMs, found };
 };

@@ -16,6 +16,7 @@ export { overviewOf, type NextStep, type Overview } from './overview.ts';
 export { isReady, nextStep, startOf, startSteps, type Start, type StartStep } from './start.ts';
 export * from './felt.ts';
 export * from './compare-rounds.ts';
+export * from './propose-outcome.ts';
 export * from './summary.ts';
 export { isOutOfTolerance, type PairTolerance } from './tolerance.ts';
 export { withoutPairsOutOfTolerance } from './without-pairs.ts';

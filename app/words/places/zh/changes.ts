@@ -168,6 +168,8 @@ export const changes: PlaceWords['changes'] = {
   whatCame: '结果',
   noOutcome: (closed) => (closed ? '结案时没有写下结果。' : '还没有写下结果。'),
   proposed: (before, after) => `记录显示：之前 ${before} 次，现在 ${after} 次。`,
+  proposedRight: (before, after) => `记录显示：之前 ${before} 名试穿员觉得正好，现在 ${after} 名。`,
+  proposedNobody: '两轮都回答过的试穿员不到两人。',
   outcomeAsOf: (date) => `依据（截至 ${date}）`,
   edit: '修改此问题项',
   writeOutcome: '写下结果',
