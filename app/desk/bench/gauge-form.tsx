@@ -52,7 +52,9 @@ const errorsOf = (troubles: readonly GaugeTrouble[], lines: readonly number[]) =
         cells.set(trouble.key, said(trouble));
         break;
       case 'table':
-        table.push(d().bench.lineTrouble(lines[trouble.at] ?? 0, 'value', sayRange(trouble.range)));
+        table.push(
+          d().bench.lineTrouble(lines[trouble.at] ?? 0, 'value', '', sayRange(trouble.range)),
+        );
         break;
       case 'too-few':
         tooFew = true;

@@ -54,9 +54,9 @@ const DueNotice = () => {
   const [closed, setClosed] = useState(false);
   if (!reminder || closed) return null;
   const { reminded } = reminder;
-  const close = () => {
+  const close = async () => {
+    await changeReminders(store, { reminded: { ...reminded, closed: true } });
     setClosed(true);
-    void changeReminders(store, { reminded: { ...reminded, closed: true } });
   };
   return (
     <Notice>
@@ -65,7 +65,7 @@ const DueNotice = () => {
       </p>
       <p>{words.ask}</p>
       <div class="row">
-        <Button kind="quiet" onClick={close}>
+        <Button kind="quiet" onClick={() => void close()}>
           {words.close}
         </Button>
       </div>

@@ -12,7 +12,8 @@ import {
   type DatabasePlace,
   type HubDatabase,
 } from '../../../app/hub/store/database.ts';
-import { addInvite, makeGroup, newInviteCode } from '../../../app/hub/store/members.ts';
+import { makeGroup } from '../../../app/hub/store/groups.ts';
+import { addInvite, newInviteCode } from '../../../app/hub/store/members.ts';
 import { createSend } from '../../../app/hub/wake/send.ts';
 import { createWaker } from '../../../app/hub/wake/waker.ts';
 import {

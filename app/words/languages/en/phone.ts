@@ -202,6 +202,7 @@ export const phone = {
     equal: (code: string) => `as good as ${code}`,
     takeOut: (code: string) => `Take ${code} out of the order`,
     put: (code: string) => `Next: ${code}`,
+    why: 'Why? (if you like)',
     saved: 'Order saved',
     later: 'Not now',
   },

@@ -190,6 +190,7 @@ export const phone: PhoneWords = {
     equal: (code) => `与 ${code} 一样好`,
     takeOut: (code) => `把 ${code} 移出排序`,
     put: (code) => `下一双：${code}`,
+    why: '为什么？（可不填）',
     saved: '排序已保存',
     later: '以后再说',
   },

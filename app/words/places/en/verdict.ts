@@ -94,8 +94,8 @@ export const verdict = {
   beside: 'Beside the limits: too much or too little',
   besideNote: 'The brief sets no limit on comfort, so this changes no stamp above.',
   besideCost: (points: string, least: string, most: string) =>
-    `Overall comfort ${points} (${least} … ${most}) against those for whom it is right`,
-  besideMove: (move: string) => `since last round: ${move}`,
+    `Overall comfort ${points} (${least} … ${most}) against those for whom it is right.`,
+  besideMove: (move: string) => `Since last round: ${move}.`,
   nextChecks: 'Next checks',
   settles: {
     measure: (visit: NextVisit, say: Say): string =>
