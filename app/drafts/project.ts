@@ -71,6 +71,8 @@ export interface ProjectDraft {
   readonly asked: ReadonlySet<ComfortQuestion>;
   /** What testers read on their phones. */
   readonly forTesters: string;
+  /** The desk offers to tell them what came of their reports. */
+  readonly tellTesters: boolean;
 }
 
 /** Tens of thousandths do not come back from percent as binary fractions do. */
@@ -107,6 +109,7 @@ export const draftOfProject = (project: Project | null): ProjectDraft => {
     limits: brief?.limits.map(draftOfLimit) ?? [],
     asked: new Set(brief ? [...brief.attributes, ...(brief.alsoAsked ?? [])] : usual),
     forTesters: brief?.forTesters ?? '',
+    tellTesters: brief?.tellTesters !== false,
   };
 };
 
@@ -203,7 +206,13 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
   ];
   if (troubles.length > 0) return { ok: false, troubles };
   const { lengthMm, widthMm } = readFeet(draft.feet);
-  const { feet: oldFeet, alsoAsked: _alsoAsked, forTesters: _words, ...kept } = old?.brief ?? {};
+  const {
+    feet: oldFeet,
+    alsoAsked: _alsoAsked,
+    forTesters: _words,
+    tellTesters: told,
+    ...kept
+  } = old?.brief ?? {};
   const alsoAsked = laterAttributes.filter((one) => draft.asked.has(one));
   const forTesters = draft.forTesters.trim();
   const { lengthMm: _length, widthMm: _width, ...otherFeet } = oldFeet ?? {};
@@ -226,6 +235,8 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
     ],
     ...(alsoAsked.length > 0 && { alsoAsked }),
     ...(forTesters !== '' && { forTesters }),
+    // As it was where it says the same: absent means that they are told.
+    ...(draft.tellTesters ? told === true && { tellTesters: true } : { tellTesters: false }),
     ...(isForFeet && {
       feet: { ...otherFeet, ...(lengthMm && { lengthMm }), ...(widthMm && { widthMm }) },
     }),

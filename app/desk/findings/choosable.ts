@@ -3,6 +3,7 @@ import type { PartId } from '../../../core/foot/index.ts';
 import type { EvidenceFigures, Finding, Measure, RecordId } from '../../../core/records/index.ts';
 import {
   freezeComfort,
+  freezeCourse,
   freezeReading,
   freezeTwoSided,
   freezeWear,
@@ -11,7 +12,8 @@ import {
   type WearPlaceSize,
 } from '../../../core/review/index.ts';
 import { isOut } from '../../../core/rounds/index.ts';
-import { d, terms } from '../../words/index.ts';
+import type { Metres } from '../../../core/units/index.ts';
+import { clauses, saidOf, terms } from '../../words/index.ts';
 import { knownInWords } from '../../words/say-two-sided.ts';
 import { placeTitle } from '../../words/say-wear.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
@@ -35,6 +37,13 @@ export const sources = [
   'comfort',
   'other',
 ] as const satisfies readonly Source[];
+
+/** With what its curve is drawn from: a specialist has no checks. */
+const wearFigures = (look: WearLook, briefM: Metres): EvidenceFigures => {
+  const figures = freezeWear(look, briefM);
+  const course = freezeCourse(look);
+  return course ? { ...figures, wear: { ...figures.wear, course } } : figures;
+};
 
 /** Which part a measure is of (common practice, no source). */
 const partOf: Readonly<Record<Measure, PartId>> = {
@@ -82,7 +91,7 @@ export const useChoosable = (
         looks.map((look) => ({
           key: `${look.kind} ${look.site}`,
           title: placeTitle(look, speaker),
-          figures: freezeWear(look, review.project.brief.distanceM),
+          figures: wearFigures(look, review.project.brief.distanceM),
           part: partOf[placeOf(look).measure],
         }))
       );
@@ -93,7 +102,7 @@ export const useChoosable = (
           const { pair, measure, site, foot } = one;
           return {
             key: `${pair} ${measure} ${site} ${foot}`,
-            title: `${terms().measures[measure]}, ${site}`,
+            title: clauses(terms().measures[measure], site),
             figures: freezeReading(one, code(pair)),
             part: partOf[measure],
           };
@@ -105,7 +114,7 @@ export const useChoosable = (
       // What is off the good point first: it says which way to go.
       const off = own.twoSided.map((one) => ({
         key: `${one.attribute} two-sided`,
-        title: d().joined.of(terms().twoSided[one.attribute].name, knownInWords(one, speaker)),
+        title: saidOf(terms().twoSided[one.attribute].name, knownInWords(one, speaker)),
         figures: freezeTwoSided(one),
         part: partOfQuestion(one.attribute),
       }));

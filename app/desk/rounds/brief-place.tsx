@@ -110,6 +110,7 @@ const BriefWords = (props: TabProps & { readonly brief: Brief }) => {
       ),
     ],
     ...(brief.words === undefined ? [] : [[words.words, brief.words] as const]),
+    [words.tellTesters, words.tells[brief.tellTesters === false ? 'no' : 'yes']],
     ...(brief.forTesters === undefined ? [] : [[words.forTesters, brief.forTesters] as const]),
   ];
   return (

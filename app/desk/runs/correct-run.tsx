@@ -8,7 +8,7 @@ import { Field } from '../../parts/controls/controls.tsx';
 import { toInstant } from '../../parts/instant.ts';
 import { settings } from '../../parts/settings.ts';
 import { session } from '../../parts/state.ts';
-import { d, entryWords, p, terms } from '../../words/index.ts';
+import { clauses, entryWords, p, saidOf, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { OpenForm, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { CorrectDay } from './correct-day.tsx';
@@ -91,7 +91,7 @@ const Figure = (props: {
   readonly value: number | undefined;
   readonly onChange: (value: number | null) => void;
 }) => (
-  <Field label={props.label} hint={d().joined.clauses(props.hint)}>
+  <Field label={props.label} hint={clauses(...props.hint)}>
     {(ids) => (
       <input
         class="input"
@@ -122,7 +122,7 @@ const CorrectComfort = ({ form, change, review }: CorrectProps) => {
             <Figure
               key={attribute}
               label={name}
-              hint={[`0: ${low}`, `100: ${high}`]}
+              hint={[saidOf('0', low), saidOf('100', high)]}
               least={0}
               value={form.comfort[attribute]}
               onChange={(value) => change({ comfort: withAnswer(form.comfort, attribute, value) })}
@@ -135,7 +135,11 @@ const CorrectComfort = ({ form, change, review }: CorrectProps) => {
             <Figure
               key={question}
               label={name}
-              hint={[`−100: ${low}`, `0: ${entryWords().twoSided.right}`, `100: ${high}`]}
+              hint={[
+                saidOf('−100', low),
+                saidOf('0', entryWords().twoSided.right),
+                saidOf('100', high),
+              ]}
               least={-100}
               value={form.comfort2[question]}
               onChange={(value) => change({ comfort2: withAnswer(form.comfort2, question, value) })}

@@ -2,7 +2,7 @@
 import type { RecordId } from '../../../core/records/index.ts';
 import type { TesterLook } from '../../../core/review/index.ts';
 import { formatNumber } from '../../parts/format.ts';
-import { entryWords, p, terms } from '../../words/index.ts';
+import { entryWords, p, saidOf, terms } from '../../words/index.ts';
 import { markInWords } from '../../words/say-mark.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { Picture } from '../frame/picture.tsx';
@@ -109,7 +109,7 @@ export const AgainstOthers = (props: TabProps & { readonly look: TesterLook }) =
             class="against-other"
             href={links.tester(tester)}
             tabIndex={-1}
-            title={`${names.tester(tester)}: ${says}`}
+            title={saidOf(names.tester(tester), says)}
             style={{ insetInlineStart: `${at}%` }}
           >
             <span class="hidden-words">{names.tester(tester)}</span>

@@ -5,7 +5,7 @@ import { DistanceChart } from '../../parts/charts/distance-chart.tsx';
 import { distanceFigure, formatNumber } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
 import { signed } from '../../words/figures.ts';
-import { d, entryWords, terms } from '../../words/index.ts';
+import { clauses, d, entryWords, saidOf, terms } from '../../words/index.ts';
 import { markInWords } from '../../words/say-mark.ts';
 
 const whole = (value: number): string => formatNumber(value, 0);
@@ -18,7 +18,7 @@ const said = ({ attribute, line }: Felt, value: number): string => {
   if (line === 'score') return whole(value);
   const { low, high } = terms().twoSided[attribute];
   const words = markInWords({ value, low, high, words: entryWords().twoSided }) ?? '';
-  return `${words}, ${signed(value, whole)}`;
+  return clauses(words, signed(value, whole));
 };
 
 const pointsOf = (one: Felt) => {
@@ -31,14 +31,17 @@ const pointsOf = (one: Felt) => {
     return {
       x: fromMetres(metres((fromM + toM) / 2), unit),
       y: mean.mean,
-      label: `${nameOf(one)}, ${distanceFigure(fromM)}–${distanceFigure(toM)} ${unit}: ${said(one, mean.mean)}${between}, n ${mean.n}`,
+      label: saidOf(
+        clauses(nameOf(one), `${distanceFigure(fromM)}–${distanceFigure(toM)} ${unit}`),
+        clauses(`${said(one, mean.mean)}${between}`, `n ${mean.n}`),
+      ),
     };
   });
 };
 
 const driftLine = (one: Felt): string => {
   const words = d().wear;
-  if (!one.drift) return `${nameOf(one)}: ${words.feltNone}`;
+  if (!one.drift) return saidOf(nameOf(one), words.feltNone);
   const write = (value: number) => signed(value, (size) => formatNumber(size, 1));
   const { per100Km, interval, testers } = one.drift;
   const figures = [write(per100Km), write(interval.lower), write(interval.upper), testers] as const;

@@ -6,7 +6,7 @@ import { fromMetres, type Metres } from '../../../core/units/index.ts';
 import { WearChart } from '../../parts/charts/wear-chart.tsx';
 import { distanceFigure, formatNumber } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
-import { d, t, terms } from '../../words/index.ts';
+import { clauses, d, halves, saidOf, t, terms } from '../../words/index.ts';
 import {
   doseInWords,
   limitTitle,
@@ -104,7 +104,7 @@ export const WearDetails = (
           onChange={setPair}
         />
       </div>
-      <h3>{`${round.name}: ${placeTitle(place, speaker)}`}</h3>
+      <h3>{saidOf(round.name, placeTitle(place, speaker))}</h3>
       {look && (
         <div class="two-columns">
           <section class="stack">
@@ -140,7 +140,7 @@ const LookChart = (props: TabProps & { look: WearLook }) => {
       onAxis={(x) => onAxis(x, look.dose)}
       title={title}
       xTitle={axisTitle(look.dose)}
-      yTitle={`${title}, ${unitName(look, speaker)}`}
+      yTitle={clauses(title, unitName(look, speaker))}
       words={{
         ...d().wear,
         pair: speaker.pair,
@@ -178,7 +178,9 @@ const WearTable = (props: TabProps & { look: WearLook }) => {
             <thead>
               <tr>
                 <th scope="col">{axisTitle(look.dose)}</th>
-                <th scope="col" class="right">{`${d().wear.curve}, ${unit}`}</th>
+                <th scope="col" class="right">
+                  {clauses(d().wear.curve, unit)}
+                </th>
                 <th scope="col" class="right">
                   {d().wear.band}
                 </th>
@@ -199,7 +201,7 @@ const WearTable = (props: TabProps & { look: WearLook }) => {
           <thead>
             <tr>
               <th scope="col">{words.pair}</th>
-              <th scope="col">{`${words.readings}, ${unit} @ ${axisTitle(look.dose)}`}</th>
+              <th scope="col">{clauses(words.readings, `${unit} @ ${axisTitle(look.dose)}`)}</th>
             </tr>
           </thead>
           <tbody>
@@ -226,9 +228,10 @@ const Warnings = (props: TabProps & { look: WearLook }) => {
       <ul class="small">
         {warned.map(({ check, pair, x, warnings }) => (
           <li key={check}>
-            {`${speaker.pair(pair)}, ${doseInWords(x, props.look.dose, speaker)}: ${warnings
-              .map((warning) => warningInWords(warning, speaker))
-              .join('; ')}`}
+            {saidOf(
+              clauses(speaker.pair(pair), doseInWords(x, props.look.dose, speaker)),
+              halves(warnings.map((warning) => warningInWords(warning, speaker))),
+            )}
           </li>
         ))}
       </ul>

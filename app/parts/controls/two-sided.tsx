@@ -22,7 +22,9 @@ export interface TwoSidedProps {
   readonly words: MarkWords & {
     readonly unanswered: string;
     readonly clear: string;
-    readonly ends: (low: string, high: string) => string;
+    readonly ends: (unanswered: string, low: string, high: string) => string;
+    /** "What: said". */
+    readonly said: (what: string, said: string) => string;
   };
 }
 
@@ -78,7 +80,7 @@ export const TwoSidedLine = (props: TwoSidedProps) => {
           <button
             type="button"
             class="button button-quiet scale-clear"
-            aria-label={`${words.clear}: ${label}`}
+            aria-label={words.said(words.clear, label)}
             hidden={value === null}
             onClick={() => {
               line.current?.focus({ preventScroll: true });
@@ -98,7 +100,7 @@ export const TwoSidedLine = (props: TwoSidedProps) => {
         aria-valuemin={-100}
         aria-valuemax={100}
         aria-valuenow={value ?? 0}
-        aria-valuetext={said ?? `${words.unanswered}; ${words.ends(low, high)}`}
+        aria-valuetext={said ?? words.ends(words.unanswered, low, high)}
         data-unanswered={value === null ? '' : undefined}
         data-right={isRight ? '' : undefined}
         {...touch}

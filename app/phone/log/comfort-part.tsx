@@ -33,7 +33,12 @@ export const ComfortPart = (props: {
         high={high}
         value={form.comfort[attribute] ?? null}
         onChange={(value) => onChange({ comfort: withAnswer(form.comfort, attribute, value) })}
-        words={{ ...words.scale, unanswered: words.unanswered, clear: words.clear }}
+        words={{
+          ...words.scale,
+          unanswered: words.unanswered,
+          clear: words.clear,
+          said: words.joined.of,
+        }}
       />
     );
   };

@@ -29,7 +29,7 @@ export const TwoSidedPart = (props: {
             high={high}
             value={marks[question] ?? null}
             onChange={(value) => onChange(withAnswer(marks, question, value))}
-            words={{ ...words, unanswered: t().unanswered }}
+            words={{ ...words, unanswered: t().unanswered, said: t().joined.of }}
           />
         );
       })}

@@ -24,6 +24,8 @@ import {
 import { sayPace } from './say-pace.ts';
 import { declineNotices, noticeState, readWish, turnNoticesOn } from './subscription.ts';
 
+export { LeadsQuestion } from '../talk/leads-question.tsx';
+
 export const RankingQuestion = ({ held }: { readonly held: readonly HeldPair[] }) => {
   const words = t().rank;
   const rankings = useRecords('ranking');

@@ -35,7 +35,8 @@ export const entry = {
       if (!end.includes('too ')) return `${end} ${degree === 'little' ? 'a little' : 'a lot'}`;
       return end.replace('too ', degree === 'little' ? 'a little too ' : 'far too ');
     },
-    ends: (low: string, high: string) => `left: ${low}, middle: just right, right: ${high}`,
+    ends: (unanswered: string, low: string, high: string) =>
+      `${unanswered}; left: ${low}, middle: just right, right: ${high}`,
   },
   limit: {
     left: (count: number) => `${count} ${count === 1 ? 'character' : 'characters'} left`,

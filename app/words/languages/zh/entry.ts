@@ -31,7 +31,7 @@ export const entry: EntryWords = {
       const word = degree === 'little' ? '略' : '非常';
       return end.includes('太') ? end.replace('太', word) : `${word}${end}`;
     },
-    ends: (low, high) => `左端：${low}，中间：正好，右端：${high}`,
+    ends: (unanswered, low, high) => `${unanswered}；左端：${low}，中间：正好，右端：${high}`,
   },
   limit: {
     left: (count) => `还可输入 ${count} 字`,

@@ -1,4 +1,5 @@
 /** The desk's places, in English; one file a place. */
+import { ask } from './ask.ts';
 import { changes } from './changes.ts';
 import { frame } from './frame.ts';
 import { lists } from './lists.ts';
@@ -14,11 +15,13 @@ import { start } from './start.ts';
 import { tables } from './tables.ts';
 import { tooMuch } from './too-much.ts';
 import { testers } from './testers.ts';
+import { thanks } from './thanks.ts';
 import { verdict } from './verdict.ts';
 import { wear } from './wear.ts';
 import { words } from './words.ts';
 
 export const places = {
+  ask,
   brief,
   changes,
   frame,
@@ -35,6 +38,7 @@ export const places = {
   start,
   tables,
   testers,
+  thanks,
   tooMuch,
   verdict,
   wear,
