@@ -3,7 +3,7 @@ import type { RoundSummary } from '../../../core/review/index.ts';
 import type { Interval } from '../../../core/statistics/index.ts';
 import { formatNumber, formatPercent } from '../../parts/format.ts';
 import { signed } from '../../words/figures.ts';
-import { d, terms } from '../../words/index.ts';
+import { clauses, d, halves, terms } from '../../words/index.ts';
 import { costsInWords, knownInWords, sidesInWords } from '../../words/say-two-sided.ts';
 import type { TabProps } from '../desk-state.ts';
 import { speakerOf } from '../parts/speaker.ts';
@@ -43,19 +43,21 @@ const Figures = (props: TabProps & { readonly round: RoundSummary }) => {
             {round.twoSided.map((one) => (
               <tr key={one.attribute}>
                 <th scope="row">{terms().twoSided[one.attribute].name}</th>
-                <td>{`${sidesInWords(one, speaker)}; ${d().comfort.of(one.mean.n, one.runs)}`}</td>
+                <td>
+                  {halves([sidesInWords(one, speaker), d().comfort.of(one.mean.n, one.runs)])}
+                </td>
                 <td>{knownInWords(one, speaker)}</td>
                 <td class="right">{`${mark(one.mean.mean)}${between(one.mean.interval, mark)}`}</td>
                 <td>
-                  {(['low', 'high'] as const)
-                    .map(
+                  {clauses(
+                    ...(['low', 'high'] as const).map(
                       (side) =>
                         `${formatPercent(one.counts[side] / one.mean.n)}${between(one.share[side], formatPercent)}`,
-                    )
-                    .join(', ')}
+                    ),
+                  )}
                 </td>
-                <td class="right">{`${chance(one.p)}, ${chance(one.adjustedP)}`}</td>
-                <td>{costsInWords(one.attribute, one.cost, speaker).join('; ') || words.noCost}</td>
+                <td class="right">{clauses(chance(one.p), chance(one.adjustedP))}</td>
+                <td>{halves(costsInWords(one.attribute, one.cost, speaker)) || words.noCost}</td>
               </tr>
             ))}
           </tbody>

@@ -5,7 +5,7 @@
 import type { Side } from '../../../core/foot/index.ts';
 import type { TwoSidedLook, TwoSidedRound } from '../../../core/review/index.ts';
 import { RoundMark } from '../../parts/charts/interval-line.tsx';
-import { p, terms } from '../../words/index.ts';
+import { clauses, halves, p, terms } from '../../words/index.ts';
 import {
   costsInWords,
   knownInWords,
@@ -168,10 +168,10 @@ export const TooMuch = (props: TabProps & { readonly look: readonly TwoSidedLook
           head: [words.question, words.sides, words.known, words.cost],
           rows: rows.flatMap(({ attribute, rounds }) =>
             rounds.map((one) => [
-              `${terms().twoSided[attribute].name}, ${names.round(one.round)}`,
+              clauses(terms().twoSided[attribute].name, names.round(one.round)),
               sidesInWords(one, speaker),
               knownInWords(one, speaker),
-              costsInWords(attribute, one.cost, speaker).join('; '),
+              halves(costsInWords(attribute, one.cost, speaker)),
             ]),
           ),
         })}
