@@ -24,7 +24,7 @@ const withOwn = <T,>(screen: Promise<T>): Promise<T> =>
   Promise.all([screen, need('own')]).then(([loaded]) => loaded);
 
 const OwnRunPage = lazy(async () => {
-  await need('glossary', 'desk', 'places', 'talk');
+  await need('glossary', 'entry', 'desk', 'places', 'talk');
   return (await withOwn(import('./phone/own/run-page.tsx'))).OwnRunPage;
 });
 const OwnPairPage = lazy(async () => {

@@ -12,7 +12,7 @@ interface ModuleGraph {
 /** Reachable through an index file, but read only by screens that are opened later. */
 const LATER = new RegExp(
   [
-    'core/foot/(suspects|trade-data|outline|geometry|.*-drawing)',
+    'core/foot/(suspects|trade-data|outline|geometry|two-sided-marks|.*-drawing)',
     'core/records/(hash|seal|edit|log|cursor|wire|number-fields|bundle|bundle-file|policy|file-plan|file-changes|view|json-schema)',
     'core/mileage/(pair-mileage|same-run|run-due|unread)',
     'core/statistics/(?!group-by|index)',

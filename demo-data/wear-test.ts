@@ -37,6 +37,7 @@ import {
   WEEKS,
   wideFeet,
 } from './scenario.ts';
+import { marksFrom } from './too-much.ts';
 import { oceanTrack } from './track.ts';
 import { markUnblinded, UNBLINDED } from './unblinded.ts';
 import { newScribe, type Writer } from './writer.ts';
@@ -83,6 +84,7 @@ export const buildDemo = (seed = SEED): DemoFiles => {
   const dice = seededDice(seed);
   // Dice of their own: words change no figure.
   const remarks = seededDice(seed + 1);
+  const marksOf = marksFrom(seededDice(seed + 2));
   const scribe = newScribe(dice);
   const start = FIRST_DAY - 7 * DAY_MS;
   const group = scribe.newId(start);
@@ -311,7 +313,13 @@ export const buildDemo = (seed = SEED): DemoFiles => {
       pain: { score: dice.chance(0.04) ? 2 : 0 },
     };
     const remark = remarkOn(remarks, { tester: testerAt, round: pair.round, complaints });
-    const told: Run = remark === null ? run : { ...run, words: remark };
+    const { offset } = tester;
+    const marks = marksOf({ tester: testerAt, round: pair.round, pairKm: pair.km, offset });
+    const told: Run = {
+      ...run,
+      ...(marks && { comfort2: marks }),
+      ...(remark !== null && { words: remark }),
+    };
     const savedMs = startMs + durationS * 1000 + 3 * MINUTE;
     const id = scribe.newId(savedMs);
     if (sendsTrack) {

@@ -1,5 +1,5 @@
 /** The brief of a project as it stands in its form: everything as typed, read back into a record, or what is wrong. */
-import { comfortAttributeIds, type ComfortAttributeId } from '../../core/foot/index.ts';
+import { comfortAttributeIds } from '../../core/foot/index.ts';
 import {
   editBody,
   isIn,
@@ -15,8 +15,15 @@ import {
 } from '../../core/records/index.ts';
 import { fromMetres, millimetres, parseDecimal, toMetres } from '../../core/units/index.ts';
 
+/** Comfort questions that came after `attributes`: in there, an older app could not read the project. */
+const laterAttributes = ['ball-width'] as const;
+
+/** Every question of comfort that a lead may ask; those that an older app does not know stand apart in the record. */
+export const comfortQuestions = [...comfortAttributeIds, ...laterAttributes] as const;
+export type ComfortQuestion = (typeof comfortQuestions)[number];
+
 /** Asked unless the lead takes them out: the items of published comfort tools. */
-const usual: readonly ComfortAttributeId[] = [
+const usual: readonly ComfortQuestion[] = [
   'heel-cushioning',
   'forefoot-cushioning',
   'stability',
@@ -61,7 +68,7 @@ export interface ProjectDraft {
   readonly allowedPain: string;
   readonly feet: FeetDraft;
   readonly limits: readonly LimitDraft[];
-  readonly asked: ReadonlySet<ComfortAttributeId>;
+  readonly asked: ReadonlySet<ComfortQuestion>;
   /** What testers read on their phones. */
   readonly forTesters: string;
   /** The desk offers to tell them what came of their reports. */
@@ -100,7 +107,7 @@ export const draftOfProject = (project: Project | null): ProjectDraft => {
     allowedPain: String(tidy(100 * (brief?.allowedRate.pain ?? 0.01))),
     feet: draftOfFeet(brief?.feet),
     limits: brief?.limits.map(draftOfLimit) ?? [],
-    asked: new Set(brief?.attributes ?? usual),
+    asked: new Set(brief ? [...brief.attributes, ...(brief.alsoAsked ?? [])] : usual),
     forTesters: brief?.forTesters ?? '',
     tellTesters: brief?.tellTesters !== false,
   };
@@ -199,7 +206,14 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
   ];
   if (troubles.length > 0) return { ok: false, troubles };
   const { lengthMm, widthMm } = readFeet(draft.feet);
-  const { feet: oldFeet, forTesters: _words, tellTesters: told, ...kept } = old?.brief ?? {};
+  const {
+    feet: oldFeet,
+    alsoAsked: _alsoAsked,
+    forTesters: _words,
+    tellTesters: told,
+    ...kept
+  } = old?.brief ?? {};
+  const alsoAsked = laterAttributes.filter((one) => draft.asked.has(one));
   const forTesters = draft.forTesters.trim();
   const { lengthMm: _length, widthMm: _width, ...otherFeet } = oldFeet ?? {};
   const isForFeet = (oldFeet ?? lengthMm ?? widthMm) !== undefined;
@@ -219,6 +233,7 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
       'overall',
       ...comfortAttributeIds.filter((one) => one !== 'overall' && draft.asked.has(one)),
     ],
+    ...(alsoAsked.length > 0 && { alsoAsked }),
     ...(forTesters !== '' && { forTesters }),
     // As it was where it says the same: absent means that they are told.
     ...(draft.tellTesters ? told === true && { tellTesters: true } : { tellTesters: false }),

@@ -3,8 +3,8 @@ import * as z from 'zod/mini';
 import {
   comfortAttributeIds,
   complaintKinds,
+  twoSidedIds,
   zoneCodes,
-  type ComfortAttributeId,
   type ZoneCode,
 } from '../../core/foot/index.ts';
 import {
@@ -78,6 +78,7 @@ export const runFormSchema = z.object({
   /** When something was last typed into the form. */
   touchedMs: z._default(z.nullable(z.number()), null),
   comfort: z.partialRecord(z.enum(comfortAttributeIds), z.number()),
+  comfort2: z._default(z.partialRecord(z.enum(twoSidedIds), z.number()), {}),
   feet: z.nullable(z.enum(['nothing', 'something'])),
   complaints: z.array(complaintForm),
   openComplaint: z._default(z.nullable(openComplaintForm), null),
@@ -133,6 +134,7 @@ export const emptyRunForm = (pair: RecordId | null, surface: Surface | null): Ru
   isHourMade: false,
   touchedMs: null,
   comfort: {},
+  comfort2: {},
   feet: null,
   complaints: [],
   openComplaint: null,
@@ -165,6 +167,7 @@ export const formOfRun = (run: Run, units: FormUnits): RunForm => ({
     .filter(([, share]) => share > 0)
     .map(([surface]) => surface as Surface),
   comfort: run.comfort ?? {},
+  comfort2: run.comfort2 ?? {},
   feet: !run.feet ? null : run.feet.answer === 'nothing' ? 'nothing' : 'something',
   complaints:
     run.feet?.answer === 'complaints'
@@ -197,12 +200,12 @@ export const formOfRun = (run: Run, units: FormUnits): RunForm => ({
   wornDespiteStop: run.wornDespiteStop ?? '',
 });
 
-/** Scores by attribute with one of them changed; null takes the answer away. */
-export const withScore = (
-  comfort: RunForm['comfort'],
-  attribute: ComfortAttributeId,
+/** Answers by question with one of them changed; null takes the answer away. */
+export const withAnswer = <Id extends string>(
+  answers: Readonly<Partial<Record<Id, number>>>,
+  question: Id,
   value: number | null,
-): RunForm['comfort'] => {
-  const { [attribute]: _, ...rest } = comfort;
-  return value === null ? rest : { ...rest, [attribute]: value };
+): Partial<Record<Id, number>> => {
+  const { [question]: _, ...rest } = answers;
+  return (value === null ? rest : { ...rest, [question]: value }) as Partial<Record<Id, number>>;
 };

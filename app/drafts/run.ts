@@ -248,6 +248,10 @@ const surfacesOf = (form: RunForm, before: Run | undefined): Run['surfaces'] => 
   return Object.fromEntries(surfaces.map((surface) => [surface, share]));
 };
 
+/** Absent where nothing was answered. */
+const answered = <Answers extends object>(answers: Answers): Answers | undefined =>
+  Object.keys(answers).length === 0 ? undefined : answers;
+
 /** The run that the form describes, or which of its fields are missing or wrong. */
 export const runOfForm = (typed: RunForm, context: RunContext): FormOutcome => {
   const form = closeComplaint(typed);
@@ -271,7 +275,8 @@ export const runOfForm = (typed: RunForm, context: RunContext): FormOutcome => {
     ground: form.ground ?? undefined,
     temperatureC: temperatureC ?? undefined,
     sock: form.sock ?? undefined,
-    comfort: Object.keys(form.comfort).length === 0 ? undefined : form.comfort,
+    comfort: answered(form.comfort),
+    comfort2: answered(form.comfort2),
     firstImpression: before ? before.firstImpression : context.firstImpression || undefined,
     feet: feetOf(form, complaints),
     pain: painOfForm(form, before?.pain, context.nowMs),

@@ -1,11 +1,12 @@
 /** A field of a run in words, as the page of the run and its earlier versions say it. */
-import type { ComfortAttributeId } from '../../core/foot/index.ts';
+import type { ComfortAttributeId, TwoSidedId } from '../../core/foot/index.ts';
 import type { Complaint, Run, Surface } from '../../core/records/index.ts';
 import type { RunField } from '../../core/review/index.ts';
 import { formatDuration, fromCelsius } from '../../core/units/index.ts';
 import { formatDateTime, formatDistance, formatNumber, formatPercent } from './format.ts';
 import { settings } from './settings.ts';
-import { d, p, t, terms } from '../words/index.ts';
+import { d, entryWords, p, t, terms } from '../words/index.ts';
+import { markInWords } from '../words/say-mark.ts';
 
 const joined = (parts: readonly (string | null | undefined | false)[]): string =>
   d().joined.clauses(parts.flatMap((part) => (part ? [part] : [])));
@@ -68,6 +69,18 @@ const comfortInWords = ({ comfort }: Run): string =>
     ),
   );
 
+/** "Heel cushioning a little too soft". */
+const marksInWords = ({ comfort2 }: Run): string =>
+  joined(
+    Object.entries(comfort2 ?? {}).map(([question, mark]) => {
+      const { name, low, high } = terms().twoSided[question as TwoSidedId];
+      return d().joined.of(
+        name,
+        markInWords({ value: mark, low, high, words: entryWords().twoSided }) ?? '',
+      );
+    }),
+  );
+
 const distanceInWords = ({ distanceM, distanceFrom, otherDistanceM }: Run): string =>
   joined([
     formatDistance(distanceM),
@@ -90,6 +103,7 @@ const fields: Readonly<Record<RunField, (run: Run, pair: (id: string) => string)
       : `${formatNumber(fromCelsius(temperatureC, settings.value.temperature), 0)} °${settings.value.temperature}`,
   sock: ({ sock }) => (sock ? terms().socks[sock] : ''),
   comfort: comfortInWords,
+  comfort2: marksInWords,
   feet: feetInWords,
   pain: ({ pain }) => painInWords(pain),
   words: ({ words }) => words ?? '',

@@ -3,6 +3,7 @@ import { isOnSheet, tradeOf } from '../../core/foot/index.ts';
 import { changesHeadline, type WorseName } from '../../core/headlines/index.ts';
 import type { ChangesLook, FeltMove } from '../../core/review/index.ts';
 import { percentOf } from '../words/figures.ts';
+import { questionName } from '../words/question-name.ts';
 import type { PartProps } from './document-props.ts';
 import { arrivalLine, arrivedLine, Change, Word, type StoryProps } from './one-change.tsx';
 import { Own } from './own-words.tsx';
@@ -79,7 +80,7 @@ const headline = (story: ChangesLook, spoken: Spoken): string => {
   const { paper, speaker, list } = spoken;
   const name = (one: WorseName): string =>
     'attribute' in one
-      ? speaker.glossary.attributes[one.attribute].name
+      ? questionName(speaker.glossary, one.attribute)
       : one.zone === null
         ? speaker.glossary.kinds[one.kind].name
         : paper.felt(speaker.glossary.kinds[one.kind].name, paper.places[one.zone]);
@@ -132,11 +133,27 @@ const Else = (props: StoryProps) => {
           <Lines
             in={languages}
             of={({ speaker, paper }) =>
-              story.comfort.map(({ attribute, earlier, later, word }) =>
+              [
+                ...story.comfort.map(({ attribute, earlier, later, word }) => ({
+                  name: speaker.glossary.attributes[attribute].name,
+                  figures: [speaker.number(earlier, 0), speaker.number(later, 0)] as const,
+                  word,
+                })),
+                ...story.comparison.twoSided.map(
+                  ({ attribute, earlier, later, testers, word }) => ({
+                    name: paper.changes.rightNow(speaker.glossary.twoSided[attribute].name),
+                    figures: [
+                      paper.changes.ofAll(earlier.right, testers),
+                      paper.changes.ofAll(later.right, testers),
+                    ] as const,
+                    word,
+                  }),
+                ),
+              ].map(({ name, figures: [before, now], word }) =>
                 speaker.desk.joined.of(
-                  speaker.glossary.attributes[attribute].name,
+                  name,
                   speaker.desk.joined.clauses([
-                    paper.sheet.newToNow(speaker.number(earlier, 0), speaker.number(later, 0)),
+                    paper.sheet.newToNow(before, now),
                     paper.changes.comfortWord[word],
                   ]),
                 ),

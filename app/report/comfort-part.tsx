@@ -1,11 +1,14 @@
 /** How comfortable the round is, and against the round before: scores with interval and sample. */
 import { comfortAttributeIds } from '../../core/foot/index.ts';
 import { comfortChangeInWords, driftInWords, scoreInWords } from '../words/say-comfort.ts';
+import { moveInWords } from '../words/say-two-sided.ts';
 import type { PartProps } from './document-props.ts';
 import { joined, Lines, Say } from './spoken.tsx';
+import { TwoSidedTable } from './two-sided-table.tsx';
 
 export const ComfortPart = ({ report, languages }: PartProps) => {
   const { round, before, preferences } = report;
+  const { twoSided, twoSidedChanges } = round;
   const rows = comfortAttributeIds.flatMap(
     (id) => round.comfort.find(({ attribute, wear }) => attribute === id && wear) ?? [],
   );
@@ -14,6 +17,25 @@ export const ComfortPart = ({ report, languages }: PartProps) => {
       <h2>
         <Say in={languages} of={({ words }) => words.sections.comfort} />
       </h2>
+      <TwoSidedTable
+        languages={languages}
+        answers={twoSided}
+        title={({ speaker }) => speaker.desk.comfort.twoSided.title}
+        whole
+      />
+      {before && (
+        <Lines
+          in={languages}
+          of={({ speaker }) =>
+            twoSidedChanges.map((change) =>
+              speaker.desk.joined.of(
+                speaker.glossary.twoSided[change.attribute].name,
+                moveInWords(change, speaker),
+              ),
+            )
+          }
+        />
+      )}
       {rows.length === 0 ? (
         <p>
           <Say in={languages} of={({ words }) => words.nobodyScored} />

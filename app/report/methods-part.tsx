@@ -62,6 +62,7 @@ export const MethodsPart = (props: DocumentProps) => {
             ? [desk.complaints.how(setPercentOf(complaint, number), setPercentOf(pain, number))]
             : []),
           ...(whole ? [desk.comfort.how] : []),
+          ...(whole && report.round.twoSided.length > 0 ? [desk.comfort.twoSided.how] : []),
           ...(curves ? [desk.wear.key] : []),
           ...(whole ? [desk.verdict.how] : holds ? [paper.sheet.holdsHow] : []),
           ...(complaints ? [words.suspects, words.silence] : []),

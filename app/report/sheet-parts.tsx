@@ -11,6 +11,7 @@ import { signed } from '../words/figures.ts';
 import type { SheetProps } from './document-props.ts';
 import { Say, type Languages, type Spoken } from './spoken.tsx';
 import { Table } from './table.tsx';
+import { TwoSidedTable } from './two-sided-table.tsx';
 
 export type CellsProps = SheetProps & { readonly cells: readonly CellSummary[] };
 
@@ -93,6 +94,26 @@ export const ComplaintTable = ({ report, languages, cells, trade }: CellsProps) 
           />
         </p>
       )}
+    </section>
+  );
+};
+
+/** What of the trade's own questions is too much or too little. */
+export const TwoSidedOfTrade = ({ report, languages, trade }: SheetProps) => {
+  const { attributes } = tradeData(trade);
+  const asked = [...attributes, ...(trade === 'last' ? (['ball-width'] as const) : [])];
+  const own = report.round.twoSided.filter(({ attribute }) =>
+    asked.some((one) => one === attribute),
+  );
+  if (own.length === 0) return null;
+  return (
+    <section class="whole">
+      <Heading languages={languages} of={({ paper }) => paper.sheet.twoSided} />
+      <TwoSidedTable
+        languages={languages}
+        answers={own}
+        title={(spoken) => ofTrade(spoken, trade, spoken.paper.sheet.twoSided)}
+      />
     </section>
   );
 };

@@ -9,7 +9,7 @@ import type { SheetProps } from './document-props.ts';
 import { FindingNotes } from './findings-part.tsx';
 import { rowName } from './row-words.ts';
 import { ArrivalTable, Damages, LayersTable, PairTable, SurfacesLine } from './sheet-bench.tsx';
-import { ComfortTable, ComplaintTable } from './sheet-parts.tsx';
+import { ComfortTable, ComplaintTable, TwoSidedOfTrade } from './sheet-parts.tsx';
 import { nextCheckOf, WearOfTrade } from './sheet-wear.tsx';
 import { WordsOfTesters } from './sheet-words.tsx';
 import { SoleLines } from './sole-line.tsx';
@@ -85,6 +85,7 @@ export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) =>
           {languages.length === 1 && <ComfortTable {...props} />}
         </div>
       </div>
+      <TwoSidedOfTrade {...props} />
       {/* In two languages the words beside the map are as tall as it is. */}
       {languages.length > 1 && <ComfortTable {...props} />}
       <WearOfTrade {...props} />

@@ -6,7 +6,7 @@ import type { LanguageFile } from '../words/types.ts';
 import type { Headlines } from './headlines.ts';
 import { benchOf, deviationsOf, gaugesOf, sidesOf } from './print/bench.ts';
 import { changesOf } from './print/changes.ts';
-import { comfortOf } from './print/comfort.ts';
+import { comfortOf, twoSidedOf } from './print/comfort.ts';
 import { complaintsOf, recurringOf } from './print/complaints.ts';
 import { feetOf, layersOf, panelOf } from './print/feet-and-panel.ts';
 import { pairsOf, projectOf } from './print/pairs.ts';
@@ -91,6 +91,7 @@ export const printReview = (
     ...review.rounds.flatMap((round, at) => [
       complaintsOf(round, printing),
       ...recurringOf(round, looks[at]?.looks ?? [], printing),
+      ...twoSidedOf(round, printing),
       ...comfortOf(round, printing),
     ]),
     headlines.verdict,

@@ -12,6 +12,7 @@ import type {
 import { percentOf, setPercentOf, signed } from './figures.ts';
 import { cellTitle, pOf, type Speaker } from './say-complaint.ts';
 import { placeName } from './say-place.ts';
+import { twoSidedOutcomeLines } from './say-two-sided.ts';
 
 /** The two rounds that are compared. */
 export type RoundNames = Pick<RoundComparison, 'earlier' | 'later'>;
@@ -218,8 +219,11 @@ export const outcomeOf = (
   verdict: proposed.verdict,
   until,
   language,
-  lines: [
-    speaker.glossary.changeVerdicts[proposed.verdict].meaning,
-    ...comparisonLines(proposed.found, { earlier: round, later: proposed.round }, speaker),
-  ],
+  lines:
+    proposed.of === 'complaint'
+      ? [
+          speaker.glossary.changeVerdicts[proposed.verdict].meaning,
+          ...comparisonLines(proposed.found, { earlier: round, later: proposed.round }, speaker),
+        ]
+      : twoSidedOutcomeLines(proposed, { earlier: round, later: proposed.round }, speaker),
 });

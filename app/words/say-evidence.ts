@@ -6,6 +6,7 @@ import type { Evidence, EvidenceFigures } from '../../core/records/index.ts';
 import { kindOf } from '../../core/wear/index.ts';
 import { readingInWords, type ReadingFigures } from './say-blueprint.ts';
 import { comfortChangeLine, scoreLine, type ComfortChangeFigures } from './say-comfort.ts';
+import { costsInWords, twoSidedLine, type TwoSidedFigures } from './say-two-sided.ts';
 import {
   circumstanceLines,
   countLines,
@@ -19,6 +20,7 @@ import type { DeskWords, Glossary } from './types.ts';
 type Complaint = NonNullable<Evidence['complaint']>;
 type Wear = NonNullable<Evidence['wear']>;
 type Reading = NonNullable<Evidence['reading']>;
+type TwoSided = NonNullable<Evidence['twoSided']>;
 type ComfortChange = NonNullable<NonNullable<Evidence['comfort']>['change']>;
 
 /** Whether a word of the figures is one that this version can say. */
@@ -108,12 +110,33 @@ const sayComfort = (
     : null;
 };
 
+/** Whether the words are ones that this version can say. */
+const isTwoSided = (
+  one: TwoSided,
+  { word, sure }: DeskWords['comfort']['twoSided'],
+): one is TwoSided & Pick<TwoSidedFigures, 'word' | 'sure'> =>
+  isOf(word, one.word) && isOf(sure, one.sure);
+
+const sayTwoSided = (one: TwoSided, speaker: Speaker): readonly string[] | null => {
+  if (!isTwoSided(one, speaker.desk.comfort.twoSided)) return null;
+  const { attribute, low, right, high, word, sure, cost } = one;
+  const said = twoSidedLine({ attribute, counts: { low, right, high }, word, sure }, speaker);
+  if (!cost || (word !== 'low' && word !== 'high')) return [said];
+  const { difference: points, interval, testers: onSide } = cost;
+  const own = { points, interval, onSide, right: cost.right };
+  const costs = costsInWords(attribute, { low: null, high: null, [word]: own }, speaker);
+  return [
+    said,
+    ...costs.map((line) => speaker.desk.joined.of(speaker.desk.comfort.twoSided.cost, line)),
+  ];
+};
+
 /**
  * The figures in sentences.
  * @returns null where there are none, or where a later version wrote a word that this one does not know
  */
 export const sayFigures = (
-  { complaint, place, wear, reading, comfort }: EvidenceFigures,
+  { complaint, place, wear, reading, comfort, twoSided }: EvidenceFigures,
   speaker: Speaker,
 ): readonly string[] | null => {
   if (complaint) return sayComplaint(complaint, speaker);
@@ -122,6 +145,7 @@ export const sayFigures = (
     return isReading(reading, speaker.desk.blueprint)
       ? [readingInWords({ ...reading, place }, speaker)]
       : null;
+  if (twoSided) return sayTwoSided(twoSided, speaker);
   return comfort ? sayComfort(comfort, speaker) : null;
 };
 

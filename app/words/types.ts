@@ -9,6 +9,7 @@ import type {
   PartId,
   RollUpId,
   Trade,
+  TwoSidedId,
   ZoneCode,
 } from '../../core/foot/index.ts';
 import type {
@@ -69,6 +70,8 @@ export interface Glossary {
   readonly kinds: Named<ComplaintKind, 'name' | 'meaning'>;
   /** `low` and `high`: the words at 0 and at 100 of the line. */
   readonly attributes: Named<ComfortAttributeId, 'name' | 'low' | 'high'>;
+  /** `low` and `high`: what is too little and too much of it, at the ends of the line; the middle is just right. */
+  readonly twoSided: Named<TwoSidedId, 'name' | 'low' | 'high'>;
   /** `role`: who can act on the part. */
   readonly parts: Named<PartId, 'name' | 'role'>;
   /** Who can act on a finding. */

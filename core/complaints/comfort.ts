@@ -38,7 +38,7 @@ export interface ComfortScore extends MeanOfUnits {
 
 /** How scores change over the kilometres on the pair: the one answer of every screen and file. */
 export interface ComfortDrift {
-  /** Points of 100 per 100 km, each tester with a start and a slope of their own. */
+  /** Points of the line per 100 km, each tester with a start and a slope of their own. */
   readonly per100Km: number;
   readonly interval: Interval;
   /** Testers with three scores or more at different kilometres. */
@@ -54,8 +54,13 @@ export interface AttributeComfort {
   readonly drift: ComfortDrift | null;
 }
 
-interface Score extends Pick<ComfortAnswer, 'tester' | 'firstImpression' | 'pairM'> {
+/** One answer on a line, with the distance on the pair, metres. */
+export interface ScoreAt extends Pick<ComfortAnswer, 'tester' | 'pairM'> {
   readonly score: number;
+}
+
+interface Score extends ScoreAt {
+  readonly firstImpression: boolean;
 }
 
 type Scored = readonly Score[];
@@ -93,7 +98,8 @@ const scoreOf = (answers: Scored): ComfortScore | null => {
   return units && { ...units, runs: answers.length };
 };
 
-const driftOf = (answers: Scored): ComfortDrift | null => {
+/** How answers change over the kilometres, each tester with a start and a slope of their own; null: too few tell it. */
+export const driftOf = (answers: readonly ScoreAt[]): ComfortDrift | null => {
   const found = meanSlope(
     answers.map(({ tester, pairM, score }) => ({ unit: tester, x: pairM / DRIFT_M, y: score })),
   );
@@ -134,12 +140,17 @@ export interface ComfortChange {
   readonly testers: number;
 }
 
-const changeWord = (difference: number, interval: Interval | null): ComfortChange['word'] => {
+/** What a difference is called. @param relevant from where on it matters, in its own points */
+export const changeWord = (
+  difference: number,
+  interval: Interval | null,
+  relevant = RELEVANT_DIFFERENCE,
+): ComfortChange['word'] => {
   if (interval === null) return 'open';
   const { lower, upper } = interval;
-  if (difference >= RELEVANT_DIFFERENCE && lower > 0) return 'better';
-  if (difference <= -RELEVANT_DIFFERENCE && upper < 0) return 'worse';
-  return lower > -RELEVANT_DIFFERENCE && upper < RELEVANT_DIFFERENCE ? 'no-relevant' : 'open';
+  if (difference >= relevant && lower > 0) return 'better';
+  if (difference <= -relevant && upper < 0) return 'worse';
+  return lower > -relevant && upper < relevant ? 'no-relevant' : 'open';
 };
 
 /**

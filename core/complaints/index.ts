@@ -11,3 +11,5 @@ export * from './trend.ts';
 export * from './first-repeat.ts';
 export * from './associations.ts';
 export * from './comfort.ts';
+export * from './penalty.ts';
+export * from './two-sided.ts';

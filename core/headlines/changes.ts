@@ -2,7 +2,7 @@
  * Did the changes between two rounds work, in one sentence? By rule, from the words that each complaint ends with: what
  * is worse is never left out, what is better is called so only where it was asked about beforehand and proved.
  */
-import type { ComfortAttributeId, ComplaintKind, ZoneCode } from '../foot/index.ts';
+import type { ComfortAttributeId, ComplaintKind, TwoSidedId, ZoneCode } from '../foot/index.ts';
 import type { ChangeVerdict, RecordId } from '../records/index.ts';
 import type { ChangesLook } from '../review/index.ts';
 
@@ -13,7 +13,7 @@ export interface MovedName {
 }
 
 /** What is worse: a complaint, or the answer to a comfort question. */
-export type WorseName = MovedName | { readonly attribute: ComfortAttributeId };
+export type WorseName = MovedName | { readonly attribute: ComfortAttributeId | TwoSidedId };
 
 /** What a pair of rounds is stamped with; `mixed`: something is proved better and something worse. */
 export type ChangesStamp = ChangeVerdict | 'mixed';
@@ -50,7 +50,10 @@ export type ChangesHeadline =
 
 /** What a headline and its stamp are made of. */
 export type ChangesFacts = Pick<ChangesLook, 'felt' | 'comfort'> & {
-  readonly comparison: Pick<ChangesLook['comparison'], 'earlier' | 'later' | 'changes' | 'testers'>;
+  readonly comparison: Pick<
+    ChangesLook['comparison'],
+    'earlier' | 'later' | 'changes' | 'testers' | 'twoSided'
+  >;
 };
 
 interface Sorted {
@@ -75,6 +78,10 @@ const sorted = ({ felt, comfort, comparison }: ChangesFacts): Sorted => {
   );
   const all = [...felt.filter(({ asked }) => asked), ...anywhere];
   const rest = felt.filter(({ asked }) => !asked);
+  // A question may have been answered on both kinds of line.
+  const questions = [...comfort, ...comparison.twoSided].flatMap(({ attribute, word }) =>
+    word === 'worse' ? [attribute] : [],
+  );
   const ended = (...words: readonly string[]) =>
     all.filter(({ word }) => words.includes(word)).map(nameOf);
   return {
@@ -83,7 +90,7 @@ const sorted = ({ felt, comfort, comparison }: ChangesFacts): Sorted => {
     worse: [
       ...ended('worse'),
       ...rest.filter(({ word }) => word === 'worse').map(nameOf),
-      ...comfort.flatMap(({ attribute, word }) => (word === 'worse' ? [{ attribute }] : [])),
+      ...[...new Set(questions)].map((attribute) => ({ attribute })),
     ],
     same: ended('no-different'),
     open: ended('too-little'),

@@ -3,7 +3,7 @@
  * is said of a round is what its runs prove of it; pain comes first.
  */
 import { surenessOf, type Sureness } from '../complaints/index.ts';
-import type { ComfortAttributeId } from '../foot/index.ts';
+import type { ComfortAttributeId, Side, TwoSidedId } from '../foot/index.ts';
 import type { Foot, Measure, RecordId } from '../records/index.ts';
 import type {
   ArrivalDimension,
@@ -12,6 +12,7 @@ import type {
   ReviewSummary,
   RoundFelt,
   ShoeLook,
+  TwoSidedLook,
   ZoneLook,
 } from '../review/index.ts';
 import type { FeltName } from './sheet.ts';
@@ -218,17 +219,66 @@ export type ComfortHeadline = { readonly claims: Claim } & (
       readonly attribute: ComfortAttributeId;
       readonly by: number;
     }
+  /** Testers who answered in both rounds lie further from just right. */
+  | { readonly case: 'further'; readonly attribute: TwoSidedId; readonly testers: number }
+  /** Too little or too much of something in the latest round: of how many who were asked. */
+  | {
+      readonly case: 'too';
+      readonly attribute: TwoSidedId;
+      readonly side: Exclude<Side, 'right'>;
+      readonly testers: number;
+      readonly asked: number;
+    }
+  /** Only two-sided questions were answered, and none of them tells. */
+  | { readonly case: 'none-off'; readonly round: RecordId }
 );
 
-/** @returns how comfortable the latest scored round is, against the one before */
-export const comfortHeadline = (look: readonly AttributeLook[]): ComfortHeadline => {
-  const main = look.find(({ attribute }) => attribute === 'overall') ?? look[0];
-  const now = main?.rounds.at(-1);
-  const before = main?.rounds.at(-2);
-  if (!main || !now?.wear) return { case: 'not-scored', claims: 'nothing' };
-  const { change, round } = now;
-  const mean = now.wear.mean;
-  const worse = look
+type OfTwoSided = Extract<ComfortHeadline, { readonly case: 'further' | 'too' | 'none-off' }>;
+
+/** What the two-sided questions of the latest round say, by how sure it is. */
+const twoSidedCases = (look: readonly TwoSidedLook[], round: RecordId | undefined) => {
+  const latest = look.flatMap(({ rounds }) => rounds.filter((one) => one.round === round));
+  const further = latest
+    .flatMap(({ change }) => (change?.word === 'worse' ? [change] : []))
+    .sort((a, b) => a.closer - b.closer)[0];
+  const off = latest.flatMap(({ attribute, word, sure, counts, mean, adjustedP }) =>
+    word === 'low' || word === 'high'
+      ? [{ attribute, side: word, sure, testers: counts[word], asked: mean.n, adjustedP }]
+      : [],
+  );
+  const tooOf = (wanted: 'clear' | 'likely'): OfTwoSided | null => {
+    const [most] = off
+      .filter(({ sure }) => sure === wanted)
+      .sort((a, b) => b.testers / b.asked - a.testers / a.asked || a.adjustedP - b.adjustedP);
+    if (!most) return null;
+    const { attribute, side, testers, asked } = most;
+    return { case: 'too', claims: wanted, attribute, side, testers, asked };
+  };
+  return {
+    further: further
+      ? ({
+          case: 'further',
+          claims: 'clear',
+          attribute: further.attribute,
+          testers: further.testers,
+        } satisfies OfTwoSided)
+      : null,
+    clear: tooOf('clear'),
+    likely: tooOf('likely'),
+    noneOff:
+      round === undefined || latest.length === 0
+        ? null
+        : ({ case: 'none-off', claims: 'nothing', round } satisfies OfTwoSided),
+  };
+};
+
+/** The latest round with an answer, by the order of the rounds. */
+const latestOf = (order: readonly RecordId[], ...answered: readonly (RecordId | undefined)[]) =>
+  order.findLast((round) => answered.includes(round));
+
+/** What got clearly worse in the latest scored round, overall comfort aside. */
+const worseIn = (look: readonly AttributeLook[], round: RecordId) =>
+  look
     .flatMap(({ attribute, rounds }) => {
       const last = rounds.at(-1);
       return last?.round === round && last.change?.word === 'worse'
@@ -236,13 +286,43 @@ export const comfortHeadline = (look: readonly AttributeLook[]): ComfortHeadline
         : [];
     })
     .sort((a, b) => b.by - a.by)[0];
+
+/**
+ * How comfortable the latest answered round is, against the one before: what got worse first, then what is clearly off
+ * the good point, then overall comfort, then what is likely off it.
+ * @param order of the rounds
+ */
+export const comfortHeadline = (
+  look: readonly AttributeLook[],
+  twoSided: readonly TwoSidedLook[],
+  order: readonly RecordId[],
+): ComfortHeadline => {
+  const main = look.find(({ attribute }) => attribute === 'overall') ?? look[0];
+  const now = main?.rounds.at(-1);
+  const before = main?.rounds.at(-2);
+  const marked = latestOf(order, ...twoSided.map(({ rounds }) => rounds.at(-1)?.round));
+  const latest = latestOf(order, now?.round, marked);
+  const off = twoSidedCases(twoSided, latest);
+  if (!main || !now?.wear || now.round !== latest)
+    return (
+      off.further ??
+      off.clear ??
+      off.likely ??
+      off.noneOff ?? { case: 'not-scored', claims: 'nothing' }
+    );
+  const { change, round } = now;
+  const mean = now.wear.mean;
+  const worse = worseIn(look, round);
   const word = change?.word ?? 'open';
   if (worse && word !== 'worse') return { case: 'attribute-worse', claims: 'clear', ...worse };
+  const isDecided = word === 'better' || word === 'worse' || word === 'no-relevant';
+  const first =
+    word === 'worse' ? null : (off.further ?? off.clear ?? (isDecided ? null : off.likely));
+  if (first) return first;
   if (!before?.wear) return { case: 'score', claims: 'nothing', mean, round };
-  const decided = word === 'better' || word === 'worse' || word === 'no-relevant';
   return {
     case: word === 'no-relevant' ? 'same' : word,
-    claims: decided ? 'clear' : 'nothing',
+    claims: isDecided ? 'clear' : 'nothing',
     mean,
     before: before.wear.mean,
     round,

@@ -28,11 +28,11 @@ import {
 import {
   compareComplaint,
   compareRounds,
-  proposeOutcome,
   type Hands,
   type RoundComparison,
 } from './compare-rounds.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
+import { proposeOutcome } from './propose-outcome.ts';
 import type { Review, RoundReview } from './review-types.ts';
 
 /** What is known of a line from the earlier to the later round; `look`: not proved, for the lead to ask about. */
@@ -77,7 +77,7 @@ export interface CarriedFinding {
   readonly carriedBy: RecordId;
   /** What the lead wrote down. */
   readonly written: ChangeVerdict | null;
-  /** What the comparison of the two rounds says; null where it names no complaint. */
+  /** What the comparison of the two rounds says; null where it names neither a complaint nor a two-sided question. */
   readonly found: ChangeVerdict | null;
 }
 

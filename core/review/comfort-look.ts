@@ -1,6 +1,16 @@
 /** How do the rounds compare in comfort, attribute by attribute: each tester's mean, and the course over the kilometres? */
-import type { AttributeComfort, ComfortChange } from '../complaints/index.ts';
-import { comfortAttributeIds, type ComfortAttributeId } from '../foot/index.ts';
+import type {
+  AttributeComfort,
+  ComfortChange,
+  TwoSidedChange,
+  TwoSidedReview,
+} from '../complaints/index.ts';
+import {
+  comfortAttributeIds,
+  twoSidedIds,
+  type ComfortAttributeId,
+  type TwoSidedId,
+} from '../foot/index.ts';
 import type { RecordId } from '../records/index.ts';
 import { metres } from '../units/index.ts';
 import { feltStretches, type FeltScore, type FeltStretch } from '../wear/index.ts';
@@ -78,3 +88,41 @@ export const lookAtComfort = (log: ProjectLog, review: Review): readonly Attribu
     return rounds.length > 0 ? [{ attribute, rounds }] : [];
   });
 };
+
+/** A two-sided question in one round. */
+export interface TwoSidedRound extends TwoSidedReview {
+  readonly round: RecordId;
+  /** Against the round before; null: fewer than two testers answered in both. */
+  readonly change: TwoSidedChange | null;
+}
+
+export interface TwoSidedLook {
+  readonly attribute: TwoSidedId;
+  /** Rounds in which anybody answered it after wearing, by order. */
+  readonly rounds: readonly TwoSidedRound[];
+  /** Rounds in which it was answered on the 0-100 line that was asked before: never mixed with these. */
+  readonly onOldLine: readonly RecordId[];
+}
+
+/** Too little and too much of every round, in the order of the questions; what nobody answered is absent. */
+export const lookAtTwoSided = ({ rounds }: Pick<Review, 'rounds'>): readonly TwoSidedLook[] =>
+  twoSidedIds.flatMap((attribute): TwoSidedLook[] => {
+    const own = rounds.flatMap(({ id, twoSided, twoSidedChanges }): TwoSidedRound[] => {
+      const found = twoSided.find((one) => one.attribute === attribute);
+      return found
+        ? [
+            {
+              ...found,
+              testers: spread(found.testers),
+              round: id,
+              change: twoSidedChanges.find((one) => one.attribute === attribute) ?? null,
+            },
+          ]
+        : [];
+    });
+    if (own.length === 0) return [];
+    const onOldLine = rounds.flatMap(({ id, comfort }) =>
+      comfort.some((one) => one.attribute === attribute) ? [id] : [],
+    );
+    return [{ attribute, rounds: own, onOldLine }];
+  });

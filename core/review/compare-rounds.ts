@@ -10,11 +10,12 @@
 import {
   allowedRateOf,
   comfortChanges,
-  type ComfortAnswer,
+  twoSidedChanges,
   type ComfortChange,
+  type TwoSidedChange,
 } from '../complaints/index.ts';
 import { isWithin, mileageAt, type LoggedRun } from '../mileage/index.ts';
-import type { Change, ChangeVerdict, Finding, RecordId } from '../records/index.ts';
+import type { Change, RecordId } from '../records/index.ts';
 import {
   benchChanges,
   compareCell,
@@ -32,7 +33,7 @@ import {
 import { isProven } from './closer-look.ts';
 import { ownRecords, type LoggedPair, type ProjectLog } from './project-log.ts';
 import type { RoundReview } from './review-types.ts';
-import { comfortAnswers } from './round-review.ts';
+import { allComfortAnswers, type ComfortAnswers } from './round-review.ts';
 
 /** Which runs are read: all, or those of hand-outs in which the tester did not know what was changed. */
 export type Hands = 'all' | 'blind-only';
@@ -73,6 +74,8 @@ export interface RoundComparison {
     readonly same: readonly ComfortChange[];
     readonly onlyOne: readonly ComfortChange[];
   };
+  /** Closer to just right or further from it, by those who answered the two-sided questions in both. */
+  readonly twoSided: readonly TwoSidedChange[];
   readonly bench: readonly BenchChange[];
   /** Pairs that were measured first when they were no longer new, and are left out. */
   readonly measuredLate: number;
@@ -81,7 +84,7 @@ export interface RoundComparison {
 interface Side {
   readonly pairs: readonly LoggedPair[];
   readonly answers: RoundAnswers;
-  readonly comfort: readonly ComfortAnswer[];
+  readonly comfort: ComfortAnswers;
   readonly testers: ReadonlySet<RecordId>;
   /** When each tester first wore it. */
   readonly firstMs: ReadonlyMap<RecordId, number>;
@@ -128,7 +131,7 @@ const sideOf = (log: ProjectLog, round: RecordId, hands: Hands): Side => {
   return {
     pairs,
     answers: orderAnswers(answeredRuns(runs)),
-    comfort: comfortAnswers(pairs),
+    comfort: allComfortAnswers(pairs),
     testers: new Set(runs.map(({ tester }) => tester)),
     firstMs: firstStarts(runs),
     knew: [...new Set(knew)].sort(),
@@ -211,8 +214,8 @@ export const compareRounds = (
   const [provenBefore, provenAfter] = [provenIn(earlier), provenIn(later)];
   const comfortOf = (same: boolean) =>
     comfortChanges(
-      before.comfort.filter(({ tester }) => isBoth(tester) === same),
-      after.comfort.filter(({ tester }) => isBoth(tester) === same),
+      before.comfort.scores.filter(({ tester }) => isBoth(tester) === same),
+      after.comfort.scores.filter(({ tester }) => isBoth(tester) === same),
     );
   const [first, second] = [firstReadings(before.pairs), firstReadings(after.pairs)];
   return {
@@ -245,35 +248,8 @@ export const compareRounds = (
       later: provenAfter.has(`${zone} ${kind}`),
     })),
     comfort: { same: comfortOf(true), onlyOne: comfortOf(false) },
+    twoSided: twoSidedChanges(before.comfort.marks, after.comfort.marks),
     bench: benchChanges(first.readings, second.readings),
     measuredLate: first.late + second.late,
   };
-};
-
-/** What came of a finding, for the lead to accept: the lines are said in `app/words/say-change.ts`. */
-export interface ProposedOutcome {
-  /** The round that carried the change. */
-  readonly round: RecordId;
-  readonly verdict: ChangeVerdict;
-  /** The instant until which the log was read, milliseconds since 1970. */
-  readonly untilMs: number;
-  readonly found: CellComparison;
-}
-
-/**
- * Proposes what came of a finding.
- * @returns null where it names no complaint, no round that carries the change, or that round is not a later
- * one of the project
- */
-export const proposeOutcome = (
-  log: ProjectLog,
-  { round, carriedBy, kind, zone }: Pick<Finding, 'round' | 'carriedBy' | 'kind' | 'zone'>,
-): ProposedOutcome | null => {
-  const orderOf = (id: RecordId) =>
-    log.rounds.find(({ revision }) => revision.id === id)?.body.order;
-  if (kind === undefined || carriedBy === undefined) return null;
-  const [from, to] = [orderOf(round), orderOf(carriedBy)];
-  if (from === undefined || to === undefined || to <= from) return null;
-  const found = compareComplaint(log, round, carriedBy, { kind, zone: zone ?? null });
-  return { round: carriedBy, verdict: found.verdict, untilMs: log.nowMs, found };
 };

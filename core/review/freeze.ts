@@ -9,7 +9,7 @@ import { metres, type Metres } from '../units/index.ts';
 import type { Crossing, WearEstimate } from '../wear/index.ts';
 import type { CloserLook } from './closer-look.ts';
 import type { Deviation } from './review-types.ts';
-import type { CellSummary, RoundSummary } from './summary.ts';
+import type { CellSummary, RoundSummary, TwoSidedSummary } from './summary.ts';
 import type { WearLook } from './wear-look.ts';
 
 type Frozen<K extends keyof EvidenceFigures> = Readonly<
@@ -190,3 +190,31 @@ export const freezeComfort = (
         : null,
     },
   };
+
+/** Testers on either side of just right, and what the side that is named costs. */
+export const freezeTwoSided = ({
+  attribute,
+  counts,
+  word,
+  sure,
+  cost,
+}: Pick<
+  TwoSidedSummary,
+  'attribute' | 'counts' | 'word' | 'sure' | 'cost'
+>): Frozen<'twoSided'> => {
+  const own = word === 'low' || word === 'high' ? cost[word] : null;
+  return {
+    twoSided: {
+      attribute,
+      ...counts,
+      word,
+      sure,
+      cost: own && {
+        difference: kept(own.points),
+        interval: interval(own.interval),
+        testers: own.onSide,
+        right: own.right,
+      },
+    },
+  };
+};

@@ -16,6 +16,7 @@ export { overviewOf, type NextStep, type Overview } from './overview.ts';
 export { isReady, nextStep, startOf, startSteps, type Start, type StartStep } from './start.ts';
 export * from './felt.ts';
 export * from './compare-rounds.ts';
+export * from './propose-outcome.ts';
 export * from './summary.ts';
 export { isOutOfTolerance, type PairTolerance } from './tolerance.ts';
 export { withoutPairsOutOfTolerance } from './without-pairs.ts';
@@ -51,7 +52,14 @@ export {
 } from './changes-look.ts';
 export { lookAtShoe, type RoundFelt, type ShoeComplaint, type ShoeLook } from './shoe-look.ts';
 export * from './zone-look.ts';
-export { lookAtComfort, type AttributeLook, type ComfortRound } from './comfort-look.ts';
+export {
+  lookAtComfort,
+  lookAtTwoSided,
+  type AttributeLook,
+  type ComfortRound,
+  type TwoSidedLook,
+  type TwoSidedRound,
+} from './comfort-look.ts';
 export { arrivalOf, type ArrivalDimension } from './arrival-look.ts';
 export * from './wear-cards.ts';
 export * from './check-list.ts';

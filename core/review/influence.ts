@@ -10,7 +10,7 @@ import type { RecordId, Run } from '../records/index.ts';
 import type { HoldWord } from '../wear/index.ts';
 import type { ProjectLog } from './project-log.ts';
 import type { Review, RoundReview } from './review-types.ts';
-import { reviewRound } from './round-review.ts';
+import { noComfort, reviewRound } from './round-review.ts';
 import { verdictWord, type Verdict } from './verdict.ts';
 import { fitLimits, type FittedLimit } from './wear-limits.ts';
 import { withoutPairs } from './without-pairs.ts';
@@ -30,7 +30,13 @@ export interface RoundInfluence {
 /** Of more testers and pairs together none is left out: it would take minutes, and one of so many seldom decides. */
 export const MOST_LEFT_OUT = 80;
 
-const unanswered = ({ feet: _feet, pain: _pain, comfort: _comfort, ...run }: Run): Run => run;
+const unanswered = ({
+  feet: _feet,
+  pain: _pain,
+  comfort: _comfort,
+  comfort2: _comfort2,
+  ...run
+}: Run): Run => run;
 
 const withoutAnswersOf = (log: ProjectLog, tester: RecordId): ProjectLog => {
   const silent = (one: LoggedRun): LoggedRun =>
@@ -66,7 +72,7 @@ export const influenceOn = (
     (item): item is typeof item & FittedLimit => item.what === 'wear',
   );
   const wordOf = (left: ProjectLog, wear: () => readonly FittedLimit[]): HoldWord =>
-    verdictWord(left, reviewRound(record, left, [], []), wear);
+    verdictWord(left, reviewRound(record, left, noComfort, noComfort), wear);
   const influences = [
     ...testers.sort().map((id): Influence => ({
       who: 'tester',

@@ -4,6 +4,8 @@ import type {
   ComfortChange,
   RoundComplaints,
   RoundPain,
+  TwoSidedChange,
+  TwoSidedReview,
   ZoneCount,
 } from '../complaints/index.ts';
 import type { BySurface, PairLoad, RunOddity } from '../mileage/index.ts';
@@ -53,6 +55,10 @@ export interface RoundReview {
   readonly comfort: readonly AttributeComfort[];
   /** Wear scores against the round before; empty for the first. */
   readonly comfortChanges: readonly ComfortChange[];
+  /** Too little or too much: the questions whose good point is in the middle, without first wearings. */
+  readonly twoSided: readonly TwoSidedReview[];
+  /** The same against the round before, by testers who answered in both. */
+  readonly twoSidedChanges: readonly TwoSidedChange[];
 }
 
 export interface PairReview {

@@ -15,7 +15,7 @@ import { reviewPair } from './pair-review.ts';
 import { preferencesOf } from './preferences.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
 import type { LeadAnswer, Review } from './review-types.ts';
-import { comfortAnswers, reviewRound } from './round-review.ts';
+import { allComfortAnswers, noComfort, reviewRound } from './round-review.ts';
 import { quietOf, silentOf } from './silence.ts';
 import { reviewTesters } from './tester-review.ts';
 
@@ -28,7 +28,7 @@ export const reviewProject = (log: ProjectLog): Review => {
   const silent = new Map(silentOf(log).map(({ tester, days }) => [tester, days]));
   const replies = standingReplies(records.reply);
   const comfort = rounds.map(({ revision }) =>
-    comfortAnswers(pairs.filter(({ round }) => round === revision.id)),
+    allComfortAnswers(pairs.filter(({ round }) => round === revision.id)),
   );
   return {
     project: { id, name: project.name, brief: project.brief },
@@ -36,7 +36,7 @@ export const reviewProject = (log: ProjectLog): Review => {
     size: sizeOf(pairs.length, counted),
     groupTesters: records.tester.length,
     rounds: rounds.map((round, at) =>
-      reviewRound(round, log, comfort[at] ?? [], comfort[at - 1] ?? []),
+      reviewRound(round, log, comfort[at] ?? noComfort, comfort[at - 1] ?? noComfort),
     ),
     pairs: pairs
       .map((pair) => reviewPair(pair, log, stops, testers, silent))

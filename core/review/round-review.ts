@@ -3,11 +3,14 @@ import {
   comfortByAttribute,
   comfortChanges,
   countZones,
+  reviewTwoSided,
+  twoSidedChanges,
   weighComplaints,
   weighPain,
   type ComfortAnswer,
   type FeetAnswer,
   type PainAnswer,
+  type TwoSidedAnswer,
 } from '../complaints/index.ts';
 import type { ComplaintKind } from '../foot/index.ts';
 import { mileageBefore, type LoggedRun } from '../mileage/index.ts';
@@ -69,16 +72,46 @@ export const comfortAnswers = (pairs: readonly LoggedPair[]): ComfortAnswer[] =>
     return answers;
   });
 
+/** The two-sided answers of some pairs. */
+export const twoSidedAnswers = (pairs: readonly LoggedPair[]): TwoSidedAnswer[] =>
+  pairs.flatMap(({ runs }) =>
+    runs.flatMap(({ tester, run: { comfort, comfort2, firstImpression } }) =>
+      comfort2
+        ? [
+            {
+              tester,
+              marks: comfort2,
+              overall: comfort?.overall ?? null,
+              firstImpression: firstImpression === true,
+            },
+          ]
+        : [],
+    ),
+  );
+
+/** Everything that testers answered about comfort in one round. */
+export interface ComfortAnswers {
+  readonly scores: readonly ComfortAnswer[];
+  readonly marks: readonly TwoSidedAnswer[];
+}
+
+export const noComfort: ComfortAnswers = { scores: [], marks: [] };
+
+export const allComfortAnswers = (pairs: readonly LoggedPair[]): ComfortAnswers => ({
+  scores: comfortAnswers(pairs),
+  marks: twoSidedAnswers(pairs),
+});
+
 /**
  * Reviews one round.
  * @param comfort its own comfort answers
- * @param before those of the round before; empty for the first
+ * @param before those of the round before; none for the first
  */
 export const reviewRound = (
   { body, revision }: RecordOf<'round'>,
   { project, pairs }: ProjectLog,
-  comfort: readonly ComfortAnswer[],
-  before: readonly ComfortAnswer[],
+  comfort: ComfortAnswers,
+  before: ComfortAnswers,
 ): RoundReview => {
   const own = pairs.filter(({ round }) => round === revision.id);
   const runs = own.flatMap((pair) => pair.runs);
@@ -93,8 +126,10 @@ export const reviewRound = (
     stage: body.stage,
     changes: body.changes,
     size: sizeOf(own.length, runs),
-    comfort: comfortByAttribute(comfort),
-    comfortChanges: comfortChanges(before, comfort),
+    comfort: comfortByAttribute(comfort.scores),
+    comfortChanges: comfortChanges(before.scores, comfort.scores),
+    twoSided: reviewTwoSided(comfort.marks),
+    twoSidedChanges: twoSidedChanges(before.marks, comfort.marks),
     complaints: weighComplaints(answers, project.brief.allowedRate, panel),
     pain: weighPain(painAnswers(runs), project.brief.allowedRate.pain, panel),
     zones: { left: zonesOf('left'), right: zonesOf('right') },

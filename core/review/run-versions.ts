@@ -12,6 +12,7 @@ export const runFields = [
   'temperatureC',
   'sock',
   'comfort',
+  'comfort2',
   'feet',
   'pain',
   'words',

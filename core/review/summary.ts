@@ -2,7 +2,12 @@
  * What of a review does a screen need at once? All but what is asked for one thing at a time: the runs
  * behind a cell, a pair's course, the bench readings. With 1,000 testers that is nearly all of it.
  */
-import type { RoundComplaints, RoundPain, WeighedCell } from '../complaints/index.ts';
+import type {
+  RoundComplaints,
+  RoundPain,
+  TwoSidedReview,
+  WeighedCell,
+} from '../complaints/index.ts';
 import type { LeftOut } from '../records/index.ts';
 import type { PairReview, Review, RoundReview } from './review-types.ts';
 
@@ -15,7 +20,14 @@ export type CellSummary = Omit<WeighedCell, 'byTester' | 'runIds'>;
 /** The answers on pain, without the runs and testers behind them. */
 export type PainSummary = Omit<RoundPain, 'byTester' | 'runIds'>;
 
-export interface RoundSummary extends Omit<RoundReview, 'complaints' | 'pain' | 'zones'> {
+/** The answers to a two-sided question, without each tester's. */
+export type TwoSidedSummary = Omit<TwoSidedReview, 'testers'>;
+
+export interface RoundSummary extends Omit<
+  RoundReview,
+  'complaints' | 'pain' | 'zones' | 'twoSided'
+> {
+  readonly twoSided: readonly TwoSidedSummary[];
   readonly pain: PainSummary | null;
   readonly complaints: Omit<RoundComplaints, 'cells'> & {
     readonly cells: readonly CellSummary[];
@@ -47,8 +59,9 @@ export const summarise = (review: Review): ReviewSummary => {
   return {
     ...rest,
     leftOut: unread,
-    rounds: rounds.map(({ complaints, pain, zones: _zones, ...round }) => ({
+    rounds: rounds.map(({ complaints, pain, twoSided, zones: _zones, ...round }) => ({
       ...round,
+      twoSided: twoSided.map(({ testers: _testers, ...one }) => one),
       pain: pain && summarisePain(pain),
       complaints: {
         ...complaints,

@@ -1,6 +1,6 @@
 /** What does one tester feel, and does anybody else? Their runs beside those of the others in the same rounds. */
 import { evidenceWords, type EvidenceWord } from '../complaints/index.ts';
-import type { ComfortAttributeId } from '../foot/index.ts';
+import { twoSidedIds, type ComfortAttributeId, type TwoSidedId } from '../foot/index.ts';
 import { mileageBefore, type LoggedRun } from '../mileage/index.ts';
 import type { RecordId, Tester } from '../records/index.ts';
 import { lastAt } from '../rounds/index.ts';
@@ -9,6 +9,7 @@ import { metres, type Metres, type Millimetres } from '../units/index.ts';
 import { byCode } from './by-code.ts';
 import { lookAtFeet, type FeetInPair } from './feet-look.ts';
 import { cellOf, feltInRuns, notesOf, type FeltInRuns, type Note } from './felt-in-runs.ts';
+import { MOST_OTHERS, ownMeans, type OwnMean } from './own-means.ts';
 import type { ProjectLog } from './project-log.ts';
 import type { Review } from './review-types.ts';
 
@@ -57,13 +58,10 @@ export interface TesterLook {
   readonly asked: number;
   readonly complained: number;
   readonly felt: readonly FeltByTester[];
-  /** Wear scores by attribute in the brief's order: this tester's mean and each other's, in the same rounds. */
-  readonly comfort: readonly {
-    readonly attribute: ComfortAttributeId;
-    readonly mean: number;
-    readonly runs: number;
-    readonly others: readonly { readonly tester: RecordId; readonly mean: number }[];
-  }[];
+  /** Wear scores by attribute in the brief's order, 0 to 100. */
+  readonly comfort: readonly OwnMean<ComfortAttributeId>[];
+  /** Marks from too little, −100, to too much, 100, in the order of the questions: never mixed with the scores. */
+  readonly marks: readonly OwnMean<TwoSidedId>[];
   /** Share of asked runs with a complaint, of each other tester in the same rounds. */
   readonly othersComplained: readonly { readonly tester: RecordId; readonly share: number }[];
   /** Overall comfort run by run. */
@@ -85,12 +83,7 @@ export interface TesterLook {
   readonly damages: Review['damages'];
 }
 
-/** More dots than this on one line are not told apart. */
-const MOST_OTHERS = 200;
 const MOST_COURSE = 120;
-
-const meanOf = (values: readonly number[]): number =>
-  values.reduce((sum, value) => sum + value, 0) / values.length;
 
 const isAsked = ({ run }: LoggedRun): boolean => run.feet !== undefined;
 
@@ -114,34 +107,6 @@ const provedOf = (
     isProved: found.some(({ provenTesters }) => provenTesters.some((one) => one.tester === tester)),
   };
 };
-
-const comfortOf = (
-  attributes: readonly ComfortAttributeId[],
-  own: readonly LoggedRun[],
-  others: ReadonlyMap<RecordId, readonly LoggedRun[]>,
-): TesterLook['comfort'] =>
-  attributes.flatMap((attribute) => {
-    const scores = (runs: readonly LoggedRun[]) =>
-      runs.flatMap(({ run }) => {
-        const score = run.comfort?.[attribute];
-        return score === undefined || run.firstImpression === true ? [] : [score];
-      });
-    const mine = scores(own);
-    if (mine.length === 0) return [];
-    return [
-      {
-        attribute,
-        mean: meanOf(mine),
-        runs: mine.length,
-        others: [...others]
-          .flatMap(([tester, runs]) => {
-            const some = scores(runs);
-            return some.length === 0 ? [] : [{ tester, mean: meanOf(some) }];
-          })
-          .slice(0, MOST_OTHERS),
-      },
-    ];
-  });
 
 const handsOf = (log: ProjectLog, tester: RecordId, runs: readonly LoggedRun[]): TesterHand[] => {
   const blind = new Map(
@@ -242,7 +207,13 @@ export const lookAtTester = (log: ProjectLog, review: Review, id: RecordId): Tes
         ...provedOf(review, rounds, id, cell),
       };
     }),
-    comfort: comfortOf(log.project.brief.attributes, own, others),
+    comfort: ownMeans(
+      log.project.brief.attributes,
+      ({ comfort }, question) => comfort?.[question],
+      own,
+      others,
+    ),
+    marks: ownMeans(twoSidedIds, ({ comfort2 }, question) => comfort2?.[question], own, others),
     othersComplained: askedOthers
       .map(({ tester, asked: runs }) => ({
         tester,

@@ -10,6 +10,7 @@ export * from './binomial-test.ts';
 export * from './so-few.ts';
 export * from './two-by-two.ts';
 export * from './sign-flip.ts';
+export * from './sign-flip-max.ts';
 export * from './ranks.ts';
 export * from './kendall.ts';
 export * from './multiplicity.ts';

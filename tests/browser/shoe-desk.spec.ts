@@ -119,8 +119,20 @@ test('comfort shows every tester, arrival names the pair that is out', async ({ 
   const parts = page.getByRole('navigation', { name: 'Of the shoe' });
   await parts.getByRole('link', { name: 'Comfort' }).click();
   await expect(page.locator('.place-head h1')).toHaveText(
-    'Comfort is 74 of 100, after 69. No real difference.',
+    'Heel cushioning is too soft for 4 of 8 testers.',
   );
+  // Off first, with the testers to both sides, what it costs and whether it came closer.
+  const heel = page.locator('.sides:not(.sides-head)').first();
+  await expect(heel).toContainText('Heel cushioning');
+  await expect(heel).toContainText('clear');
+  await expect(
+    heel.getByRole('img', {
+      name: 'Heel cushioning, Round 3: too soft 4, just right 4, too firm 0',
+    }),
+  ).toBeVisible();
+  await expect(heel).toContainText('points');
+  // What was answered from bad to good before stands by itself.
+  await expect(page.getByText(/answered on the earlier line/)).toBeVisible();
   const overall = page.getByRole('img', { name: 'Overall comfort, Round 3: 74 of 100, 8 testers' });
   await expect(overall.locator('.interval-single')).toHaveCount(8);
   await parts.getByRole('link', { name: 'Arrival' }).click();

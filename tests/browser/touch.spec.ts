@@ -79,6 +79,7 @@ const swipeFromAll = async (page: Page, finger: Finger): Promise<number> => {
 
 const openAll = async (page: Page): Promise<void> => {
   await page.getByRole('button', { name: 'More about comfort' }).click();
+  await page.locator('.two-sided-line').first().waitFor();
   await page.getByText('Something did').click();
   await page.locator('.foot-map').waitFor();
   await page.locator('.sheet select').first().selectOption({ index: 3 });

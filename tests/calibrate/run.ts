@@ -1,8 +1,9 @@
 /**
  * `npm run calibrate`: the rules for complaints side by side, the intervals of wear against known truth, and
- * the verdicts on changes between rounds, over a grid of simulated wear tests, and the agreement of panels, as
+ * the verdicts on changes between rounds, over a grid of simulated wear tests, the agreement of panels, and what is said
+ * of two-sided comfort, as
  * Markdown tables.
- * `-- --quick` for a first look, `-- --only changes` (or `complaints`, `wear`, `limits`, `wrong-numbers`, `agreement`)
+ * `-- --quick` for a first look, `-- --only changes` (or `complaints`, `wear`, `limits`, `wrong-numbers`, `agreement`, `two-sided`)
  * for one of them.
  */
 import { agreementRows, AGREEMENT_HEADER } from './agreement-table.ts';
@@ -10,6 +11,15 @@ import { sweepPanels } from './agreement.ts';
 import { changeRows, newRows, NEW_HEADER, CHANGE_HEADER } from './changes-table.ts';
 import { FAULT_HEADER, faultRows, limitLines } from './limits-table.ts';
 import { simulate, type RuleFigures, type Scenario } from './simulate.ts';
+import {
+  costLines,
+  moveRows,
+  MOVE_HEADER,
+  nullRows,
+  NULL_HEADER,
+  powerRows,
+  POWER_HEADER,
+} from './two-sided-table.ts';
 import {
   designs,
   scenarios,
@@ -204,4 +214,13 @@ if (wants('agreement')) {
   );
   for (const line of AGREEMENT_HEADER) console.log(line);
   for (const row of agreementRows(A_DESIGN, SEED)) console.log(row);
+}
+
+if (wants('two-sided')) {
+  const ROUNDS = quick ? 300 : 2000;
+  console.log(`\nTwo-sided comfort: ${ROUNDS} rounds a line; seed ${SEED}.\n`);
+  for (const line of [...NULL_HEADER, ...nullRows(ROUNDS, SEED), '']) console.log(line);
+  for (const line of [...POWER_HEADER, ...powerRows(ROUNDS, SEED), '']) console.log(line);
+  for (const line of [...MOVE_HEADER, ...moveRows(ROUNDS, SEED), '']) console.log(line);
+  for (const line of costLines(10 * ROUNDS, SEED)) console.log(line);
 }

@@ -9,6 +9,7 @@ import { BenchTable } from './bench-table.tsx';
 import { CellChanges, NewComplaints } from './cell-changes.tsx';
 import { ChangeSheet } from './change-sheet.tsx';
 import { ComfortChanges } from './comfort-changes.tsx';
+import { TwoSidedMoves } from '../parts/two-sided-moves.tsx';
 
 export const HowChanges = (props: TabProps & { readonly look: ChangesLook }) => {
   const found = props.look.comparison;
@@ -36,6 +37,14 @@ export const HowChanges = (props: TabProps & { readonly look: ChangesLook }) => 
       {found.comfort.same.length + found.comfort.onlyOne.length === 0 && <p>{words.noComfort}</p>}
       <ComfortChanges title={words.comfortSame} changes={found.comfort.same} />
       <ComfortChanges title={words.comfortOne} changes={found.comfort.onlyOne} />
+      <TwoSidedMoves
+        title={d().comfort.twoSided.movedTitle(
+          speaker.round(found.earlier),
+          speaker.round(found.later),
+        )}
+        changes={found.twoSided}
+        speaker={speaker}
+      />
       <BenchTable {...props} found={found} />
       <CellChanges {...props} found={found} />
       <p>{words.how}</p>

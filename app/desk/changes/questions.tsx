@@ -1,4 +1,5 @@
 /** Three questions to a pair of rounds, each with its answer: did it arrive, did it mend, did anything else move? */
+import type { TwoSidedChange } from '../../../core/complaints/index.ts';
 import {
   arrivedAnswer,
   type Arrival,
@@ -152,9 +153,29 @@ const Else = ({ look, review }: Props) => {
       <span class="soft">{words.fromTo(formatNumber(earlier, 0), formatNumber(later, 0))}</span>
     </li>
   );
+  const moved = (word: 'better' | 'worse') =>
+    look.comparison.twoSided.filter((one) => one.word === word);
+  const movedLine = ({ attribute, earlier, later, testers }: TwoSidedChange) => (
+    <li key={`${attribute} two-sided`}>
+      <a href={links.place('shoe', 'comfort')}>{terms().twoSided[attribute].name}</a>{' '}
+      <span class="soft">
+        {words.rightFor(words.of(earlier.right, testers), words.of(later.right, testers))}
+      </span>
+    </li>
+  );
   const groups = [
-    [words.clearlyWorse, [...worse.map(feltLine), ...comfort('worse').map(comfortLine)]],
-    [words.comfortBetter, comfort('better').map(comfortLine)],
+    [
+      words.clearlyWorse,
+      [
+        ...worse.map(feltLine),
+        ...comfort('worse').map(comfortLine),
+        ...moved('worse').map(movedLine),
+      ],
+    ],
+    [
+      words.comfortBetter,
+      [...comfort('better').map(comfortLine), ...moved('better').map(movedLine)],
+    ],
     [words.lookAt, lookAt.map(feltLine)],
   ] as const;
   return (

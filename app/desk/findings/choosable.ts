@@ -5,6 +5,7 @@ import {
   freezeComfort,
   freezeCourse,
   freezeReading,
+  freezeTwoSided,
   freezeWear,
   placeOf,
   type WearLook,
@@ -12,7 +13,8 @@ import {
 } from '../../../core/review/index.ts';
 import { isOut } from '../../../core/rounds/index.ts';
 import type { Metres } from '../../../core/units/index.ts';
-import { clauses, terms } from '../../words/index.ts';
+import { clauses, saidOf, terms } from '../../words/index.ts';
+import { knownInWords } from '../../words/say-two-sided.ts';
 import { placeTitle } from '../../words/say-wear.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { speakerOf } from '../parts/speaker.ts';
@@ -54,6 +56,10 @@ const partOf: Readonly<Record<Measure, PartId>> = {
   'energy-returned': 'midsole-foam',
   dimension: 'last',
 };
+
+/** Whose part a comfort question usually is (common practice, no source). */
+const partOfQuestion = (question: string): PartId =>
+  question.includes('cushioning') ? 'midsole-foam' : 'last';
 
 /** What of one source the log has in a round; null while it is asked for. */
 export const useChoosable = (
@@ -105,7 +111,14 @@ export const useChoosable = (
       const at = review.rounds.findIndex(({ id }) => id === round);
       const [before, own] = [review.rounds[at - 1], review.rounds[at]];
       if (!own) return [];
-      return own.comfort.flatMap((score) => {
+      // What is off the good point first: it says which way to go.
+      const off = own.twoSided.map((one) => ({
+        key: `${one.attribute} two-sided`,
+        title: saidOf(terms().twoSided[one.attribute].name, knownInWords(one, speaker)),
+        figures: freezeTwoSided(one),
+        part: partOfQuestion(one.attribute),
+      }));
+      const scores = own.comfort.flatMap((score) => {
         const { attribute } = score;
         const change = own.comfortChanges.find((one) => one.attribute === attribute);
         const figures = freezeComfort(score, change, {
@@ -118,13 +131,12 @@ export const useChoosable = (
                 key: attribute,
                 title: terms().attributes[attribute].name,
                 figures,
-                part: attribute.includes('cushioning')
-                  ? ('midsole-foam' as const)
-                  : ('last' as const),
+                part: partOfQuestion(attribute),
               },
             ]
           : [];
       });
+      return [...off, ...scores];
     }
     case 'other':
       return [];

@@ -246,11 +246,19 @@ const Proposed = ({ finding, review, records }: FindingProps) => {
     [id],
   );
   if (!answer?.proposed) return null;
-  const { found, verdict } = answer.proposed;
+  const { proposed } = answer;
   const count = ({ reported, runs }: RoundCount) => words.of(reported, runs);
+  const said = () => {
+    if (proposed.of === 'complaint')
+      return words.proposed(count(proposed.found.earlier), count(proposed.found.later));
+    const { moved } = proposed;
+    if (!moved) return words.proposedNobody;
+    const right = (counts: typeof moved.later) => words.of(counts.right, moved.testers);
+    return words.proposedRight(right(moved.earlier), right(moved.later));
+  };
   return (
     <p>
-      {words.proposed(count(found.earlier), count(found.later))} <VerdictStamp word={verdict} />
+      {said()} <VerdictStamp word={proposed.verdict} />
     </p>
   );
 };

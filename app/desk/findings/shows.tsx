@@ -64,6 +64,7 @@ const Counts = (props: FindingProps & { readonly evidence: Evidence }) => {
       )}
       {place && <p>{placeName(place, speakerOf(props))}</p>}
       {evidence.comfort && <p>{terms().attributes[evidence.comfort.attribute].name}</p>}
+      {evidence.twoSided && <p>{terms().twoSided[evidence.twoSided.attribute].name}</p>}
       {own.length > 0 && (
         <>
           <p class="soft small">{words.ownWords}</p>
@@ -109,7 +110,7 @@ const Behind = (props: FindingProps) => {
           <a href={links.place('wear')}>{words.wearPage}</a>
         </li>
       )}
-      {(source === 'comfort' || evidence?.comfort) && (
+      {(source === 'comfort' || evidence?.comfort || evidence?.twoSided) && (
         <li>
           <a href={links.place('shoe', 'comfort')}>{words.comfortPage}</a>
         </li>

@@ -7,6 +7,7 @@ import { unitsOf } from '../../../core/records/index.ts';
 import { Button, LinkButton } from '../../parts/controls/controls.tsx';
 import { formatDate, formatNumber, formatSetPercent } from '../../parts/format.ts';
 import { locale, p, terms } from '../../words/index.ts';
+import { questionName } from '../../words/question-name.ts';
 import { placeName } from '../../words/say-place.ts';
 import type { PlaceProps, TabProps } from '../desk-state.ts';
 import { OpenForm, saveFromForm } from '../parts/form-parts.tsx';
@@ -102,7 +103,12 @@ const BriefWords = (props: TabProps & { readonly brief: Brief }) => {
         </ul>
       ),
     ],
-    [words.questions, list(brief.attributes.map((one) => terms().attributes[one].name))],
+    [
+      words.questions,
+      list(
+        [...brief.attributes, ...(brief.alsoAsked ?? [])].map((one) => questionName(terms(), one)),
+      ),
+    ],
     ...(brief.words === undefined ? [] : [[words.words, brief.words] as const]),
     [words.tellTesters, words.tells[brief.tellTesters === false ? 'no' : 'yes']],
     ...(brief.forTesters === undefined ? [] : [[words.forTesters, brief.forTesters] as const]),

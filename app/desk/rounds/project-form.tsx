@@ -1,8 +1,9 @@
 /** The brief of a project, new or changed: for whom, for what, how far, and when a pair has failed. */
 import { useState } from 'preact/hooks';
-import { comfortAttributeIds } from '../../../core/foot/index.ts';
+import { questionName } from '../../words/question-name.ts';
 import { ranges, surfaces, type Project, type Range } from '../../../core/records/index.ts';
 import {
+  comfortQuestions,
   draftOfProject,
   emptyLimit,
   feetFields,
@@ -201,9 +202,9 @@ export const ProjectForm = (props: {
       </Button>
       <Choices
         label={labelOf(words.attributes, true)}
-        options={comfortAttributeIds
+        options={comfortQuestions
           .filter((one) => one !== 'overall')
-          .map((value) => ({ value, label: terms().attributes[value].name }))}
+          .map((value) => ({ value, label: questionName(terms(), value) }))}
         values={draft.asked}
         onToggle={(attribute) => change({ asked: toggled(draft.asked, attribute) })}
       />

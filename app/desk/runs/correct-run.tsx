@@ -1,13 +1,14 @@
 /** A lead corrects a run on its tester's behalf: the run as it was said, filled in, and the reason. */
 import { useState } from 'preact/hooks';
 import type { RecordId, Run } from '../../../core/records/index.ts';
-import { formOfRun, runOfForm, withScore, type RunFormError } from '../../drafts/run.ts';
+import { formOfRun, runOfForm, withAnswer, type RunFormError } from '../../drafts/run.ts';
+import { askedOfComfort } from '../../drafts/two-sided.ts';
 import { parseDecimal } from '../../../core/units/index.ts';
 import { Field } from '../../parts/controls/controls.tsx';
 import { toInstant } from '../../parts/instant.ts';
 import { settings } from '../../parts/settings.ts';
 import { session } from '../../parts/state.ts';
-import { clauses, p, saidOf, terms } from '../../words/index.ts';
+import { clauses, entryWords, p, saidOf, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { OpenForm, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { CorrectDay } from './correct-day.tsx';
@@ -76,41 +77,76 @@ export const CorrectRun = (
   );
 };
 
-/** A score as it is typed; null where that is none. */
-const scoreOf = (typed: string): number | null => {
+/** A score as it is typed; null where that is none. @param least of the line; the most is 100 */
+const scoreOf = (typed: string, least: number): number | null => {
   const score = parseDecimal(typed);
-  return score === null ? null : Math.min(100, Math.max(0, score));
+  return score === null ? null : Math.min(100, Math.max(least, score));
 };
 
-/** A lead copies a figure from somewhere: it is typed, not pointed at on a line. */
-const CorrectComfort = ({ form, change, review }: CorrectProps) => (
-  <fieldset class="field">
-    <legend class="label">{p().runs.form.comfort}</legend>
-    <div class="correct-scores">
-      {review.project.brief.attributes.map((attribute) => {
-        const { name, low, high } = terms().attributes[attribute];
-        const score = form.comfort[attribute];
-        return (
-          <Field key={attribute} label={name} hint={clauses(saidOf('0', low), saidOf('100', high))}>
-            {(ids) => (
-              <input
-                class="input"
-                type="number"
-                min={0}
-                max={100}
-                step="any"
-                {...ids}
-                value={score === undefined ? '' : Math.round(10 * score) / 10}
-                onInput={(event) =>
-                  change({
-                    comfort: withScore(form.comfort, attribute, scoreOf(event.currentTarget.value)),
-                  })
-                }
-              />
-            )}
-          </Field>
-        );
-      })}
-    </div>
-  </fieldset>
+/** One question as a figure: a lead copies it from somewhere, and does not point at it on a line. */
+const Figure = (props: {
+  readonly label: string;
+  readonly hint: readonly string[];
+  readonly least: number;
+  readonly value: number | undefined;
+  readonly onChange: (value: number | null) => void;
+}) => (
+  <Field label={props.label} hint={clauses(...props.hint)}>
+    {(ids) => (
+      <input
+        class="input"
+        type="number"
+        min={props.least}
+        max={100}
+        step="any"
+        {...ids}
+        value={props.value === undefined ? '' : Math.round(10 * props.value) / 10}
+        onInput={(event) => props.onChange(scoreOf(event.currentTarget.value, props.least))}
+      />
+    )}
+  </Field>
 );
+
+/** Each question on the line on which the run answered it; unanswered ones as they are asked today. */
+const CorrectComfort = ({ form, change, review }: CorrectProps) => {
+  const [{ oneSided, twoSided }] = useState(() =>
+    askedOfComfort(review.project.brief, form.comfort),
+  );
+  return (
+    <fieldset class="field">
+      <legend class="label">{p().runs.form.comfort}</legend>
+      <div class="correct-scores">
+        {(['overall', ...oneSided] as const).map((attribute) => {
+          const { name, low, high } = terms().attributes[attribute];
+          return (
+            <Figure
+              key={attribute}
+              label={name}
+              hint={[saidOf('0', low), saidOf('100', high)]}
+              least={0}
+              value={form.comfort[attribute]}
+              onChange={(value) => change({ comfort: withAnswer(form.comfort, attribute, value) })}
+            />
+          );
+        })}
+        {twoSided.map((question) => {
+          const { name, low, high } = terms().twoSided[question];
+          return (
+            <Figure
+              key={question}
+              label={name}
+              hint={[
+                saidOf('−100', low),
+                saidOf('0', entryWords().twoSided.right),
+                saidOf('100', high),
+              ]}
+              least={-100}
+              value={form.comfort2[question]}
+              onChange={(value) => change({ comfort2: withAnswer(form.comfort2, question, value) })}
+            />
+          );
+        })}
+      </div>
+    </fieldset>
+  );
+};

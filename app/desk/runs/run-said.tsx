@@ -19,6 +19,7 @@ const order: readonly RunField[] = [
   'ground',
   'temperatureC',
   'sock',
+  'comfort2',
   'feet',
   'pain',
   'words',

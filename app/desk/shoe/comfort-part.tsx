@@ -1,21 +1,23 @@
 /** Comfort: each attribute by round with its interval and every tester, its course over the kilometres, preferences. */
-import type { ComfortAttributeId } from '../../../core/foot/index.ts';
 import type { ComfortHeadline } from '../../../core/headlines/index.ts';
 import { type AttributeLook, type ComfortRound } from '../../../core/review/index.ts';
 import { IntervalLine, RoundMark } from '../../parts/charts/interval-line.tsx';
 import { formatNumber } from '../../parts/format.ts';
 import { signed } from '../../words/figures.ts';
 import { d, p, saidOf, t, terms } from '../../words/index.ts';
+import { questionName } from '../../words/question-name.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { HowSure } from '../frame/how-sure.tsx';
 import { Picture } from '../frame/picture.tsx';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
-import { Mark, type Tone } from '../frame/stamp.tsx';
+import { Mark, SureStamp, type Tone } from '../frame/stamp.tsx';
 import { ComfortCourse } from './comfort-course.tsx';
 import { ComfortProof } from './comfort-proof.tsx';
 import { ShoeParts } from './shoe-parts.tsx';
+import { TooMuch } from './too-much.tsx';
+import { TooMuchProof } from './too-much-proof.tsx';
 
 const whole = (value: number): string => formatNumber(value, 0);
 const tenths = (value: number): string => signed(value, (size) => formatNumber(size, 1));
@@ -34,6 +36,15 @@ const stampOf: Readonly<
   'attribute-worse': { tone: 'fails', word: 'worse' },
   same: { tone: 'plain', word: 'no-relevant' },
   open: { tone: 'open', word: 'open' },
+  further: { tone: 'fails', word: 'worse' },
+};
+
+/** Of what is too little or too much: how sure. */
+const StampOf = ({ headline }: { readonly headline: ComfortHeadline }) => {
+  if (headline.case === 'too' && (headline.claims === 'clear' || headline.claims === 'likely'))
+    return <SureStamp word={headline.claims} />;
+  const stamp = stampOf[headline.case];
+  return stamp ? <Mark tone={stamp.tone}>{p().shoe.comfort.changes[stamp.word]}</Mark> : null;
 };
 
 /** Whether the latest round's scores change with the kilometres, shown where the interval leaves zero out. */
@@ -202,15 +213,18 @@ export const ComfortPart = (props: TabProps) => {
   const { id } = review.project;
   const answer = useWork((desk) => desk.comfort(id), records, [id]);
   if (!answer) return <p class="soft">{t().loading}</p>;
-  const { headline, look } = answer;
-  const stamp = stampOf[headline.case];
+  const { headline, look, twoSided } = answer;
   const main = look.find(({ attribute }) => attribute === 'overall') ?? look[0];
   const last = main?.rounds.at(-1);
-  const name = (attribute: ComfortAttributeId): string => terms().attributes[attribute].name;
   return (
     <>
       <PlaceHead
-        headline={words.headline(headline, sayOf(props), name)}
+        headline={words.headline(
+          headline,
+          sayOf(props),
+          (question) => questionName(terms(), question),
+          (question, side) => terms().twoSided[question][side],
+        )}
         {...(last?.wear && {
           sub: [
             words.sub(
@@ -221,9 +235,11 @@ export const ComfortPart = (props: TabProps) => {
             ...sameTesters(last),
           ].join(p().shoe.between),
         })}
-        stamp={stamp && <Mark tone={stamp.tone}>{words.changes[stamp.word]}</Mark>}
+        stamp={<StampOf headline={headline} />}
       />
       <ShoeParts project={id} at="comfort" />
+      {twoSided.length > 0 && <TooMuch {...props} look={twoSided} />}
+      {twoSided.length > 0 && look.length > 0 && <h2>{p().tooMuch.scores}</h2>}
       {look.length > 0 && (
         <Picture says={words.pictureSays} table={() => tableOf(props, look)}>
           <Key {...props} look={look} />
@@ -243,6 +259,7 @@ export const ComfortPart = (props: TabProps) => {
       <Preferences {...props} />
       <HowSure>
         <ComfortProof {...props} />
+        <TooMuchProof {...props} />
       </HowSure>
     </>
   );

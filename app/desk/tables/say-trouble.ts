@@ -1,21 +1,27 @@
 /** What is wrong with a cell of a table and what to do, in the language of the screen. */
 import type { RecordId } from '../../../core/records/index.ts';
 import { metres, seconds } from '../../../core/units/index.ts';
-import type { Column } from '../../drafts/tables/columns.ts';
+import { markColumns, type Column } from '../../drafts/tables/columns.ts';
 import type { CellTrouble, PlainWhy } from '../../drafts/tables/row.ts';
 import { formatPace } from '../../parts/format.ts';
-import { d, locale, p, terms } from '../../words/index.ts';
+import { d, entryWords, locale, p, terms } from '../../words/index.ts';
 import { sayRange } from '../parts/in-range.ts';
 
 /** The words that can be typed, as the reader says them. */
 const namesOf = (column: Column, ids: readonly string[]): string => {
   const { yes, no } = p().runs.form;
-  const { surfaces, grounds, socks } = terms();
+  const { surfaces, grounds, socks, twoSided } = terms();
   const named: Readonly<Partial<Record<Column, Readonly<Record<string, string>>>>> = {
     surface: surfaces,
     ground: grounds,
     sock: socks,
     blind: { yes, no },
+    ...Object.fromEntries(
+      markColumns.map(({ id, column: own }) => {
+        const { low, high } = twoSided[id];
+        return [own, { low, right: entryWords().twoSided.right, high }];
+      }),
+    ),
   };
   return new Intl.ListFormat(locale(), { type: 'disjunction' }).format(
     ids.map((id) => named[column]?.[id] ?? id),

@@ -28,11 +28,7 @@ const Getting = (props: {
   return (
     <span class="row">
       {session.value?.hub && (
-        <Button
-          kind="quiet"
-          aria-label={`${invites} ${row.code}`}
-          onClick={() => void invite()}
-        >
+        <Button kind="quiet" aria-label={`${invites} ${row.code}`} onClick={() => void invite()}>
           {invites}
         </Button>
       )}

@@ -7,6 +7,7 @@ import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
 import { Stamp } from '../frame/stamp.tsx';
+import { BesideLimits } from './beside.tsx';
 import { VerdictFigures } from './figures.tsx';
 import { VerdictGrid } from './verdict-grid.tsx';
 import './verdict.css';
@@ -48,6 +49,7 @@ export const VerdictPlace = ({ review, records }: PlaceProps) => {
       {grid.rounds.length > 0 && (
         <VerdictGrid records={records} review={review} grid={grid} influences={influences} />
       )}
+      <BesideLimits records={records} review={review} latest={grid.latest} />
       {verdicts && verdicts.length > 0 && (
         <HowSure>
           <VerdictFigures

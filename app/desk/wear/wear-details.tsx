@@ -1,19 +1,11 @@
 /** Behind How sure?: one measure at one site of one round, with the interval, what follows from it, and as a table. */
 import { useState } from 'preact/hooks';
 import type { RecordId } from '../../../core/records/index.ts';
-import {
-  doses,
-  PER_METRE,
-  type Dose,
-  type Felt,
-  type WearLook,
-} from '../../../core/review/index.ts';
-import { fromMetres, metres, type Metres } from '../../../core/units/index.ts';
-import { DistanceChart } from '../../parts/charts/distance-chart.tsx';
+import { doses, PER_METRE, type Dose, type WearLook } from '../../../core/review/index.ts';
+import { fromMetres, type Metres } from '../../../core/units/index.ts';
 import { WearChart } from '../../parts/charts/wear-chart.tsx';
 import { distanceFigure, formatNumber } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
-import { signed } from '../../words/figures.ts';
 import { clauses, d, halves, saidOf, t, terms } from '../../words/index.ts';
 import {
   doseInWords,
@@ -28,6 +20,7 @@ import {
 import { useWork, type TabProps } from '../desk-state.ts';
 import { SelectField } from '../parts/form-parts.tsx';
 import { speakerOf } from '../parts/speaker.ts';
+import { FeltPart } from './felt-part.tsx';
 
 /** Kind and site, as the page's choice names them. */
 export const placeKey = ({
@@ -243,59 +236,5 @@ const Warnings = (props: TabProps & { look: WearLook }) => {
         ))}
       </ul>
     </details>
-  );
-};
-
-const FeltPart = ({ felt }: { felt: readonly Felt[] }) => {
-  const words = d().wear;
-  const write = (value: number) => signed(value, (size) => formatNumber(size, 1));
-  const nameOf = ({ attribute }: Felt) => terms().attributes[attribute].name;
-  return (
-    <section class="stack">
-      <h3>{words.felt}</h3>
-      <div class="two-columns">
-        <DistanceChart
-          title={words.felt}
-          xTitle={axisTitle('distance')}
-          yTitle={words.feltScore}
-          yCovers={[0, 100]}
-          series={felt.map((one) => ({
-            name: nameOf(one),
-            points: one.stretches.map(({ fromM, toM, mean }) => ({
-              x: fromMetres(metres((fromM + toM) / 2), settings.value.distance),
-              y: mean.mean,
-              label: saidOf(
-                clauses(
-                  nameOf(one),
-                  `${distanceFigure(fromM)}–${distanceFigure(toM)} ${settings.value.distance}`,
-                ),
-                clauses(
-                  `${formatNumber(mean.mean, 0)}${mean.interval ? ` (${formatNumber(mean.interval.lower, 0)} … ${formatNumber(mean.interval.upper, 0)})` : ''}`,
-                  `n ${mean.n}`,
-                ),
-              ),
-            })),
-          }))}
-          formatX={(value) => formatNumber(value, 0)}
-          formatY={(value) => formatNumber(value, 0)}
-        />
-        <ul>
-          {felt.map((one) => (
-            <li key={one.attribute}>
-              {one.drift
-                ? words.feltLine(
-                    nameOf(one),
-                    write(one.drift.per100Km),
-                    write(one.drift.interval.lower),
-                    write(one.drift.interval.upper),
-                    one.drift.testers,
-                  )
-                : saidOf(nameOf(one), words.feltNone)}
-            </li>
-          ))}
-          <li class="soft">{words.feltPart}</li>
-        </ul>
-      </div>
-    </section>
   );
 };

@@ -12,12 +12,14 @@ import type { RecordId } from '../../../core/records/index.ts';
 import {
   lookAtComfort,
   lookAtShoe,
+  lookAtTwoSided,
   lookAtZone,
   lookCloser,
   recurring,
   type AttributeLook,
   type CloserLook,
   type ShoeLook,
+  type TwoSidedLook,
   type ZoneLook,
   type ZoneQuestion,
 } from '../../../core/review/index.ts';
@@ -56,11 +58,13 @@ const zoneProof = ({ log, review }: Opened, round: RecordId, cell: CellName): Cl
 export interface ComfortAnswerOf {
   readonly headline: ComfortHeadline;
   readonly look: readonly AttributeLook[];
+  readonly twoSided: readonly TwoSidedLook[];
 }
 
 const comfort = ({ log, review }: Opened): ComfortAnswerOf => {
-  const look = lookAtComfort(log, review);
-  return { headline: comfortHeadline(look), look };
+  const [look, twoSided] = [lookAtComfort(log, review), lookAtTwoSided(review)];
+  const order = review.rounds.map(({ id }) => id);
+  return { headline: comfortHeadline(look, twoSided, order), look, twoSided };
 };
 
 export const shoeQuestions = { shoe, zone, zoneProof, comfort };

@@ -1,4 +1,5 @@
 /** Which kind of record does a table hold, and what stands in which column? Read from its head; pure. */
+import { twoSidedIds, type TwoSidedId } from '../../../core/foot/index.ts';
 
 /** What can be brought in, in the order in which a test needs it. */
 export const tableKinds = ['testers', 'pairs', 'hand-outs', 'runs'] as const;
@@ -19,9 +20,16 @@ type Words<Text extends string> = Text extends `${infer First} ${infer Rest}`
     ? Word
     : Text;
 
-export type Column = Words<(typeof words)[TableKind]>;
+/** A comfort question whose good point is in the middle, and its column among those of a run. */
+export type MarkColumn = `mark-${TwoSidedId}`;
+export type Column = Words<(typeof words)[TableKind]> | MarkColumn;
 
-const listed = (kind: TableKind): readonly string[] => words[kind].split(' ');
+export const markColumns = twoSidedIds.map((id) => ({ id, column: `mark-${id}` as const }));
+
+const listed = (kind: TableKind): readonly string[] => [
+  ...words[kind].split(' '),
+  ...(kind === 'runs' ? markColumns.map(({ column }) => column) : []),
+];
 
 export const columnsOf = (kind: TableKind): readonly Column[] =>
   listed(kind).map((word) => word.replace(/[[\]]/g, '') as Column);
@@ -112,13 +120,38 @@ const HEADS: Readonly<Record<string, RegExp>> = {
   words: /^(?:words?|notes?|comments?|remarks?|feedback|留言|备注|评语|反馈|原话)$/,
 };
 
+/**
+ * Names of the two-sided questions. A head must say that it is one of those, because older tables score the same things
+ * from bad to good, and the two are never mixed: `heel cushioning two-sided`, `后跟缓震（双向）`.
+ */
+const MARKS: Readonly<Record<TwoSidedId, string>> = {
+  'heel-cushioning': 'heelcushioning|后跟缓震',
+  'forefoot-cushioning': 'forefootcushioning|前掌缓震',
+  'fit-length': 'fitlength|length|长度',
+  'toe-room': 'toeroom|鞋头空间',
+  'ball-width': 'ballwidth|widthatball|跖围处宽度|跖围宽度',
+  arch: 'arch|足弓',
+  'midfoot-hold': 'midfoothold|中足包裹',
+  'heel-hold': 'heelhold|后跟包裹',
+  flexibility: 'flexibility|flexibilityforefoot|前掌弯折性|弯折性',
+  stability: 'stability|稳定性',
+  ventilation: 'ventilation|透气性',
+};
+const TWO_SIDED = '(?:twosided|mark|双向|标记)(?:to)?';
+
 /** Other names of a kind's own code. */
 const OWN_CODE: Readonly<Partial<Record<TableKind, string>>> = { testers: 'tester', pairs: 'pair' };
 
 /** What a head means if it is a unit alone. */
 const BY_UNIT: Readonly<Partial<Record<HeadUnit, Column>>> = { km: 'distance', mi: 'distance' };
 
+const isMark = (column: Column, name: string): boolean =>
+  markColumns.some(
+    (one) => one.column === column && new RegExp(`^(?:${MARKS[one.id]})${TWO_SIDED}$`).test(name),
+  );
+
 const isHead = (kind: TableKind, column: Column, name: string): boolean =>
+  isMark(column, name) ||
   HEADS[column]?.test(name) === true ||
   (column === 'code' && HEADS[OWN_CODE[kind] ?? '']?.test(name) === true);
 

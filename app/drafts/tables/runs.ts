@@ -6,7 +6,14 @@ import {
   secondsPerKm,
   whereWas,
 } from '../../../core/mileage/index.ts';
-import { isIn, ranges, readBody, type RecordId, type Run } from '../../../core/records/index.ts';
+import {
+  isIn,
+  ranges,
+  readBody,
+  type RecordId,
+  type Run,
+  type TwoSided,
+} from '../../../core/records/index.ts';
 import {
   celsius,
   metres,
@@ -16,7 +23,8 @@ import {
 } from '../../../core/units/index.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { readClock, readDistance, readTime } from './cells.ts';
-import { groundNames, sockNames, surfaceNames } from './names.ts';
+import { markColumns } from './columns.ts';
+import { groundNames, markOfWords, sockNames, surfaceNames } from './names.ts';
 import { wrongRow } from './people.ts';
 import type { KnownRun, ReadRow, RowReader } from './row.ts';
 import type { RunIndex } from './run-index.ts';
@@ -97,6 +105,23 @@ const temperatureOf = (reader: RowReader, ways: Ways) => {
   return typed === null || typed === undefined ? typed : toCelsius(typed, 'F');
 };
 
+/** The two-sided questions of the row, as figures or in the words of the line. */
+const marksOf = (reader: RowReader): TwoSided => {
+  const marks: TwoSided = {};
+  for (const { id, column } of markColumns) {
+    const text = reader.text(column).toLowerCase();
+    const inWords = text === '' ? null : markOfWords(id, text);
+    if (inWords !== null) marks[id] = inWords;
+    else if (text !== '' && !/\d/.test(text))
+      reader.fail(column, { why: 'unknown-word', words: ['low', 'right', 'high'] });
+    else {
+      const mark = reader.number(column, ranges.twoSided);
+      if (typeof mark === 'number') marks[id] = mark;
+    }
+  }
+  return marks;
+};
+
 /** What else the row says of the run; null where something of it is wrong. */
 const saidOf = (reader: RowReader, ways: Ways): Partial<Run> | null => {
   const surface = reader.oneOf('surface', surfaceNames);
@@ -105,6 +130,7 @@ const saidOf = (reader: RowReader, ways: Ways): Partial<Run> | null => {
   const temperature = temperatureOf(reader, ways);
   const comfort = reader.number('comfort', ranges.lineScore, 100 / ways.comfort);
   const pain = reader.number('pain', ranges.ten);
+  const marks = marksOf(reader);
   const words = reader.text('words');
   if (pain !== null && pain !== undefined && !Number.isInteger(pain))
     reader.fail('pain', { why: 'out-of-range', range: ranges.ten });
@@ -116,6 +142,7 @@ const saidOf = (reader: RowReader, ways: Ways): Partial<Run> | null => {
     ...(sock && { sock }),
     ...(typeof temperature === 'number' && { temperatureC: celsius(temperature) }),
     ...(typeof comfort === 'number' && { comfort: { overall: comfort } }),
+    ...(Object.keys(marks).length > 0 && { comfort2: marks }),
     ...(typeof pain === 'number' && { pain: { score: pain } }),
     ...(words !== '' && { words }),
   };

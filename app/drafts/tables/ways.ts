@@ -14,7 +14,7 @@ import {
   type TableDistance,
   type TimeForm,
 } from './cells.ts';
-import { readHead, type Column, type HeadUnit, type TableKind } from './columns.ts';
+import { markColumns, readHead, type Column, type HeadUnit, type TableKind } from './columns.ts';
 import type { Sheet } from './sheet.ts';
 
 export interface Ways {
@@ -35,6 +35,7 @@ export type Way = keyof Ways;
 
 const NUMBERS: readonly Column[] = [
   ...(['distance', 'carried', 'size', 'time', 'temperature', 'comfort', 'length'] as const),
+  ...markColumns.map(({ column }) => column),
   ...(['length-left', 'length-right', 'width', 'girth', 'mass', 'height'] as const),
 ];
 const DAYS: readonly Column[] = ['date', 'from', 'until'];

@@ -2,11 +2,11 @@
  * A point on a 0-100 line with words at both ends, or no answer: the line stays dashed until it is
  * touched. Figure and words stand above the line, where the thumb does not cover them.
  *
- * A finger that goes up or down scrolls the page and writes nothing: only a tap, or a finger that goes
- * sideways, sets the point. The room for the figure and for "no answer" is there from the start, so that
+ * What a touch means says `line-touch.ts`. The room for the figure and for "no answer" is there from the start, so that
  * the first touch moves nothing.
  */
 import { useEffect, useId, useRef } from 'preact/hooks';
+import { useLineTouch } from './line-touch.ts';
 import './scale.css';
 
 export interface ScaleProps {
@@ -38,20 +38,6 @@ export const pointInWords = ({ value, low, high, words }: Omit<ScaleProps, 'onCh
 
 const clamp = (value: number): number => Math.min(100, Math.max(0, Math.round(value)));
 
-/** How far a finger may stray in a tap, px. Judgement; systems allow 8 to 15. */
-const SLOP_PX = 8;
-
-/** A finger or a pressed mouse on the line. */
-interface Press {
-  readonly pointerId: number;
-  readonly x: number;
-  readonly y: number;
-  /** The answer that stood there. */
-  readonly before: number | null;
-  /** Whether the point follows it: a mouse at once, a finger once it goes sideways. */
-  drags: boolean;
-}
-
 const STEPS: Readonly<Record<string, number>> = {
   ArrowRight: 1,
   ArrowUp: 1,
@@ -72,49 +58,12 @@ export const Scale = (props: ScaleProps) => {
     if (mark.current && value !== null) mark.current.style.left = `${value}%`;
   }, [value]);
 
-  const press = useRef<Press | null>(null);
-
-  const pick = (clientX: number) => {
-    const box = line.current?.getBoundingClientRect();
-    if (box) onChange(clamp((100 * (clientX - box.left)) / box.width));
-  };
-  const onPointerDown = (event: PointerEvent) => {
-    // A second finger zooms the page: neither of the two means the line.
-    if (!event.isPrimary) return end();
-    const { pointerId, pointerType, clientX: x, clientY: y } = event;
-    const isMouse = pointerType === 'mouse';
-    press.current = { pointerId, x, y, before: value, drags: isMouse };
-    if (!isMouse) return;
-    line.current?.setPointerCapture(pointerId);
-    pick(x);
-  };
-  const onPointerMove = ({ pointerId, buttons, clientX, clientY }: PointerEvent) => {
-    const now = press.current;
-    if (now?.pointerId !== pointerId) return;
-    if (buttons === 0) return end();
-    const [across, along] = [Math.abs(clientX - now.x), Math.abs(clientY - now.y)];
-    if (!now.drags && Math.max(across, along) < SLOP_PX) return;
-    if (!now.drags && across <= along) return end();
-    now.drags = true;
-    pick(clientX);
-  };
-  /** The browser took the finger to scroll the page: as if the line had not been touched. */
-  const onPointerCancel = () => {
-    const now = press.current;
-    if (now?.drags && now.before !== value) onChange(now.before);
-    end();
-  };
-  const end = () => {
-    press.current = null;
-  };
-  const onPointerUp = () => {
-    if (press.current?.drags) end();
-  };
-  // A tap as the system knows it: not the touch that stops a page on its way, nor a long one.
-  const onClick = ({ clientX }: MouseEvent) => {
-    if (press.current && !press.current.drags) pick(clientX);
-    end();
-  };
+  const touch = useLineTouch({
+    line,
+    value,
+    at: (share) => clamp(100 * share),
+    onChange,
+  });
   const onKeyDown = (event: KeyboardEvent) => {
     const step = STEPS[event.key];
     const next =
@@ -173,11 +122,7 @@ export const Scale = (props: ScaleProps) => {
         aria-valuenow={value ?? 50}
         aria-valuetext={pointInWords(props)}
         data-unanswered={value === null ? '' : undefined}
-        onPointerDown={onPointerDown}
-        onPointerMove={onPointerMove}
-        onPointerUp={onPointerUp}
-        onPointerCancel={onPointerCancel}
-        onClick={onClick}
+        {...touch}
         onKeyDown={onKeyDown}
       >
         <div class="scale-line" />

@@ -269,11 +269,7 @@ const Form = ({ context }: { context: Context }) => {
       />
       {form.surfaces.length > 1 && <p class="soft small">{words.log.surfaceHint}</p>}
       <hr class="stitch" />
-      <ComfortPart
-        attributes={project.body.brief.attributes}
-        comfort={form.comfort}
-        onChange={(comfort) => change({ comfort })}
-      />
+      <ComfortPart brief={project.body.brief} form={form} onChange={change} />
       <hr class="stitch" />
       <FeetPart form={form} unit={unit} errors={errors} onChange={change} />
       <hr class="stitch" />

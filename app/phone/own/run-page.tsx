@@ -1,6 +1,6 @@
 /** One of my runs, to read: what I said of it, and where on the feet it was. Changing it is a screen of its own. */
 import { zones, type FootView, type ZoneCode } from '../../../core/foot/index.ts';
-import type { ComfortAttributeId } from '../../../core/foot/index.ts';
+import type { ComfortAttributeId, TwoSidedId } from '../../../core/foot/index.ts';
 import type { Complaint, RecordId, Run } from '../../../core/records/index.ts';
 import { LinkButton, Page } from '../../parts/controls/controls.tsx';
 import { ShoeDrawing, type DrawnZone } from '../../parts/foot-map/shoe-drawing.tsx';
@@ -14,7 +14,8 @@ import {
   fieldInWords,
   runFieldName,
 } from '../../parts/said-in-run.ts';
-import { need, ownWords, t, terms } from '../../words/index.ts';
+import { entryWords, need, ownWords, t, terms } from '../../words/index.ts';
+import { markInWords } from '../../words/say-mark.ts';
 import { CameOf } from '../heard/came-of.tsx';
 import { LeadsNote } from '../leads-note.tsx';
 import '../../parts/foot-map/foot-map.css';
@@ -59,13 +60,25 @@ const Said = ({ run, code }: { readonly run: Run; readonly code: string }) => {
   );
 };
 
-const Comfort = ({ comfort }: Pick<Run, 'comfort'>) => {
+/** A question on whose line the good point is in the middle, and what the answer says. */
+const markSaid = (question: TwoSidedId, value: number) => {
+  const { name, low, high } = terms().twoSided[question];
+  return [
+    <dt key={`${question} two-sided term`}>{name}</dt>,
+    <dd key={`${question} two-sided`}>
+      {markInWords({ value, low, high, words: entryWords().twoSided })}
+    </dd>,
+  ];
+};
+
+const Comfort = ({ comfort, comfort2 }: Pick<Run, 'comfort' | 'comfort2'>) => {
   const words = ownWords().run;
   const scores = Object.entries(comfort ?? {}) as [ComfortAttributeId, number][];
+  const marks = Object.entries(comfort2 ?? {}) as [TwoSidedId, number][];
   return (
     <section class="sheet">
       <h2>{words.comfort}</h2>
-      {scores.length === 0 ? (
+      {scores.length + marks.length === 0 ? (
         <p class="soft">{words.noComfort}</p>
       ) : (
         <dl class="own-terms">
@@ -78,6 +91,7 @@ const Comfort = ({ comfort }: Pick<Run, 'comfort'>) => {
               </dd>,
             ];
           })}
+          {marks.map(([question, mark]) => markSaid(question, mark))}
         </dl>
       )}
     </section>
@@ -175,7 +189,7 @@ export const OwnRunPage = ({ run: id }: { readonly run: string }) => {
       <Talk run={revision.id} />
       <Feet feet={body.feet} />
       <CameOf runs={[found.run]} tester={body.tester} />
-      <Comfort comfort={body.comfort} />
+      <Comfort {...body} />
       <Said run={body} code={code} />
       <a class="button button-quiet" href={`/runs/${revision.id}/history`}>
         {words.history}

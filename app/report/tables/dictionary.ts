@@ -13,6 +13,7 @@ import {
 import { columns as english, notSaid } from '../../words/say-columns/en.ts';
 import { columns as chinese, notSaid as notSaidInChinese } from '../../words/say-columns/zh.ts';
 import type { Glossary, TalkWords } from '../../words/types.ts';
+import { markMeaning, questionOf } from './mark-columns.ts';
 import { tableOf, type Table } from './table.ts';
 
 /** The glossaries of the two languages in which the meanings are written. */
@@ -82,6 +83,9 @@ const rangesByColumn: Readonly<Record<string, Range>> = {
   comfort_overall_of_100: ranges.lineScore,
   score_of_100: ranges.lineScore,
   mean_of_100: ranges.lineScore,
+  mark: ranges.twoSided,
+  mean_mark: ranges.twoSided,
+  mean_mark_before: ranges.twoSided,
   pain_of_10: ranges.ten,
   severity_of_10: ranges.ten,
   severity_mean_of_10: ranges.ten,
@@ -136,6 +140,12 @@ const termsByColumn: Readonly<Record<string, (glossary: Glossary, talk: TalkWord
   zone: ({ zones }) => zones,
   kind: ({ kinds }) => kinds,
   attribute: ({ attributes }) => attributes,
+  ...Object.fromEntries(
+    ['comfort-two-sided', 'comfort-two-sided-changes', 'run-comfort-two-sided'].map((table) => [
+      `${table}.attribute`,
+      ({ twoSided }: Glossary) => twoSided,
+    ]),
+  ),
   part: ({ parts }) => parts,
   trade: ({ trades }) => trades,
   surface: ({ surfaces }) => surfaces,
@@ -209,14 +219,18 @@ export const dictionaryOf = (
 ): readonly Entry[] =>
   tables.flatMap(({ name: table, columns }) =>
     columns.map((column): Entry => {
-      const range = rangesByColumn[column];
+      const question = questionOf(column);
+      const range = question === null ? rangesByColumn[column] : ranges.twoSided;
       return {
         table,
         column,
-        meaning: {
-          en: meaningIn(english, table, column),
-          zh: meaningIn(chinese, table, column),
-        },
+        meaning:
+          question === null
+            ? { en: meaningIn(english, table, column), zh: meaningIn(chinese, table, column) }
+            : {
+                en: markMeaning(question, glossaries.en.glossary),
+                zh: markMeaning(question, glossaries.zh.glossary),
+              },
         unit: unitOf(column),
         least: range?.least ?? null,
         most: range?.most ?? null,

@@ -1,6 +1,6 @@
 /** Complaints and comfort of each round. */
 import type { Review } from '../../../core/review/index.ts';
-import type { Table } from './table.ts';
+import { tableOf, type Table } from './table.ts';
 
 export const complaintsTable = ({ rounds }: Review): Table => ({
   name: 'complaints',
@@ -91,3 +91,59 @@ export const comfortTable = ({ rounds }: Review): Table => ({
     ),
   ),
 });
+
+/** Too little, just right, too much, by testers, and what it costs. */
+export const twoSidedTable = ({ rounds }: Review): Table =>
+  tableOf(
+    'comfort-two-sided',
+    rounds.flatMap(({ name, twoSided }) => twoSided.map((one) => ({ round: name, ...one }))),
+    {
+      round: ({ round }) => round,
+      attribute: ({ attribute }) => attribute,
+      testers: ({ mean }) => mean.n,
+      answers: ({ runs }) => runs,
+      too_little: ({ counts }) => counts.low,
+      just_right: ({ counts }) => counts.right,
+      too_much: ({ counts }) => counts.high,
+      share_too_little_lower_95: ({ share }) => share.low.lower,
+      share_too_little_upper_95: ({ share }) => share.low.upper,
+      share_too_much_lower_95: ({ share }) => share.high.lower,
+      share_too_much_upper_95: ({ share }) => share.high.upper,
+      mean_mark: ({ mean }) => mean.mean,
+      mean_mark_lower_95: ({ mean }) => mean.interval?.lower,
+      mean_mark_upper_95: ({ mean }) => mean.interval?.upper,
+      known: ({ word }) => word,
+      sure: ({ word, sure }) => (word === 'low' || word === 'high' ? sure : undefined),
+      p: ({ p }) => p,
+      p_over_all_questions: ({ adjustedP }) => adjustedP,
+      cost_too_little: ({ cost }) => cost.low?.points,
+      cost_too_little_lower_95: ({ cost }) => cost.low?.interval.lower,
+      cost_too_little_upper_95: ({ cost }) => cost.low?.interval.upper,
+      cost_too_much: ({ cost }) => cost.high?.points,
+      cost_too_much_lower_95: ({ cost }) => cost.high?.interval.lower,
+      cost_too_much_upper_95: ({ cost }) => cost.high?.interval.upper,
+    },
+  );
+
+/** Closer to just right or further from it than in the round before, by testers who answered in both. */
+export const twoSidedChangesTable = ({ rounds }: Review): Table =>
+  tableOf(
+    'comfort-two-sided-changes',
+    rounds.flatMap(({ name, twoSidedChanges }, at) =>
+      twoSidedChanges.map((one) => ({ round: name, before: rounds[at - 1]?.name, ...one })),
+    ),
+    {
+      earlier_round: ({ before }) => before,
+      round: ({ round }) => round,
+      attribute: ({ attribute }) => attribute,
+      testers: ({ testers }) => testers,
+      mean_mark_before: ({ from }) => from,
+      mean_mark: ({ to }) => to,
+      just_right_before: ({ earlier }) => earlier.right,
+      just_right: ({ later }) => later.right,
+      closer_by: ({ closer }) => closer,
+      closer_by_lower_95: ({ interval }) => interval?.lower,
+      closer_by_upper_95: ({ interval }) => interval?.upper,
+      known: ({ word }) => word,
+    },
+  );

@@ -5,7 +5,7 @@
  */
 import type { Kind } from '../../../core/records/index.ts';
 import { benchTable, deviationsTable } from './bench.ts';
-import { comfortTable, complaintsTable } from './felt.ts';
+import { comfortTable, complaintsTable, twoSidedChangesTable, twoSidedTable } from './felt.ts';
 import {
   loadsTable,
   preferencesTable,
@@ -50,6 +50,7 @@ import {
   runComfortTable,
   runComplaintsTable,
   runsTable,
+  runTwoSidedTable,
   testersTable,
 } from './wearing.ts';
 import { namesOf, type Written } from './written.ts';
@@ -100,6 +101,7 @@ const recordTables = (written: Written): readonly Table[] => {
     plansTable(log, names),
     runsTable(log, names),
     runComfortTable(log),
+    runTwoSidedTable(log),
     runComplaintsTable(log),
     rankingsTable(log, names),
     damagesTable(log, names),
@@ -134,6 +136,8 @@ export const figureTables = (written: Written): readonly Table[] => {
     complaintsTable(review),
     painTable(review),
     comfortTable(review),
+    twoSidedTable(review),
+    twoSidedChangesTable(review),
     preferencesTable(review, names),
     benchTable(review, round, pair),
     deviationsTable(review, round, pair),

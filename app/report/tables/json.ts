@@ -14,6 +14,8 @@ const UNITS = {
   share: '0 to 1',
   'chance, risk, p, adjustedP': 'probability, 0 to 1',
   comfort: 'points, 0 to 100',
+  'twoSided, twoSidedChanges':
+    'marks, -100 (too little) to 100 (too much), 0 is just right; closer: points of 100; cost: points of comfort',
   severity: '0 to 10',
   'bench, deviations, sides, gauges': 'in the unit named beside them',
   'wear[].kind': 'measure and unit; values in that unit',

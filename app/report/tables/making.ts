@@ -20,7 +20,7 @@ export const briefTable = ({ project: { name, brief, archived } }: ProjectLog): 
     brief_km: ({ distanceM }) => km(distanceM),
     allowed_complaint_rate: ({ allowedRate }) => allowedRate.complaint,
     allowed_pain_rate: ({ allowedRate }) => allowedRate.pain,
-    attributes: ({ attributes }) => attributes.join(' '),
+    attributes: ({ attributes, alsoAsked = [] }) => [...attributes, ...alsoAsked].join(' '),
     foot_length_least_mm: ({ feet }) => feet?.lengthMm?.[0],
     foot_length_most_mm: ({ feet }) => feet?.lengthMm?.[1],
     foot_width_least_mm: ({ feet }) => feet?.widthMm?.[0],

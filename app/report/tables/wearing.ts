@@ -5,7 +5,9 @@ import {
   type FeetLook,
   type ProjectLog,
 } from '../../../core/review/index.ts';
+import { twoSidedIds } from '../../../core/foot/index.ts';
 import type { Run } from '../../../core/records/index.ts';
+import { markColumnOf } from './mark-columns.ts';
 import { km, tableOf, type Table } from './table.ts';
 import type { Names } from './written.ts';
 
@@ -55,6 +57,14 @@ const sharesOf = ({ surfaces }: Run): string =>
     .map(([surface, share]) => `${surface} ${Number(share.toFixed(3))}`)
     .join(' ');
 
+/** One column a question, so that the table can be brought in again. */
+const markColumns = Object.fromEntries(
+  twoSidedIds.map((id) => [
+    markColumnOf(id),
+    ({ body }: { readonly body: Run }) => body.comfort2?.[id],
+  ]),
+);
+
 /** Every run on record, whether or not it counts. */
 export const runsTable = (log: ProjectLog, { round, pair, tester }: Names): Table => {
   const states = runStates(log);
@@ -74,6 +84,7 @@ export const runsTable = (log: ProjectLog, { round, pair, tester }: Names): Tabl
     temperature_c: ({ body }) => body.temperatureC,
     sock: ({ body }) => body.sock,
     comfort_overall_of_100: ({ body }) => body.comfort?.overall,
+    ...markColumns,
     first_impression: ({ body }) => body.firstImpression === true,
     feet_asked: ({ body }) => body.feet !== undefined,
     complaints: ({ body }) => (body.feet ? complaintsIn(body).length : undefined),
@@ -113,6 +124,24 @@ export const runComfortTable = ({ everyRun }: ProjectLog): Table =>
       run: ({ run }) => run,
       attribute: ({ attribute }) => attribute,
       score_of_100: ({ score }) => score,
+    },
+  );
+
+/** Marks on the lines with the good point in the middle, run by run. */
+export const runTwoSidedTable = ({ everyRun }: ProjectLog): Table =>
+  tableOf(
+    'run-comfort-two-sided',
+    everyRun.flatMap(({ revision, body }) =>
+      Object.entries(body.comfort2 ?? {}).map(([attribute, mark]) => ({
+        run: revision.id,
+        attribute,
+        mark,
+      })),
+    ),
+    {
+      run: ({ run }) => run,
+      attribute: ({ attribute }) => attribute,
+      mark: ({ mark }) => mark,
     },
   );
 

@@ -11,6 +11,7 @@ import {
   riseLine,
 } from '../../words/say-change.ts';
 import { comfortChangeInWords } from '../../words/say-comfort.ts';
+import { moveInWords } from '../../words/say-two-sided.ts';
 import { behind, heading, type Printing } from './printed.ts';
 
 /** What the changes from one round to the next did. */
@@ -40,6 +41,10 @@ export const changesOf = (found: RoundComparison, printing: Printing, headline: 
     );
     return lines.length > 0 ? [title, ...lines] : [];
   });
+  const moves = found.twoSided.map(
+    (change) =>
+      `  ${joined.of(glossary.twoSided[change.attribute].name, moveInWords(change, speaker))}`,
+  );
   const rises = found.cells.flatMap((cell) =>
     cell.word === null
       ? []
@@ -75,6 +80,7 @@ export const changesOf = (found: RoundComparison, printing: Printing, headline: 
     ...(rises.length > 0 ? rises : [`  ${words.nothingNew}`]),
     ...behind(printing, [
       ...(comfortLines.length > 0 ? comfortLines : [words.noComfort]),
+      ...(moves.length > 0 ? [comfort.twoSided.movedTitle(earlier, later), ...moves] : []),
       ...(bench.length > 0 ? [words.bench, ...bench] : [words.noBench]),
     ]),
     ...(found.measuredLate > 0 ? [`  ${words.measuredLate(found.measuredLate)}`] : []),

@@ -1,5 +1,6 @@
 /** Field schemas that several kinds of record share. */
 import * as z from 'zod/mini';
+import { twoSidedIds } from '../../foot/index.ts';
 import { recordIdSchema } from '../revision.ts';
 import { measures, measureUnits } from './measures.ts';
 import { numberIn, wholeIn } from './number-in.ts';
@@ -32,6 +33,12 @@ export const shareField = numberIn(ranges.share);
 
 /** A point of a 0-100 line (comfort). */
 export const lineScoreField = numberIn(ranges.lineScore);
+
+/** A comfort question with the good point in the middle. */
+export const twoSidedIdField = z.enum(twoSidedIds);
+
+/** A mark on a line with the good point in the middle: −100 too little, 0 just right, 100 too much. */
+export const twoSidedField = numberIn(ranges.twoSided);
 
 /** A whole number 0 to 10 (severity, pain). */
 export const tenField = wholeIn(ranges.ten);

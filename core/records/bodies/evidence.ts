@@ -16,6 +16,7 @@ import {
   numberIn,
   shareField,
   siteField,
+  twoSidedIdField,
   wholeIn,
   wordsField,
 } from './common.ts';
@@ -167,6 +168,25 @@ const comfortFiguresSchema = z.looseObject({
   ),
 });
 
+/** Testers on either side of just right in one question of a round, and what that side costs in overall comfort. */
+const twoSidedFiguresSchema = z.looseObject({
+  attribute: twoSidedIdField,
+  low: countField,
+  right: countField,
+  high: countField,
+  word: lineField,
+  sure: lineField,
+  /** Comfort where it is right less that on the side that the word names; null: too few testers, or it names none. */
+  cost: z.nullable(
+    z.looseObject({
+      difference: figureField,
+      interval: intervalSchema,
+      testers: countField,
+      right: countField,
+    }),
+  ),
+});
+
 /** Evidence as frozen when the finding was written. */
 export const evidenceSchema = z.looseObject({
   until: instantField,
@@ -185,11 +205,12 @@ export const evidenceSchema = z.looseObject({
   wear: z.optional(wearFiguresSchema),
   reading: z.optional(readingFiguresSchema),
   comfort: z.optional(comfortFiguresSchema),
+  twoSided: z.optional(twoSidedFiguresSchema),
 });
 
 export type Evidence = z.infer<typeof evidenceSchema>;
 /** The figures of evidence, without when and in which words. */
 export type EvidenceFigures = Pick<
   Evidence,
-  'complaint' | 'place' | 'wear' | 'reading' | 'comfort'
+  'complaint' | 'place' | 'wear' | 'reading' | 'comfort' | 'twoSided'
 >;

@@ -33,6 +33,8 @@ export const massKg = from(20, 300, 'kg');
 export const heightM = from(0.5, 2.6, 'm');
 export const share = from(0, 1);
 export const lineScore = from(0, 100);
+/** Of a line with the good point in the middle: 0 is just right. */
+export const twoSided = from(-100, 100);
 export const ten = from(0, 10);
 /** From a small child's foot to the longest known; also the length that a pair or a last is for. */
 export const footLengthMm = from(100, 400, 'mm');

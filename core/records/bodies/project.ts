@@ -23,6 +23,8 @@ import {
   shareField,
   siteField,
   surfaceField,
+  twoSidedField,
+  twoSidedIdField,
   wordsField,
 } from './common.ts';
 import * as ranges from './field-ranges.ts';
@@ -50,6 +52,8 @@ const briefSchema = z.looseObject({
   limits: z.array(limitSchema),
   /** The comfort attributes that testers are asked about, in the order they are asked. */
   attributes: z.array(z.enum(comfortAttributeIds)).check(z.minLength(1)),
+  /** Questions beside them that an older app does not know: asked after them, with the good point in the middle. */
+  alsoAsked: z.optional(z.array(twoSidedIdField)),
   /** The feet that the shoe is made for, in mm from and to. */
   feet: z.optional(
     z.looseObject({
@@ -173,6 +177,9 @@ export const pairSchema = z.looseObject({
 /** The comfort scores of one answer, by attribute; an attribute that was not answered is absent. */
 export const comfortSchema = z.partialRecord(z.enum(comfortAttributeIds), lineScoreField);
 
+/** Marks on lines with the good point in the middle, by attribute; never mixed with the scores of the 0-100 lines. */
+export const twoSidedSchema = z.partialRecord(twoSidedIdField, twoSidedField);
+
 export type Project = z.infer<typeof projectSchema>;
 export type Limit = z.infer<typeof limitSchema>;
 export type Brief = z.infer<typeof briefSchema>;
@@ -183,3 +190,4 @@ export type Compound = z.infer<typeof compoundSchema>;
 export type Last = z.infer<typeof lastSchema>;
 export type Pair = z.infer<typeof pairSchema>;
 export type Comfort = z.infer<typeof comfortSchema>;
+export type TwoSided = z.infer<typeof twoSidedSchema>;

@@ -20,7 +20,7 @@ import {
   tenField,
   wordsField,
 } from './common.ts';
-import { comfortSchema } from './project.ts';
+import { comfortSchema, twoSidedSchema } from './project.ts';
 import * as ranges from './field-ranges.ts';
 import type { Range } from './field-ranges.ts';
 
@@ -112,6 +112,8 @@ export const runSchema = z.looseObject({
   sock: z.optional(z.enum(['none', 'thin', 'medium', 'thick'])),
   /** Absent: not answered. */
   comfort: z.optional(comfortSchema),
+  /** The comfort questions whose good point is in the middle; absent: not answered, or asked on 0-100 lines. */
+  comfort2: z.optional(twoSidedSchema),
   /** True for the first wearing: its scores are kept apart from wear scores. */
   firstImpression: z.optional(z.boolean()),
   /** Absent: not asked or not answered. */

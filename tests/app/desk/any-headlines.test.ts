@@ -7,6 +7,8 @@
 import { expect, it } from 'vitest';
 import type { PlaceAnswers } from '../../../app/desk/worker/place-answers.ts';
 import { deskWork } from '../../../app/desk/worker/desk-work.ts';
+import { glossary as glossaryEn } from '../../../app/words/languages/en/glossary.ts';
+import { glossary as glossaryZh } from '../../../app/words/languages/zh/glossary.ts';
 import { places as en } from '../../../app/words/places/en/index.ts';
 import { places as zh } from '../../../app/words/places/zh/index.ts';
 import type { ChangesSay } from '../../../app/words/places/en/changes.ts';
@@ -27,6 +29,8 @@ import {
 import { arrivalOf, type ReviewSummary } from '../../../core/review/index.ts';
 import type { PlaceWords } from '../../../app/words/types.ts';
 import { randomLog } from '../../random-logs.ts';
+
+const ends = { en: glossaryEn, zh: glossaryZh };
 
 const LOGS = Number(process.env['PAIRLOG_LOGS'] ?? 60);
 const SEED = Number(process.env['PAIRLOG_SEED'] ?? 1);
@@ -152,7 +156,13 @@ const linesOf = (desk: PlaceAnswers, review: ReviewSummary, project: RecordId): 
   const { headline: comfort } = desk.comfort(project);
   lines.push(
     both('comfort', comfort, (words) =>
-      words.shoe.comfort.headline(comfort, say, () => 'Toe room'),
+      words.shoe.comfort.headline(
+        comfort,
+        say,
+        () => 'Toe room',
+        (question, side) =>
+          words === en ? ends.en.twoSided[question][side] : ends.zh.twoSided[question][side],
+      ),
     ),
   );
   const arrival = arrivalHeadline(review.pairs, arrivalOf(review.deviations, rounds));

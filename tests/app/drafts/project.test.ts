@@ -50,6 +50,19 @@ describe('a brief’s draft', () => {
     expect(read.ok && readBody('project', read.body).ok).toBe(true);
   });
 
+  it('keeps a question that an older app does not know apart from those that it does', () => {
+    const asked = new Set([...draft.asked, 'ball-width', 'heel-hold'] as const);
+    const read = readProject({ ...draft, asked }, project);
+    if (!read.ok) throw new Error('wrong');
+    expect(read.body.brief).toMatchObject({
+      attributes: ['overall', 'toe-room', 'heel-hold'],
+      alsoAsked: ['ball-width'],
+    });
+    expect(draftOfProject(read.body).asked).toEqual(new Set([...asked, 'overall']));
+    const without = readProject({ ...draftOfProject(read.body), asked: draft.asked }, read.body);
+    expect(without).toEqual({ ok: true, body: project });
+  });
+
   it('lets go of what is cleared', () => {
     const feet = { lengthFrom: '', lengthTo: ' ', widthFrom: '', widthTo: '' };
     const [first] = draft.limits;

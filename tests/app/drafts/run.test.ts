@@ -7,11 +7,12 @@ import {
   openComplaint,
   runFormSchema,
   runOfForm,
+  withAnswer,
   type RunContext,
   type RunForm,
 } from '../../../app/drafts/run.ts';
 import { toLocalMinute } from '../../../app/parts/instant.ts';
-import type { Run } from '../../../core/records/index.ts';
+import { readBody, type Run } from '../../../core/records/index.ts';
 import { idOf } from '../../core/records/make.ts';
 
 const context: RunContext = {
@@ -107,6 +108,28 @@ describe('a run from the form', () => {
     });
     const outcome = runOfForm(formOfRun(saved, context.units), { ...context, before: saved });
     expect(outcome).toEqual({ ok: true, run: saved });
+  });
+
+  it('keeps marks and scores apart, and leaves out what was not marked', () => {
+    const { comfort, comfort2 } = run({
+      comfort: { overall: 70 },
+      comfort2: { 'heel-cushioning': -40, 'ball-width': 0 },
+    });
+    expect(comfort).toEqual({ overall: 70 });
+    expect(comfort2).toEqual({ 'heel-cushioning': -40, 'ball-width': 0 });
+    expect(run()).not.toHaveProperty('comfort2');
+    expect(readBody('run', run({ comfort2: { 'heel-cushioning': -101 } })).ok).toBe(false);
+    const marked = run({ comfort2: { arch: 30 } });
+    expect(formOfRun(marked, context.units).comfort2).toEqual({ arch: 30 });
+    const cleared = run({ comfort2: withAnswer({ arch: 30 }, 'arch', null) }, { before: marked });
+    expect(cleared).not.toHaveProperty('comfort2');
+  });
+
+  it('opens drafts of a version that asked on 0-100 lines alone', () => {
+    const { comfort2: _, ...old } = form({ comfort: { 'heel-cushioning': 70 } });
+    const kept = z.parse(runFormSchema, old);
+    expect(kept).toMatchObject({ comfort: { 'heel-cushioning': 70 }, comfort2: {} });
+    expect(run(kept).comfort).toEqual({ 'heel-cushioning': 70 });
   });
 
   it('opens drafts of a version that knew no photos', () => {

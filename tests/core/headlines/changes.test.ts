@@ -25,6 +25,7 @@ const facts = (
     comfort?: readonly ComfortMove[];
     testers?: { both: number; onlyEarlier: number; onlyLater: number };
     changes?: readonly object[];
+    twoSided?: readonly { readonly attribute: string; readonly word: string }[];
   } = {},
 ): ChangesFacts =>
   ({
@@ -34,6 +35,7 @@ const facts = (
       earlier,
       later,
       changes: more.changes ?? [],
+      twoSided: more.twoSided ?? [],
       testers: more.testers ?? { both: 4, onlyEarlier: 4, onlyLater: 4 },
     },
   }) as unknown as ChangesFacts;
@@ -51,6 +53,20 @@ const say = (language: 'en' | 'zh'): ChangesSay =>
         'heel-hold': { en: 'Heel hold', zh: '后跟包裹' },
       })[(one.kind ?? one.attribute) as 'pressure'][language],
   }) as unknown as ChangesSay;
+it('a question further from just right is worse, and is named once on whichever line it was asked', () => {
+  const further = { attribute: 'heel-hold', word: 'worse' };
+  const both = facts([], { comfort: [heelHold], twoSided: [further] });
+  expect(changesHeadline(both)).toEqual({
+    claims: 'worse',
+    case: 'worse',
+    worse: [{ attribute: 'heel-hold' }],
+  });
+  expect(changesHeadline(facts([], { twoSided: [further] })).case).toBe('worse');
+  expect(changesHeadline(facts([], { twoSided: [{ ...further, word: 'better' }] })).case).toBe(
+    'nothing-moved',
+  );
+});
+
 const said = (h: ChangesHeadline) => [en.headline(h, say('en')), zh.headline(h, say('zh'))];
 
 describe('two rounds say first', () => {

@@ -13,6 +13,7 @@ import {
 import type {
   ArrivalDimension,
   AttributeLook,
+  TwoSidedLook,
   ShoeComplaint,
   ZoneLook,
 } from '../../../core/review/index.ts';
@@ -241,10 +242,36 @@ const scored = (mean: number, round: typeof first, change: object | null = null)
 const overall = (...rounds: readonly object[]) =>
   ({ attribute: 'overall', rounds }) as unknown as AttributeLook;
 
+const order = [first, second];
+const marked = (
+  attribute: string,
+  round: typeof first,
+  low: number,
+  word: string,
+  sure: string,
+  change: object | null = null,
+) =>
+  ({
+    attribute,
+    onOldLine: [],
+    rounds: [
+      {
+        attribute,
+        round,
+        counts: { low, right: 8 - low, high: 0 },
+        mean: { n: 8, mean: -20 },
+        word,
+        sure,
+        adjustedP: 0.01,
+        change,
+      },
+    ],
+  }) as unknown as TwoSidedLook;
+
 describe('comfort', () => {
   it('is not scored, or scored in one round alone', () => {
-    expect(comfortHeadline([]).case).toBe('not-scored');
-    expect(comfortHeadline([overall(scored(74, first))])).toEqual({
+    expect(comfortHeadline([], [], order).case).toBe('not-scored');
+    expect(comfortHeadline([overall(scored(74, first))], [], order)).toEqual({
       case: 'score',
       claims: 'nothing',
       mean: 74,
@@ -261,7 +288,11 @@ describe('comfort', () => {
     ] as const;
     for (const [word, named, claims] of cases)
       expect(
-        comfortHeadline([overall(scored(69, first), scored(74, second, { word, difference: 5 }))]),
+        comfortHeadline(
+          [overall(scored(69, first), scored(74, second, { word, difference: 5 }))],
+          [],
+          order,
+        ),
       ).toMatchObject({ case: named, claims, mean: 74, before: 69 });
   });
 
@@ -271,11 +302,66 @@ describe('comfort', () => {
       rounds: [scored(70, first), scored(55, second, { word: 'worse', difference: -15 })],
     } as unknown as AttributeLook;
     const whole = overall(scored(69, first), scored(70, second, { word: 'open', difference: 1 }));
-    expect(comfortHeadline([whole, heel])).toEqual({
+    expect(comfortHeadline([whole, heel], [], order)).toEqual({
       case: 'attribute-worse',
       claims: 'clear',
       attribute: 'heel-hold',
       by: 15,
+    });
+  });
+
+  const open = overall(scored(69, first), scored(70, second, { word: 'open', difference: 1 }));
+  const better = overall(scored(60, first), scored(74, second, { word: 'better', difference: 14 }));
+  const worse = overall(scored(74, first), scored(60, second, { word: 'worse', difference: -14 }));
+  const soft = (sure: string, round = second) =>
+    marked('heel-cushioning', round, sure === 'clear' ? 7 : 5, 'low', sure);
+
+  it('says for how many testers of the latest round something is clearly too much or too little', () => {
+    const said = {
+      case: 'too',
+      claims: 'clear',
+      attribute: 'heel-cushioning',
+      side: 'low',
+      testers: 7,
+      asked: 8,
+    };
+    const likely = marked('toe-room', second, 5, 'low', 'likely');
+    expect(comfortHeadline([open], [likely, soft('clear')], order)).toEqual(said);
+    expect(comfortHeadline([better], [soft('clear')], order)).toEqual(said);
+    expect(comfortHeadline([worse], [soft('clear')], order).case).toBe('worse');
+    expect(comfortHeadline([open], [soft('clear', first)], order).case).toBe('open');
+  });
+
+  it('says what is likely only where overall comfort decides nothing', () => {
+    expect(comfortHeadline([open], [soft('likely')], order)).toMatchObject({
+      case: 'too',
+      claims: 'likely',
+      testers: 5,
+    });
+    expect(comfortHeadline([better], [soft('likely')], order).case).toBe('better');
+  });
+
+  it('puts what moved away from just right before what is off', () => {
+    const away = marked('toe-room', second, 3, 'open', 'too-early', {
+      attribute: 'toe-room',
+      word: 'worse',
+      closer: -30,
+      testers: 6,
+    });
+    expect(comfortHeadline([better], [soft('clear'), away], order)).toEqual({
+      case: 'further',
+      claims: 'clear',
+      attribute: 'toe-room',
+      testers: 6,
+    });
+  });
+
+  it('speaks of a round that was asked with the good point in the middle alone', () => {
+    expect(comfortHeadline([], [soft('likely')], order).case).toBe('too');
+    expect(comfortHeadline([], [marked('arch', second, 0, 'right', 'too-early')], order)).toEqual({
+      case: 'none-off',
+      claims: 'nothing',
+      round: second,
     });
   });
 });
@@ -481,6 +567,40 @@ const zoneCases: readonly (readonly [ZoneHeadline, string, string])[] = [
 const scores = { mean: 74, before: 69, round: second, earlier: first };
 
 const comfortCases: readonly (readonly [ComfortHeadline, string, string])[] = [
+  [
+    {
+      case: 'too',
+      claims: 'clear',
+      attribute: 'heel-cushioning',
+      side: 'low',
+      testers: 7,
+      asked: 8,
+    },
+    'Heel cushioning is too soft for 7 of 8 testers.',
+    '8 名试穿员中有 7 名觉得后跟缓震太软。',
+  ],
+  [
+    {
+      case: 'too',
+      claims: 'likely',
+      attribute: 'heel-cushioning',
+      side: 'low',
+      testers: 5,
+      asked: 8,
+    },
+    'Heel cushioning is probably too soft: 5 of 8 testers say so.',
+    '后跟缓震太软的可能性较大：8 名试穿员中有 5 名这么说。',
+  ],
+  [
+    { case: 'further', claims: 'clear', attribute: 'toe-room', testers: 6 },
+    'The toe box: further from just right than before.',
+    '鞋头比之前离正好更远了。',
+  ],
+  [
+    { case: 'none-off', claims, round: second },
+    'Nothing is clearly too much or too little in Round 2.',
+    'Round 2 没有明显过头或不够的地方。',
+  ],
   [{ case: 'not-scored', claims }, 'Nobody has scored the comfort yet.', '还没有人给舒适度打分。'],
   [
     { case: 'score', claims, mean: 74, round: first },
@@ -564,8 +684,22 @@ describe('in words', () => {
   });
 
   it.each(comfortCases)('comfort: %o', (one, english, chinese) => {
-    expect(en.shoe.comfort.headline(one, inEnglish, () => 'Heel hold')).toBe(english);
-    expect(zh.shoe.comfort.headline(one, inChinese, () => '后跟包裹')).toBe(chinese);
+    expect(
+      en.shoe.comfort.headline(
+        one,
+        inEnglish,
+        () => 'Heel hold',
+        () => 'too soft',
+      ),
+    ).toBe(english);
+    expect(
+      zh.shoe.comfort.headline(
+        one,
+        inChinese,
+        () => '后跟包裹',
+        () => '太软',
+      ),
+    ).toBe(chinese);
   });
 
   it.each(arrivalCases)('arrival: %o', (one, english, chinese) => {

@@ -188,7 +188,10 @@ describe('what came of a finding', () => {
     const opened = log();
     const proposed = proposeOutcome(opened, finding) as ProposedOutcome;
     expect(proposed).toMatchObject({ round: ROUNDS[1], verdict: 'better', untilMs: NOW });
-    expect(proposed.found).toEqual(compareComplaint(opened, ROUNDS[0], ROUNDS[1], finding));
+    expect(proposed).toMatchObject({
+      of: 'complaint',
+      found: compareComplaint(opened, ROUNDS[0], ROUNDS[1], finding),
+    });
     const outcome = outcomeOf(proposed, finding, '2026-06-01T00:00:00Z', 'en', speaker);
     expect(
       findingSchema.safeParse({

@@ -23,6 +23,21 @@ export const entry = {
   doubtSame: 'Same run: drop this one',
   doubtSure: 'Yes, save it',
   doubtChange: 'Change it',
+  /** A line with the good point in the middle. */
+  twoSided: {
+    title: 'Too much or too little?',
+    hint: 'The good point is in the middle.',
+    right: 'just right',
+    clear: 'Clear',
+    /** "a little too soft", "slips a lot". */
+    degree: (degree: 'little' | 'too' | 'far', end: string): string => {
+      if (degree === 'too') return end;
+      if (!end.includes('too ')) return `${end} ${degree === 'little' ? 'a little' : 'a lot'}`;
+      return end.replace('too ', degree === 'little' ? 'a little too ' : 'far too ');
+    },
+    ends: (unanswered: string, low: string, high: string) =>
+      `${unanswered}; left: ${low}, middle: just right, right: ${high}`,
+  },
   limit: {
     left: (count: number) => `${count} ${count === 1 ? 'character' : 'characters'} left`,
     reached: (most: string) => `The limit of ${most} characters is reached.`,

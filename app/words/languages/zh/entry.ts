@@ -21,6 +21,18 @@ export const entry: EntryWords = {
   doubtSame: '是同一次，不保存这条',
   doubtSure: '对，保存',
   doubtChange: '修改',
+  twoSided: {
+    title: '过了，还是不够？',
+    hint: '中间就是正好。',
+    right: '正好',
+    clear: '清除',
+    degree: (degree, end) => {
+      if (degree === 'too') return end;
+      const word = degree === 'little' ? '略' : '非常';
+      return end.includes('太') ? end.replace('太', word) : `${word}${end}`;
+    },
+    ends: (unanswered, low, high) => `${unanswered}；左端：${low}，中间：正好，右端：${high}`,
+  },
   limit: {
     left: (count) => `还可输入 ${count} 字`,
     reached: (most) => `已到 ${most} 字的上限。`,

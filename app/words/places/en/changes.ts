@@ -136,6 +136,8 @@ export const changes = {
   nothingWorse: 'Nothing else is clearly worse.',
   clearlyWorse: 'Clearly worse:',
   comfortBetter: 'Clearly more comfortable:',
+  /** Testers of whom it is just right. */
+  rightFor: (before: string, now: string) => `just right for ${now}, before ${before}`,
   lookAt: 'Not proved, ask about it:',
   twoCounts: (before: string, after: string) => `${before} runs before, ${after} now`,
   newPairs: 'Stack height, hardness and mass of new pairs',
@@ -195,6 +197,9 @@ export const changes = {
   noOutcome: (closed: boolean): string =>
     closed ? 'It was closed without an outcome.' : 'No outcome is written down yet.',
   proposed: (before: string, after: string) => `The log says: ${before} runs before, ${after} now.`,
+  proposedRight: (before: string, after: string) =>
+    `The log says: just right for ${before} testers before, ${after} now.`,
+  proposedNobody: 'Fewer than two testers answered it in both rounds.',
   outcomeAsOf: (date: string) => `What shows it, as of ${date}`,
   edit: 'Edit this finding',
   writeOutcome: 'Write down the outcome',

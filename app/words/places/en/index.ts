@@ -13,6 +13,7 @@ import { shoe } from './shoe.ts';
 import { shoes } from './shoes.ts';
 import { start } from './start.ts';
 import { tables } from './tables.ts';
+import { tooMuch } from './too-much.ts';
 import { testers } from './testers.ts';
 import { thanks } from './thanks.ts';
 import { verdict } from './verdict.ts';
@@ -38,6 +39,7 @@ export const places = {
   tables,
   testers,
   thanks,
+  tooMuch,
   verdict,
   wear,
   words,

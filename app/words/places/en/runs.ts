@@ -176,6 +176,7 @@ export const runs = {
     temperatureC: 'Temperature',
     sock: 'Sock',
     comfort: 'Comfort',
+    comfort2: 'Too much or too little',
     feet: 'Feet',
     pain: 'Pain',
     words: 'Words',

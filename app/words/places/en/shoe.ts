@@ -6,7 +6,8 @@ import type {
   ShoeHeadline,
   ZoneHeadline,
 } from '../../../../core/headlines/index.ts';
-import type { ComfortAttributeId } from '../../../../core/foot/index.ts';
+import type { ComfortAttributeId, TwoSidedId } from '../../../../core/foot/index.ts';
+import { tooMuch } from './too-much.ts';
 import type { Measure } from '../../../../core/records/index.ts';
 import type { Say } from '../../say-names.ts';
 
@@ -184,7 +185,9 @@ export const shoe = {
     headline: (
       h: ComfortHeadline,
       say: Say,
-      attribute: (id: ComfortAttributeId) => string,
+      attribute: (id: ComfortAttributeId | TwoSidedId) => string,
+      /** What is too little, or too much, of a question. */
+      end: (id: TwoSidedId, side: 'low' | 'high') => string,
     ): string => {
       const n = (value: number) => say.number(value, 0);
       switch (h.case) {
@@ -202,6 +205,10 @@ export const shoe = {
           return `Comfort is ${n(h.mean)} of 100, after ${n(h.before)}. Too early to compare.`;
         case 'attribute-worse':
           return `${attribute(h.attribute)} got worse by ${n(h.by)} points.`;
+        case 'further':
+        case 'too':
+        case 'none-off':
+          return tooMuch.headline(h, say, end);
       }
     },
     sub: (round: string, scores: number, t: number) =>

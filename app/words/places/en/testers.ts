@@ -116,6 +116,8 @@ export const testers = {
     sure: 'How sure',
     against: 'Against the others',
     againstNote: 'Mean score in the same rounds, 0 to 100; first wearings apart',
+    marksNote: 'Too much or too little, in the same rounds: just right is in the middle',
+    twoSidedRow: (question: string) => `${question}, too much or too little`,
     againstSays: (tester: string) => `Mean scores of ${tester} beside the other testers’`,
     attribute: 'Attribute',
     mean: 'Mean',

@@ -93,6 +93,11 @@ export const verdict = {
         return `it comes back before that, on ${say.date(expected.atMs)}`;
     }
   },
+  beside: 'Beside the limits: too much or too little',
+  besideNote: 'The brief sets no limit on comfort, so this changes no stamp above.',
+  besideCost: (points: string, least: string, most: string) =>
+    `Overall comfort ${points} (${least} … ${most}) against those for whom it is right.`,
+  besideMove: (move: string) => `Since last round: ${move}.`,
   nextChecks: 'Next checks',
   settles: {
     measure: (visit: NextVisit, say: Say): string =>

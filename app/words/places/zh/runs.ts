@@ -157,6 +157,7 @@ export const runs: PlaceWords['runs'] = {
     temperatureC: '气温',
     sock: '袜子',
     comfort: '舒适度',
+    comfort2: '过了，还是不够',
     feet: '脚部不适',
     pain: '疼痛',
     words: '留言',

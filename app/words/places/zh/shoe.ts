@@ -1,3 +1,4 @@
+import { tooMuch } from './too-much.ts';
 import type { HeadlineCount } from '../../../../core/headlines/index.ts';
 import type { Say } from '../../say-names.ts';
 import type { PlaceWords } from '../../types.ts';
@@ -153,7 +154,7 @@ export const shoe: PlaceWords['shoe'] = {
     unknown: '没有这个部位。',
   },
   comfort: {
-    headline: (h, say, attribute) => {
+    headline: (h, say, attribute, end) => {
       const n = (value: number) => say.number(value, 0);
       switch (h.case) {
         case 'not-scored':
@@ -170,6 +171,10 @@ export const shoe: PlaceWords['shoe'] = {
           return `舒适度 ${n(h.mean)} 分，之前 ${n(h.before)} 分，尚难比较。`;
         case 'attribute-worse':
           return `${attribute(h.attribute)}下降了 ${n(h.by)} 分。`;
+        case 'further':
+        case 'too':
+        case 'none-off':
+          return tooMuch.headline(h, say, end);
       }
     },
     sub: (round, scores, t) => `${round}：${t} 名试穿员共打分 ${scores} 次。首次试穿单独列出。`,

@@ -102,6 +102,8 @@ export const testers: PlaceWords['testers'] = {
     sure: '把握',
     against: '与其他人相比',
     againstNote: '同轮平均分，0 至 100；首次穿着不计',
+    marksNote: '同轮里过了还是不够：中间就是正好',
+    twoSidedRow: (question) => `${question}：过了还是不够`,
     againstSays: (tester) => `${tester} 与其他试穿员的平均分`,
     attribute: '项目',
     mean: '平均分',

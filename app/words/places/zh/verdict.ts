@@ -81,6 +81,11 @@ export const verdict: PlaceWords['verdict'] = {
         return `在此之前就会交回（${say.date(expected.atMs)}）`;
     }
   },
+  beside: '各项要求之外：过了，还是不够',
+  besideNote: '任务书没有给舒适度定限值，所以上面的判定不受影响。',
+  besideCost: (points, least, most) =>
+    `整体舒适度比觉得正好的人 ${points} 分（${least} … ${most}）。`,
+  besideMove: (move) => `与上一轮相比：${move}。`,
   nextChecks: '接下来的测量',
   settles: {
     measure: ({ pair, atM, expected, also }, say) =>

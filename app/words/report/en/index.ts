@@ -257,6 +257,8 @@ export const paper = {
     found: 'Moved on new pairs, with the same number on the drawing',
     foundNothing: 'No other measured place moved.',
     comfort: 'Comfort',
+    rightNow: (question: string) => `${question}, just right`,
+    ofAll: (some: number, all: number) => `${some} of ${all}`,
     comfortWord: {
       better: 'clearly better',
       worse: 'clearly worse',

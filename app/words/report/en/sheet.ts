@@ -56,6 +56,13 @@ export const sheet = {
     `${place.charAt(0).toUpperCase()}${place.slice(1)}: written, not tapped as a complaint`,
   source: (tester: string, distance: string) => `${tester}, ${distance}`,
   comfort: 'How it feels',
+  twoSided: 'Too much or too little',
+  twoSidedColumns: {
+    what: 'Question',
+    sides: 'Testers',
+    known: 'What is known',
+    cost: 'Overall comfort against just right',
+  },
   comfortColumns: {
     what: 'Question',
     mean: 'All runs',

@@ -223,6 +223,8 @@ export const paper: PaperWords = withSpaces<PaperWords>({
     found: '新鞋上测到变化，图纸未改',
     foundNothing: '其他测量位置没有变化。',
     comfort: '舒适度',
+    rightNow: (question) => `${question}（正好的人数）`,
+    ofAll: (some, all) => `${some}／${all}`,
     comfortWord: {
       better: '明显更好',
       worse: '明显更差',

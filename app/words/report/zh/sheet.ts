@@ -45,6 +45,13 @@ export const sheet: PaperWords['sheet'] = {
   wordsOnly: (place) => `${place}：只写了，没有点选不适`,
   source: (tester, distance) => `${tester}，${distance}`,
   comfort: '穿着感受',
+  twoSided: '过了，还是不够',
+  twoSidedColumns: {
+    what: '问题',
+    sides: '试穿员',
+    known: '已知结论',
+    cost: '整体舒适度：与觉得正好的人相差',
+  },
   comfortColumns: {
     what: '问题',
     mean: '全部跑步',

@@ -19,6 +19,7 @@ import { readTable, type TableContext } from '../../../../app/drafts/tables/tabl
 import { guessWays } from '../../../../app/drafts/tables/ways.ts';
 import { groundNames, sockNames, surfaceNames } from '../../../../app/drafts/tables/names.ts';
 import { languageFile } from '../../../../app/terminal/languages.ts';
+import { idOf } from '../../../core/records/make.ts';
 import { readDemo } from '../../report/demo-report.ts';
 
 const two = (value: number): string => String(value).padStart(2, '0');
@@ -76,9 +77,62 @@ describe('what goes out', () => {
         ...(was?.durationS !== undefined && { durationS: Math.round(was.durationS) }),
         ...(was?.words && { words: was.words.trim() }),
         ...(was?.pain && { pain: { score: was.pain.score } }),
+        ...(was?.comfort2 && { comfort2: was.comfort2 }),
         ...(was?.comfort?.overall !== undefined && { comfort: { overall: was.comfort.overall } }),
       });
     }
+  });
+});
+
+describe('two-sided questions', () => {
+  const runOf = (head: string, cell: string) => {
+    const sheet = readSheet(`tester,pair,date,distance km,${head}\nT1,P1,2026-05-01,8,${cell}\n`);
+    const columns = columnsIn(sheet.head, 'runs');
+    const ways = guessWays(sheet, columns, { distance: 'km', round: null });
+    const person = { revision: { id: idOf(1) }, body: { code: 'T1' } };
+    const pair = { revision: { id: idOf(2) }, body: { code: 'P1' } };
+    const about = {
+      project: idOf(3),
+      rounds: [],
+      testers: [person],
+      pairs: [pair],
+      handOuts: [],
+      runs: [],
+      by: idOf(4),
+      nowMs: Date.UTC(2026, 5, 1),
+    } as unknown as TableContext;
+    const [row] = readTable(sheet, { kind: 'runs', columns, ways }, about);
+    const body = row?.record?.kind === 'run' ? row.record.body : null;
+    return { column: columns[4], marks: body?.comfort2, troubles: row?.troubles ?? [] };
+  };
+
+  it.each([
+    ['heel cushioning two-sided', '-40', 'heel-cushioning', -40],
+    ['heel_cushioning_two_sided', '0', 'heel-cushioning', 0],
+    ['Heel cushioning (two-sided: -100 to 100)', 'too soft', 'heel-cushioning', -58],
+    ['toe room mark', 'a little too much', 'toe-room', 28],
+    ['heel hold two-sided', 'slips a lot', 'heel-hold', -88],
+    ['后跟缓震（双向）', '略硬', 'heel-cushioning', 28],
+    ['跖围处宽度（双向）', '正好', 'ball-width', 0],
+    ['稳定性（标记）', '管得太死', 'stability', 58],
+  ] as const)('of the head %s, cell %s', (head, cell, question, mark) => {
+    expect(runOf(head, cell)).toMatchObject({
+      column: `mark-${question}`,
+      marks: { [question]: mark },
+      troubles: [],
+    });
+  });
+
+  it('are not read from a column that may score from bad to good', () => {
+    expect(runOf('heel cushioning', '70')).toMatchObject({ column: null, troubles: [] });
+    expect(runOf('heel cushioning', '70').marks).toBeUndefined();
+  });
+
+  it('that nobody can have meant are told by their cell', () => {
+    expect(runOf('arch two-sided', '140').troubles).toMatchObject([{ why: 'out-of-range' }]);
+    expect(runOf('arch two-sided', 'soso').troubles).toMatchObject([
+      { why: 'unknown-word', words: ['low', 'right', 'high'] },
+    ]);
   });
 });
 

@@ -97,6 +97,18 @@ export const wear = {
     `${attribute}: ${mean} of 100 per 100 km (95 % interval ${lower} to ${upper}, ${countTesters(count)}).`,
   feltNone: 'Too few scores to say how it feels over distance.',
   feltScore: 'Score, 0 to 100',
+  feltMarks: 'Too soft or too firm over the same distance',
+  feltMark: (low: string, high: string) => `Mark: −100 ${low}, 0 just right, 100 ${high}`,
+  feltMarkLine: (
+    question: string,
+    low: string,
+    high: string,
+    mean: string,
+    lower: string,
+    upper: string,
+    count: number,
+  ) =>
+    `${question}, from −100 (${low}) to 100 (${high}): ${mean} per 100 km (95 % interval ${lower} to ${upper}, ${countTesters(count)}).`,
   feltPart:
     'Felt and measured cushioning often part: what the bench shows is not what a foot notices.',
   sites: 'Where it goes first, mean change',

@@ -79,6 +79,10 @@ export const wear: DeskWords['wear'] = {
     `${attribute}：每 100 km ${mean}（满分 100；95 % 区间 ${lower} 至 ${upper}，${count} 名试穿员）。`,
   feltNone: '评分太少，无法判断脚下的感受随里程怎样变化。',
   feltScore: '评分，0 至 100',
+  feltMarks: '同一里程上太软还是太硬',
+  feltMark: (low, high) => `标记：−100 ${low}，0 正好，100 ${high}`,
+  feltMarkLine: (question, low, high, mean, lower, upper, count) =>
+    `${question}（−100 ${low} 至 100 ${high}）：每 100 km ${mean}（95 % 区间 ${lower} 至 ${upper}，${count} 名试穿员）。`,
   feltPart: '脚下的感受与实测缓震常常不一致：仪器测得的变化脚不一定察觉。',
   sites: '哪里先磨损（平均变化）',
 };
