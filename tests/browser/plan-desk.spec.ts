@@ -55,7 +55,7 @@ test('a plan of one round is agreed ahead, and whoever stops changes only what i
   await expect(
     page
       .getByRole('region', { name: 'Hand-out plan' })
-      .getByText(/mm good/)
+      .getByText(/mm of room: good/)
       .first(),
   ).toBeVisible();
 
@@ -175,8 +175,7 @@ test('a join says whose phone joins what as what, and a slip opens the log of it
   const own = await browser.newContext({ viewport: { width: 390, height: 844 } });
   const phone = await own.newPage();
   const opens = async (code: string, says: RegExp, sees: RegExp) => {
-    // Another code alone would be the same page.
-    await phone.goto('about:blank');
+    // From the second on in the same tab, where only what is behind the # is new.
     await phone.goto(`${hub.url}/join#${code}`);
     await expect(phone.getByText(says)).toBeVisible();
     await expect(phone.getByText(sees)).toBeVisible();

@@ -161,7 +161,7 @@ const Maker = ({
       <div class="field-row">
         <TextField
           label={words.periods}
-          hint={words.periodsHint}
+          hint={rounds.size === 1 ? words.periodsOfOne : words.periodsHint}
           value={periods}
           onInput={setPeriods}
           numeric
@@ -211,11 +211,11 @@ const Maker = ({
             </tr>
           </thead>
           <tbody>
-            {testers.map(({ body: { code }, revision: { id } }) => {
+            {testers.map(({ body: { code, name }, revision: { id } }) => {
               const own = awayOf(id);
               return (
                 <tr key={id}>
-                  <th scope="row">{code}</th>
+                  <th scope="row">{[code, name].filter(Boolean).join(' ')}</th>
                   <td>
                     <input
                       type="checkbox"

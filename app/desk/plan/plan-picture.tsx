@@ -161,6 +161,15 @@ export const PlanPicture = (
               </text>
             </g>
           ))}
+          {/* Under the blocks: over them it would run through the testers' codes. */}
+          {isNowIn && (
+            <>
+              <path class="plan-now" d={`M${x(nowMs)},${HEAD - 8}V${height}`} />
+              <text class="plan-now-word" x={x(nowMs)} y={HEAD - 11} text-anchor="middle">
+                {words.today}
+              </text>
+            </>
+          )}
           {shown.map((row, at) => {
             const y = HEAD + at * ROW;
             return (
@@ -196,14 +205,6 @@ export const PlanPicture = (
           {[...changes].map((ms) => (
             <path key={ms} class="plan-change" d={`M${x(ms)},${HEAD - 8}V${height}`} />
           ))}
-          {isNowIn && (
-            <>
-              <path class="plan-now" d={`M${x(nowMs)},${HEAD - 8}V${height}`} />
-              <text class="plan-now-word" x={x(nowMs)} y={HEAD - 11} text-anchor="middle">
-                {words.today}
-              </text>
-            </>
-          )}
         </svg>
       </div>
       {rows.length > shown.length && (

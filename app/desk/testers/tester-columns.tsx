@@ -19,6 +19,8 @@ const Getting = (props: {
 }) => {
   const { row, onInvite } = props;
   const words = d().testers;
+  // Of whoever has logged a phone has joined; a code is for a further one.
+  const invites = row.runs > 0 ? words.inviteAgain : words.invite;
   const invite = async () => {
     const made = await inviteTester(row.tester, row.code);
     if (made) onInvite(made);
@@ -28,10 +30,10 @@ const Getting = (props: {
       {session.value?.hub && (
         <Button
           kind="quiet"
-          aria-label={`${words.invite} ${row.code}`}
+          aria-label={`${invites} ${row.code}`}
           onClick={() => void invite()}
         >
-          {words.invite}
+          {invites}
         </Button>
       )}
       <Button

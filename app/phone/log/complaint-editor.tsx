@@ -120,24 +120,35 @@ const Details = (props: {
   const { first, also } = kindsForZone(open.zone);
   const [allKinds, setAllKinds] = useState(open.kind !== null && !first.includes(open.kind));
   const offered = allKinds ? [...first, ...also] : first;
+  const kinds = useRef<HTMLDivElement>(null);
+  const [missed, setMissed] = useState(false);
+  const wrong =
+    props.wrongKind ?? (missed && open.kind === null ? words.complaint.wrongKind : null);
+  const done = () => {
+    if (open.kind !== null) return props.onDone();
+    setMissed(true);
+    kinds.current?.scrollIntoView({ block: 'center' });
+  };
   return (
     <div class="stack">
       <hr class="stitch" />
       <p>
         <strong>{`${words.foot[open.foot]}, ${zoneName(open.zone)}`}</strong>
       </p>
-      <Choice
-        label={words.complaint.felt}
-        options={offered.map((kind) => ({
-          value: kind,
-          label: terms().kinds[kind].name,
-        }))}
-        value={open.kind}
-        onChange={(kind) => onChange({ ...open, kind })}
-      />
-      {props.wrongKind && (
+      <div ref={kinds}>
+        <Choice
+          label={words.complaint.felt}
+          options={offered.map((kind) => ({
+            value: kind,
+            label: terms().kinds[kind].name,
+          }))}
+          value={open.kind}
+          onChange={(kind) => onChange({ ...open, kind })}
+        />
+      </div>
+      {wrong && (
         <p class="field-error" role="alert">
-          {props.wrongKind}
+          {wrong}
         </p>
       )}
       {!allKinds && also.length > 0 && (
@@ -187,7 +198,7 @@ const Details = (props: {
         />
         {words.complaint.bothFeet}
       </label>
-      <Button kind="main" disabled={!open.kind} onClick={props.onDone}>
+      <Button kind="main" onClick={done}>
         {words.complaint.done}
       </Button>
     </div>

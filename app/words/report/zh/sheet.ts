@@ -73,8 +73,9 @@ export const sheet: PaperWords['sheet'] = {
     when: {
       now: '现在已到',
       'not-run': '现在没有人穿它跑',
-      'not-known': '还没有人穿它跑过',
+      'not-known': '跑的次数太少，说不准何时',
     },
+    comesBack: (day) => `在此之前就会交回，${day}`,
     lookAtPair: (pair) => `查看样鞋${pair}：磨损与其他不同`,
     lookAtReading: (pair, distance) => `核对样鞋 ${pair} 在 ${distance} 时的读数`,
     pairsDiffer: '各双差异大，再测也难有定论',
