@@ -69,7 +69,8 @@ const options: Readonly<Record<AnswerOption, string>> = {
 const optionsIn: Readonly<Partial<Record<AskId, Readonly<Partial<Record<AnswerOption, string>>>>>> =
   {
     'looser-laces': { same: 'Still there' },
-    'pain-next-day': { same: 'Yes, the same' },
+    'pain-now': { worse: 'It is worse' },
+    'pain-next-day': { same: 'Yes, the same', worse: 'Yes, worse' },
     'damage-now': { same: 'No', worse: 'Yes' },
   };
 
