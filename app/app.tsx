@@ -24,19 +24,29 @@ const withOwn = <T,>(screen: Promise<T>): Promise<T> =>
   Promise.all([screen, need('own')]).then(([loaded]) => loaded);
 
 const OwnRunPage = lazy(async () => {
-  await need('glossary', 'desk', 'places');
+  await need('glossary', 'desk', 'places', 'talk');
   return (await withOwn(import('./phone/own/run-page.tsx'))).OwnRunPage;
 });
-const OwnPairPage = lazy(
-  async () => (await withOwn(import('./phone/own/pair-page.tsx'))).OwnPairPage,
-);
+const OwnPairPage = lazy(async () => {
+  await need('glossary', 'talk');
+  return (await withOwn(import('./phone/own/pair-page.tsx'))).OwnPairPage;
+});
 const InstallPage = lazy(
   async () => (await withOwn(import('./phone/own/install-page.tsx'))).InstallPage,
 );
+/** What a tester hears of their own reports, and of a test that is over. */
+const ThanksPage = lazy(async () => {
+  await need('glossary', 'desk', 'talk');
+  return (await withOwn(import('./phone/heard/thanks-page.tsx'))).ThanksPage;
+});
+const TestPage = lazy(async () => {
+  await need('glossary', 'talk');
+  return (await withOwn(import('./phone/heard/test-page.tsx'))).TestPage;
+});
 const LastPair = lazy(async () => (await withOwn(import('./phone/own/last-pair.tsx'))).LastPair);
 
 const Welcome = lazy(async () => (await import('./phone/welcome.tsx')).Welcome);
-const Runs = lazy(async () => (await import('./phone/runs.tsx')).Runs);
+const Runs = lazy(async () => (await withOwn(import('./phone/runs.tsx'))).Runs);
 const PairByCode = lazy(async () => {
   await need('join');
   return (await import('./phone/pair-by-code.tsx')).PairByCode;
@@ -54,13 +64,17 @@ const OpenFile = lazy(async () => {
   return (await import('./phone/open-file.tsx')).OpenFile;
 });
 const Desk = lazy(async () => {
-  await need('glossary', 'entry', 'desk', 'places', 'talk');
+  await need('glossary', 'entry', 'desk', 'places', 'talk', 'propose');
   return (await import('./desk/desk.tsx')).Desk;
 });
 
 const Reader = lazy(async () => {
-  await need('glossary', 'desk');
+  await need('glossary', 'desk', 'talk', 'propose');
   return (await import('./reader/reader.tsx')).Reader;
+});
+const ReaderFinding = lazy(async () => {
+  await need('glossary', 'desk', 'talk', 'propose');
+  return (await import('./reader/finding-screen.tsx')).FindingScreen;
 });
 const ReportScreen = lazy(async () => {
   await need('glossary', 'desk');
@@ -82,6 +96,7 @@ const NotFound = () => (
 const ForSpecialists = () => (
   <Router>
     <Route path="/report/:id" component={ReportScreen} />
+    <Route path="/finding/:id" component={ReaderFinding} />
     <Route path="/settings" component={SettingsScreen} />
     <Route path="/file" component={OpenFile} />
     <Route path="/shared" component={OpenFile} />
@@ -97,6 +112,8 @@ const ForTheOthers = () => (
     <Route path="/log/:pair" component={LogScreen} />
     <Route path="/run/:run" component={OwnRunPage} />
     <Route path="/pairs/:pair" component={OwnPairPage} />
+    <Route path="/thanks/:id" component={ThanksPage} />
+    <Route path="/test/:project" component={TestPage} />
     <Route path="/install" component={InstallPage} />
     <Route path="/pair/:code" component={PairOfSlip} />
     <Route path="/runs" component={Runs} />

@@ -62,7 +62,8 @@ export default defineConfig({
     faultScreen(),
     serviceWorker({
       entry: new URL('../service-worker/service-worker.ts', import.meta.url).pathname,
-      include: /\.(html|js|css|svg|png|webmanifest)$/,
+      // Pictures for the install dialog are of no use offline.
+      include: /^(?!pictures\/).*\.(html|js|css|svg|png|webmanifest)$/,
     }),
   ],
   build: {

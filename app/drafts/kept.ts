@@ -174,6 +174,7 @@ export const projectSchema: KeptSchema<ProjectDraft> = z.object({
   allowedPain: text,
   asked: z.set(z.enum(comfortAttributeIds)),
   forTesters: text,
+  tellTesters: z.boolean(),
   feet: z.record(text, text),
   limits: z.array(
     z.object({

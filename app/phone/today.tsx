@@ -35,6 +35,14 @@ const loadNotes = async () => {
   const [loaded] = await Promise.all([import('./notices/today-notes.tsx'), need('notices')]);
   return loaded;
 };
+/** What came of the tester's reports: after the first paint, below all that logging needs. */
+const loadHeard = async () => {
+  const [loaded] = await Promise.all([
+    import('./heard/today-heard.tsx'),
+    need('glossary', 'own', 'talk'),
+  ]);
+  return loaded;
+};
 type OwnParts = Awaited<ReturnType<typeof loadOwn>>;
 
 const DAY_MS = 86_400_000;
@@ -222,6 +230,7 @@ export const Today = () => {
   const due = wearable.length > 0 ? Math.min(...wearable.map((one) => daysSince(one, nowMs))) : 0;
   const parts = useLoaded(loadOwn);
   const notes = useLoaded(loadNotes);
+  const heard = useLoaded(loadHeard);
   const saved = justSaved.value;
   const question = notes && held && (
     <notes.LeadsQuestion>
@@ -267,6 +276,7 @@ export const Today = () => {
         </>
       )}
       {!first && question}
+      {heard && held && <heard.Heard />}
       {parts && held?.some(({ runs: own }) => own > 0) && <parts.InstallCard />}
       {notes && runs && <notes.Offers runs={runs} />}
       {held?.length === 0 && (

@@ -1,79 +1,71 @@
-/** A specialist's front page: the findings of their trade with the change that is wanted, and the reports. */
+/** A specialist's front page: what waits for their answer, the reports, and the other findings of their trade. */
 import { useEffect, useState } from 'preact/hooks';
 import { partIds, tradeOf, trades, type Trade } from '../../core/foot/index.ts';
 import type { RecordOf, Sha256 } from '../../core/records/index.ts';
 import { Choice, LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
-import { formatDate, formatDateTime, formatDistance, formatNumber } from '../parts/format.ts';
-import { PhotoRow } from '../parts/photos/photo-view.tsx';
-import { SaidLines } from '../parts/said-lines.tsx';
+import { formatDate, formatDateTime } from '../parts/format.ts';
 import { session, store, useRecords } from '../parts/state.ts';
-import { languageIn } from '../words/figures.ts';
-import { d, languages, locale, nameOfLanguage, t, terms } from '../words/index.ts';
-import type { Speaker } from '../words/say-complaint.ts';
+import {
+  d,
+  languages,
+  nameOfLanguage,
+  proposeWords,
+  saidOf,
+  t,
+  talkWords,
+  terms,
+} from '../words/index.ts';
 import { findingInWords } from '../words/say-finding.ts';
-
-/** The reader's language. A specialist has no testers, pairs or rounds: no name of theirs is ever asked for. */
-const speaker = (): Speaker => ({
-  desk: d(),
-  glossary: terms(),
-  number: formatNumber,
-  distance: formatDistance,
-  tester: () => '?',
-  pair: () => '?',
-  round: () => '?',
-  foot: (foot) => t().foot[foot],
-  language: (tag) => languageIn(tag, locale()),
-});
+import { inOwnLanguage, readerSpeaker } from './say-reader.ts';
+import { standingOf, type ReaderStanding } from './standing.ts';
+import './reader.css';
 
 const urgency = ['high', 'medium', 'low'] as const;
 
-interface FindingCardProps {
-  readonly body: RecordOf<'finding'>['body'];
-  readonly project: string;
-  readonly quotes: readonly RecordOf<'quote'>[];
-}
+/** Where the finding stands, in one line. */
+const stateOf = ({ closed, waits, again, days, own, byOther }: ReaderStanding): string | null => {
+  const words = proposeWords();
+  if (closed) return words.closed;
+  if (waits) return [...(again ? [words.askedAgain] : []), words.waits(days)].join(' ');
+  if (own)
+    return [
+      words.answered(talkWords().proposalAnswers[own.proposal.body.answer]),
+      own.reply?.body.answer === 'accepted' ? words.taken : words.withLead,
+    ].join(' ');
+  return byOther ? words.answeredByOther : null;
+};
 
-const FindingCard = ({ body, project, quotes }: FindingCardProps) => {
-  const words = d().report;
-  const said = findingInWords(body, speaker(), () => null, formatDate);
+const FindingCard = (props: {
+  readonly finding: RecordOf<'finding'>;
+  readonly project: string;
+  readonly standing: ReaderStanding;
+}) => {
+  const { finding, project, standing } = props;
+  const words = proposeWords();
+  const body = inOwnLanguage(finding.body);
+  const said = findingInWords(body, readerSpeaker(), () => null, formatDate);
+  const state = stateOf(standing);
   return (
     <article class="sheet">
       <h3>{body.title}</h3>
       <p class="soft small">{project}</p>
-      {said.about !== null && <p>{said.about}</p>}
       <p>{[said.part, said.urgency].join(' ')}</p>
-      {said.wanted !== null && (
+      {said.wanted !== null && <p>{said.wanted}</p>}
+      {state !== null && (
         <p>
-          <strong>{said.wanted}</strong>
+          {standing.waits ? <b>{state}</b> : state}
+          {standing.late && <b class="reader-late"> {words.late}</b>}
         </p>
       )}
-      <div>
-        <p class="soft small">
-          {[said.frozen ?? words.noEvidence, said.source].filter(Boolean).join(' · ')}
-        </p>
-        {said.evidence && <SaidLines {...said.evidence} />}
-      </div>
       {said.outcome && (
-        <div>
-          <p>
-            <strong>{said.outcome.title}</strong>
-          </p>
-          <SaidLines said={[]} written={said.outcome.written} />
-        </div>
+        <p>
+          <strong>{said.outcome.title}</strong>
+        </p>
       )}
-      {quotes.length > 0 && (
-        <div>
-          <p class="soft small">{words.reader.quotes}</p>
-          <ul class="plain-list">
-            {quotes.map(({ revision, body: { words: said } }) => (
-              <li key={revision.id}>
-                <q>{said}</q>
-              </li>
-            ))}
-          </ul>
-        </div>
-      )}
-      <PhotoRow photos={body.photos ?? []} label={body.title} />
+      <LinkButton href={`/finding/${finding.revision.id}`} kind={standing.waits ? 'main' : 'plain'}>
+        {standing.waits ? words.answerIt : words.openIt}
+        <span class="hidden-words">{`: ${body.title}`}</span>
+      </LinkButton>
     </article>
   );
 };
@@ -105,12 +97,30 @@ export const Reader = () => {
   const findings = useRecords('finding');
   const reports = useRecords('report');
   const projects = useRecords('project');
-  const quotes = useRecords('quote');
+  const proposals = useRecords('proposal');
+  const replies = useRecords('proposal-reply');
   const [trade, setTrade] = useState<Trade | 'any'>('any');
   const fits = (of: Trade | undefined) => trade === 'any' || of === undefined || of === trade;
   const shown = (findings ?? [])
     .filter(({ body }) => fits(tradeOf[body.part]))
     .sort((a, b) => urgency.indexOf(a.body.priority) - urgency.indexOf(b.body.priority));
+  const standings = new Map(
+    shown.map((one) => [
+      one.revision.id,
+      standingOf(one, proposals ?? [], replies ?? [], session.value?.member, Date.now()),
+    ]),
+  );
+  const isRead = findings !== null && proposals !== null && replies !== null;
+  const waits = ({ revision }: RecordOf<'finding'>): boolean =>
+    standings.get(revision.id)?.waits === true;
+  const card = (one: RecordOf<'finding'>) => (
+    <FindingCard
+      key={one.revision.id}
+      finding={one}
+      project={nameOf(one.body.project)}
+      standing={standings.get(one.revision.id) as ReaderStanding}
+    />
+  );
   const sent = (reports ?? [])
     .filter(({ body }) => fits(body.trade))
     .sort((a, b) => Date.parse(b.body.at) - Date.parse(a.body.at));
@@ -132,6 +142,7 @@ export const Reader = () => {
       }
     >
       {session.value?.revoked && <Notice tone="warn">{t().today.revoked}</Notice>}
+      {isRead && shown.length > 0 && <h2>{proposeWords().waiting(shown.filter(waits).length)}</h2>}
       <Choice<Trade | 'any'>
         label={words.mine}
         options={[
@@ -141,6 +152,7 @@ export const Reader = () => {
         value={trade}
         onChange={setTrade}
       />
+      {isRead && shown.filter(waits).map(card)}
       <h2>{words.reports}</h2>
       {reports === null ? (
         <p class="soft">{t().loading}</p>
@@ -156,20 +168,20 @@ export const Reader = () => {
               </p>
               <LinkButton href={`/report/${revision.id}`}>
                 {words.open}
-                <span class="hidden-words">{`: ${body.title}`}</span>
+                <span class="hidden-words">{saidOf('', body.title)}</span>
               </LinkButton>
             </li>
           ))}
         </ul>
       )}
       <h2>{words.findings}</h2>
-      {findings === null ? (
+      {!isRead ? (
         <p class="soft">{t().loading}</p>
       ) : shown.length === 0 ? (
         <p>{findings.length === 0 ? words.noFindings : d().report.board.noneShown}</p>
       ) : (
         partIds.map((part) => {
-          const own = shown.filter(({ body }) => body.part === part);
+          const own = shown.filter((one) => one.body.part === part && !waits(one));
           return own.length === 0 ? null : (
             <section class="stack" key={part}>
               <h3>
@@ -177,16 +189,7 @@ export const Reader = () => {
                   ' · ',
                 )}
               </h3>
-              {own.map(({ body, revision }) => (
-                <FindingCard
-                  key={revision.id}
-                  body={body}
-                  project={nameOf(body.project)}
-                  quotes={(quotes ?? []).filter(
-                    (one) => one.body.finding === revision.id && one.body.sent !== undefined,
-                  )}
-                />
-              ))}
+              {own.map(card)}
             </section>
           );
         })

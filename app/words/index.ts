@@ -17,6 +17,7 @@ import type {
   PaperWords,
   PhoneWords,
   PlaceWords,
+  ProposeWords,
   TalkWords,
 } from './types.ts';
 
@@ -28,6 +29,7 @@ interface Parts {
   readonly entry: EntryWords;
   readonly join: JoinWords;
   readonly talk: TalkWords;
+  readonly propose: ProposeWords;
   readonly own: OwnWords;
   readonly notices: NoticeWords;
   readonly desk: DeskWords;
@@ -36,7 +38,7 @@ interface Parts {
 }
 
 /** What no document is written with. */
-type PhoneOnly = 'care' | 'entry' | 'file' | 'join' | 'own' | 'notices';
+type PhoneOnly = 'care' | 'entry' | 'file' | 'join' | 'own' | 'notices' | 'propose';
 
 /** A folder's name, such as `en`. */
 export type Language = string;
@@ -64,6 +66,9 @@ const loaders: {
   entry: byLanguage(import.meta.glob<EntryWords>('./languages/*/entry.ts', { import: 'entry' })),
   join: byLanguage(import.meta.glob<JoinWords>('./languages/*/join.ts', { import: 'join' })),
   talk: byLanguage(import.meta.glob<TalkWords>('./languages/*/talk.ts', { import: 'talk' })),
+  propose: byLanguage(
+    import.meta.glob<ProposeWords>('./languages/*/propose.ts', { import: 'propose' }),
+  ),
   own: byLanguage(import.meta.glob<OwnWords>('./languages/*/own.ts', { import: 'own' })),
   notices: byLanguage(
     import.meta.glob<NoticeWords>('./languages/*/notices.ts', { import: 'notices' }),
@@ -133,6 +138,16 @@ const spoken = <P extends keyof Parts>(part: P): Parts[P] => {
 
 /** The phone's words; a screen that reads them is drawn anew when the language changes. */
 export const t = (): PhoneWords => spoken('phone');
+/** Parts of a sentence side by side, as the language sets them apart: "a, b", in Chinese by its own comma. */
+export const clauses = (...parts: readonly string[]): string => t().joined.clauses(parts);
+/** "What: said". */
+export const saidOf = (what: string, said: string): string => t().joined.of(what, said);
+/** Sentences' halves, set further apart than by a comma. */
+export const halves = (parts: readonly string[]): string => t().joined.apart(parts);
+/** What stands between names. */
+export const comma = (): string => t().joined.names(['', '']);
+/** Names one after the other. */
+export const listed = (names: readonly string[]): string => t().joined.names(names);
 /** The terms of the trade. */
 export const terms = (): Glossary => spoken('glossary');
 /** What is said of a file that is opened. */
@@ -143,12 +158,14 @@ export const careWords = (): CareWords => spoken('care');
 export const entryWords = (): EntryWords => spoken('entry');
 /** What a code makes of a device. */
 export const joinWords = (): JoinWords => spoken('join');
+/** What is asked and answered between testers, leads and specialists. */
+export const talkWords = (): TalkWords => spoken('talk');
+/** A finding as a specialist answers it, and what the lead does with the answer. */
+export const proposeWords = (): ProposeWords => spoken('propose');
 /** What a tester reads about their own pair and runs. */
 export const ownWords = (): OwnWords => spoken('own');
 /** Notices on a closed phone, and reminders. */
 export const noticeWords = (): NoticeWords => spoken('notices');
-/** What testers, leads and specialists ask and answer each other. */
-export const talkWords = (): TalkWords => spoken('talk');
 /** The desk's words. */
 export const d = (): DeskWords => spoken('desk');
 /** The words of the desk's places, by place. */

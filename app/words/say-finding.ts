@@ -15,6 +15,8 @@ export interface SaidFinding {
   readonly part: string;
   readonly urgency: string;
   readonly source: string | null;
+  /** What is asked for; `wanted` says so before it. */
+  readonly wish: string | null;
   readonly wanted: string | null;
   readonly carriedBy: string | null;
   /** Until when its evidence goes; null where none was frozen. */
@@ -58,6 +60,7 @@ export const findingInWords = (
       desk.finding.states[finding.state],
     ),
     source: known === undefined ? null : words.sources[known],
+    wish: wanted === '' ? null : wanted,
     wanted: wanted === '' ? null : words.wanted(wanted),
     carriedBy: carrier === null ? null : words.carriedBy(carrier),
     frozen: evidence ? desk.finding.frozen(date(evidence.until)) : null,

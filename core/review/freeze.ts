@@ -117,6 +117,37 @@ export const freezeWear = (look: WearLook, briefM: Metres): Frozen<'place' | 'we
   },
 });
 
+/** Of more points only some are kept, evenly taken: the line looks the same. */
+const MOST_DRAWN = 24;
+const MOST_READINGS = 200;
+
+const evenly = <T>(all: readonly T[], most: number): readonly T[] =>
+  all.length <= most
+    ? all
+    : Array.from(
+        { length: most },
+        (_, at) => all[Math.round((at * (all.length - 1)) / (most - 1))] as T,
+      );
+
+/** What a curve is drawn from, for who has no checks; undefined: nothing tells a new pair's start. */
+export const freezeCourse = ({
+  points,
+  curve,
+}: Pick<WearLook, 'points' | 'curve'>): NonNullable<EvidenceFigures['wear']>['course'] =>
+  curve === null
+    ? undefined
+    : {
+        readings: evenly(points, MOST_READINGS).map(({ x, value }) => ({
+          x: keptM(x),
+          value: kept(value),
+        })),
+        curve: evenly(curve, MOST_DRAWN).map(({ x, median, lower, upper }) => ({
+          x: keptM(x),
+          median: kept(median),
+          ...interval({ lower, upper }),
+        })),
+      };
+
 /** A reading on arrival, of the pair with this code. */
 export const freezeReading = (
   { measure, site, unit, foot, ...read }: Deviation,

@@ -6,6 +6,7 @@
 import type { CellName } from '../complaints/index.ts';
 import { isWithin } from '../mileage/index.ts';
 import type { RecordId } from '../records/index.ts';
+import { acceptedOf, proposalsTo } from '../talk/index.ts';
 import type { HoldWord } from '../wear/index.ts';
 import type { Metres } from '../units/index.ts';
 import { isProven } from './closer-look.ts';
@@ -13,6 +14,7 @@ import { doubtsOf, RECENT_DAYS, unaskedDoubts } from './doubts.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
 import type { Quiet, Review, RoundReview } from './review-types.ts';
 import { silentOf, type Silent } from './silence.ts';
+import { thanksDue } from './thanks-due.ts';
 import type { Verdict } from './verdict.ts';
 
 /** Asked runs of the carrying round before its finding is asked about. */
@@ -60,7 +62,13 @@ export type NextStep =
   | ({ readonly step: 'ask-all'; readonly count: number } & Quiet)
   /** Proven complaints of the latest round without a finding. */
   | { readonly step: 'write-findings'; readonly cells: readonly CellName[]; readonly count: number }
-  /** Open findings that no round shall carry yet. */
+  /** Findings with answers of specialists that wait for the lead; `count` of the answers. */
+  | {
+      readonly step: 'answer-proposals';
+      readonly findings: readonly RecordId[];
+      readonly count: number;
+    }
+  /** Open findings, and those with an accepted answer, that no round shall carry yet. */
   | {
       readonly step: 'assign-findings';
       readonly findings: readonly RecordId[];
@@ -69,6 +77,12 @@ export type NextStep =
   /** Findings whose round has been run in, without an outcome. */
   | {
       readonly step: 'judge-findings';
+      readonly findings: readonly RecordId[];
+      readonly count: number;
+    }
+  /** Findings whose testers can be told what came of their reports; `count` says how many testers. */
+  | {
+      readonly step: 'thank-testers';
       readonly findings: readonly RecordId[];
       readonly count: number;
     }
@@ -219,8 +233,24 @@ export const overviewOf = (
   const unwritten = proven.filter(
     ({ zone, kind }) => !findings.some(({ body }) => body.zone === zone && body.kind === kind),
   );
+  const answered = findings
+    .filter(({ body }) => body.state !== 'closed' && body.carriedBy === undefined)
+    .map((finding) => ({
+      finding,
+      standing: proposalsTo(finding.revision.id, records.proposal, records['proposal-reply']),
+    }))
+    .filter(({ standing }) => standing.length > 0);
+  const accepted = new Set(
+    answered.flatMap(({ finding, standing }) => (acceptedOf(standing) ? [finding] : [])),
+  );
+  /** Of a finding with an accepted answer the others are settled. */
+  const toAnswer = answered.flatMap(({ finding, standing }) =>
+    accepted.has(finding)
+      ? []
+      : standing.flatMap(({ reply }) => (reply === null ? [finding.revision.id] : [])),
+  );
   const unassigned = findings.filter(
-    ({ body }) => body.state === 'open' && body.carriedBy === undefined,
+    (one) => accepted.has(one) || (one.body.state === 'open' && one.body.carriedBy === undefined),
   );
   const unjudged = findings.filter(
     ({ body }) =>
@@ -229,6 +259,7 @@ export const overviewOf = (
       body.carriedBy !== undefined &&
       (asked.get(body.carriedBy) ?? 0) >= RUNS_FOR_OUTCOME,
   );
+  const thanks = thanksDue(log).filter(({ withheld }) => withheld === null);
   const open = verdicts
     .find(({ round }) => round === latest?.id)
     ?.items.filter(({ word }) => word === 'not-known-yet').length;
@@ -265,6 +296,7 @@ export const overviewOf = (
       cells: unwritten.map(({ zone, kind }) => ({ zone, kind })),
       count: unwritten.length,
     },
+    { step: 'answer-proposals', findings: uniqueOf(toAnswer), count: toAnswer.length },
     {
       step: 'assign-findings',
       findings: unassigned.map(({ revision }) => revision.id),
@@ -274,6 +306,11 @@ export const overviewOf = (
       step: 'judge-findings',
       findings: unjudged.map(({ revision }) => revision.id),
       count: unjudged.length,
+    },
+    {
+      step: 'thank-testers',
+      findings: uniqueOf(thanks.map(({ finding }) => finding)),
+      count: uniqueOf(thanks.map(({ tester }) => tester)).length,
     },
     { step: 'set-limits', count: log.project.brief.limits.length === 0 ? 1 : 0 },
     { step: 'settle-verdict', count: review.size.runs > 0 ? (open ?? 0) : 0 },

@@ -4,4 +4,6 @@ export * from './exchanges.ts';
 export * from './threads.ts';
 export * from './proposals.ts';
 export * from './turn.ts';
+export * from './story.ts';
 export * from './summary.ts';
+export * from './heard.ts';

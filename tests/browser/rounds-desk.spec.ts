@@ -129,7 +129,10 @@ test('a change goes from the blueprint to its outcome, and the sheet to who can 
   await expect(finding.getByText(/3\s*mm$/)).toBeVisible();
   // Frozen on an English desk, said in the reader's language.
   const cup = page.getByRole('article').filter({ hasText: 'The heel cup is too wide' });
-  await expect(cup.getByText(/^样鞋 229，尺寸，后套宽，左脚：.*与标称值相差/)).toBeVisible();
+  await cup.getByRole('link', { name: /^查看/ }).click();
+  await page.getByText(/证据，已冻结$/).click();
+  await expect(page.getByText(/^样鞋 229，尺寸，后套宽，左脚：.*与标称值相差/)).toBeVisible();
+  await page.goto(hub.url);
   await page.getByRole('radio', { name: '发泡' }).check({ force: true });
   await expect(finding).toHaveCount(0);
   await page.getByRole('radio', { name: '全部' }).check({ force: true });

@@ -23,7 +23,7 @@ import { settings } from '../../parts/settings.ts';
 import { p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { SelectField, SmallForm } from '../parts/form-parts.tsx';
-import { useKept } from '../parts/kept.tsx';
+import { useKept } from '../../parts/kept.tsx';
 import { Reveals } from './reveals.tsx';
 import { sendQuestion } from './send.ts';
 

@@ -5,7 +5,7 @@ import type { BodyOf, RecordId } from '../../../core/records/index.ts';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { formatDate } from '../../parts/format.ts';
 import { store } from '../../parts/state.ts';
-import { d, t } from '../../words/index.ts';
+import { d, listed, t } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { saveRecord, Unfold } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
@@ -94,7 +94,7 @@ export const BenchFile = ({ review, records }: TabProps) => {
     const { 'unknown-word': unknownWord, ...rest } = words.tableTroubles;
     const what =
       one.why === 'unknown-word'
-        ? unknownWord(one.words.join(', '))
+        ? unknownWord(listed(one.words))
         : one.why === 'out-of-range'
           ? sayRange(one.range)
           : rest[one.why];

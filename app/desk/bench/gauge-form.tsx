@@ -12,11 +12,11 @@ import {
 import { gaugeSchema } from '../../drafts/kept.ts';
 import { Notice } from '../../parts/controls/controls.tsx';
 import { toInstant } from '../../parts/instant.ts';
-import { d, terms } from '../../words/index.ts';
+import { clauses, d, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
-import { useKept } from '../parts/kept.tsx';
+import { useKept } from '../../parts/kept.tsx';
 import { FromTable } from './gauge-table.tsx';
 import { GaugeGrid } from './gauge-grid.tsx';
 
@@ -128,7 +128,7 @@ const StudyForm = ({ review, close }: TabProps & { readonly close: () => void })
           onInput={(site) => put({ site })}
         />
         <TextField
-          label={`${words.toleranceWidth}, ${terms().units[unit]}`}
+          label={clauses(words.toleranceWidth, terms().units[unit])}
           value={draft.toleranceWidth}
           onInput={(toleranceWidth) => put({ toleranceWidth })}
           error={errors.width}

@@ -3,6 +3,7 @@ import type { PartId } from '../../../core/foot/index.ts';
 import type { EvidenceFigures, Finding, Measure, RecordId } from '../../../core/records/index.ts';
 import {
   freezeComfort,
+  freezeCourse,
   freezeReading,
   freezeWear,
   placeOf,
@@ -10,7 +11,8 @@ import {
   type WearPlaceSize,
 } from '../../../core/review/index.ts';
 import { isOut } from '../../../core/rounds/index.ts';
-import { terms } from '../../words/index.ts';
+import type { Metres } from '../../../core/units/index.ts';
+import { clauses, terms } from '../../words/index.ts';
 import { placeTitle } from '../../words/say-wear.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { speakerOf } from '../parts/speaker.ts';
@@ -33,6 +35,13 @@ export const sources = [
   'comfort',
   'other',
 ] as const satisfies readonly Source[];
+
+/** With what its curve is drawn from: a specialist has no checks. */
+const wearFigures = (look: WearLook, briefM: Metres): EvidenceFigures => {
+  const figures = freezeWear(look, briefM);
+  const course = freezeCourse(look);
+  return course ? { ...figures, wear: { ...figures.wear, course } } : figures;
+};
 
 /** Which part a measure is of (common practice, no source). */
 const partOf: Readonly<Record<Measure, PartId>> = {
@@ -76,7 +85,7 @@ export const useChoosable = (
         looks.map((look) => ({
           key: `${look.kind} ${look.site}`,
           title: placeTitle(look, speaker),
-          figures: freezeWear(look, review.project.brief.distanceM),
+          figures: wearFigures(look, review.project.brief.distanceM),
           part: partOf[placeOf(look).measure],
         }))
       );
@@ -87,7 +96,7 @@ export const useChoosable = (
           const { pair, measure, site, foot } = one;
           return {
             key: `${pair} ${measure} ${site} ${foot}`,
-            title: `${terms().measures[measure]}, ${site}`,
+            title: clauses(terms().measures[measure], site),
             figures: freezeReading(one, code(pair)),
             part: partOf[measure],
           };

@@ -2,9 +2,10 @@
 import { useMemo, useState } from 'preact/hooks';
 import { tradeOf, trades } from '../../../core/foot/index.ts';
 import { findingStates, type RecordOf } from '../../../core/records/index.ts';
+import type { Turn } from '../../../core/talk/index.ts';
 import { findingHeadline } from '../../../core/headlines/index.ts';
 import { LinkButton } from '../../parts/controls/controls.tsx';
-import { d, p, terms } from '../../words/index.ts';
+import { d, p, proposeWords, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import type { ListColumn } from '../list/list-column.ts';
@@ -12,6 +13,7 @@ import { List } from '../list/list.tsx';
 import { Pick } from '../list/pick.tsx';
 import { sortedBy, type Order } from '../list/sorting.ts';
 import { FindingActs } from './finding-acts.tsx';
+import { TurnLine, useTurns } from './finding-talk.tsx';
 import {
   everyFinding,
   filteredFindings,
@@ -23,7 +25,10 @@ import { VerdictStamp } from './verdict-stamp.tsx';
 
 type Row = RecordOf<'finding'>;
 
-const columnsOf = ({ review, records }: TabProps): readonly ListColumn<Row, FindingColumn>[] => {
+const columnsOf = (
+  { review, records }: TabProps,
+  turns: ReadonlyMap<string, Turn> | null,
+): readonly ListColumn<Row, FindingColumn>[] => {
   const words = p().changes;
   const links = linksOf(review.project.id);
   const { round } = namesIn(review, records);
@@ -44,6 +49,18 @@ const columnsOf = ({ review, records }: TabProps): readonly ListColumn<Row, Find
       card: 'corner',
       bare: true,
       cell: ({ body }) => d().finding.states[body.state],
+    },
+    {
+      column: 'turn',
+      title: proposeWords().turn,
+      first: 'ascending',
+      width: 13,
+      card: 'wide',
+      bare: true,
+      cell: ({ revision }) => {
+        const turn = turns?.get(revision.id);
+        return turn && <TurnLine turn={turn} nowMs={review.nowMs} />;
+      },
     },
     {
       column: 'part',
@@ -102,7 +119,8 @@ const Rows = (props: TabProps & { readonly all: readonly Row[] }) => {
     direction: 'ascending',
   });
   const [filter, setFilter] = useState<FindingFilter>(everyFinding);
-  const columns = useMemo(() => columnsOf({ records, review }), [records, review]);
+  const turns = useTurns(props);
+  const columns = useMemo(() => columnsOf({ records, review }, turns), [records, review, turns]);
   const sorted = useMemo(() => {
     const places = new Map(review.rounds.map(({ id }, at) => [id, at]));
     return sortedBy(filteredFindings(all, filter), order, (row, column) =>
@@ -111,9 +129,10 @@ const Rows = (props: TabProps & { readonly all: readonly Row[] }) => {
         column,
         (id) => places.get(id) ?? -1,
         (part) => terms().parts[part].name,
+        turns?.get(row.revision.id)?.sinceMs ?? null,
       ),
     );
-  }, [all, filter, order, review]);
+  }, [all, filter, order, review, turns]);
   return (
     <List
       memory="findings"

@@ -9,7 +9,15 @@ import {
 import { byUrgency } from '../../../core/review/index.ts';
 import { holdsText, type SortKey } from '../list/sorting.ts';
 
-export const findingColumns = ['finding', 'state', 'part', 'seenIn', 'carried', 'outcome'] as const;
+export const findingColumns = [
+  'finding',
+  'state',
+  'turn',
+  'part',
+  'seenIn',
+  'carried',
+  'outcome',
+] as const;
 export type FindingColumn = (typeof findingColumns)[number];
 
 export interface FindingFilter {
@@ -41,18 +49,22 @@ export const filteredFindings = (
 /**
  * @param roundAt the place of a round among the project's rounds
  * @param partOf the name of a part
+ * @param turnSince since when it has been somebody's turn; null: nobody's
  */
 export const findingKey = (
   { body }: RecordOf<'finding'>,
   column: FindingColumn,
   roundAt: (id: RecordId) => number,
   partOf: (part: Finding['part']) => string,
+  turnSince: number | null,
 ): SortKey => {
   switch (column) {
     case 'finding':
       return body.title;
     case 'state':
       return findingStates.indexOf(body.state);
+    case 'turn':
+      return turnSince;
     case 'part':
       return partOf(body.part);
     case 'seenIn':

@@ -13,7 +13,7 @@ import { formatDate, formatNumber } from '../../parts/format.ts';
 import { PhotoRow } from '../../parts/photos/photo-view.tsx';
 import { SaidLines } from '../../parts/said-lines.tsx';
 import { store } from '../../parts/state.ts';
-import { d, p, t, terms } from '../../words/index.ts';
+import { d, p, proposeWords, t, terms } from '../../words/index.ts';
 import { findingInWords } from '../../words/say-finding.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { OpenForm } from '../parts/form-parts.tsx';
@@ -23,11 +23,14 @@ import { linksOf } from '../frame/route.ts';
 import { Mark } from '../frame/stamp.tsx';
 import { speakerOf } from '../parts/speaker.ts';
 import { EditForm } from './edit-form.tsx';
+import { FindingTalk, useTurns } from './finding-talk.tsx';
 import type { FindingProps } from './finding-props.ts';
 import { FindingHistory } from './history.tsx';
 import { OutcomeForm } from './outcome-form.tsx';
 import { Quotes } from './quotes.tsx';
+import { askTrade } from './reply-writes.ts';
 import { Shows } from './shows.tsx';
+import { TellTesters } from './tell-testers.tsx';
 import { VerdictStamp } from './verdict-stamp.tsx';
 
 type Panel = 'edit' | 'outcome';
@@ -86,6 +89,7 @@ const Page = (props: FindingProps) => {
       : 'round' in said
         ? words.said[said.case](names.round(said.round))
         : words.said[said.case]();
+  const turn = useTurns(props)?.get(finding.revision.id);
   const canJudge = carriersOf(review.rounds, body.round).length > 0;
   return (
     <>
@@ -115,6 +119,14 @@ const Page = (props: FindingProps) => {
                 {words.writeOutcome}
               </Button>
             )}
+            {turn?.for === 'ask' && (
+              <Button
+                kind={said.case === 'judge' ? 'plain' : 'main'}
+                onClick={() => void askTrade(finding)}
+              >
+                {proposeWords().askTrade}
+              </Button>
+            )}
             <Button onClick={() => setOpen('edit')}>{words.edit}</Button>
           </span>
         }
@@ -133,6 +145,8 @@ const Page = (props: FindingProps) => {
         <Shows {...props} />
         <Wanted {...props} />
         <Came {...props} />
+        <FindingTalk {...props} />
+        <TellTesters {...props} />
         <Quotes {...props} />
       </div>
       <PhotoRow photos={body.photos ?? []} label={body.title} />

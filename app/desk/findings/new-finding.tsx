@@ -21,7 +21,7 @@ import { SelectField, SmallForm } from '../parts/form-parts.tsx';
 import { HowSure } from '../frame/how-sure.tsx';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
-import { useKept } from '../parts/kept.tsx';
+import { useKept } from '../../parts/kept.tsx';
 import { speakerOf } from '../parts/speaker.ts';
 import { sources, useChoosable, type Choosable, type Source } from './choosable.ts';
 import { FindingFields } from './finding-form.tsx';

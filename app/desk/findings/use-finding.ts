@@ -9,7 +9,7 @@ import {
 } from '../../drafts/finding.ts';
 import { findingSchema } from '../../drafts/kept.ts';
 import { saveFromForm } from '../parts/form-parts.tsx';
-import { useKept, type KeptForm } from '../parts/kept.tsx';
+import { useKept, type KeptForm } from '../../parts/kept.tsx';
 
 /**
  * @param draft as the form shows it

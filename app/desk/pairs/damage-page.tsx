@@ -11,7 +11,7 @@ import { zoneOfDamageAt } from '../../../core/review/index.ts';
 import { formatDate, formatDateTime } from '../../parts/format.ts';
 import { ShoeDrawing } from '../../parts/foot-map/shoe-drawing.tsx';
 import { useStored, store } from '../../parts/state.ts';
-import { p, t, terms } from '../../words/index.ts';
+import { clauses, p, t, terms } from '../../words/index.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { TalkSection } from '../ask/talk.tsx';
 import { PlaceHead } from '../frame/place.tsx';
@@ -25,13 +25,13 @@ type Report = TabProps['records']['damage-report'][number];
 /** What an earlier version said, in one line. */
 const versionInWords = (body: Readonly<Record<string, unknown>>): string => {
   const { what, foot, words } = body as Partial<DamageReport>;
-  return [
-    what && kinds.includes(what) ? terms().damages[what] : '',
-    foot ? p().pairs.damage.shoe[foot] : '',
-    words ? p().pairs.page.quoted(words) : '',
-  ]
-    .filter(Boolean)
-    .join(', ');
+  return clauses(
+    ...[
+      what && kinds.includes(what) ? terms().damages[what] : '',
+      foot ? p().pairs.damage.shoe[foot] : '',
+      words ? p().pairs.page.quoted(words) : '',
+    ].filter((one) => one !== ''),
+  );
 };
 
 const Versions = ({ id }: { readonly id: RecordId }) => {

@@ -2,7 +2,7 @@
 import type { PairSummary } from '../../../core/review/index.ts';
 import { formatDateTime, formatSize } from '../../parts/format.ts';
 import { toLocalMinute } from '../../parts/instant.ts';
-import { d } from '../../words/index.ts';
+import { clauses, d } from '../../words/index.ts';
 import type { RecordId } from '../../../core/records/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { DateTimeField } from '../parts/form-parts.tsx';
@@ -13,9 +13,11 @@ export const pairLabel = (
   { code, round, sizeMm }: PairSummary,
   review: TabProps['review'],
 ): string =>
-  [code, review.rounds.find(({ id }) => id === round)?.name, formatSize(sizeMm)]
-    .filter(Boolean)
-    .join(', ');
+  clauses(
+    ...[code, review.rounds.find(({ id }) => id === round)?.name ?? '', formatSize(sizeMm)].filter(
+      (one) => one !== '',
+    ),
+  );
 
 /** Pairs that nobody has and that may be worn, the latest round first. */
 export const freePairs = ({ pairs, rounds }: TabProps['review']): readonly PairSummary[] => {

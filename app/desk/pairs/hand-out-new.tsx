@@ -12,7 +12,7 @@ import { store } from '../../parts/state.ts';
 import { d, p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm } from '../parts/form-parts.tsx';
-import { useKept } from '../parts/kept.tsx';
+import { useKept } from '../../parts/kept.tsx';
 import { testerLabel } from '../testers/tester-label.ts';
 import {
   BlindField,

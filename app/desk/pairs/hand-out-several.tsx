@@ -4,7 +4,7 @@ import type { RecordId } from '../../../core/records/index.ts';
 import type { PairSummary } from '../../../core/review/index.ts';
 import { Field } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
-import { d } from '../../words/index.ts';
+import { d, listed } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SmallForm } from '../parts/form-parts.tsx';
 import {
@@ -143,9 +143,7 @@ const TesterChoice = (props: {
   const offers = offersFor(props.pair.sizeMm, props.candidates);
   const inWords = ({ body, revision }: Candidate['tester']): string => {
     const others = props.hands.get(revision.id)?.filter((code) => code !== props.pair.code) ?? [];
-    return others.length === 0
-      ? testerLabel(body)
-      : words.has(testerLabel(body), others.join(', '));
+    return others.length === 0 ? testerLabel(body) : words.has(testerLabel(body), listed(others));
   };
   return (
     <Field label={props.label} error={props.error}>

@@ -8,7 +8,7 @@ import { showToast } from '../../parts/controls/toast.tsx';
 import { store } from '../../parts/state.ts';
 import type { ManyDraft, SaveProblem } from '../../store/index.ts';
 import { d } from '../../words/index.ts';
-import { KeptNotice, type Kept } from './kept.tsx';
+import { KeptNotice, type Kept } from '../../parts/kept.tsx';
 import { Select } from './options.tsx';
 
 /** Whether a field may stay empty; as words: what that means, or what else is to know. */

@@ -7,7 +7,7 @@ import { parseDecimal } from '../../../core/units/index.ts';
 import { Button, Choices, Field, Notice } from '../../parts/controls/controls.tsx';
 import { toInstant } from '../../parts/instant.ts';
 import { typedWhole } from '../../drafts/typed.ts';
-import { d } from '../../words/index.ts';
+import { d, listed } from '../../words/index.ts';
 import { askWorker, namesIn, type TabProps } from '../desk-state.ts';
 import { HowSure } from '../frame/how-sure.tsx';
 import { saveRecord, TextField, Unfold } from '../parts/form-parts.tsx';
@@ -265,7 +265,7 @@ const Maker = ({
           )}
           {draft.choice.withoutSize.length > 0 && (
             <Notice tone="warn">
-              {words.withoutSize(draft.choice.withoutSize.map(names.tester).join(', '))}
+              {words.withoutSize(listed(draft.choice.withoutSize.map(names.tester)))}
             </Notice>
           )}
           {draft.choice.pairsOut + draft.choice.pairsWithdrawn > 0 && (

@@ -19,7 +19,7 @@ import { labelOf, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { typedIn } from '../../drafts/typed.ts';
 import { projectSchema } from '../../drafts/kept.ts';
 import { sayRange } from '../parts/in-range.ts';
-import { useKept } from '../parts/kept.tsx';
+import { useKept } from '../../parts/kept.tsx';
 import { LimitRow } from './limit-row.tsx';
 
 const options = <T extends string>(names: Readonly<Record<T, string>>) =>
@@ -216,6 +216,16 @@ export const ProjectForm = (props: {
         onInput={(forTesters) => change({ forTesters })}
       />
       <p class="soft small">{words.forTestersHint}</p>
+      <label class="row">
+        <input
+          type="checkbox"
+          class="tick"
+          checked={draft.tellTesters}
+          onChange={() => change({ tellTesters: !draft.tellTesters })}
+        />
+        {words.tellTesters}
+      </label>
+      <p class="soft small">{words.tellTestersHint}</p>
     </SmallForm>
   );
 };

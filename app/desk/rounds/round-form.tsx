@@ -21,7 +21,7 @@ import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
 import { useMoveOn } from '../start/guide.ts';
-import { useKept } from '../parts/kept.tsx';
+import { useKept } from '../../parts/kept.tsx';
 import { DimensionTable } from './dimension-table.tsx';
 import { Changes, LastPart, Layers } from './round-parts.tsx';
 import { SolePart } from './sole-part.tsx';

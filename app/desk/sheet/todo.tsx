@@ -2,7 +2,7 @@
 import type { RecordId } from '../../../core/records/index.ts';
 import type { NextStep } from '../../../core/review/index.ts';
 import { formatDate } from '../../parts/format.ts';
-import { locale, p, terms } from '../../words/index.ts';
+import { comma, locale, p, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf, type Links, type Place } from '../frame/route.ts';
 import { NEW } from '../start/guide.ts';
@@ -28,8 +28,10 @@ const placeOfStep: Readonly<Record<NextStep['step'], readonly [Place, ...string[
   'ask-all': ['testers'],
   'ask-the-silent': ['ask'],
   'write-findings': ['shoe'],
+  'answer-proposals': ['changes'],
   'assign-findings': ['changes'],
   'judge-findings': ['changes'],
+  'thank-testers': ['changes'],
   'set-limits': ['brief'],
   'settle-verdict': ['verdict'],
   'ask-testers': ['ask'],
@@ -132,7 +134,7 @@ const StepItem = (props: TabProps & { readonly step: NextStep }) => {
         <span>
           {subjects.slice(0, MOST_NAMED).map(({ name, href: to }, at) => (
             <span key={`${name}${to}`}>
-              {at > 0 && ', '}
+              {at > 0 && comma()}
               <a href={to}>{name}</a>
             </span>
           ))}

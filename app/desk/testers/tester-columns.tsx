@@ -3,7 +3,7 @@ import type { TesterRow } from '../../../core/review/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { formatDate } from '../../parts/format.ts';
 import { session } from '../../parts/state.ts';
-import { d, p } from '../../words/index.ts';
+import { comma, d, p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance, sayOf } from '../frame/say.ts';
@@ -81,7 +81,7 @@ export const columnsOfTesters = (
       cell: ({ pairs }) =>
         pairs.map((pair, at) => (
           <span key={pair}>
-            {at > 0 && ', '}
+            {at > 0 && comma()}
             <a href={links.pair(pair)}>{names.code(pair)}</a>
           </span>
         )),

@@ -18,7 +18,7 @@ import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
 import { testerSchema } from '../../drafts/kept.ts';
-import { useKept } from '../parts/kept.tsx';
+import { useKept } from '../../parts/kept.tsx';
 import { ListForm } from '../parts/list-form.tsx';
 import { useMoveOn } from '../start/guide.ts';
 import { testerLabel } from './tester-label.ts';

@@ -6,7 +6,14 @@ import {
   type ChangesStamp,
 } from '../../../core/headlines/index.ts';
 import type { RecordId } from '../../../core/records/index.ts';
-import { lookAtChanges, type ChangesLook, type Hands } from '../../../core/review/index.ts';
+import {
+  findingTurns,
+  lookAtChanges,
+  lookAtThanks,
+  type ChangesLook,
+  type Hands,
+  type ThanksLook,
+} from '../../../core/review/index.ts';
 import type { Opened } from './opened.ts';
 
 export interface ChangesStory {
@@ -28,4 +35,12 @@ const changes = (
   return { headline: changesHeadline(look), stamp: changesStamp(look), look };
 };
 
-export const changesQuestions = { changes };
+/** Whom a finding's thanks can go to; null within where there is no such finding. */
+const thanks = ({ log }: Opened, finding: RecordId): { readonly look: ThanksLook | null } => ({
+  look: lookAtThanks(log, finding),
+});
+
+/** Whose turn each finding is that is not closed. */
+const turns = ({ log }: Opened) => findingTurns(log);
+
+export const changesQuestions = { changes, thanks, turns };

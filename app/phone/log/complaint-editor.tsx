@@ -10,7 +10,7 @@ import type { Foot } from '../../../core/records/index.ts';
 import type { DistanceUnit } from '../../../core/units/index.ts';
 import { Button, Choice, Field, Ten } from '../../parts/controls/controls.tsx';
 import { FootMap, zoneKey } from '../../parts/foot-map/foot-map.tsx';
-import { t, terms } from '../../words/index.ts';
+import { clauses, t, terms } from '../../words/index.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { revealWhole, useReveal } from '../../parts/reveal.ts';
 import { openComplaint, type ComplaintForm, type OpenComplaint } from '../../drafts/run.ts';
@@ -55,7 +55,13 @@ export const ComplaintEditor = (props: {
           selected={selected}
           onPick={start}
           names={zoneName}
-          labels={{ left: words.left, right: words.right, sole: words.sole, upper: words.upper }}
+          labels={{
+            left: words.left,
+            right: words.right,
+            sole: words.sole,
+            upper: words.upper,
+            joined: words.joined,
+          }}
         />
       </div>
       <Choice
@@ -84,7 +90,7 @@ export const ComplaintEditor = (props: {
               <optgroup key={foot} label={words.foot[foot]}>
                 {[...zonesOfView('upper'), ...zonesOfView('sole')].map((zone) => (
                   <option key={zone} value={zoneKey(foot, zone)}>
-                    {`${words.foot[foot]}, ${zoneName(zone)}`}
+                    {clauses(words.foot[foot], zoneName(zone))}
                   </option>
                 ))}
               </optgroup>
@@ -133,7 +139,7 @@ const Details = (props: {
     <div class="stack">
       <hr class="stitch" />
       <p>
-        <strong>{`${words.foot[open.foot]}, ${zoneName(open.zone)}`}</strong>
+        <strong>{clauses(words.foot[open.foot], zoneName(open.zone))}</strong>
       </p>
       <div ref={kinds}>
         <Choice
@@ -163,7 +169,7 @@ const Details = (props: {
         onChange={(severity) => onChange({ ...open, severity })}
       />
       <PhotoPicker
-        label={`${words.foot[open.foot]}, ${zoneName(open.zone)}`}
+        label={clauses(words.foot[open.foot], zoneName(open.zone))}
         photos={open.photos}
         onChange={(photos) => onChange({ ...open, photos: [...photos] })}
       />

@@ -15,6 +15,7 @@ import { latePart } from '../../parts/late.tsx';
 import { settings } from '../../parts/settings.ts';
 import { session, useStored } from '../../parts/state.ts';
 import { need, ownWords, t } from '../../words/index.ts';
+import { CameOf } from '../heard/came-of.tsx';
 import { heldPairs } from '../own-mileage.ts';
 import { courseOf, type OwnRun } from './own-runs.ts';
 import { PairShoe } from './pair-shoe.tsx';
@@ -120,6 +121,7 @@ export const OwnPairPage = ({ pair: id }: { readonly pair: string }) => {
       <section class="stack" aria-label={words.courseTitle}>
         <Course course={course} />
       </section>
+      {member && <CameOf runs={held.ownRuns} tester={member} />}
       <section class="stack">
         <h2>{words.runs}</h2>
         {course.length === 0 ? (

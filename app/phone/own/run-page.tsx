@@ -15,6 +15,7 @@ import {
   runFieldName,
 } from '../../parts/said-in-run.ts';
 import { need, ownWords, t, terms } from '../../words/index.ts';
+import { CameOf } from '../heard/came-of.tsx';
 import { LeadsNote } from '../leads-note.tsx';
 import '../../parts/foot-map/foot-map.css';
 import './own.css';
@@ -173,6 +174,7 @@ export const OwnRunPage = ({ run: id }: { readonly run: string }) => {
       <LeadsNote run={body} />
       <Talk run={revision.id} />
       <Feet feet={body.feet} />
+      <CameOf runs={[found.run]} tester={body.tester} />
       <Comfort comfort={body.comfort} />
       <Said run={body} code={code} />
       <a class="button button-quiet" href={`/runs/${revision.id}/history`}>

@@ -100,6 +100,22 @@ const wearFiguresSchema = z.looseObject({
   basis: lineField,
   direction: lineField,
   foamKnown: z.boolean(),
+  /** To draw it: readings, and the curve of a new pair; absent in findings from before this field was there. */
+  course: z.optional(
+    z.looseObject({
+      readings: z.array(z.looseObject({ x: farField, value: figureField })).check(z.maxLength(200)),
+      curve: z
+        .array(
+          z.looseObject({
+            x: farField,
+            median: figureField,
+            lower: figureField,
+            upper: figureField,
+          }),
+        )
+        .check(z.maxLength(50)),
+    }),
+  ),
   /** Change in the unit, or as a ratio; value where a new pair's start is known. Null: beyond the reach of the checks. */
   atBrief: z.nullable(z.looseObject({ value: z.nullable(estimateSchema), change: estimateSchema })),
   limits: z.array(

@@ -9,6 +9,7 @@
  */
 import type { Range } from './field-ranges.ts';
 import { unitsOf, type Measure, type MeasureUnit } from './measures.ts';
+import type { ChangeUnit } from './structured-change.ts';
 
 export type { Range, RangeUnit } from './field-ranges.ts';
 export * as ranges from './field-ranges.ts';
@@ -42,3 +43,21 @@ const unitRanges: Readonly<Record<MeasureUnit, Range>> = {
 /** What a reading of this measure can be; without a unit in the first that the measure is given in. */
 export const rangeOf = (measure: Measure, unit: MeasureUnit = unitsOf[measure][0]): Range =>
   readingRanges[measure][unit] ?? unitRanges[unit];
+
+/** By how much a shoe can be changed, and the step that a change is given in; in the unit itself. */
+const changeRanges: Readonly<Record<ChangeUnit, { readonly most: number; readonly step: number }>> =
+  {
+    mm: { most: 200, step: 0.1 },
+    g: { most: 2000, step: 1 },
+    'asker-c': { most: 100, step: 1 },
+    'shore-a': { most: 100, step: 1 },
+    '%': { most: 100, step: 1 },
+    deg: { most: 90, step: 0.5 },
+    grade: { most: 20, step: 0.5 },
+  };
+
+/** What the amount of a structured change can be, from its smallest step on; judgement. Degrees and grades name no unit. */
+export const changeRangeOf = (unit: ChangeUnit): Range => {
+  const { most, step } = changeRanges[unit];
+  return { least: step, most, unit: unit === 'deg' || unit === 'grade' ? null : unit };
+};

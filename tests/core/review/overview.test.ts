@@ -306,6 +306,21 @@ describe('what to do next', () => {
     const written = steps(overview(...base, finding({})));
     expect(written).not.toContainEqual(['write-findings', 1]);
     expect(written).toContainEqual(['assign-findings', 1]);
+    // A specialist's answer waits for the lead; once it is accepted the finding waits for a round.
+    const asked = finding({ state: 'asked-for' });
+    const answer = own(idOf(600), 'proposal', {
+      ...{ finding: idOf(500), at: daysAgo(1), answer: 'can' },
+    });
+    const reply = own(idOf(601), 'proposal-reply', {
+      ...{ finding: idOf(500), proposal: idOf(600), judged: answer.stamp },
+      ...{ at: daysAgo(0), answer: 'accepted' },
+    });
+    const waiting = steps(overview(...base, asked, answer));
+    expect(waiting).toContainEqual(['answer-proposals', 1]);
+    expect(waiting).not.toContainEqual(['assign-findings', 1]);
+    const taken = steps(overview(...base, asked, answer, reply));
+    expect(taken).toContainEqual(['assign-findings', 1]);
+    expect(taken.map(([step]) => step)).not.toContain('answer-proposals');
     const later = [
       round(SECOND, 2),
       pair(5, SECOND),

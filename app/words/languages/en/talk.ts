@@ -13,6 +13,7 @@ import type {
 import type { PatternLine } from '../../../../core/foot/index.ts';
 import type { DoubtKind, Turn, TurnFor } from '../../../../core/talk/index.ts';
 import type { AskedFacts } from '../../say-talk.ts';
+import { thanks } from './thanks.ts';
 
 const asks: Readonly<Record<AskId, (of: AskedFacts) => string>> = {
   'sock-or-shoe': () => 'Was it the shoe or the sock?',
@@ -143,6 +144,7 @@ export const talk = {
     'no-different': 'no different',
     worse: 'worse',
   } as Readonly<Record<ThanksResult, string>>,
+  thanks,
   /** What a tester reads and writes on the phone. */
   phone: {
     title: 'A question from your lead',

@@ -8,6 +8,7 @@ export { care } from './care.ts';
 export { entry } from './entry.ts';
 export { join } from './join.ts';
 export { talk } from './talk.ts';
+export { propose } from './propose.ts';
 export { own } from './own.ts';
 export { notices } from './notices.ts';
 export { desk } from './desk/index.ts';

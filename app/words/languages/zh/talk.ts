@@ -1,5 +1,6 @@
 /** 试穿员、试穿负责人和专员之间的问与答 */
 import type { TalkWords } from '../../types.ts';
+import { thanks } from './thanks.ts';
 
 const moves: TalkWords['moves'] = {
   more: '增加',
@@ -79,7 +80,7 @@ export const talk: TalkWords = {
     vamp: '前帮线',
     'toe-overlay': '鞋头贴片边',
     saddle: '鞍片边',
-    'lasting-edge': '绷帮边',
+    'lasting-edge': '拉帮边',
     'flex-groove': '弯折槽',
     sidewall: '中底侧墙',
     'heel-bevel': '后跟斜角',
@@ -101,6 +102,7 @@ export const talk: TalkWords = {
     'no-different': '没有变化',
     worse: '变差',
   },
+  thanks,
   phone: {
     title: '负责人的提问',
     nth: (of) => `第 1 个，共 ${of} 个`,

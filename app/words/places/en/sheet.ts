@@ -113,10 +113,13 @@ export const sheet = {
       n === 1
         ? 'Write a finding for a clear complaint'
         : `Write findings for ${n} clear complaints`,
+    'answer-proposals': (_: string, n: number) => `${count(n, 'proposal', 'proposals')} to answer`,
     'assign-findings': (_: string, n: number) =>
       `Assign ${count(n, 'finding', 'findings')} to a round`,
     'judge-findings': (_: string, n: number) =>
       `${count(n, 'finding', 'findings')} to close: did the change work?`,
+    'thank-testers': (_: string, n: number) =>
+      `Thank ${count(n, 'tester', 'testers')}: what they reported was acted on`,
     'set-limits': () => 'Set the limits in the brief',
     'settle-verdict': (_: string, n: number) =>
       `${count(n, 'limit', 'limits')} still open: see what to measure`,

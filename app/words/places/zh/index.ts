@@ -16,6 +16,7 @@ import { shoes } from './shoes.ts';
 import { start } from './start.ts';
 import { tables } from './tables.ts';
 import { testers } from './testers.ts';
+import { thanks } from './thanks.ts';
 import { verdict } from './verdict.ts';
 import { wear } from './wear.ts';
 import { words } from './words.ts';
@@ -38,6 +39,7 @@ export const places: PlaceWords = withSpaces({
   start,
   tables,
   testers,
+  thanks,
   verdict,
   wear,
   words,

@@ -108,7 +108,7 @@ export const words: PlaceWords['words'] = {
   unsend: '从专员处撤回',
   unsentNow: '已撤回。之前发出的报告文件保持原样。',
   onlyLeads: '只有负责人可以阅读。',
-  keeps: '试穿员收回记录时，引文随之永久删除；已经发出的报告文件保持原样。',
+  keeps: '试穿员撤回记录时，引文随之永久删除；已经发出的报告文件保持原样。',
   remove: '删除这条引文',
   removed: '已删除引文',
 };

@@ -39,7 +39,7 @@ export const sheet: PaperWords['sheet'] = {
     trend: '每 100 km',
   },
   ofTesters: (score, n) => `${score} (${n})`,
-  stretch: (score, from, to) => `${score}, ${from}–${to} km`,
+  stretch: (score, from, to) => `${score}，${from}–${to} km`,
   comfortKey: '分数为平均，括号内为试穿员人数；0 最差，100 最好。每 100 km：– 表示未显示变化。',
   noSides: '没有问过试穿员是太软还是太硬；不适见上表。',
   curves: '磨损',

@@ -33,10 +33,14 @@ export const overview = {
       count === 1
         ? 'Write a finding for one proven complaint'
         : `Write findings for ${count} proven complaints`,
+    'answer-proposals': (count: number) =>
+      `Answer ${count} ${count === 1 ? 'proposal' : 'proposals'} of specialists`,
     'assign-findings': (count: number) =>
       `Assign ${count} ${count === 1 ? 'finding' : 'findings'} to a round`,
     'judge-findings': (count: number) =>
       `Judge what came of ${count} ${count === 1 ? 'finding' : 'findings'}`,
+    'thank-testers': (count: number) =>
+      `Thank ${countTesters(count)}: what they reported was acted on`,
     'set-limits': () => 'Say in the brief which limits count as failure',
     'settle-verdict': (count: number) =>
       `See what would settle ${count} open ${count === 1 ? 'point' : 'points'} of the verdict`,

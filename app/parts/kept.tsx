@@ -1,10 +1,10 @@
 /** What is typed into a form is kept on this device as it stands, until it is saved: leaving by accident loses nothing. */
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { keptDraft, type KeptSchema } from '../../drafts/kept.ts';
-import { Button, Notice } from '../../parts/controls/controls.tsx';
-import { showToast } from '../../parts/controls/toast.tsx';
-import { store } from '../../parts/state.ts';
-import { d, t } from '../../words/index.ts';
+import { keptDraft, type KeptSchema } from '../drafts/kept.ts';
+import { Button, Notice } from './controls/controls.tsx';
+import { showToast } from './controls/toast.tsx';
+import { store } from './state.ts';
+import { d, t } from '../words/index.ts';
 
 export interface KeptForm<T> {
   /** Of the form and what it is about: one draft each. */
