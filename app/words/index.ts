@@ -119,15 +119,26 @@ export const fetchAhead = (language: Language): void =>
   // Whoever speaks the language is told where it could not be fetched.
   void load(language, needed).catch(() => undefined);
 
-/** Loads one more part of the language that is spoken, before a screen that reads it is drawn. */
-export const need = async (...parts: readonly (keyof Parts)[]): Promise<void> => {
-  const missing = new Set(parts.filter((part) => !needed.has(part)));
-  for (const part of missing) needed.add(part);
-  if (!current.value || missing.size === 0) return;
+/** Parts that are on their way: whoever needs one too waits for it. */
+const coming = new Map<keyof Parts, Promise<void>>();
+
+const fetchParts = async (missing: ReadonlySet<keyof Parts>): Promise<void> => {
+  if (!current.value) return;
   const { language } = current.value;
   const words = await load(language, missing);
   if (current.value.language === language)
     current.value = { language, words: { ...current.value.words, ...words } };
+};
+
+/** Loads one more part of the language that is spoken, before a screen that reads it is drawn. */
+export const need = async (...parts: readonly (keyof Parts)[]): Promise<void> => {
+  const missing = new Set(parts.filter((part) => !needed.has(part)));
+  for (const part of missing) needed.add(part);
+  if (missing.size > 0) {
+    const fetched = fetchParts(missing);
+    for (const part of missing) coming.set(part, fetched);
+  }
+  await Promise.all(parts.map((part) => coming.get(part)));
 };
 
 const spoken = <P extends keyof Parts>(part: P): Parts[P] => {

@@ -36,6 +36,7 @@ export const places: readonly BenchPlace[] = [
   { name: 'runs', to: { path: 'runs' }, shows: '.runs-table tbody tr' },
   { name: 'a run', to: { link: '.runs-table tbody th a' }, shows: '.run-body' },
   { name: 'waiting', to: { path: 'waiting' }, shows: 'h1', tab: 'waiting' },
+  { name: 'to ask', to: { path: 'ask' }, shows: '.place-head h1' },
   { name: 'rounds', to: { path: 'rounds' }, shows: '.round-list', tab: 'rounds' },
   { name: 'brief', to: { path: 'brief' }, shows: '.place-head h1', tab: 'brief' },
 ];

@@ -171,9 +171,6 @@ export const TesterPage = (props: TabProps & { readonly tester: RecordId }) => {
           <AgainstOthers {...props} look={look} />
           <ScoreCourse {...props} look={look} />
           <HandOutList {...props} of={tester} side="tester" />
-        </div>
-        <div class="stack">
-          <Told {...props} look={look} />
           <TalkSection
             records={records}
             review={review}
@@ -181,6 +178,9 @@ export const TesterPage = (props: TabProps & { readonly tester: RecordId }) => {
             label={p().ask.button(look.code)}
             asking={{ testers: [tester], about: () => ({}), run: null }}
           />
+        </div>
+        <div class="stack">
+          <Told {...props} look={look} />
           <Notes
             {...props}
             title={words.words(look.code)}

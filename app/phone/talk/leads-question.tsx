@@ -8,11 +8,11 @@ import { need } from '../../words/index.ts';
 import { KINDS_OF_QUESTIONS, readOpenQuestions } from './open-questions.ts';
 
 const loadCard = async () => {
-  const [loaded] = await Promise.all([
+  const [{ QuestionCard }] = await Promise.all([
     import('./question-card.tsx'),
     need('talk', 'glossary', 'entry'),
   ]);
-  return loaded;
+  return QuestionCard;
 };
 
 /** Mounted once there is a question, so that its files come then. */
@@ -21,11 +21,11 @@ const Card = (props: {
   readonly asked: RecordOf<'question'> | undefined;
   readonly done: (question: RecordOf<'question'> | null) => void;
 }) => {
-  const loaded = useLoaded(loadCard);
+  const QuestionCard = useLoaded(loadCard);
   const { open, asked, done } = props;
-  if (!loaded || !asked) return null;
+  if (!QuestionCard || !asked) return null;
   return (
-    <loaded.QuestionCard
+    <QuestionCard
       key={asked.revision.id}
       question={asked}
       left={open.filter(({ revision }) => revision.id !== asked.revision.id).length}

@@ -85,12 +85,7 @@ export const AnswerTaps = (props: {
   return (
     <>
       {isWorded && <WordsForm question={question} onSaved={onAnswered} />}
-      {!isWorded && (
-        <div class="answer-taps">{options.filter((one) => one !== SKIP).map(button)}</div>
-      )}
-      <div class="row row-end">
-        {(isWorded ? options : options.filter((one) => one === SKIP)).map(button)}
-      </div>
+      <div class={isWorded ? 'row' : 'answer-taps'}>{options.map(button)}</div>
     </>
   );
 };

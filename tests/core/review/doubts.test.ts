@@ -88,6 +88,10 @@ describe('doubts', () => {
     expect(doubts(...base(), ...quiet, damage)).toMatchObject([
       { kind: 'damage', about: { record: { id: idOf(600), kind: 'damage-report' } } },
     ]);
+    const stop = own(idOf(601), 'stop-use', {
+      ...{ pairs: [worn(1).pair], reason: 'The sole peels off', from: daysAgo(1) },
+    });
+    expect(doubts(...base(), ...quiet, damage, stop)).toEqual([]);
     expect(doubts(...base(), run(1, 1, 1), run(2, 2, 10))).toMatchObject([
       { kind: 'silence', days: 9, tester: idOf(202), about: { pair: idOf(102) } },
     ]);

@@ -239,6 +239,20 @@ describe('what to do next', () => {
     expect(heard).toContainEqual(['ask-the-silent', 1]);
   });
 
+  it('counts what nobody asked about yet, and whom', () => {
+    const log = [project(), round(FIRST, 1), tester(1), pair(1), handOut(1, 21)];
+    // Without a word about the feet.
+    const unsaid = run(1, 1, 2, { comfort: { overall: 60 }, feet: undefined });
+    const asked = record(idOf(700), 'question', {
+      ...{ project: PROJECT, tester: idOf(201), at: daysAgo(1), ask: 'feet-unanswered' },
+      about: { record: { id: unsaid.id, kind: 'run' } },
+    });
+    const stepOf = (...more: readonly Revision[]) =>
+      overview(...log, unsaid, ...more).next.find(({ step }) => step === 'ask-testers');
+    expect(stepOf()).toEqual({ step: 'ask-testers', testers: [idOf(201)], count: 1 });
+    expect(stepOf(asked)).toBeUndefined();
+  });
+
   it('counts odd runs of the last two weeks once each', () => {
     const base = [project(), round(FIRST, 1), tester(1), pair(1), handOut(1, 21)];
     // Two days before their hand-out was noted, and two that overlap.

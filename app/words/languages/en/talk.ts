@@ -70,8 +70,8 @@ const options: Readonly<Record<AnswerOption, string>> = {
 const optionsIn: Readonly<Partial<Record<AskId, Readonly<Partial<Record<AnswerOption, string>>>>>> =
   {
     'looser-laces': { same: 'Still there' },
-    'pain-now': { worse: 'Worse' },
-    'pain-next-day': { same: 'Yes, the same', worse: 'Worse' },
+    'pain-now': { worse: 'It is worse' },
+    'pain-next-day': { same: 'Yes, the same', worse: 'Yes, worse' },
     'damage-now': { same: 'No', worse: 'Yes' },
   };
 

@@ -66,7 +66,7 @@ export const talk: TalkWords = {
   optionsIn: {
     'looser-laces': { same: '还是这样' },
     'pain-now': { worse: '更重了' },
-    'pain-next-day': { same: '疼，一样', worse: '更重了' },
+    'pain-next-day': { same: '疼，一样', worse: '疼，更重了' },
     'damage-now': { same: '没有', worse: '变严重了' },
   },
   lines: {
