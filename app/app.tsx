@@ -24,19 +24,29 @@ const withOwn = <T,>(screen: Promise<T>): Promise<T> =>
   Promise.all([screen, need('own')]).then(([loaded]) => loaded);
 
 const OwnRunPage = lazy(async () => {
-  await need('glossary', 'desk', 'places');
+  await need('glossary', 'desk', 'places', 'talk');
   return (await withOwn(import('./phone/own/run-page.tsx'))).OwnRunPage;
 });
-const OwnPairPage = lazy(
-  async () => (await withOwn(import('./phone/own/pair-page.tsx'))).OwnPairPage,
-);
+const OwnPairPage = lazy(async () => {
+  await need('glossary', 'talk');
+  return (await withOwn(import('./phone/own/pair-page.tsx'))).OwnPairPage;
+});
 const InstallPage = lazy(
   async () => (await withOwn(import('./phone/own/install-page.tsx'))).InstallPage,
 );
+/** What a tester hears of their own reports, and of a test that is over. */
+const ThanksPage = lazy(async () => {
+  await need('glossary', 'desk', 'talk');
+  return (await withOwn(import('./phone/heard/thanks-page.tsx'))).ThanksPage;
+});
+const TestPage = lazy(async () => {
+  await need('glossary', 'talk');
+  return (await withOwn(import('./phone/heard/test-page.tsx'))).TestPage;
+});
 const LastPair = lazy(async () => (await withOwn(import('./phone/own/last-pair.tsx'))).LastPair);
 
 const Welcome = lazy(async () => (await import('./phone/welcome.tsx')).Welcome);
-const Runs = lazy(async () => (await import('./phone/runs.tsx')).Runs);
+const Runs = lazy(async () => (await withOwn(import('./phone/runs.tsx'))).Runs);
 const PairByCode = lazy(async () => {
   await need('join');
   return (await import('./phone/pair-by-code.tsx')).PairByCode;
@@ -102,6 +112,8 @@ const ForTheOthers = () => (
     <Route path="/log/:pair" component={LogScreen} />
     <Route path="/run/:run" component={OwnRunPage} />
     <Route path="/pairs/:pair" component={OwnPairPage} />
+    <Route path="/thanks/:id" component={ThanksPage} />
+    <Route path="/test/:project" component={TestPage} />
     <Route path="/install" component={InstallPage} />
     <Route path="/pair/:code" component={PairOfSlip} />
     <Route path="/runs" component={Runs} />

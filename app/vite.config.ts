@@ -62,7 +62,8 @@ export default defineConfig({
     faultScreen(),
     serviceWorker({
       entry: new URL('../service-worker/service-worker.ts', import.meta.url).pathname,
-      include: /\.(html|js|css|svg|png|webmanifest)$/,
+      // Pictures for the install dialog are of no use offline.
+      include: /^(?!pictures\/).*\.(html|js|css|svg|png|webmanifest)$/,
     }),
   ],
   build: {
@@ -73,8 +74,11 @@ export default defineConfig({
     manifest: true,
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // The desk is one file: it is fetched once, on a computer, and a warning at each start would hide the links.
+    chunkSizeWarningLimit: 2000,
     // The first page in one file: on a phone's network twenty small ones cost more than their bytes.
     rolldownOptions: {
+      checks: { pluginTimings: false },
       output: {
         codeSplitting: {
           groups: [

@@ -1,5 +1,6 @@
 /** Which screen stands at which place of a project? */
 import type { FunctionComponent } from 'preact';
+import { AskPlace } from './ask/ask-place.tsx';
 import { BriefPlace } from './rounds/brief-place.tsx';
 import { ChangesPlace } from './changes/changes-place.tsx';
 import { PairsPlace } from './pairs/pairs-place.tsx';
@@ -37,6 +38,7 @@ export const screens: Readonly<Record<Place, FunctionComponent<PlaceProps>>> = {
   report: ReportPlace,
   plan: PlanPlace,
   waiting: WaitingPlace,
+  ask: AskPlace,
   words: WordsPlace,
   tables: TablesPlace,
 };

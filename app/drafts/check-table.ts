@@ -68,7 +68,12 @@ export interface ReadTable {
   /** Lines without a value: nobody measured there, and they are passed over. */
   readonly unmeasured: number;
   /** Lines count from 1, the heading included. */
-  readonly troubles: readonly (TableTrouble & { readonly line: number; readonly column: Column })[];
+  readonly troubles: readonly (TableTrouble & {
+    readonly line: number;
+    readonly column: Column;
+    /** What stands in the cell. */
+    readonly typed: string;
+  })[];
 }
 
 /** A pair at an instant: what makes two checks the same. */
@@ -178,12 +183,12 @@ const withInstants = (lines: readonly TableLine<Column>[]): readonly TableLine<C
     const pair = one.cell('pair').toUpperCase();
     const typed = one.cell('measured_at');
     if (typed !== '') above.set(pair, typed);
-    return typed !== ''
-      ? one
-      : {
-          ...one,
-          cell: (column) => (column === 'measured_at' ? (above.get(pair) ?? '') : one.cell(column)),
-        };
+    // As it stands above this line now: a later line of the pair may bear another day.
+    const instant = above.get(pair) ?? '';
+    return {
+      ...one,
+      cell: (column) => (column === 'measured_at' ? instant : one.cell(column)),
+    };
   });
 };
 
@@ -205,7 +210,7 @@ export const readBenchTable = (
       lines: new Map(),
       known: 0,
       unmeasured: 0,
-      troubles: missing.map((column) => ({ line: 1, column, why: 'missing-column' })),
+      troubles: missing.map((column) => ({ line: 1, column, typed: '', why: 'missing-column' })),
     };
 
   const troubles: ReadTable['troubles'][number][] = [];
@@ -215,7 +220,8 @@ export const readBenchTable = (
   for (const { line, cells, cell } of withInstants(typed)) {
     const before = troubles.length;
     const fail = (column: Column, trouble: TableTrouble) => {
-      troubles.push({ line, column, ...trouble });
+      const typed = cells.length === width ? cell(column) : '';
+      troubles.push({ line, column, typed, ...trouble });
     };
     if (cells.some((one) => /[\r\n]/.test(one))) {
       // A quote that was never closed has swallowed what follows: nothing after it can be trusted.

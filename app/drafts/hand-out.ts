@@ -8,13 +8,30 @@ export type SinceTrouble =
   /** An earlier hand-out of the pair lasted until then. */
   | { readonly why: 'held'; readonly untilMs: number };
 
-/** When each hand-out of the pair that is over came back, the latest last. */
-const returnsOf = (handOuts: readonly RecordOf<'hand-out'>[], pair: RecordId): readonly number[] =>
+/** When each hand-out of the pair that has begun came or comes back, the latest last. */
+const returnsOf = (
+  handOuts: readonly RecordOf<'hand-out'>[],
+  pair: RecordId,
+  nowMs: number,
+): readonly number[] =>
   handOuts
     .flatMap(({ body }) =>
-      body.pair === pair && body.until !== undefined ? [Date.parse(body.until)] : [],
+      body.pair === pair && body.until !== undefined && Date.parse(body.from) <= nowMs
+        ? [Date.parse(body.until)]
+        : [],
     )
     .sort((a, b) => a - b);
+
+/** To whom a pair goes next by a hand-out that was agreed ahead, such as a plan's; null: to nobody. */
+export const promisedTo = (
+  handOuts: readonly RecordOf<'hand-out'>[],
+  pair: RecordId,
+  nowMs: number,
+): Pick<HandOut, 'tester' | 'from'> | null =>
+  handOuts
+    .map(({ body }) => body)
+    .filter((body) => body.pair === pair && Date.parse(body.from) > nowMs)
+    .sort((a, b) => Date.parse(a.from) - Date.parse(b.from))[0] ?? null;
 
 /**
  * Why a pair cannot have been handed out at an instant; null where it can.
@@ -28,7 +45,7 @@ export const sinceTrouble = (
 ): SinceTrouble | null => {
   if (Number.isNaN(fromMs)) return { why: 'missing' };
   if (fromMs > nowMs) return { why: 'not-yet' };
-  const untilMs = returnsOf(handOuts, pair).at(-1);
+  const untilMs = returnsOf(handOuts, pair, nowMs).at(-1);
   return untilMs !== undefined && fromMs < untilMs ? { why: 'held', untilMs } : null;
 };
 
@@ -65,7 +82,8 @@ export type ReadNewHandOut =
   | { readonly ok: false; readonly troubles: readonly NewHandOutTrouble[] };
 
 /**
- * Reads a new hand-out, or says everything that is wrong with it.
+ * Reads a new hand-out, or says everything that is wrong with it. A pair that was promised to somebody comes back when
+ * it goes there.
  * @param handOuts all of the group's: the pair must be back
  * @param nowMs milliseconds since 1970
  */
@@ -84,7 +102,9 @@ export const readNewHandOut = (
     ...(trouble === null ? [] : [{ field: 'since', ...trouble } as const]),
   ];
   if (pair === '' || tester === '' || troubles.length > 0) return { ok: false, troubles };
-  return { ok: true, body: { project, pair, tester, from: toInstant(fromMs), blind } };
+  const next = promisedTo(handOuts, pair, nowMs);
+  const body = { project, pair, tester, from: toInstant(fromMs), blind };
+  return { ok: true, body: next ? { ...body, until: next.from } : body };
 };
 
 /** A hand-out as it stands in its form; times are local, to the minute. */

@@ -5,6 +5,7 @@
 import * as z from 'zod/mini';
 import { comfortAttributeIds, complaintKinds, foamIds, partIds } from '../../core/foot/index.ts';
 import {
+  askIds,
   findingStates,
   hardnessUnits,
   measures,
@@ -12,12 +13,14 @@ import {
   roundStages,
   surfaces,
 } from '../../core/records/index.ts';
+import { answerSets, type AnswerSet } from '../../core/talk/index.ts';
 import type { CheckDraft } from './check.ts';
 import type { FindingDraft, NewFindingDraft } from './finding.ts';
 import type { GaugeDraft } from './gauge.ts';
 import type { NewHandOutDraft } from './hand-out.ts';
 import type { PairDraft } from './pair.ts';
 import type { ProjectDraft } from './project.ts';
+import { ASKS_OWN, type QuestionDraft } from './question.ts';
 import type { RoundDraft } from './round.ts';
 import type { TesterDraft } from './tester.ts';
 
@@ -51,6 +54,13 @@ export const handOutSchema: KeptSchema<NewHandOutDraft> = z.object({
   tester: text,
   since: z.nullable(text),
   blind: z.boolean(),
+});
+
+export const questionSchema: KeptSchema<QuestionDraft> = z.object({
+  tester: text,
+  ask: z.enum([...askIds, '']),
+  words: text,
+  answers: z.enum([...(Object.keys(answerSets) as AnswerSet[]), ASKS_OWN]),
 });
 
 export const gaugeSchema: KeptSchema<GaugeDraft> = z.object({
@@ -164,6 +174,7 @@ export const projectSchema: KeptSchema<ProjectDraft> = z.object({
   allowedPain: text,
   asked: z.set(z.enum(comfortAttributeIds)),
   forTesters: text,
+  tellTesters: z.boolean(),
   feet: z.record(text, text),
   limits: z.array(
     z.object({

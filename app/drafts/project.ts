@@ -64,6 +64,8 @@ export interface ProjectDraft {
   readonly asked: ReadonlySet<ComfortAttributeId>;
   /** What testers read on their phones. */
   readonly forTesters: string;
+  /** The desk offers to tell them what came of their reports. */
+  readonly tellTesters: boolean;
 }
 
 /** Tens of thousandths do not come back from percent as binary fractions do. */
@@ -100,6 +102,7 @@ export const draftOfProject = (project: Project | null): ProjectDraft => {
     limits: brief?.limits.map(draftOfLimit) ?? [],
     asked: new Set(brief?.attributes ?? usual),
     forTesters: brief?.forTesters ?? '',
+    tellTesters: brief?.tellTesters !== false,
   };
 };
 
@@ -196,7 +199,7 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
   ];
   if (troubles.length > 0) return { ok: false, troubles };
   const { lengthMm, widthMm } = readFeet(draft.feet);
-  const { feet: oldFeet, forTesters: _words, ...kept } = old?.brief ?? {};
+  const { feet: oldFeet, forTesters: _words, tellTesters: told, ...kept } = old?.brief ?? {};
   const forTesters = draft.forTesters.trim();
   const { lengthMm: _length, widthMm: _width, ...otherFeet } = oldFeet ?? {};
   const isForFeet = (oldFeet ?? lengthMm ?? widthMm) !== undefined;
@@ -217,6 +220,8 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
       ...comfortAttributeIds.filter((one) => one !== 'overall' && draft.asked.has(one)),
     ],
     ...(forTesters !== '' && { forTesters }),
+    // As it was where it says the same: absent means that they are told.
+    ...(draft.tellTesters ? told === true && { tellTesters: true } : { tellTesters: false }),
     ...(isForFeet && {
       feet: { ...otherFeet, ...(lengthMm && { lengthMm }), ...(widthMm && { widthMm }) },
     }),

@@ -10,7 +10,8 @@ import {
   type OpenDatabase,
 } from './store/database.ts';
 import { formatOf, type Format } from './store/format.ts';
-import { addInvite, firstGroup, INVITE_HOURS, newInviteCode } from './store/members.ts';
+import { firstGroup } from './store/groups.ts';
+import { addInvite, INVITE_HOURS, newInviteCode } from './store/members.ts';
 import { LAST_STEP } from './store/migrations.ts';
 
 export interface CommandOutcome {

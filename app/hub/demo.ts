@@ -8,7 +8,7 @@ import {
 } from '../../core/records/index.ts';
 import { attachmentState, takeChunk } from './store/attachments.ts';
 import { pushRevisions } from './store/feed.ts';
-import { makeGroup } from './store/members.ts';
+import { makeGroup } from './store/groups.ts';
 import type { HubDatabase } from './store/database.ts';
 
 const CHUNK_BYTES = 256 * 1024;

@@ -151,7 +151,12 @@ for (const invite of hub.invites) {
   console.log(`\nSign in ${as(invite)} (once, within 72 hours):\n  ${linkOf(invite)}`);
   console.log(renderUnicodeCompact(linkOf(invite), { border: 1 }));
 }
-if (hub.invites.length === 0) console.log('To sign in another lead: npm run hub -- lead-code');
+const elsewhere =
+  values.data === '.pairlog'
+    ? ''
+    : ` --data ${/\s/.test(values.data) ? `"${values.data}"` : values.data}`;
+if (hub.invites.length === 0)
+  console.log(`To sign in another lead: npm run hub -- lead-code${elsewhere}`);
 if (hub.trustUrl !== null)
   console.log(`\nPhones on this network: open ${hub.trustUrl} first and follow the steps there.`);
 if (hub.metricsPort !== null) console.log(`Metrics: http://127.0.0.1:${hub.metricsPort}/metrics`);

@@ -14,7 +14,8 @@ import { createMetrics, type Metrics } from './metrics.ts';
 import { originOf } from './own-page.ts';
 import { scheduleBackups } from './scheduled-backups.ts';
 import { inlineHashes, staticFiles } from './static-files.ts';
-import { addInvite, firstGroup, makeFirstGroup, newInviteCode } from './store/members.ts';
+import { firstGroup, makeFirstGroup, hasMember } from './store/groups.ts';
+import { addInvite, newInviteCode } from './store/members.ts';
 import { openDatabase, type DatabasePlace } from './store/database.ts';
 import { trustPage } from './trust-page.ts';
 import type { PushServiceForTests } from './wake/safe-endpoint.ts';
@@ -110,7 +111,8 @@ export const startHub = async (options: HubOptions): Promise<RunningHub> => {
     known = await firstGroup(db);
   }
   if (!known) throw new Error('the hub has no group although one was just made');
-  if (isNew || options.newLeadCode || options.demo !== undefined)
+  const isLed = await hasMember(db, known.group, 'lead');
+  if (isNew || !isLed || options.newLeadCode || options.demo !== undefined)
     await invite(known.group, 'lead', null, null);
   if (tester) await invite(known.group, 'tester', tester.id, tester.code);
 

@@ -1,5 +1,5 @@
 /** What is typed into a form is kept on this device as it stands, until it is saved: leaving by accident loses nothing. */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { keptDraft, type KeptSchema } from '../drafts/kept.ts';
 import { Button, Notice } from './controls/controls.tsx';
 import { showToast } from './controls/toast.tsx';
@@ -45,7 +45,8 @@ export const useKept = <T,>({ key, of = '', schema, begin }: KeptForm<T>) => {
       isOpen = false;
     };
   }, [key, of, schema]);
-  useEffect(() => {
+  // Before the next picture, not after it: a form that is left at once keeps its last key too.
+  useLayoutEffect(() => {
     // Where there is no room the form still holds it, and saving it will say so.
     if (isTouched.current) store.saveDraft(key, { of, draft }).catch(() => {});
   }, [draft, key, of]);

@@ -4,7 +4,7 @@ import type { DeviceId, Devices } from '../../core/records/index.ts';
 import { Button } from '../parts/controls/controls.tsx';
 import { formatDateTime } from '../parts/format.ts';
 import { session, store } from '../parts/state.ts';
-import { t } from '../words/index.ts';
+import { saidOf, t } from '../words/index.ts';
 
 export const OwnDevices = () => {
   const words = t().settings.devices;
@@ -42,7 +42,7 @@ export const OwnDevices = () => {
               </span>
               <Button
                 kind="quiet"
-                aria-label={`${words.signOut}: ${name}`}
+                aria-label={saidOf(words.signOut, name)}
                 onClick={() => void signOut(device)}
               >
                 {words.signOut}

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import type { RecordId } from '../../core/records/index.ts';
 import { Button, Notice, Page } from '../parts/controls/controls.tsx';
+import { LimitedField } from '../parts/controls/limited-field.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
 import { toInstant } from '../parts/instant.ts';
 import { session, store, useRecords } from '../parts/state.ts';
@@ -31,6 +32,7 @@ const Order = ({ project, pairs }: { project: RecordId; pairs: readonly HeldPair
   const words = t();
   const { route } = useLocation();
   const [placed, setPlaced] = useState<readonly Placed[]>([]);
+  const [why, setWhy] = useState('');
   const [trouble, setTrouble] = useState<string | null>(null);
   const code = (id: RecordId) =>
     pairs.find(({ pair }) => pair.revision.id === id)?.pair.body.code ?? '?';
@@ -48,6 +50,7 @@ const Order = ({ project, pairs }: { project: RecordId; pairs: readonly HeldPair
       at: toInstant(Date.now()),
       question: 'comfort',
       order,
+      ...(why.trim() !== '' && { words: why.trim() }),
     });
     if (!saved.ok)
       return setTrouble(saved.why === 'storage-full' ? words.log.full : words.log.lost);
@@ -104,6 +107,9 @@ const Order = ({ project, pairs }: { project: RecordId; pairs: readonly HeldPair
           </Button>
         ))}
       </div>
+      {open.length === 0 && (
+        <LimitedField label={words.rank.why} value={why} onInput={setWhy} most={4000} rows={2} />
+      )}
       {trouble && (
         <Notice tone="danger" live>
           {trouble}

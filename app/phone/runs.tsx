@@ -5,6 +5,7 @@ import { showToast } from '../parts/controls/toast.tsx';
 import { formatDateTime, formatDistance, formatNumber, formatPace } from '../parts/format.ts';
 import { session, store, useRecords, useStored } from '../parts/state.ts';
 import { t } from '../words/index.ts';
+import { OwnTests } from './heard/own-tests.tsx';
 import { LeadsNote } from './leads-note.tsx';
 
 const feetInWords = ({ feet }: RecordOf<'run'>['body']): string => {
@@ -85,6 +86,7 @@ export const Runs = () => {
     .sort((a, b) => Date.parse(b.body.startedAt) - Date.parse(a.body.startedAt));
   return (
     <Page title={words.runs.title} back={{ href: '/', label: words.back }}>
+      <OwnTests />
       {runs === null ? (
         <p class="soft">{words.loading}</p>
       ) : mine.length === 0 ? (

@@ -4,6 +4,7 @@
  * kilometres; a question and offers, which can wait. The button of the first pair is large and under the thumb. A pair that must not be worn for now says
  * so on its card; a run in it is then no main action.
  */
+import { Fragment } from 'preact';
 import { standingStop } from '../../core/mileage/index.ts';
 import { standingReplies, type RecordId } from '../../core/records/index.ts';
 import type { Metres } from '../../core/units/index.ts';
@@ -32,6 +33,14 @@ const loadOwn = async () => {
 /** What may be said of runs and offered, and the number on the icon: after the first paint as well. */
 const loadNotes = async () => {
   const [loaded] = await Promise.all([import('./notices/today-notes.tsx'), need('notices')]);
+  return loaded;
+};
+/** What came of the tester's reports: after the first paint, below all that logging needs. */
+const loadHeard = async () => {
+  const [loaded] = await Promise.all([
+    import('./heard/today-heard.tsx'),
+    need('glossary', 'own', 'talk'),
+  ]);
   return loaded;
 };
 type OwnParts = Awaited<ReturnType<typeof loadOwn>>;
@@ -221,7 +230,13 @@ export const Today = () => {
   const due = wearable.length > 0 ? Math.min(...wearable.map((one) => daysSince(one, nowMs))) : 0;
   const parts = useLoaded(loadOwn);
   const notes = useLoaded(loadNotes);
+  const heard = useLoaded(loadHeard);
   const saved = justSaved.value;
+  const question = notes && held && (
+    <notes.LeadsQuestion>
+      <notes.RankingQuestion held={held} />
+    </notes.LeadsQuestion>
+  );
   return (
     <Page
       title={words.today.title}
@@ -253,11 +268,15 @@ export const Today = () => {
         <>
           <h2 class="hidden-words">{words.today.myPairs}</h2>
           {held.map((one) => (
-            <PairCard key={one.handOut.revision.id} held={one} first={one === first} own={parts} />
+            <Fragment key={one.handOut.revision.id}>
+              <PairCard held={one} first={one === first} own={parts} />
+              {one === first && question}
+            </Fragment>
           ))}
         </>
       )}
-      {notes && held && <notes.RankingQuestion held={held} />}
+      {!first && question}
+      {heard && held && <heard.Heard />}
       {parts && held?.some(({ runs: own }) => own > 0) && <parts.InstallCard />}
       {notes && runs && <notes.Offers runs={runs} />}
       {held?.length === 0 && (

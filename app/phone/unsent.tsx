@@ -5,7 +5,7 @@ import { sendOwnLog } from '../parts/send-file.ts';
 import { settings } from '../parts/settings.ts';
 import { session, store, syncStatus, unsent } from '../parts/state.ts';
 import type { DamagedAttachment } from '../store/index.ts';
-import { t } from '../words/index.ts';
+import { saidOf, t } from '../words/index.ts';
 
 /** The entry that shows a damaged photo or track; a run can be opened from here. */
 const ShownBy = ({ sha256, shownBy }: DamagedAttachment) => {
@@ -76,7 +76,7 @@ export const UnsentScreen = () => {
           <ul>
             {now.refused.map(({ hash, revision, why, field }) => (
               <li key={hash}>
-                {`${revision.kind}: ${words.unsent.refused[why]}${field ? ` (${field})` : ''}`}
+                {saidOf(revision.kind, `${words.unsent.refused[why]}${field ? ` (${field})` : ''}`)}
               </li>
             ))}
           </ul>

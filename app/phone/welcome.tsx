@@ -44,11 +44,22 @@ const InvitedPart = ({ code }: { readonly code: string }) => {
   return part && <part.InvitedAs code={code} />;
 };
 
+/** The code of a link stands after the #, which no browser sends to a server. */
+const codeOfLink = (): string => decodeURIComponent(location.hash.slice(1));
+
 export const Welcome = () => {
   const words = t();
   const { route } = useLocation();
-  // The code of a link stands after the #, which no browser sends to a server.
-  const [code, setCode] = useState(decodeURIComponent(location.hash.slice(1)));
+  const [code, setCode] = useState(codeOfLink);
+  useEffect(() => {
+    // Another link opened in the same tab changes what is behind the # alone.
+    const again = () => {
+      setCode(codeOfLink());
+      setError(null);
+    };
+    window.addEventListener('hashchange', again);
+    return () => window.removeEventListener('hashchange', again);
+  }, []);
   const [groupName, setGroupName] = useState('');
   const [error, setError] = useState<string | null>(null);
   const [joining, setJoining] = useState(false);

@@ -5,7 +5,16 @@ import type { RecordOf, Sha256 } from '../../core/records/index.ts';
 import { Choice, LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
 import { formatDate, formatDateTime } from '../parts/format.ts';
 import { session, store, useRecords } from '../parts/state.ts';
-import { d, languages, nameOfLanguage, proposeWords, t, talkWords, terms } from '../words/index.ts';
+import {
+  d,
+  languages,
+  nameOfLanguage,
+  proposeWords,
+  saidOf,
+  t,
+  talkWords,
+  terms,
+} from '../words/index.ts';
 import { findingInWords } from '../words/say-finding.ts';
 import { inOwnLanguage, readerSpeaker } from './say-reader.ts';
 import { standingOf, type ReaderStanding } from './standing.ts';
@@ -159,7 +168,7 @@ export const Reader = () => {
               </p>
               <LinkButton href={`/report/${revision.id}`}>
                 {words.open}
-                <span class="hidden-words">{`: ${body.title}`}</span>
+                <span class="hidden-words">{saidOf('', body.title)}</span>
               </LinkButton>
             </li>
           ))}

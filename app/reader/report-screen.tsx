@@ -6,7 +6,7 @@ import { formatDate } from '../parts/format.ts';
 import { PrintedTitle } from '../parts/printed-title.ts';
 import { sendFile } from '../parts/send-file.ts';
 import { store, useStored } from '../parts/state.ts';
-import { d, t } from '../words/index.ts';
+import { clauses, d, t } from '../words/index.ts';
 import { readReport } from './read-report.ts';
 
 export const ReportScreen = ({ id }: { id: string }) => {
@@ -43,7 +43,7 @@ const Opened = ({ body }: { body: RecordOf<'report'>['body'] }) => {
   if (found === 'missing') return <p>{words.missing}</p>;
   return (
     <>
-      <PrintedTitle title={`${body.title}, ${formatDate(body.at)}`} />
+      <PrintedTitle title={clauses(body.title, formatDate(body.at))} />
       <div class="row">
         <Button onClick={() => void sendFile(nameOf(body.title), found.bytes)}>{words.save}</Button>
       </div>

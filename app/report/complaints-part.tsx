@@ -49,6 +49,8 @@ export const ReportMap = (
         right: phone('right'),
         sole: phone('sole'),
         upper: phone('upper'),
+        // Read out in one language: that of the page.
+        joined: languages[0].speaker.desk.joined,
         unasked: joined(languages, (spoken) => spoken.speaker.desk.complaints.unasked),
       }}
     />

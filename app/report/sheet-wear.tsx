@@ -265,7 +265,9 @@ const settleWords = (settle: Settle, spoken: Spoken): string | null => {
       const when =
         expected.when === 'later' || expected.when === 'if-resumed'
           ? settles.about(date(expected.atMs), expected.when === 'if-resumed')
-          : settles.when[expected.when];
+          : expected.when === 'comes-back-first'
+            ? settles.comesBack(date(expected.atMs))
+            : settles.when[expected.when];
       return settles.measure(
         pairsOf(settle, spoken),
         far(atM),

@@ -3,7 +3,7 @@ import {
   attachmentsOf,
   readBody,
   saveDraft,
-  SCHEMA_VERSION,
+  schemaVersionOf,
   type Body,
   type BodyOf,
   type History,
@@ -58,7 +58,7 @@ export const recordWriter = (context: StoreContext): RecordWriter => {
             const draft = next(before);
             if (!draft) continue;
             const saved = saveDraft(clock, now() + offset, before, {
-              sv: SCHEMA_VERSION,
+              sv: schemaVersionOf(draft.kind, draft.body ?? {}),
               ...draft,
               id,
               author: session.member,

@@ -138,6 +138,16 @@ const spoken = <P extends keyof Parts>(part: P): Parts[P] => {
 
 /** The phone's words; a screen that reads them is drawn anew when the language changes. */
 export const t = (): PhoneWords => spoken('phone');
+/** Parts of a sentence side by side, as the language sets them apart: "a, b", in Chinese by its own comma. */
+export const clauses = (...parts: readonly string[]): string => t().joined.clauses(parts);
+/** "What: said". */
+export const saidOf = (what: string, said: string): string => t().joined.of(what, said);
+/** Sentences' halves, set further apart than by a comma. */
+export const halves = (parts: readonly string[]): string => t().joined.apart(parts);
+/** What stands between names. */
+export const comma = (): string => t().joined.names(['', '']);
+/** Names one after the other. */
+export const listed = (names: readonly string[]): string => t().joined.names(names);
 /** The terms of the trade. */
 export const terms = (): Glossary => spoken('glossary');
 /** What is said of a file that is opened. */

@@ -16,6 +16,7 @@ export * from './testers.ts';
 export * from './tester.ts';
 export * from './damage.ts';
 export * from './runs.ts';
+export * from './ask.ts';
 export * from './words.ts';
 export * from './decision.ts';
 export * from './round-card.ts';

@@ -2,7 +2,7 @@
 import * as z from 'zod/mini';
 import { bodySchemas } from './body.ts';
 import { bundleEndSchema, bundleHeaderSchema } from './bundle.ts';
-import { kinds } from './kinds.ts';
+import { kinds, SCHEMA_VERSION } from './kinds.ts';
 import { revisionSchema } from './revision.ts';
 
 /**
@@ -14,6 +14,7 @@ export const bundleJsonSchema = (): Record<string, unknown> => {
     const { $schema: _, ...rest } = z.toJSONSchema(schema);
     return rest;
   };
+  const versions = Array.from({ length: SCHEMA_VERSION }, (_, at) => at + 1);
   const ref = (name: string) => ({ $ref: `#/$defs/${name}` });
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
@@ -24,7 +25,9 @@ export const bundleJsonSchema = (): Record<string, unknown> => {
       revision: {
         ...schemaOf(revisionSchema),
         allOf: kinds.map((kind) => ({
-          if: { properties: { kind: { const: kind }, sv: { const: 1 }, body: { type: 'object' } } },
+          if: {
+            properties: { kind: { const: kind }, sv: { enum: versions }, body: { type: 'object' } },
+          },
           then: { properties: { body: ref(kind) } },
         })),
       },

@@ -1,7 +1,7 @@
 /** Which kinds of record are there, who may write them, and who receives them? */
 
-/** Schema version of every body this version writes. */
-export const SCHEMA_VERSION = 1;
+/** The newest schema version of a body that this version reads. */
+export const SCHEMA_VERSION = 2;
 
 export const kinds = [
   'project',
@@ -31,6 +31,13 @@ export const kinds = [
 ] as const;
 
 export type Kind = (typeof kinds)[number];
+
+/**
+ * Schema version that a body is written with: 1, or 2 where it holds a value that an app from before cannot read, so
+ * that such an app keeps the record and says that it needs a newer one.
+ */
+export const schemaVersionOf = (kind: string, body: Readonly<Record<string, unknown>>): number =>
+  kind === 'quote' && body['sourceKind'] === 'ranking' ? 2 : 1;
 
 export const isKind = (kind: string): kind is Kind => (kinds as readonly string[]).includes(kind);
 

@@ -7,12 +7,13 @@ import type { LoggedRun, RunOddity } from '../mileage/index.ts';
 import type { AskedAbout, AskId, RecordId, RecordOf } from '../records/index.ts';
 import { groupBy } from '../statistics/index.ts';
 import { asks, asksFor, doubtKinds } from '../talk/index.ts';
-import { RECENT_DAYS } from './overview.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
 import type { Review } from './review-types.ts';
 import { outlyingScores, type OutlyingScore } from './score-doubts.ts';
 import { silentOf } from './silence.ts';
 
+/** Odd runs of so many days stand among the steps: a run may be odd and right, for ever. So do pain and damage of pairs that came back. */
+export const RECENT_DAYS = 14;
 const DAY_MS = 86_400_000;
 
 /** What stands behind a doubt, by its kind. */
@@ -150,8 +151,10 @@ const rawDoubts = (log: ProjectLog, review: Review): readonly Raw[] => {
       ...{ kind: 'pain', score, tester, about: aboutRun(run, pair) },
       ...{ sinceMs: Date.parse(at), first: ['pain-now'] },
     }));
+  // Nobody runs in a pair that was stopped.
+  const stopped = new Set(review.pairs.filter(({ stopUse }) => stopUse).map(({ id }) => id));
   const damages = review.damages
-    .filter(({ stands, answer }) => stands && answer === null)
+    .filter(({ stands, answer, pair }) => stands && answer === null && !stopped.has(pair))
     .map(({ id, pair, tester, at }): Raw => ({
       ...{ kind: 'damage', tester, sinceMs: Date.parse(at), first: [] },
       about: { record: { id, kind: 'damage-report' }, pair },
@@ -163,11 +166,15 @@ const rawDoubts = (log: ProjectLog, review: Review): readonly Raw[] => {
     about: { ...aboutRun(run, pair), attribute },
     sinceMs: log.counted.find(({ id }) => id === run)?.startMs ?? log.nowMs,
   }));
-  const silent = silentOf(log).map(({ tester, pairs, days }): Raw => ({
-    ...{ kind: 'silence', days, tester, first: [] },
-    about: pairs[0] === undefined ? {} : { pair: pairs[0] },
-    sinceMs: log.nowMs - days * DAY_MS,
-  }));
+  // Silence of the whole test is said once, not of each.
+  const quiet = new Set(review.quiet?.testers);
+  const silent = silentOf(log)
+    .filter(({ tester }) => !quiet.has(tester))
+    .map(({ tester, pairs, days }): Raw => ({
+      ...{ kind: 'silence', days, tester, first: [] },
+      about: pairs[0] === undefined ? {} : { pair: pairs[0] },
+      sinceMs: log.nowMs - days * DAY_MS,
+    }));
   return [
     ...pains,
     ...damages,
@@ -193,8 +200,16 @@ const isAbout = ({ body }: RecordOf<'question'>, doubt: Raw): boolean => {
   return ask === undefined || !doubt.only || doubt.only.includes(ask);
 };
 
-/** What a lead may ask about: the most pressing kind first, within it the latest. */
+const known = new WeakMap<Review, readonly Doubt[]>();
+
+/** What a lead may ask about: the most pressing kind first, within it the latest. Worked out once for each review. */
 export const doubtsOf = (log: ProjectLog, review: Review): readonly Doubt[] => {
+  const doubts = known.get(review) ?? findDoubts(log, review);
+  known.set(review, doubts);
+  return doubts;
+};
+
+const findDoubts = (log: ProjectLog, review: Review): readonly Doubt[] => {
   const questions = ownRecords(log.records.question, log.id)
     .filter(({ body }) => body.withdrawn === undefined)
     .sort((a, b) => Date.parse(a.body.at) - Date.parse(b.body.at));

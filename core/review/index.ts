@@ -85,7 +85,15 @@ export {
 } from './run-list.ts';
 export { runStates, type RunState } from './run-states.ts';
 export { versionsOf, type RunField, type RunVersion } from './run-versions.ts';
+export * from './talk-look.ts';
 export { doubtsOf, unaskedDoubts, type Doubt, type DoubtFacts } from './doubts.ts';
 export { findingTurns } from './finding-turns.ts';
 export { outlyingScores, type OutlyingScore } from './score-doubts.ts';
-export { thanksDue, thanksOf, type ThanksDue, type Withheld } from './thanks-due.ts';
+export {
+  lookAtThanks,
+  thanksDue,
+  thanksOf,
+  type ThanksDue,
+  type ThanksLook,
+  type Withheld,
+} from './thanks-due.ts';

@@ -10,13 +10,13 @@ import { acceptedOf, proposalsTo } from '../talk/index.ts';
 import type { HoldWord } from '../wear/index.ts';
 import type { Metres } from '../units/index.ts';
 import { isProven } from './closer-look.ts';
+import { doubtsOf, RECENT_DAYS, unaskedDoubts } from './doubts.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
 import type { Quiet, Review, RoundReview } from './review-types.ts';
 import { silentOf, type Silent } from './silence.ts';
+import { thanksDue } from './thanks-due.ts';
 import type { Verdict } from './verdict.ts';
 
-/** Odd runs of so many days stand among the steps: a run may be odd and right, for ever. So do pain and damage of pairs that came back. */
-export const RECENT_DAYS = 14;
 /** Asked runs of the carrying round before its finding is asked about. */
 export const RUNS_FOR_OUTCOME = 8;
 const DAY_MS = 86_400_000;
@@ -80,9 +80,17 @@ export type NextStep =
       readonly findings: readonly RecordId[];
       readonly count: number;
     }
+  /** Findings whose testers can be told what came of their reports; `count` says how many testers. */
+  | {
+      readonly step: 'thank-testers';
+      readonly findings: readonly RecordId[];
+      readonly count: number;
+    }
   | { readonly step: 'set-limits'; readonly count: number }
   /** What the verdict does not know yet, in the latest round. */
   | { readonly step: 'settle-verdict'; readonly count: number }
+  /** What a ready-made question could settle and nobody asked yet, odd runs and silence among it. */
+  | { readonly step: 'ask-testers'; readonly testers: readonly RecordId[]; readonly count: number }
   /** Recent runs that look wrong, each counted once. */
   | {
       readonly step: 'ask-about-odd-runs';
@@ -251,9 +259,12 @@ export const overviewOf = (
       body.carriedBy !== undefined &&
       (asked.get(body.carriedBy) ?? 0) >= RUNS_FOR_OUTCOME,
   );
+  const thanks = thanksDue(log).filter(({ withheld }) => withheld === null);
   const open = verdicts
     .find(({ round }) => round === latest?.id)
     ?.items.filter(({ word }) => word === 'not-known-yet').length;
+
+  const toAsk = unaskedDoubts(doubtsOf(log, review));
 
   const steps: readonly NextStep[] = [
     {
@@ -296,8 +307,18 @@ export const overviewOf = (
       findings: unjudged.map(({ revision }) => revision.id),
       count: unjudged.length,
     },
+    {
+      step: 'thank-testers',
+      findings: uniqueOf(thanks.map(({ finding }) => finding)),
+      count: uniqueOf(thanks.map(({ tester }) => tester)).length,
+    },
     { step: 'set-limits', count: log.project.brief.limits.length === 0 ? 1 : 0 },
     { step: 'settle-verdict', count: review.size.runs > 0 ? (open ?? 0) : 0 },
+    {
+      step: 'ask-testers',
+      testers: uniqueOf(toAsk.map(({ tester }) => tester)),
+      count: toAsk.length,
+    },
     {
       step: 'ask-about-odd-runs',
       testers: uniqueOf(odd.map(({ tester }) => tester)),

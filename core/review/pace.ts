@@ -18,17 +18,23 @@ export type Expected =
   | { readonly when: 'later'; readonly atMs: number }
   /** Whoever has it is silent: at their pace so far, from today on. */
   | { readonly when: 'if-resumed'; readonly tester: RecordId; readonly atMs: number }
+  /** At this pace it would be later than the planned return. */
+  | { readonly when: 'comes-back-first'; readonly atMs: number }
   /** Nobody has it, or a silent tester who never ran in it. */
   | { readonly when: 'not-run' }
-  /** It has been handed out, and nobody has run in it since. */
+  /** It has been handed out, and has too few runs since to tell. */
   | { readonly when: 'not-known' };
 
-/** Metres a day of whoever has the pair now; null where they have not run in it yet. */
+/** In the first week fewer runs tell no pace: one long run would promise hundreds of kilometres. Judgement, no source. */
+const FEWEST_RUNS = 3;
+
+/** Metres a day of whoever has the pair now; null where their runs in it do not tell. */
 const paceOf = ({ runs }: LoggedPair, tester: RecordId, fromMs: number, nowMs: number) => {
   const own = runs.filter(
     (run) => run.tester === tester && run.startMs >= fromMs && run.startMs <= nowMs,
   );
-  if (own.length === 0) return null;
+  const isNew = nowMs - fromMs < LONGEST_PAUSE_MS;
+  if (own.length < (isNew ? FEWEST_RUNS : 1)) return null;
   const stops = [fromMs, ...own.map(({ startMs }) => startMs), nowMs];
   const countedMs = stops
     .slice(1)
@@ -41,7 +47,7 @@ const paceOf = ({ runs }: LoggedPair, tester: RecordId, fromMs: number, nowMs: n
 /**
  * When the pair is expected to have come to `atM`.
  * @param atM distance on the pair, metres
- * @returns `later` and `if-resumed` with the instant in ms since 1970; `not-known` for a pair that is not in the log
+ * @returns `later` and `if-resumed` with the instant in ms since 1970, `comes-back-first` with that of the return; `not-known` for a pair that is not in the log
  */
 export const expectedAt = (
   log: Pick<ProjectLog, 'pairs' | 'spans' | 'heardMs' | 'nowMs'>,
@@ -60,5 +66,6 @@ export const expectedAt = (
   const pace = paceOf(own, tester, held.fromMs, nowMs);
   if (pace === null || pace === 0) return { when: isSilent ? 'not-run' : 'not-known' };
   const atMs = nowMs + (leftM / pace) * DAY_MS;
+  if (atMs > held.untilMs) return { when: 'comes-back-first', atMs: held.untilMs };
   return isSilent ? { when: 'if-resumed', tester, atMs } : { when: 'later', atMs };
 };

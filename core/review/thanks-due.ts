@@ -7,6 +7,7 @@
  */
 import { placeSpan } from '../panel/index.ts';
 import type {
+  Change,
   ChangeVerdict,
   RecordId,
   RecordOf,
@@ -119,15 +120,28 @@ const structuredChangeOf = (
   return accepted && offeredChange(finding.body, accepted.body);
 };
 
-/** What is due and was not sent: a finding at a time, in each the tester who reported it most first. */
-export const thanksDue = (log: ProjectLog): readonly ThanksDue[] => {
+/** Whether a tester may be told, worked out once for each. */
+const withheldIn = (log: ProjectLog): ((tester: RecordId) => Withheld | null) => {
+  const known = new Map<RecordId, Withheld | null>();
+  return (tester) => {
+    const before = known.get(tester);
+    if (before !== undefined) return before;
+    const found = withheldFrom(log, tester);
+    known.set(tester, found);
+    return found;
+  };
+};
+
+/** Those to whom it is due and was not sent, of these findings; in each the tester who reported it most first. */
+const dueOf = (log: ProjectLog, findings: readonly RecordOf<'finding'>[]): readonly ThanksDue[] => {
   const sent = new Set(
     ownRecords(log.records.thanks, log.id).map(
       ({ body }) => `${body.tester} ${body.finding} ${body.result}`,
     ),
   );
   const here = new Set<RecordId>(log.records.tester.map(({ revision }) => revision.id));
-  return ownRecords(log.records.finding, log.id).flatMap((finding) => {
+  const withheld = withheldIn(log);
+  return findings.flatMap((finding) => {
     const { zone, kind, round } = finding.body;
     const result = tellable(finding);
     if (!zone || !kind || !result) return [];
@@ -139,14 +153,49 @@ export const thanksDue = (log: ProjectLog): readonly ThanksDue[] => {
       .sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1))
       .map(([tester, runs]) => ({
         ...{ tester, finding: finding.revision.id, result, zone, kind, runs, change },
-        withheld: withheldFrom(log, tester),
+        withheld: withheld(tester),
       }));
   });
 };
 
+/** Whether the lead wants testers to hear what came of their reports; nothing is sent without a press in any case. */
+export const tellsTesters = ({ project }: Pick<ProjectLog, 'project'>): boolean =>
+  project.brief.tellTesters !== false;
+
+/** What the lead is offered to send: nothing where the brief says that testers are not told. */
+export const thanksDue = (log: ProjectLog): readonly ThanksDue[] =>
+  tellsTesters(log) ? dueOf(log, ownRecords(log.records.finding, log.id)) : [];
+
+/** One finding, for the page on which its thanks are sent. */
+export interface ThanksLook {
+  /** Whether the brief lets testers be told. */
+  readonly allowed: boolean;
+  readonly due: readonly ThanksDue[];
+  /** Testers of the project who wear a pair blind now or will, whoever is thanked: word gets round. */
+  readonly blind: number;
+  /** What the rounds after the finding's changed, in the words of their lists: own words are held against them. */
+  readonly changes: readonly Change[];
+}
+
+/** @returns null where the finding is not in the project */
+export const lookAtThanks = (log: ProjectLog, finding: RecordId): ThanksLook | null => {
+  const one = ownRecords(log.records.finding, log.id).find(
+    ({ revision }) => revision.id === finding,
+  );
+  if (!one) return null;
+  const withheld = withheldIn(log);
+  const from = log.rounds.find(({ revision }) => revision.id === one.body.round)?.body.order ?? 0;
+  return {
+    allowed: tellsTesters(log),
+    due: dueOf(log, [one]),
+    blind: log.records.tester.filter(({ revision }) => withheld(revision.id) !== null).length,
+    changes: log.rounds.flatMap(({ body }) => (body.order > from ? body.changes : [])),
+  };
+};
+
 /** The thank-you as a lead would save it. It names neither another tester nor a maker. */
 export const thanksOf = (
-  { tester, finding, result, zone, kind, change }: ThanksDue,
+  { tester, finding, result, zone, kind, runs, change }: ThanksDue,
   { project, at, tellChange }: Pick<Thanks, 'project' | 'at'> & { readonly tellChange: boolean },
 ): Thanks => ({
   project,
@@ -155,6 +204,7 @@ export const thanksOf = (
   finding,
   zone,
   kind,
+  runs,
   result,
   ...(tellChange && change && { change }),
 });

@@ -40,7 +40,7 @@ export interface Everything {
     FoundRemark & {
       /** Codes; the tester's is empty where the shop wrote it. */
       readonly testerCode: string;
-      readonly pairCode: string;
+      readonly pairCodes: readonly string[];
     }
   >;
   readonly runs: FoundOf<{
@@ -165,7 +165,7 @@ export const searchEverything = (log: ProjectLog, query: SearchQuery): Everythin
         ? remarks.rows.map((row) => ({
             ...row,
             testerCode: row.tester === null ? '' : testerOf(row.tester),
-            pairCode: codeOf(row.pair),
+            pairCodes: row.pairs.map(codeOf),
           }))
         : [],
     },

@@ -19,6 +19,7 @@ export * from './icc.ts';
 export * from './means.ts';
 export * from './nonlinear.ts';
 export * from './mixed.ts';
+export type { MixedRow } from './mixed-rows.ts';
 export * from './mean-slope.ts';
 export * from './weibull.ts';
 export * from './gauge.ts';

@@ -8,7 +8,8 @@
 import { tQuantile } from './beta.ts';
 import { groupBy } from './group-by.ts';
 import { LEVEL, type Interval } from './interval.ts';
-import { linearMixedModel, type MixedModel, type MixedRow } from './mixed.ts';
+import { linearMixedModel, type MixedModel } from './mixed.ts';
+import type { MixedRow } from './mixed-rows.ts';
 
 /** One value of one unit. */
 export interface UnitPoint {

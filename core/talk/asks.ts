@@ -3,7 +3,7 @@
  * language; none says anything of the build. Common practice, no source.
  */
 import type { ComplaintKind } from '../foot/index.ts';
-import type { AnswerOption, AskId } from '../records/index.ts';
+import type { AnswerOption, AskedAbout, AskId } from '../records/index.ts';
 
 /** What makes a lead want to ask a tester, the most pressing first. */
 export const doubtKinds = [
@@ -85,6 +85,16 @@ export const asks: Readonly<Record<AskId, Ask>> = {
   },
 };
 
+/** What a lead can offer to tap to a question in words of their own; none: the tester answers in words. */
+export const answerSets = {
+  words: [],
+  'yes-no': ['yes', 'no', 'partly'],
+  foot: ['left', 'right', 'both'],
+  now: ['gone', 'less', 'same', 'worse'],
+  change: ['better', 'same', 'worse'],
+} as const satisfies Readonly<Record<string, readonly AnswerOption[]>>;
+export type AnswerSet = keyof typeof answerSets;
+
 /** Answer every question: not knowing is an answer, and so is not wanting to say. */
 export const alwaysOffered = ['dont-know', 'skipped'] as const satisfies readonly AnswerOption[];
 
@@ -112,4 +122,12 @@ export const asksFor = (doubt: DoubtKind, complaint?: ComplaintKind): readonly A
       fits.includes(doubt) &&
       (complaint === undefined || !complaints || complaints.includes(complaint))
     );
+  });
+
+/** The ready-made questions whose words have no gap where a question is about this. */
+export const asksAbout = ({ record, pair, attribute }: AskedAbout): readonly AskId[] =>
+  (Object.keys(asks) as AskId[]).filter((ask) => {
+    const { about } = asks[ask];
+    if (ask === 'score-meant' && attribute === undefined) return false;
+    return about === 'anything' || (about === 'pair' ? pair !== undefined : record?.kind === about);
   });

@@ -7,6 +7,7 @@ import type {
   DamageReport,
   Foot,
   QuotableKind,
+  Ranking,
   RecordId,
   RecordOf,
   Run,
@@ -16,8 +17,19 @@ import type { Metres } from '../units/index.ts';
 import type { Mention } from './dictionary-types.ts';
 import { mentionsIn } from './dictionary.ts';
 
-/** What a remark is on. `stop`: why a pair was worn against a notice. `check`: the shop's, on a bench check. */
-export const remarkPlaces = ['run', 'complaint', 'pain', 'stop', 'damage', 'check'] as const;
+/**
+ * What a remark is on. `stop`: why a pair was worn against a notice. `check`: the shop's, on a bench check. `ranking`:
+ * why pairs stand in an order.
+ */
+export const remarkPlaces = [
+  'run',
+  'complaint',
+  'pain',
+  'stop',
+  'damage',
+  'check',
+  'ranking',
+] as const;
 export type RemarkPlace = (typeof remarkPlaces)[number];
 
 export interface Tapped {
@@ -37,11 +49,12 @@ export interface Remark {
   readonly text: string;
   /** Null: the shop. */
   readonly tester: RecordId | null;
-  readonly pair: RecordId;
-  /** Null: the pair is not in the log. */
+  /** What it is about: one pair, or all that were put in order. */
+  readonly pairs: readonly RecordId[];
+  /** Null: the pair is not in the log, or the pairs are of several rounds. */
   readonly round: RecordId | null;
-  /** On the pair as the run began; of a damage or a check: when it was found. */
-  readonly pairM: Metres;
+  /** On the pair as the run began; of a damage or a check: when it was found. Null: of several pairs. */
+  readonly pairM: Metres | null;
   readonly atMs: number;
   /** Of the complaint or the damage; null: not said. */
   readonly foot: Foot | null;
@@ -78,9 +91,12 @@ const wordsOfRun = (run: Run): readonly Words[] => {
   ];
 };
 
-const wordsOf = (on: 'damage' | 'check', body: DamageReport | BenchCheck): readonly Words[] => {
+const wordsOf = (
+  on: 'damage' | 'check' | 'ranking',
+  body: Pick<DamageReport | BenchCheck | Ranking, 'words'> & Partial<DamageReport>,
+): readonly Words[] => {
   const text = body.words?.trim() ?? '';
-  const foot = 'foot' in body && (body.foot === 'left' || body.foot === 'right') ? body.foot : null;
+  const foot = body.foot === 'left' || body.foot === 'right' ? body.foot : null;
   return text === '' ? [] : [{ field: 'words', on, text, foot, photos: body.photos ?? [] }];
 };
 
@@ -112,19 +128,22 @@ export const remarksOf = (log: ProjectLog): readonly Remark[] => {
   const pairs = new Map(log.pairs.map((pair) => [pair.id, pair]));
   const remarks = (
     { kind: sourceKind, revision }: RecordOf<QuotableKind>,
-    about: Pick<Remark, 'tester' | 'pair' | 'tapped' | 'atMs'>,
+    about: Pick<Remark, 'tester' | 'pairs' | 'tapped' | 'atMs'>,
     words: readonly Words[],
     distanceM?: Metres,
   ): Remark[] => {
-    const pair = pairs.get(about.pair);
+    const own = about.pairs.map((id) => pairs.get(id));
+    const rounds = new Set(own.map((one) => one?.round ?? null));
+    const [pair] = own;
+    const at = pair ? onPair(pair, sourceKind, about.atMs, distanceM) : (0 as Metres);
     return words.map((one) => ({
       ...about,
       ...one,
       id: `${revision.id}.${one.field}`,
       source: revision.id,
       sourceKind,
-      round: pair?.round ?? null,
-      pairM: pair ? onPair(pair, sourceKind, about.atMs, distanceM) : (0 as Metres),
+      round: rounds.size === 1 ? (pair?.round ?? null) : null,
+      pairM: sourceKind === 'ranking' ? null : at,
       untapped:
         one.on === 'run' || one.on === 'complaint'
           ? mentionsIn(one.text).filter((mention) => isUntapped(mention, about.tapped))
@@ -135,20 +154,28 @@ export const remarksOf = (log: ProjectLog): readonly Remark[] => {
   return [
     ...ownRecords(records.run, id).flatMap((record) => {
       const { tester, pair, startedAt } = record.body;
-      const about = { tester, pair, atMs: Date.parse(startedAt), tapped: tappedIn(record.body) };
+      const about = {
+        ...{ tester, pairs: [pair] },
+        ...{ atMs: Date.parse(startedAt), tapped: tappedIn(record.body) },
+      };
       return remarks(record, about, wordsOfRun(record.body));
     }),
     ...ownRecords(records['damage-report'], id).flatMap((record) => {
       const { tester, pair, at } = record.body;
-      const about = { tester, pair, atMs: Date.parse(at), tapped: [] };
+      const about = { tester, pairs: [pair], atMs: Date.parse(at), tapped: [] };
       return remarks(record, about, wordsOf('damage', record.body));
     }),
     ...ownRecords(records['bench-check'], id).flatMap((record) => {
       const about = {
-        ...{ tester: null, pair: record.body.pair },
+        ...{ tester: null, pairs: [record.body.pair] },
         ...{ atMs: Date.parse(record.body.at), tapped: [] },
       };
       return remarks(record, about, wordsOf('check', record.body), record.body.distanceM);
+    }),
+    ...ownRecords(records.ranking, id).flatMap((record) => {
+      const { tester, at, order } = record.body;
+      const about = { tester, pairs: order.flat(), atMs: Date.parse(at), tapped: [] };
+      return remarks(record, about, wordsOf('ranking', record.body));
     }),
   ].sort((a, b) => b.atMs - a.atMs || (a.id < b.id ? -1 : 1));
 };

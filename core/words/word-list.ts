@@ -1,6 +1,6 @@
 /** The remarks of a project as a list: searched, narrowed and counted; a slice of it at a time. */
 import type { ZoneCode } from '../foot/index.ts';
-import type { RecordId, RecordOf } from '../records/index.ts';
+import { quotableKinds, type RecordId, type RecordOf } from '../records/index.ts';
 import { ownRecords, type ProjectLog } from '../review/project-log.ts';
 import { groupBy } from '../statistics/index.ts';
 import { metres, type Metres } from '../units/index.ts';
@@ -147,9 +147,11 @@ const filters: Readonly<Record<Filter, (line: Line, query: WordsQuery) => boolea
   zone: ({ zones }, { zone }) => zone === null || zones.has(zone),
   on: ({ remark }, { on }) => on === null || remark.on === on,
   tester: ({ remark }, { tester }) => tester === null || remark.tester === tester,
-  pair: ({ remark }, { pair }) => pair === null || remark.pair === pair,
+  pair: ({ remark }, { pair }) => pair === null || remark.pairs.includes(pair),
   distance: ({ remark: { pairM } }, { fromM, toM }) =>
-    (fromM === null || pairM >= fromM) && (toM === null || pairM < toM),
+    pairM === null
+      ? fromM === null && toM === null
+      : (fromM === null || pairM >= fromM) && (toM === null || pairM < toM),
   photo: ({ remark }, { photo }) => !photo || remark.photos.length > 0,
   untapped: ({ remark }, { untapped }) => !untapped || remark.untapped.length > 0,
   marked: ({ marks }, { marked }) => !marked || marks.length > 0,
@@ -195,7 +197,7 @@ const countsOf = (list: readonly Passing[]): WordCounts => {
     zone: tally(list, 'zone', ({ zones }) => zones),
     on: tally(list, 'on', ({ remark }) => [remark.on]),
     tester: tally(list, 'tester', ({ remark }) => [remark.tester]),
-    pair: tally(list, 'pair', ({ remark }) => [remark.pair]),
+    pair: tally(list, 'pair', ({ remark }) => remark.pairs),
     photo: count('photo', ({ remark }) => remark.photos.length > 0),
     untapped: count('untapped', ({ remark }) => remark.untapped.length > 0),
     marked: count('marked', ({ marks }) => marks.length > 0),
@@ -217,6 +219,9 @@ const asAsked = (lines: readonly Line[], left: ReadonlySet<string>): readonly Li
           : { ...line, remark: { ...remark, untapped } };
       });
 
+/** What is about several pairs comes last. */
+const distanceIn = ({ line }: Passing): number => line.remark.pairM ?? Infinity;
+
 /** The first rows of the remarks that the query finds, in its order, with the counts of every filter. */
 export const listWords = (log: ProjectLog, query: WordsQuery): WordsSlice => {
   const lines = asAsked(linesIn(log), new Set(query.left));
@@ -224,9 +229,7 @@ export const listWords = (log: ProjectLog, query: WordsQuery): WordsSlice => {
   const found = near.filter(({ fails }) => fails === null);
   // They come latest first; of equal distance the latest stays first.
   const sorted =
-    query.sort === 'newest'
-      ? found
-      : found.toSorted((a, b) => a.line.remark.pairM - b.line.remark.pairM);
+    query.sort === 'newest' ? found : found.toSorted((a, b) => distanceIn(a) - distanceIn(b));
   const wanted = wantedIn(query.text);
   return {
     all: lines.length,
@@ -243,9 +246,9 @@ export const listWords = (log: ProjectLog, query: WordsQuery): WordsSlice => {
     counts: countsOf(near),
     also: alsoFound(wanted),
     stretches: stretchesOf(
-      lines.map(({ remark }) => remark.pairM),
+      lines.flatMap(({ remark }) => remark.pairM ?? []),
       near.flatMap(({ line, fails }) =>
-        fails === null || fails === 'distance' ? [line.remark.pairM] : [],
+        fails === null || fails === 'distance' ? (line.remark.pairM ?? []) : [],
       ),
       query.unitM ?? metres(1000),
     ),
@@ -260,7 +263,7 @@ export interface QuoteLook {
   readonly quote: RecordOf<'quote'>['body'];
   readonly state: QuoteState;
   /** Where the words are from; null: the record is in no figure. */
-  readonly of: Pick<Remark, 'on' | 'pair' | 'round' | 'pairM' | 'atMs' | 'photos'> | null;
+  readonly of: Pick<Remark, 'on' | 'pairs' | 'round' | 'pairM' | 'atMs' | 'photos'> | null;
 }
 
 /** The quotes of a finding, in the order in which they were said. */
@@ -285,6 +288,4 @@ export const quotesOf = (log: ProjectLog, finding: RecordId): readonly QuoteLook
 };
 
 const isHere = ({ records }: ProjectLog, id: RecordId): boolean =>
-  [...records.run, ...records['damage-report'], ...records['bench-check']].some(
-    ({ revision }) => revision.id === id,
-  );
+  quotableKinds.some((kind) => records[kind].some(({ revision }) => revision.id === id));

@@ -10,7 +10,8 @@ import { sql } from 'kysely';
 import { createHub } from '../../app/hub/app.ts';
 import { checkHub } from '../../app/hub/store/check.ts';
 import { openDatabase, type HubDatabase } from '../../app/hub/store/database.ts';
-import { addInvite, firstGroup, makeGroup, newInviteCode } from '../../app/hub/store/members.ts';
+import { firstGroup, makeGroup } from '../../app/hub/store/groups.ts';
+import { addInvite, newInviteCode } from '../../app/hub/store/members.ts';
 import { OWN_PAGE } from '../app/hub/as-browser.ts';
 import {
   newRecordId,

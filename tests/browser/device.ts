@@ -24,6 +24,9 @@ export const recordsHeld = async <B>(page: Page, kind: string): Promise<readonly
     .filter((head) => head.kind === kind)
     .map(({ body }) => body);
 
+/** What was typed and not saved, by the form. */
+export const draftsHeld = (page: Page): Promise<readonly unknown[]> => read(page, 'drafts', null);
+
 /** How many photos and files this device holds. */
 export const photosHeld = async (page: Page): Promise<number> =>
   (await read<unknown[]>(page, 'attachments', null)).length;

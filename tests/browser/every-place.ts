@@ -18,6 +18,7 @@ const PLACES = [
   'plan',
   'runs',
   'waiting',
+  'ask',
   'words',
   'rounds',
   'brief',

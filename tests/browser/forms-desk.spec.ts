@@ -1,7 +1,7 @@
 /** The desk's forms: all mistakes at once at their fields, nothing lost on the way, gauges remembered, the shop's table out and in. */
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
-import { chooseLanguage, recordsHeld } from './device.ts';
+import { chooseLanguage, draftsHeld, recordsHeld } from './device.ts';
 import { joinLead } from './every-place.ts';
 import { startHubProcess, type HubProcess } from './hub-process.ts';
 
@@ -103,6 +103,7 @@ test('what was typed is there again after leaving by accident, until it is saved
   await add();
   await foam.fill('E-24 soft');
   await page.getByLabel('Site, row 1').fill('back height');
+  await expect.poll(async () => JSON.stringify(await draftsHeld(page))).toMatch(/"site":"[^"]/);
   // A link that was pressed by accident, then the tab that was closed.
   await page.getByRole('link', { name: 'Pairs', exact: true }).click();
   await page.getByRole('heading', { level: 1 }).waitFor();
@@ -126,6 +127,7 @@ test('what was typed is there again after leaving by accident, until it is saved
   await page.goto(`${project}/wear/checks/new`);
   await page.getByLabel('Pair', { exact: true }).selectOption({ label: '637' });
   await page.getByLabel('Value, mm').fill('34.9');
+  await expect.poll(async () => JSON.stringify(await draftsHeld(page))).toContain('"34.9"');
   await page.reload();
   await expect(before).toBeVisible();
   await expect(page.getByLabel('Value, mm')).toHaveValue('34.9');

@@ -225,6 +225,17 @@ test('runs are selected by keys alone, set aside together, and that is undone', 
   await page.keyboard.press('Shift+ArrowUp');
   await expect(page.getByText('3 selected · 518 runs')).toBeVisible();
   await expect(rows.nth(3).getByRole('rowheader').getByRole('link')).toBeFocused();
+  // Two keys at once, sooner than the list is drawn anew: each counts.
+  const twice = (key: string) =>
+    page.evaluate((pressed) => {
+      const at = document.activeElement;
+      for (let times = 0; times < 2; times++)
+        at?.dispatchEvent(new KeyboardEvent('keydown', { key: pressed, bubbles: true }));
+    }, key);
+  await twice('ArrowDown');
+  await expect(rows.nth(5).getByRole('rowheader').getByRole('link')).toBeFocused();
+  await twice('ArrowUp');
+  await expect(rows.nth(3).getByRole('rowheader').getByRole('link')).toBeFocused();
   await page.getByRole('button', { name: 'Set 3 runs aside' }).press('Enter');
   const form = page.getByRole('region', { name: 'Set 3 runs aside' });
   await form.getByRole('button', { name: 'Set 3 runs aside' }).press('Enter');

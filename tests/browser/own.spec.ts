@@ -39,15 +39,32 @@ const share = async (page: Page, name: string, type: string, base64: string) => 
 test('the pair’s kilometres, a saved run with its course, and the run to read again', async ({
   page,
 }) => {
+  // What a saved run asks of the phone: a tick in the hand, and that the browser does not clear the log.
+  await page.addInitScript(() => {
+    const asked: string[] = [];
+    Object.assign(globalThis, { asked });
+    navigator.vibrate = () => asked.push('tick') > 0;
+    navigator.storage.persist = () => Promise.resolve(asked.push('persist') > 0);
+  });
   await joinAsTester(page);
   await expect(page.getByText('of the 600 km it is made for', { exact: true })).toBeVisible();
   await page.getByRole('link', { name: /^Log a run in/ }).click();
+  // Earlier answers would lead the next one.
+  await expect(page.getByRole('img', { name: /^Your comfort/ })).toHaveCount(0);
   await page.getByLabel('Distance, km').fill('8.2');
   await page.getByLabel('Time', { exact: true }).fill('4130');
   await expect(page.getByText(/5:04 per km/)).toBeVisible();
   await page.getByText('Nothing bothered me').click();
   await page.getByRole('button', { name: 'Save', exact: true }).click();
   await expect(page.getByRole('heading', { name: /^Saved: 8\.2 km in/ })).toBeVisible();
+  expect(await page.evaluate(() => (globalThis as { asked?: string[] }).asked)).toEqual([
+    'persist',
+    'tick',
+  ]);
+  // The message stands above the main button, also where the phone's own edge raises that.
+  const bottom = await page.locator('.toast').boundingBox();
+  const bar = await page.locator('.foot-bar').boundingBox();
+  expect((bottom?.y ?? Infinity) + (bottom?.height ?? 0)).toBeLessThanOrEqual(bar?.y ?? 0);
   await expect(page.getByRole('img', { name: /^Your comfort, oldest run first/ })).toBeVisible();
 
   await page.getByRole('link', { name: 'Read this run' }).click();
@@ -76,8 +93,24 @@ test('“Log a run” from the home screen opens the pair worn last', async ({ p
       (await (await fetch('/manifest.webmanifest')).json()) as {
         shortcuts: { url: string }[];
         launch_handler: { client_mode: string[] };
+        screenshots: { src: string }[];
+        share_target: { params: { files: { accept: string[] }[] } };
       },
   );
+  expect(manifest.share_target.params.files[0]?.accept).toContain('image/*');
+  // The hub serves the pictures of the install dialog; the service worker does not keep them for use offline.
+  for (const { src } of manifest.screenshots) {
+    const answer = await page.request.get(`${hub.url}${src}`);
+    expect([answer.status(), answer.headers()['content-type']]).toEqual([200, 'image/png']);
+  }
+  const kept = await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    const caches_ = await Promise.all((await caches.keys()).map((name) => caches.open(name)));
+    const keys = await Promise.all(caches_.map((cache) => cache.keys()));
+    return keys.flat().map(({ url }) => new URL(url).pathname);
+  });
+  expect(kept).toContain('/icons/icon-192.png');
+  expect(kept.filter((path) => path.startsWith('/pictures/'))).toEqual([]);
   expect(manifest.shortcuts.map(({ url }) => url)).toEqual(['/log']);
   expect(manifest.launch_handler.client_mode[0]).toBe('navigate-existing');
 });

@@ -14,7 +14,7 @@ const PAPER = { width: 1047, height: 718 } as const;
 
 const PLACES = [
   ...['pairs', 'testers', 'runs', 'wear', 'wear/checks', 'wear/gauges'],
-  ...['changes', 'rounds', 'brief', 'waiting', 'tables'],
+  ...['changes', 'rounds', 'brief', 'waiting', 'ask', 'tables'],
 ];
 
 test('a place on paper has nothing to press and no table that is cut', async ({ page }) => {

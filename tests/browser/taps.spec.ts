@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { expect, test, type Page } from '@playwright/test';
 import { Hand } from './hand.ts';
 import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
+import { openLead, syncLead, syncTester } from './two-people.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
@@ -95,6 +96,23 @@ test('two complaints with a photo take at most 45 s', async ({ page }) => {
   await saved(page);
   report('Two complaints and a photo', hand, 'at most 45 s');
   expect(hand.seconds).toBeLessThanOrEqual(45);
+});
+
+test('a lead’s question is answered with at most 2 taps', async ({ page, browser }) => {
+  await practisedTester(page);
+  const lead = await openLead(browser, hub);
+  await lead.goto(`${lead.url()}/ask`);
+  await lead.getByRole('button', { name: /^Ask T01: Was it the shoe or the sock/ }).click();
+  await expect(lead.getByText('Asked T01', { exact: true })).toBeVisible();
+  await syncLead(lead, hub);
+  await lead.context().close();
+  await syncTester(page, hub);
+  const hand = new Hand(page);
+  hand.think();
+  await hand.tap(page.getByRole('button', { name: 'The sock' }));
+  await expect(page.getByRole('region', { name: 'Your answer' })).toContainText('The sock');
+  report('Answer a question', hand, 'at most 2 taps');
+  expect(hand.taps).toBeLessThanOrEqual(2);
 });
 
 test('a run of yesterday is said in plain sight, and the first questions stay on the first screen', async ({

@@ -93,6 +93,7 @@ test('what nobody tapped is asked about, left alone on this device, and asked ag
   const first = page.getByRole('region', { name: 'Remarks' }).getByRole('listitem').first();
   await first.getByRole('checkbox').check();
   await page.getByRole('button', { name: 'Mark them' }).click();
+  await expect(page.getByText('1 remark marked')).toBeVisible();
   await page.goto(`${hub.url}${project}/words?marked=1`);
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(/^1 of \d+ remarks fit/);
 });

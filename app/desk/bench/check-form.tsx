@@ -8,7 +8,7 @@ import { formatDistance } from '../../parts/format.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { session } from '../../parts/state.ts';
-import { d, p, t } from '../../words/index.ts';
+import { d, p, saidOf, t } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import {
   DateTimeField,
@@ -247,7 +247,7 @@ export const CheckForm = (props: FormProps) => {
           <span class="soft small">{words.emptyRows}</span>
         </div>
       )}
-      <p class="soft small">{`${words.site}: ${words.siteHint}`}</p>
+      <p class="soft small">{saidOf(words.site, words.siteHint)}</p>
       {draft.readings.map((reading, at) => (
         <ReadingRow
           key={at}

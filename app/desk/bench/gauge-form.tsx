@@ -12,7 +12,7 @@ import {
 import { gaugeSchema } from '../../drafts/kept.ts';
 import { Notice } from '../../parts/controls/controls.tsx';
 import { toInstant } from '../../parts/instant.ts';
-import { d, terms } from '../../words/index.ts';
+import { clauses, d, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
@@ -52,7 +52,9 @@ const errorsOf = (troubles: readonly GaugeTrouble[], lines: readonly number[]) =
         cells.set(trouble.key, said(trouble));
         break;
       case 'table':
-        table.push(d().bench.lineTrouble(lines[trouble.at] ?? 0, 'value', sayRange(trouble.range)));
+        table.push(
+          d().bench.lineTrouble(lines[trouble.at] ?? 0, 'value', '', sayRange(trouble.range)),
+        );
         break;
       case 'too-few':
         tooFew = true;
@@ -126,7 +128,7 @@ const StudyForm = ({ review, close }: TabProps & { readonly close: () => void })
           onInput={(site) => put({ site })}
         />
         <TextField
-          label={`${words.toleranceWidth}, ${terms().units[unit]}`}
+          label={clauses(words.toleranceWidth, terms().units[unit])}
           value={draft.toleranceWidth}
           onInput={(toleranceWidth) => put({ toleranceWidth })}
           error={errors.width}

@@ -1,6 +1,6 @@
 /** The readings of a gauge study, by operator, trial and part: typed, or pasted as a block. */
 import { gridKey, operatorOf, withBlock, type GaugeDraft } from '../../drafts/gauge.ts';
-import { d, terms } from '../../words/index.ts';
+import { clauses, d, terms } from '../../words/index.ts';
 import { Cell, placeOf, useCells } from '../parts/cells.tsx';
 
 const count = (many: number) => Array.from({ length: many }, (_, at) => at);
@@ -40,7 +40,7 @@ export const GaugeGrid = (props: {
             <th scope="col">{words.trials}</th>
             {count(size.parts).map((part) => (
               <th scope="col" key={part}>
-                {`${words.part(part + 1)}, ${terms().units[draft.unit]}`}
+                {clauses(words.part(part + 1), terms().units[draft.unit])}
               </th>
             ))}
           </tr>

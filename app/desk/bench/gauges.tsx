@@ -3,7 +3,7 @@ import type { GaugeReview } from '../../../core/review/index.ts';
 import type { GaugeSpread } from '../../../core/statistics/index.ts';
 import { IntervalLine } from '../../parts/charts/interval-line.tsx';
 import { formatDate, formatNumber, formatPercent } from '../../parts/format.ts';
-import { d, p, terms } from '../../words/index.ts';
+import { clauses, d, p, terms } from '../../words/index.ts';
 import { gaugeLines } from '../../words/say-blueprint.ts';
 import type { TabProps } from '../desk-state.ts';
 import { Some } from '../parts/some.tsx';
@@ -53,7 +53,10 @@ const Study = (props: TabProps & { readonly of: GaugeReview }) => {
   const { result, unit } = of;
   const title = words.gaugeOf(
     of.gauge,
-    `${terms().measures[of.measure]}, ${of.site === null ? words.anySite : (words.sites[of.site] ?? of.site)}`,
+    clauses(
+      terms().measures[of.measure],
+      of.site === null ? words.anySite : (words.sites[of.site] ?? of.site),
+    ),
     formatDate(of.at),
   );
   const [first, ...rest] = gaugeLines(of, speakerOf(props));
@@ -88,7 +91,7 @@ const Study = (props: TabProps & { readonly of: GaugeReview }) => {
             class="table-wrap"
             tabIndex={0}
             role="region"
-            aria-label={`${title}, ${words.method}`}
+            aria-label={clauses(title, words.method)}
           >
             <table>
               <thead>
@@ -100,11 +103,9 @@ const Study = (props: TabProps & { readonly of: GaugeReview }) => {
                     words.gaugeTotal,
                     words.partSpread,
                   ].map((name) => (
-                    <th
-                      scope="col"
-                      class="right"
-                      key={name}
-                    >{`${name}, ${terms().units[unit]}`}</th>
+                    <th scope="col" class="right" key={name}>
+                      {clauses(name, terms().units[unit])}
+                    </th>
                   ))}
                   <th scope="col" class="right">
                     {words.shareOfTotal}

@@ -1,7 +1,7 @@
 /** One reading of a check as it is typed. */
 import { measures, unitsOf } from '../../../core/records/index.ts';
 import { Button, Choice } from '../../parts/controls/controls.tsx';
-import { d, t, terms } from '../../words/index.ts';
+import { clauses, d, t, terms } from '../../words/index.ts';
 import { SelectField, TextField } from '../parts/form-parts.tsx';
 import type { ReadingForm } from '../../drafts/check-readings.ts';
 import type { RowErrors } from './check-errors.ts';
@@ -38,7 +38,7 @@ export const ReadingRow = (props: {
         onChange={(foot) => onChange({ foot })}
       />
       <TextField
-        label={`${words.value}, ${terms().units[reading.unit]}`}
+        label={clauses(words.value, terms().units[reading.unit])}
         value={reading.value}
         onInput={(value) => onChange({ value })}
         numeric
@@ -57,7 +57,7 @@ export const ReadingRow = (props: {
         />
       )}
       <TextField
-        label={`${words.uncertainty}, ${terms().units[reading.unit]}`}
+        label={clauses(words.uncertainty, terms().units[reading.unit])}
         value={reading.uncertainty}
         error={errors.uncertainty}
         onInput={(uncertainty) => onChange({ uncertainty })}

@@ -2,7 +2,7 @@
 import type { ComfortChange } from '../../../core/complaints/index.ts';
 import { formatNumber } from '../../parts/format.ts';
 import { signed } from '../../words/figures.ts';
-import { p, terms } from '../../words/index.ts';
+import { clauses, p, terms } from '../../words/index.ts';
 
 const points = (value: number): string => signed(value, (size) => formatNumber(size, 0));
 
@@ -39,7 +39,7 @@ export const ComfortChanges = (props: {
                 <th scope="row">{terms().attributes[change.attribute].name}</th>
                 <td class="right">{changeInWords(change)}</td>
                 <td>{terms().comfortChanges[change.word]}</td>
-                <td>{`${change.testers}, ${words.comfortTable.by[change.by]}`}</td>
+                <td>{clauses(String(change.testers), words.comfortTable.by[change.by])}</td>
               </tr>
             ))}
           </tbody>

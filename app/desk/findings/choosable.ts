@@ -12,7 +12,7 @@ import {
 } from '../../../core/review/index.ts';
 import { isOut } from '../../../core/rounds/index.ts';
 import type { Metres } from '../../../core/units/index.ts';
-import { terms } from '../../words/index.ts';
+import { clauses, terms } from '../../words/index.ts';
 import { placeTitle } from '../../words/say-wear.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { speakerOf } from '../parts/speaker.ts';
@@ -96,7 +96,7 @@ export const useChoosable = (
           const { pair, measure, site, foot } = one;
           return {
             key: `${pair} ${measure} ${site} ${foot}`,
-            title: `${terms().measures[measure]}, ${site}`,
+            title: clauses(terms().measures[measure], site),
             figures: freezeReading(one, code(pair)),
             part: partOf[measure],
           };

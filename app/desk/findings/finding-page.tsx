@@ -30,6 +30,7 @@ import { OutcomeForm } from './outcome-form.tsx';
 import { Quotes } from './quotes.tsx';
 import { askTrade } from './reply-writes.ts';
 import { Shows } from './shows.tsx';
+import { TellTesters } from './tell-testers.tsx';
 import { VerdictStamp } from './verdict-stamp.tsx';
 
 type Panel = 'edit' | 'outcome';
@@ -145,6 +146,7 @@ const Page = (props: FindingProps) => {
         <Wanted {...props} />
         <Came {...props} />
         <FindingTalk {...props} />
+        <TellTesters {...props} />
         <Quotes {...props} />
       </div>
       <PhotoRow photos={body.photos ?? []} label={body.title} />

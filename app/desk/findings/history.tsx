@@ -3,7 +3,7 @@ import { unseenByHead, type Finding, type RecordId } from '../../../core/records
 import { Notice } from '../../parts/controls/controls.tsx';
 import { formatDate, formatDateTime, formatNumber } from '../../parts/format.ts';
 import { session, useStored } from '../../parts/state.ts';
-import { d, terms } from '../../words/index.ts';
+import { d, saidOf, terms } from '../../words/index.ts';
 import { speakerOf } from '../parts/speaker.ts';
 import type { FindingProps } from './finding-props.ts';
 import { revisionsOf, type ToldField, type ToldRevision } from './revisions.ts';
@@ -105,7 +105,7 @@ export const FindingHistory = (props: FindingProps) => {
   const all = revisionsOf(history);
   const beside = all.filter(({ hash }) => unseen.has(hash));
   return (
-    <section class="stack" aria-label={`${board.history}: ${finding.body.title}`}>
+    <section class="stack" aria-label={saidOf(board.history, finding.body.title)}>
       {beside.length > 0 && (
         <Notice tone="warn">
           <p>{board.beside}</p>

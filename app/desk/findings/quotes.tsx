@@ -7,6 +7,7 @@ import { namesIn, useWork } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance } from '../frame/say.ts';
 import { changeSent, removeQuote } from '../words/quote-writes.ts';
+import { PairLinks } from '../words/remark-row.tsx';
 import { sourceLink } from '../words/source-link.ts';
 import { wordsAddress } from '../words/words-address.ts';
 import type { FindingProps } from './finding-props.ts';
@@ -28,9 +29,8 @@ const QuoteItem = (props: FindingProps & { readonly of: QuoteLook }) => {
             {' · '}
             <a href={sourceLink(quote, links)}>{formatDate(of.of.atMs)}</a>
             {' · '}
-            <a href={links.pair(of.of.pair)}>{names.pair(of.of.pair)}</a>
-            {' · '}
-            {roundDistance(of.of.pairM)}
+            <PairLinks {...props} of={of.of} />
+            {of.of.pairM !== null && <> · {roundDistance(of.of.pairM)}</>}
           </>
         )}
         {state !== 'as-said' && <b> {words.states[state]}</b>}{' '}

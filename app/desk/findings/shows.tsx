@@ -2,7 +2,7 @@
 import type { Evidence, Foot } from '../../../core/records/index.ts';
 import { formatDate } from '../../parts/format.ts';
 import { SaidLines } from '../../parts/said-lines.tsx';
-import { d, p, terms } from '../../words/index.ts';
+import { d, halves, p, terms } from '../../words/index.ts';
 import { findingInWords } from '../../words/say-finding.ts';
 import { placeName } from '../../words/say-place.ts';
 import { namesIn, useWork } from '../desk-state.ts';
@@ -59,8 +59,7 @@ const Counts = (props: FindingProps & { readonly evidence: Evidence }) => {
             complaint.runs,
             complaint.askedRuns,
           )}
-          {'; '}
-          {words.onFoot(complaint.left, complaint.right)}
+          {halves(['', words.onFoot(complaint.left, complaint.right)])}
         </p>
       )}
       {place && <p>{placeName(place, speakerOf(props))}</p>}

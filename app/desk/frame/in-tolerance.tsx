@@ -1,7 +1,7 @@
 /** Says over every place that only pairs in tolerance are read, and which are left out, while the bar's choice is so. */
 import { useEffect } from 'preact/hooks';
 import { Notice } from '../../parts/controls/controls.tsx';
-import { d } from '../../words/index.ts';
+import { d, listed } from '../../words/index.ts';
 import { readInTolerance, type TabProps } from '../desk-state.ts';
 
 export const InTolerance = ({ review }: TabProps) => {
@@ -19,7 +19,7 @@ export const InTolerance = ({ review }: TabProps) => {
       {[
         without.length === 0
           ? words.withoutNone
-          : words.without(without.length, without.map(({ code }) => code).join(', ')),
+          : words.without(without.length, listed(without.map(({ code }) => code))),
         ...(unmeasured.length > 0 ? [words.stays(unmeasured.length)] : []),
         words.isOn,
       ].join(' ')}

@@ -21,6 +21,7 @@ const furtherPlaces = {
   report: 'verdict',
   plan: 'testers',
   waiting: 'runs',
+  ask: 'testers',
   words: 'testers',
   tables: 'sheet',
 } as const satisfies Readonly<Record<string, Tab>>;

@@ -3,7 +3,7 @@ import type { Say } from '../../words/say-names.ts';
 import { fromMetres, type Metres } from '../../../core/units/index.ts';
 import { formatDate, formatNumber } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
-import { locale, p, terms } from '../../words/index.ts';
+import { listed, locale, p, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 
 /** More names than this in one sentence are counted, not read. */
@@ -27,7 +27,7 @@ export const sayOf = ({ review, records }: TabProps): Say => {
     testers: (ids) =>
       ids.length <= MOST_NAMES
         ? list(ids.map(names.tester))
-        : `${ids.slice(0, MOST_NAMES).map(names.tester).join(', ')} ${p().sheet.more(ids.length - MOST_NAMES)}`,
+        : `${listed(ids.slice(0, MOST_NAMES).map(names.tester))} ${p().sheet.more(ids.length - MOST_NAMES)}`,
     felt: ({ zone, kind }) => p().frame.felt(terms().kinds[kind].name, terms().zones[zone].name),
     distance: roundDistance,
     number: (value, digits = 1) => formatNumber(value, digits),

@@ -5,7 +5,7 @@ import { Button, LinkButton } from '../../parts/controls/controls.tsx';
 import { formatDateTime } from '../../parts/format.ts';
 import { sendFile } from '../../parts/send-file.ts';
 import { session, store, syncStatus } from '../../parts/state.ts';
-import { d, t, terms } from '../../words/index.ts';
+import { d, saidOf, t, terms } from '../../words/index.ts';
 import { Audit } from './audit.tsx';
 import { InviteCard, type Invite } from '../parts/invite-card.tsx';
 import type { DeskRecords } from '../worker/desk-work.ts';
@@ -70,7 +70,10 @@ export const Group = ({ records }: { records: DeskRecords }) => {
                       ) : (
                         <Button
                           kind="quiet"
-                          aria-label={`${words.revoke}: ${device.name} ${codes.get(device.member) ?? ''}`}
+                          aria-label={saidOf(
+                            words.revoke,
+                            `${device.name} ${codes.get(device.member) ?? ''}`,
+                          )}
                           onClick={() => void revoke(device.device)}
                         >
                           {words.revoke}

@@ -36,16 +36,24 @@ export interface RowsProps<Row, Column extends string> {
   readonly onPart: (inPart: boolean) => void;
 }
 
+interface RowPlace {
+  readonly at: number;
+  readonly isTick: boolean;
+}
+
 /** The row that an event happened in, and whether at its box; null: in no row. */
-const rowOf = (event: Event): { readonly at: number; readonly isTick: boolean } | null => {
+const rowOf = (event: Event): RowPlace | null => {
   const target = event.target as HTMLElement;
   const at = target.closest<HTMLElement>('tr[data-at]')?.dataset['at'];
   return at === undefined ? null : { at: Number(at), isTick: target.matches('[data-way=tick]') };
 };
 
-/** Gives the focus to a row as soon as it is drawn: to its box, or to the link of its name. */
+/**
+ * Gives the focus to a row as soon as it is drawn: to its box, or to the link of its name. A key that comes sooner
+ * counts from the row that is on its way (`ahead`), or quick keys would be lost.
+ */
 const useFocusRow = (body: RefObject<HTMLElement | null>, show: (at: number) => void) => {
-  const wanted = useRef<{ readonly at: number; readonly isTick: boolean } | null>(null);
+  const wanted = useRef<RowPlace | null>(null);
   useEffect(() => {
     if (!wanted.current) return;
     const { at, isTick } = wanted.current;
@@ -55,9 +63,12 @@ const useFocusRow = (body: RefObject<HTMLElement | null>, show: (at: number) => 
     row.querySelector<HTMLElement>(isTick ? '[data-way=tick]' : 'th a')?.focus();
     row.scrollIntoView({ block: 'nearest' });
   });
-  return (row: { readonly at: number; readonly isTick: boolean }) => {
-    wanted.current = row;
-    show(row.at);
+  return {
+    ahead: () => wanted.current,
+    focusRow: (row: RowPlace) => {
+      wanted.current = row;
+      show(row.at);
+    },
   };
 };
 
@@ -65,7 +76,7 @@ const useFocusRow = (body: RefObject<HTMLElement | null>, show: (at: number) => 
 const useRowKeys = <Row, Column extends string>(
   { ids, selection, onSelect }: RowsProps<Row, Column>,
   shown: DrawnRows,
-  focusRow: (row: { readonly at: number; readonly isTick: boolean }) => void,
+  { ahead, focusRow }: ReturnType<typeof useFocusRow>,
 ) => {
   const click = (event: MouseEvent) => {
     const row = rowOf(event);
@@ -85,7 +96,7 @@ const useRowKeys = <Row, Column extends string>(
   };
   /** Whether the key did something. */
   const does = (event: KeyboardEvent): boolean => {
-    const row = rowOf(event);
+    const row = ahead() ?? rowOf(event);
     const from = ids[row?.at ?? -1];
     if (!row || from === undefined) return false;
     if (selectsMany(event)) return true;
@@ -123,11 +134,11 @@ export const ListRows = <Row, Column extends string>(props: RowsProps<Row, Colum
   });
   const { inPart } = shown;
   useEffect(() => onPart(inPart), [inPart, onPart]);
-  const focusRow = useFocusRow(body, (to) => {
+  const focus = useFocusRow(body, (to) => {
     if (inPart) shown.show(to);
     setFocused(ids[to] ?? null);
   });
-  const { click, press } = useRowKeys(props, shown, focusRow);
+  const { click, press } = useRowKeys(props, shown, focus);
   const width = columns.length + (selection ? 1 : 0);
   return (
     <div ref={box} class={props.isShort ? 'list-box list-short' : 'list-box'}>

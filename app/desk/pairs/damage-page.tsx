@@ -11,8 +11,9 @@ import { zoneOfDamageAt } from '../../../core/review/index.ts';
 import { formatDate, formatDateTime } from '../../parts/format.ts';
 import { ShoeDrawing } from '../../parts/foot-map/shoe-drawing.tsx';
 import { useStored, store } from '../../parts/state.ts';
-import { p, t, terms } from '../../words/index.ts';
+import { clauses, p, t, terms } from '../../words/index.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
+import { TalkSection } from '../ask/talk.tsx';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance } from '../frame/say.ts';
@@ -24,13 +25,13 @@ type Report = TabProps['records']['damage-report'][number];
 /** What an earlier version said, in one line. */
 const versionInWords = (body: Readonly<Record<string, unknown>>): string => {
   const { what, foot, words } = body as Partial<DamageReport>;
-  return [
-    what && kinds.includes(what) ? terms().damages[what] : '',
-    foot ? p().pairs.damage.shoe[foot] : '',
-    words ? p().pairs.page.quoted(words) : '',
-  ]
-    .filter(Boolean)
-    .join(', ');
+  return clauses(
+    ...[
+      what && kinds.includes(what) ? terms().damages[what] : '',
+      foot ? p().pairs.damage.shoe[foot] : '',
+      words ? p().pairs.page.quoted(words) : '',
+    ].filter((one) => one !== ''),
+  );
 };
 
 const Versions = ({ id }: { readonly id: RecordId }) => {
@@ -126,6 +127,18 @@ export const DamagePage = (props: TabProps & { readonly damage: RecordId }) => {
               <DamageItem {...props} of={one} />
             </ul>
           </section>
+          <TalkSection
+            records={records}
+            review={review}
+            subject={{ record: damage }}
+            isHere
+            label={p().ask.askDamage(names.tester(one.tester))}
+            asking={{
+              testers: [one.tester],
+              about: () => ({ record: { id: damage, kind: 'damage-report' }, pair: one.pair }),
+              run: null,
+            }}
+          />
           <Versions id={damage} />
         </div>
         <Where report={report} />

@@ -2,19 +2,22 @@
 import type { PairSummary } from '../../../core/review/index.ts';
 import { formatDateTime, formatSize } from '../../parts/format.ts';
 import { toLocalMinute } from '../../parts/instant.ts';
-import { d } from '../../words/index.ts';
-import type { TabProps } from '../desk-state.ts';
+import { clauses, d } from '../../words/index.ts';
+import type { RecordId } from '../../../core/records/index.ts';
+import { namesIn, type TabProps } from '../desk-state.ts';
 import { DateTimeField } from '../parts/form-parts.tsx';
-import type { SinceTrouble } from '../../drafts/hand-out.ts';
+import { promisedTo, type SinceTrouble } from '../../drafts/hand-out.ts';
 
 /** A pair with its round and size, to be told from the others in a list. */
 export const pairLabel = (
   { code, round, sizeMm }: PairSummary,
   review: TabProps['review'],
 ): string =>
-  [code, review.rounds.find(({ id }) => id === round)?.name, formatSize(sizeMm)]
-    .filter(Boolean)
-    .join(', ');
+  clauses(
+    ...[code, review.rounds.find(({ id }) => id === round)?.name ?? '', formatSize(sizeMm)].filter(
+      (one) => one !== '',
+    ),
+  );
 
 /** Pairs that nobody has and that may be worn, the latest round first. */
 export const freePairs = ({ pairs, rounds }: TabProps['review']): readonly PairSummary[] => {
@@ -35,6 +38,19 @@ export const sinceInWords = (trouble: SinceTrouble): string => {
     case 'missing':
       return d().missing;
   }
+};
+
+/** That a pair goes to somebody else later, and so comes back then; nothing where it does not. */
+export const Promised = ({ records, review, pair }: TabProps & { readonly pair: RecordId }) => {
+  const next = promisedTo(records['hand-out'], pair, review.nowMs);
+  return next ? (
+    <p class="soft small">
+      {d().pairs.promised(
+        namesIn(review, records).tester(next.tester),
+        formatDateTime(Date.parse(next.from)),
+      )}
+    </p>
+  ) : null;
 };
 
 export const SinceField = (props: {

@@ -14,7 +14,14 @@ import { namesIn, type TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm } from '../parts/form-parts.tsx';
 import { useKept } from '../../parts/kept.tsx';
 import { testerLabel } from '../testers/tester-label.ts';
-import { BlindField, freePairs, pairLabel, SinceField, sinceInWords } from './hand-out-fields.tsx';
+import {
+  BlindField,
+  freePairs,
+  pairLabel,
+  Promised,
+  SinceField,
+  sinceInWords,
+} from './hand-out-fields.tsx';
 
 /** @param of the pair, where it is not to be chosen */
 export const NewHandOut = ({
@@ -72,6 +79,7 @@ export const NewHandOut = ({
           error={errorOf('pair')}
         />
       )}
+      {draft.pair !== '' && <Promised {...{ records, review }} pair={draft.pair} />}
       <SelectField<RecordId>
         label={words.handOutTo}
         value={draft.tester}

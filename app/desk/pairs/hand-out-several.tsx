@@ -4,12 +4,18 @@ import type { RecordId } from '../../../core/records/index.ts';
 import type { PairSummary } from '../../../core/review/index.ts';
 import { Field } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
-import { toInstant } from '../../parts/instant.ts';
-import { d } from '../../words/index.ts';
+import { d, listed } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SmallForm } from '../parts/form-parts.tsx';
-import { BlindField, freePairs, pairLabel, SinceField, sinceInWords } from './hand-out-fields.tsx';
-import { sinceMs, sinceTrouble } from '../../drafts/hand-out.ts';
+import {
+  BlindField,
+  freePairs,
+  pairLabel,
+  Promised,
+  SinceField,
+  sinceInWords,
+} from './hand-out-fields.tsx';
+import { readNewHandOut, sinceMs, sinceTrouble } from '../../drafts/hand-out.ts';
 import { candidatesOf, offersFor, pairsInHands, type Candidate } from './hand-out-offers.ts';
 import { Some } from '../parts/some.tsx';
 import { testerLabel } from '../testers/tester-label.ts';
@@ -57,19 +63,20 @@ export const SeveralHandOuts = (
     setTried(true);
     if (wrongTime(first.pair)) return '';
     const nowMs = Date.now();
-    const fromMs = sinceMs(since, nowMs);
     const failed = new Map<RecordId, string>();
     for (const { pair, tester } of rows) {
-      const trouble = sinceTrouble(records['hand-out'], pair, fromMs, nowMs);
-      const saved = trouble
-        ? sinceInWords(trouble)
-        : await saveFromForm('hand-out', {
-            project: review.project.id,
-            pair,
-            tester,
-            from: toInstant(fromMs),
-            blind,
-          });
+      const read = readNewHandOut(
+        { pair, tester, since, blind },
+        review.project.id,
+        records['hand-out'],
+        nowMs,
+      );
+      const [trouble] = read.ok ? [] : read.troubles;
+      const saved = read.ok
+        ? await saveFromForm('hand-out', read.body)
+        : trouble
+          ? sinceInWords(trouble)
+          : '';
       if (typeof saved === 'string') failed.set(pair, saved);
       else setDone((now) => new Set([...now, pair]));
     }
@@ -112,6 +119,7 @@ export const SeveralHandOuts = (
                 error={troubles.get(pair.id)}
                 onChange={(tester) => choose(pair.id, tester)}
               />
+              <Promised {...{ records, review }} pair={pair.id} />
             </li>
           )}
         </Some>
@@ -135,9 +143,7 @@ const TesterChoice = (props: {
   const offers = offersFor(props.pair.sizeMm, props.candidates);
   const inWords = ({ body, revision }: Candidate['tester']): string => {
     const others = props.hands.get(revision.id)?.filter((code) => code !== props.pair.code) ?? [];
-    return others.length === 0
-      ? testerLabel(body)
-      : words.has(testerLabel(body), others.join(', '));
+    return others.length === 0 ? testerLabel(body) : words.has(testerLabel(body), listed(others));
   };
   return (
     <Field label={props.label} error={props.error}>

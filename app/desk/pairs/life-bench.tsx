@@ -2,7 +2,7 @@
 import type { Measure } from '../../../core/records/index.ts';
 import type { PairBench } from '../../../core/review/index.ts';
 import { formatNumber } from '../../parts/format.ts';
-import { p } from '../../words/index.ts';
+import { p, saidOf } from '../../words/index.ts';
 import { placeName } from '../../words/say-place.ts';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance } from '../frame/say.ts';
@@ -73,7 +73,7 @@ export const Bench = ({ look, axis, ...tab }: LaneProps & { readonly axis: Axis 
                 href={links.check(check)}
                 tabIndex={-1}
                 style={{ insetInlineStart: axis.at(m), insetBlockStart: `${y(value)}%` }}
-                title={`${roundDistance(m)}: ${formatNumber(value, 2)}`}
+                title={saidOf(roundDistance(m), formatNumber(value, 2))}
               >
                 <span class="hidden-words">{formatNumber(value, 2)}</span>
               </a>

@@ -2,7 +2,7 @@
 import type { Reach, RecordId } from '../../../core/records/index.ts';
 import { formatDateTime } from '../../parts/format.ts';
 import { store, useStored } from '../../parts/state.ts';
-import { d } from '../../words/index.ts';
+import { comma, d } from '../../words/index.ts';
 
 /** What the hub says of one tester's phone; null where it cannot be asked. */
 const sayReach = (reach: Reach | null, tester: RecordId): string | null => {
@@ -39,7 +39,7 @@ export const NotRead = (props: {
         const said = sayReach(reach, id);
         return (
           <span key={id}>
-            {at > 0 && ', '}
+            {at > 0 && comma()}
             <a href={href}>{code}</a>
             {said !== null && ` (${said})`}
           </span>

@@ -6,7 +6,7 @@ import { DistanceChart } from '../../parts/charts/distance-chart.tsx';
 import { Choice } from '../../parts/controls/controls.tsx';
 import { formatDate, formatDistance, formatNumber } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
-import { d } from '../../words/index.ts';
+import { clauses, d } from '../../words/index.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { SelectField } from '../parts/form-parts.tsx';
 
@@ -51,19 +51,19 @@ export const OverTime = ({ records, review }: TabProps) => {
         />
       </div>
       <DistanceChart
-        title={`${words.overTime}, ${round.name}`}
+        title={clauses(words.overTime, round.name)}
         xTitle={words.days(formatDate(firstMs))}
-        yTitle={what === 'distance' ? `${words.distance}, ${unit}` : words.stepsThousand}
+        yTitle={what === 'distance' ? clauses(words.distance, unit) : words.stepsThousand}
         series={shown.map(({ id, course }) => ({
           name: names.pair(id),
           points: course.map(({ atMs, totalM, stepsPerShoe }) => ({
             x: (atMs - firstMs) / DAY_MS,
             y: what === 'distance' ? fromMetres(totalM, unit) : stepsPerShoe / 1000,
-            label: [
+            label: clauses(
               names.pair(id),
               formatDate(atMs),
               what === 'distance' ? formatDistance(totalM) : formatNumber(stepsPerShoe, 0),
-            ].join(', '),
+            ),
           })),
         }))}
         formatX={(x) => formatNumber(x, 0)}

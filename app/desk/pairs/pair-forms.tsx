@@ -5,7 +5,7 @@ import type { Pair, RecordId, RecordOf } from '../../../core/records/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { formatDistance, formatSize } from '../../parts/format.ts';
-import { d } from '../../words/index.ts';
+import { clauses, d } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
 import { readLines } from '../../drafts/lines.ts';
@@ -121,11 +121,11 @@ export const PairsForm = (props: Props) => (
 );
 
 const pairInWords = ({ code, sizeMm, carriedInM }: Pair): string =>
-  [
+  clauses(
     code,
     formatSize(sizeMm),
     ...(carriedInM === undefined ? [] : [d().rounds.carried(formatDistance(carriedInM))]),
-  ].join(', ');
+  );
 
 /** The pairs of a box, a line each: pasted, typed, or with a code drawn for each size. */
 export const PairLines = (props: Props & { readonly close: () => void }) => {

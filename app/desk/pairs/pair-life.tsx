@@ -5,7 +5,7 @@
 import { fromMetres, toMetres } from '../../../core/units/index.ts';
 import { distanceFigure, formatDate, formatNumber } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
-import { p, terms } from '../../words/index.ts';
+import { p, saidOf, terms } from '../../words/index.ts';
 import { namesIn } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { Picture, type PictureTable } from '../frame/picture.tsx';
@@ -62,7 +62,7 @@ const Comfort = ({ look, axis, ...tab }: LaneProps & { readonly axis: Axis }) =>
               href={links.run(run)}
               tabIndex={-1}
               style={{ insetInlineStart: axis.at(pairM), insetBlockStart: `${100 - comfort}%` }}
-              title={`${formatDate(atMs)}: ${formatNumber(comfort, 0)}`}
+              title={saidOf(formatDate(atMs), formatNumber(comfort, 0))}
             >
               <span class="hidden-words">{formatDate(atMs)}</span>
             </a>

@@ -2,7 +2,7 @@
 import type { Surface } from '../../../core/records/index.ts';
 import type { PairSummary } from '../../../core/review/index.ts';
 import { formatDistance, formatNumber, formatPercent } from '../../parts/format.ts';
-import { d, terms } from '../../words/index.ts';
+import { d, halves, terms } from '../../words/index.ts';
 import { toleranceInWords } from '../../words/say-blueprint.ts';
 import type { TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
@@ -65,7 +65,7 @@ export const PairLoads = ({ review, pair: only }: TabProps & { readonly pair?: s
                 </th>
                 <td class="right">{formatDistance(pair.totalM)}</td>
                 <td class="right">{formatPercent(pair.shareOfBrief)}</td>
-                <td>{surfacesInWords(pair).join('; ')}</td>
+                <td>{halves(surfacesInWords(pair))}</td>
                 <td class="right">
                   {stepsInWords(pair)} <span class="soft small">{stepsFrom(pair)}</span>
                 </td>

@@ -9,6 +9,7 @@ import { p, t } from '../../words/index.ts';
 import { namesIn, readInTolerance, useWork, type TabProps } from '../desk-state.ts';
 import { OpenForm } from '../parts/form-parts.tsx';
 import { HowSure } from '../frame/how-sure.tsx';
+import { TalkSection } from '../ask/talk.tsx';
 import { PlaceHead, type Crumb } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance, sayOf } from '../frame/say.ts';
@@ -113,6 +114,18 @@ const crumbsOf = ({ look, review, records }: Props): readonly Crumb[] => {
   ];
 };
 
+/** Who can be asked about a pair: whoever has it first, then those who had it. */
+const testersOf = (
+  records: TabProps['records'],
+  pair: RecordId,
+  holder: RecordId | null,
+): readonly RecordId[] => [
+  ...new Set([
+    ...(holder === null ? [] : [holder]),
+    ...records['hand-out'].flatMap(({ body }) => (body.pair === pair ? [body.tester] : [])),
+  ]),
+];
+
 export const PairPage = (props: TabProps & { readonly pair: RecordId }) => {
   const { records, review, pair } = props;
   const words = p().pairs.page;
@@ -158,7 +171,20 @@ export const PairPage = (props: TabProps & { readonly pair: RecordId }) => {
       </div>
       <Actions {...props} look={look} />
       <div class="page-thirds">
-        <HandOutList {...props} of={pair} side="pair" />
+        <div class="stack">
+          <HandOutList {...props} of={pair} side="pair" />
+          <TalkSection
+            records={records}
+            review={review}
+            subject={{ pair }}
+            label={p().ask.askPair}
+            asking={{
+              testers: testersOf(records, pair, look.holder),
+              about: () => ({ pair }),
+              run: null,
+            }}
+          />
+        </div>
         <Checks {...props} look={look} />
         <Notes
           {...props}

@@ -5,7 +5,7 @@ import { Button } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { toInstant } from '../../parts/instant.ts';
 import { store } from '../../parts/state.ts';
-import { d, p } from '../../words/index.ts';
+import { comma, d, p, saidOf } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import {
   saveFromForm,
@@ -126,11 +126,11 @@ export const Notices = (props: TabProps & { readonly pair?: RecordId }) => {
             <span class="grow">
               {stop.body.pairs.map((id, at) => (
                 <span key={id}>
-                  {at > 0 && ', '}
+                  {at > 0 && comma()}
                   <a href={links.pair(id)}>{names.code(id)}</a>
                 </span>
               ))}
-              {`: ${stop.body.reason} `}
+              {`${saidOf('', stop.body.reason)} `}
               <ReadBy {...props} stop={stop} />
             </span>
             <Button

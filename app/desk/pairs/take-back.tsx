@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import type { RecordId } from '../../../core/records/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { toLocalMinute } from '../../parts/instant.ts';
-import { d, p } from '../../words/index.ts';
+import { d, listed, p } from '../../words/index.ts';
 import { readReturn, type ReadReturn } from '../../drafts/hand-out.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { DateTimeField, SmallForm } from '../parts/form-parts.tsx';
@@ -27,7 +27,7 @@ export const TakeBackForm = (
   const [tried, setTried] = useState(false);
   const readNow = () => readReturn(back, out, Date.now());
   const inWords = (read: Exclude<ReadReturn, { ok: true }>): string => {
-    if (read.why === 'before-from') return words.beforeOut(read.pairs.map(names.code).join(', '));
+    if (read.why === 'before-from') return words.beforeOut(listed(read.pairs.map(names.code)));
     return read.why === 'not-yet' ? words.inFuture : words.backMissing;
   };
   const wrong = readNow();
@@ -62,7 +62,7 @@ export const TakeBackForm = (
           onInput={setBack}
           error={tried && !wrong.ok ? inWords(wrong) : undefined}
         />
-        <p class="soft small">{out.map(({ body }) => names.code(body.pair)).join(', ')}</p>
+        <p class="soft small">{listed(out.map(({ body }) => names.code(body.pair)))}</p>
       </SmallForm>
     </section>
   );

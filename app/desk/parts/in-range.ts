@@ -1,7 +1,7 @@
 /** Whether a number that was typed can be, and the words for it where it cannot. */
 import { isIn, type Range } from '../../../core/records/index.ts';
 import { formatNumber } from '../../parts/format.ts';
-import { d, terms } from '../../words/index.ts';
+import { d, saidOf, terms } from '../../words/index.ts';
 import { rangeInWords } from '../../words/say-range.ts';
 
 /** Which numbers are possible, in the language of the screen. */
@@ -18,6 +18,6 @@ export const numberTrouble = (
   range: Range,
 ): string | null => {
   if (value === undefined) return null;
-  if (value === null) return `${label}: ${d().wrongNumber}`;
-  return isIn(value, range) ? null : `${label}: ${sayRange(range)}`;
+  if (value === null) return saidOf(label, d().wrongNumber);
+  return isIn(value, range) ? null : saidOf(label, sayRange(range));
 };

@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import type { ComponentChildren } from 'preact';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { Field } from '../../parts/controls/controls.tsx';
-import { d } from '../../words/index.ts';
+import { d, saidOf } from '../../words/index.ts';
 import { SmallForm } from './form-parts.tsx';
 import type { ReadLine } from '../../drafts/lines.ts';
 import { Some } from './some.tsx';
@@ -44,7 +44,7 @@ export const ListForm = <Body, Why extends string>(props: {
               : props.whys[row.why],
         );
   const saveAll = async () => {
-    if (rows.length === 0) return `${props.label}: ${d().missing}`;
+    if (rows.length === 0) return saidOf(props.label, d().missing);
     if (bad > 0) return words.putRight(bad);
     const lines = text.split(/\r?\n/);
     const saved = new Set<number>();

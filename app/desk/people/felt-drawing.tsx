@@ -4,7 +4,7 @@ import type { RecordId } from '../../../core/records/index.ts';
 import type { FeltInRuns } from '../../../core/review/index.ts';
 import { heatLevel } from '../../parts/foot-map/heat.ts';
 import { ShoeDrawing, type DrawnZone } from '../../parts/foot-map/shoe-drawing.tsx';
-import { p, terms } from '../../words/index.ts';
+import { p, saidOf, terms } from '../../words/index.ts';
 import { linksOf } from '../frame/route.ts';
 
 const shown = [
@@ -32,7 +32,7 @@ export const FeltDrawing = (props: {
         zone,
         {
           level: heatLevel(asked > 0 ? runs / asked : 0),
-          says: `${terms().zones[zone].name}: ${p().pairs.page.inRuns(runs, asked)}`,
+          says: saidOf(terms().zones[zone].name, p().pairs.page.inRuns(runs, asked)),
           href: links.zone(foot, zone),
         },
       ]),

@@ -7,7 +7,7 @@ import { Choice, Field } from '../../parts/controls/controls.tsx';
 import { formatDate, formatDateTime } from '../../parts/format.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { PhotoRow } from '../../parts/photos/photo-view.tsx';
-import { d, terms } from '../../words/index.ts';
+import { clauses, d, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { labelOf, saveFromForm, SmallForm, Unfold } from '../parts/form-parts.tsx';
 import { linksOf } from '../frame/route.ts';
@@ -141,7 +141,7 @@ export const DamageItem = (props: TabProps & { readonly of: ReviewSummary['damag
       href={linksOf(props.review.project.id).damage(props.of.id)}
     >
       {said && <p>{d().ask.answer.quoted(said)}</p>}
-      <PhotoRow photos={photos} label={`${names.pair(pair)}, ${broke}`} />
+      <PhotoRow photos={photos} label={clauses(names.pair(pair), broke)} />
     </Item>
   );
 };

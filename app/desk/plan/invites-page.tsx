@@ -5,7 +5,7 @@ import { byCode } from '../../../core/review/index.ts';
 import { Button, LinkButton, Notice } from '../../parts/controls/controls.tsx';
 import { formatDateTime } from '../../parts/format.ts';
 import { session, store } from '../../parts/state.ts';
-import { d, p, t } from '../../words/index.ts';
+import { d, listed, p, t } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
@@ -137,9 +137,7 @@ export const InvitesPage = (props: TabProps) => {
         </Notice>
       )}
       {made.length === 0 && missing.length > 0 && (
-        <p>
-          {missing.map(({ body }) => [body.code, body.name].filter(Boolean).join(' ')).join(', ')}
-        </p>
+        <p>{listed(missing.map(({ body }) => [body.code, body.name].filter(Boolean).join(' ')))}</p>
       )}
       <ul class="slips on-white" aria-label={words.name}>
         {missing.flatMap(({ body, revision }) => {

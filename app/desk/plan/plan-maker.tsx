@@ -7,7 +7,7 @@ import { parseDecimal } from '../../../core/units/index.ts';
 import { Button, Choices, Field, Notice } from '../../parts/controls/controls.tsx';
 import { toInstant } from '../../parts/instant.ts';
 import { typedWhole } from '../../drafts/typed.ts';
-import { d } from '../../words/index.ts';
+import { d, listed } from '../../words/index.ts';
 import { askWorker, namesIn, type TabProps } from '../desk-state.ts';
 import { HowSure } from '../frame/how-sure.tsx';
 import { saveRecord, TextField, Unfold } from '../parts/form-parts.tsx';
@@ -161,7 +161,7 @@ const Maker = ({
       <div class="field-row">
         <TextField
           label={words.periods}
-          hint={words.periodsHint}
+          hint={rounds.size === 1 ? words.periodsOfOne : words.periodsHint}
           value={periods}
           onInput={setPeriods}
           numeric
@@ -211,11 +211,11 @@ const Maker = ({
             </tr>
           </thead>
           <tbody>
-            {testers.map(({ body: { code }, revision: { id } }) => {
+            {testers.map(({ body: { code, name }, revision: { id } }) => {
               const own = awayOf(id);
               return (
                 <tr key={id}>
-                  <th scope="row">{code}</th>
+                  <th scope="row">{[code, name].filter(Boolean).join(' ')}</th>
                   <td>
                     <input
                       type="checkbox"
@@ -265,7 +265,7 @@ const Maker = ({
           )}
           {draft.choice.withoutSize.length > 0 && (
             <Notice tone="warn">
-              {words.withoutSize(draft.choice.withoutSize.map(names.tester).join(', '))}
+              {words.withoutSize(listed(draft.choice.withoutSize.map(names.tester)))}
             </Notice>
           )}
           {draft.choice.pairsOut + draft.choice.pairsWithdrawn > 0 && (

@@ -4,7 +4,7 @@ import type { HandOutPlan } from '../../../core/records/index.ts';
 import { useWidth } from '../../parts/charts/use-width.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { formatDate, formatSize } from '../../parts/format.ts';
-import { locale, p } from '../../words/index.ts';
+import { clauses, locale, p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf, type Links } from '../frame/route.ts';
 import { ticksOf } from '../sheet/calendar-lines.ts';
@@ -58,12 +58,12 @@ const Block = ({
   const { code, name, sign, kind } = blockTexts(block, width, drawing);
   const words = p().plan;
   const found = room(place.tester, place.pair);
-  const says = [
+  const says = clauses(
     names.tester(place.tester),
     words.span(formatDate(fromMs), formatDate(untilMs)),
     found ? `${roomFigure(found)} ${words.roomWord[found.word]}` : words.roomUnknown,
     words.states[state],
-  ].join(', ');
+  );
   return (
     <a href={links.tester(place.tester)} tabindex={-1}>
       <title>{says}</title>
@@ -161,6 +161,15 @@ export const PlanPicture = (
               </text>
             </g>
           ))}
+          {/* Under the blocks: over them it would run through the testers' codes. */}
+          {isNowIn && (
+            <>
+              <path class="plan-now" d={`M${x(nowMs)},${HEAD - 8}V${height}`} />
+              <text class="plan-now-word" x={x(nowMs)} y={HEAD - 11} text-anchor="middle">
+                {words.today}
+              </text>
+            </>
+          )}
           {shown.map((row, at) => {
             const y = HEAD + at * ROW;
             return (
@@ -196,14 +205,6 @@ export const PlanPicture = (
           {[...changes].map((ms) => (
             <path key={ms} class="plan-change" d={`M${x(ms)},${HEAD - 8}V${height}`} />
           ))}
-          {isNowIn && (
-            <>
-              <path class="plan-now" d={`M${x(nowMs)},${HEAD - 8}V${height}`} />
-              <text class="plan-now-word" x={x(nowMs)} y={HEAD - 11} text-anchor="middle">
-                {words.today}
-              </text>
-            </>
-          )}
         </svg>
       </div>
       {rows.length > shown.length && (

@@ -3,7 +3,7 @@ import type { HandOutPlan } from '../../../core/records/index.ts';
 import { byCode } from '../../../core/review/index.ts';
 import { periodStartMs, type PlannedPlace } from '../../../core/panel/index.ts';
 import { formatDate, formatSize } from '../../parts/format.ts';
-import { d, p } from '../../words/index.ts';
+import { d, p, saidOf } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import type { RoomIn } from './plan-fit.ts';
@@ -29,7 +29,7 @@ const Place = (props: Props & { readonly place: PlannedPlace; readonly made: boo
       {own.length > 0 && ` ${own.join(' ')}`}
       {/* In print the rounds are left out: it stays blind. */}
       <span class="soft small no-print">
-        {` ${d().joined.clauses([names.round(place.round), last?.name ?? `${words.last}: ${words.lastUnknown}`])} `}
+        {` ${d().joined.clauses([names.round(place.round), last?.name ?? saidOf(words.last, words.lastUnknown)])} `}
         <RoomSign room={room(place.tester, place.pair)} />
         {made && ` ✓ ${d().panel.plan.handedOut}`}
       </span>

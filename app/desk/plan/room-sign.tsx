@@ -12,8 +12,8 @@ export const RoomSign = ({ room }: { readonly room: Room | null }) => {
   if (room === null) return <span class="room-unknown">{words.roomUnknown}</span>;
   return (
     <span class={`room-${room.word}`}>
-      <span aria-hidden="true">{roomSigns[room.word]}</span> {roomFigure(room)}{' '}
-      {words.roomWord[room.word]}
+      <span aria-hidden="true">{roomSigns[room.word]}</span>{' '}
+      {words.roomIs(roomFigure(room), words.roomWord[room.word])}
     </span>
   );
 };

@@ -11,7 +11,7 @@ import { store } from '../../parts/state.ts';
 import type { DocumentProps } from '../../report/document-props.ts';
 import { documentTitle } from '../../report/document.tsx';
 import { fileName, reportFile } from '../../report/file.tsx';
-import { d, t, type Language } from '../../words/index.ts';
+import { clauses, d, saidOf, t, type Language } from '../../words/index.ts';
 import { askWorker, type TabProps } from '../desk-state.ts';
 import { everythingZip } from './everything.ts';
 import { reportStyles } from './styles.ts';
@@ -159,10 +159,13 @@ const Sent = ({ records, round }: TabProps & { readonly round: RecordId }) => {
         <ul>
           {own.map(({ body, revision }) => (
             <li key={revision.id}>
-              {`${formatDateTime(body.at)}: ${body.title} `}
+              {`${saidOf(formatDateTime(body.at), body.title)} `}
               <Button
                 kind="quiet"
-                aria-label={`${d().report.board.erase}: ${body.title}, ${formatDateTime(body.at)}`}
+                aria-label={saidOf(
+                  d().report.board.erase,
+                  clauses(body.title, formatDateTime(body.at)),
+                )}
                 onClick={() => void erase(revision.id)}
               >
                 {d().report.board.erase}

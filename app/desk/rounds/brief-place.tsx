@@ -104,6 +104,7 @@ const BriefWords = (props: TabProps & { readonly brief: Brief }) => {
     ],
     [words.questions, list(brief.attributes.map((one) => terms().attributes[one].name))],
     ...(brief.words === undefined ? [] : [[words.words, brief.words] as const]),
+    [words.tellTesters, words.tells[brief.tellTesters === false ? 'no' : 'yes']],
     ...(brief.forTesters === undefined ? [] : [[words.forTesters, brief.forTesters] as const]),
   ];
   return (

@@ -12,7 +12,7 @@ import {
   type DimensionColumn,
 } from '../../drafts/dimension-rows.ts';
 import type { DimensionDraft } from '../../drafts/round.ts';
-import { d, t, terms } from '../../words/index.ts';
+import { clauses, d, t, terms } from '../../words/index.ts';
 import { Cell, placeOf } from '../parts/cells.tsx';
 import { sayRange } from '../parts/in-range.ts';
 
@@ -109,7 +109,7 @@ export const DimensionCells = (props: {
   ) => {
     const trouble = wrong.find(({ field }) => field === column);
     const title = words.columns[column];
-    const inUnit = kind === 'figure' && unitName !== null ? `${title}, ${unitName}` : title;
+    const inUnit = kind === 'figure' && unitName !== null ? clauses(title, unitName) : title;
     return (
       <Cell
         title={inUnit}

@@ -4,7 +4,7 @@ import type { LimitDoubt } from '../../drafts/limit-doubts.ts';
 import type { LimitDraft } from '../../drafts/project.ts';
 import { Button, Notice } from '../../parts/controls/controls.tsx';
 import { formatNumber } from '../../parts/format.ts';
-import { d, t, terms } from '../../words/index.ts';
+import { clauses, d, t, terms } from '../../words/index.ts';
 import { SelectField, TextField } from '../parts/form-parts.tsx';
 
 /** A dimension of the blueprint does not wear. */
@@ -65,7 +65,7 @@ export const LimitRow = (props: {
         onChange={(bound) => onChange({ bound })}
       />
       <TextField
-        label={`${words.value}, ${limit.basis === 'share-of-new' ? '%' : unit}`}
+        label={clauses(words.value, limit.basis === 'share-of-new' ? '%' : unit)}
         value={limit.value}
         onInput={(value) => onChange({ value })}
         error={error}

@@ -216,6 +216,16 @@ export const ProjectForm = (props: {
         onInput={(forTesters) => change({ forTesters })}
       />
       <p class="soft small">{words.forTestersHint}</p>
+      <label class="row">
+        <input
+          type="checkbox"
+          class="tick"
+          checked={draft.tellTesters}
+          onChange={() => change({ tellTesters: !draft.tellTesters })}
+        />
+        {words.tellTesters}
+      </label>
+      <p class="soft small">{words.tellTestersHint}</p>
     </SmallForm>
   );
 };

@@ -2,7 +2,7 @@
 import type { Dimension, RecordId } from '../../../core/records/index.ts';
 import { formatNumber } from '../../parts/format.ts';
 import { signed } from '../../words/figures.ts';
-import { p, t, terms } from '../../words/index.ts';
+import { clauses, listed, p, t, terms } from '../../words/index.ts';
 import { lastLine } from '../../words/say-blueprint.ts';
 import { midsoleLine, outsoleLine } from '../../words/say-sole.ts';
 import { placeName } from '../../words/say-place.ts';
@@ -48,9 +48,7 @@ export const RoundBlueprint = (props: TabProps & { readonly round: RecordId }) =
                 {(one) => (
                   <tr key={`${one.measure} ${one.site} ${one.unit} ${one.foot ?? ''}`}>
                     <th scope="row">
-                      {[placeName(one, speaker), ...(one.foot ? [t().foot[one.foot]] : [])].join(
-                        ', ',
-                      )}
+                      {clauses(placeName(one, speaker), ...(one.foot ? [t().foot[one.foot]] : []))}
                     </th>
                     <td class="right">{figure(one.nominal, one)}</td>
                     <td class="right">{`${from(one.lower)} … ${from(one.upper)}`}</td>
@@ -70,9 +68,9 @@ export const RoundBlueprint = (props: TabProps & { readonly round: RecordId }) =
       {body.last && <p>{lastLine(body.last, speaker)}</p>}
       {body.layers && body.layers.length > 0 && (
         <p>
-          {body.layers
-            .map(({ zone, count }) => `${zone} ${terms().zones[zone].name} ${count}`)
-            .join(', ')}
+          {listed(
+            body.layers.map(({ zone, count }) => `${zone} ${terms().zones[zone].name} ${count}`),
+          )}
         </p>
       )}
       {body.words && <p>{body.words}</p>}

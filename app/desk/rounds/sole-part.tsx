@@ -2,7 +2,7 @@
 import { foamIds, type FoamId } from '../../../core/foot/index.ts';
 import { hardnessUnits } from '../../../core/records/index.ts';
 import { soleParts, type CompoundDraft, type SolePart as Part } from '../../drafts/compound.ts';
-import { d, terms } from '../../words/index.ts';
+import { clauses, d, terms } from '../../words/index.ts';
 import { SelectField, TextField } from '../parts/form-parts.tsx';
 import type { PartProps } from './round-parts.tsx';
 
@@ -44,7 +44,7 @@ export const SolePart = ({
             />
             <TextField
               key={`${part} hardness`}
-              label={`${words.compoundHardness[part]}, ${terms().units[sole[part].unit]}`}
+              label={clauses(words.compoundHardness[part], terms().units[sole[part].unit])}
               value={sole[part].hardness}
               onInput={(hardness) => put(part, { hardness })}
               error={errors[part]}

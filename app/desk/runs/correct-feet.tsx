@@ -4,7 +4,7 @@ import { feet, painSigns } from '../../../core/records/index.ts';
 import type { ComplaintForm, RunForm } from '../../drafts/run.ts';
 import { Button, Choice, Choices, Field } from '../../parts/controls/controls.tsx';
 import { settings } from '../../parts/settings.ts';
-import { p, t, terms } from '../../words/index.ts';
+import { p, saidOf, t, terms } from '../../words/index.ts';
 import { SelectField, TextField } from '../parts/form-parts.tsx';
 import type { CorrectProps } from './correct-props.ts';
 import { MaybeSelect } from './maybe-select.tsx';
@@ -82,7 +82,7 @@ const ComplaintRow = (
       />
       <Button
         kind="quiet"
-        aria-label={`${words.removeComplaint}: ${terms().zones[one.zone].name}`}
+        aria-label={saidOf(words.removeComplaint, terms().zones[one.zone].name)}
         onClick={() => props.change({ complaints: form.complaints.filter((_, at) => at !== nth) })}
       >
         {words.removeComplaint}

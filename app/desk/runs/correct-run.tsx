@@ -7,7 +7,7 @@ import { Field } from '../../parts/controls/controls.tsx';
 import { toInstant } from '../../parts/instant.ts';
 import { settings } from '../../parts/settings.ts';
 import { session } from '../../parts/state.ts';
-import { d, p, terms } from '../../words/index.ts';
+import { clauses, p, saidOf, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { OpenForm, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { CorrectDay } from './correct-day.tsx';
@@ -91,11 +91,7 @@ const CorrectComfort = ({ form, change, review }: CorrectProps) => (
         const { name, low, high } = terms().attributes[attribute];
         const score = form.comfort[attribute];
         return (
-          <Field
-            key={attribute}
-            label={name}
-            hint={d().joined.clauses([`0: ${low}`, `100: ${high}`])}
-          >
+          <Field key={attribute} label={name} hint={clauses(saidOf('0', low), saidOf('100', high))}>
             {(ids) => (
               <input
                 class="input"

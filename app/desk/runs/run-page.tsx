@@ -7,6 +7,7 @@ import { latePart } from '../../parts/late.tsx';
 import { useStored } from '../../parts/state.ts';
 import { d, p, t } from '../../words/index.ts';
 import { namesIn, useWork, type PlaceProps, type TabProps } from '../desk-state.ts';
+import { TalkSection } from '../ask/talk.tsx';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance, sayOf } from '../frame/say.ts';
@@ -110,6 +111,27 @@ const Gone = (props: TabProps & { readonly id: RecordId }) => {
   );
 };
 
+/** What was asked about the run and what came back, and the way to ask. */
+const RunTalk = (props: TabProps & { readonly look: RunLook }) => {
+  const { review, records, look } = props;
+  const { id, run } = look;
+  const { startedAt, distanceM, durationS, pair, tester } = run;
+  return (
+    <TalkSection
+      records={records}
+      review={review}
+      subject={{ record: id }}
+      isHere
+      label={p().ask.askRun(namesIn(review, records).tester(tester))}
+      asking={{
+        testers: [tester],
+        about: () => ({ record: { id, kind: 'run' }, pair }),
+        run: { id, startedAt, distanceM, durationS, pair },
+      }}
+    />
+  );
+};
+
 export const RunPage = (props: PlaceProps & { readonly id: RecordId }) => {
   const { review, records, id } = props;
   const words = p().runs;
@@ -158,6 +180,7 @@ export const RunPage = (props: PlaceProps & { readonly id: RecordId }) => {
           <div class="run-said">
             <RunSaid {...props} look={look} />
             <RunStanding {...props} {...answer.run} correct={() => setCorrecting(true)} />
+            <RunTalk {...props} look={look} />
             <RunHistory {...props} />
           </div>
         </div>

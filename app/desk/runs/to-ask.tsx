@@ -1,7 +1,7 @@
 /** What a lead must ask about, each line with its run: pain first, then what came apart, then what waits, then odd runs. */
 import type { ComponentChildren } from 'preact';
 import { formatDate, formatDistance } from '../../parts/format.ts';
-import { d, p } from '../../words/index.ts';
+import { d, p, saidOf } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { HowSure } from '../frame/how-sure.tsx';
 import { linksOf } from '../frame/route.ts';
@@ -32,7 +32,7 @@ const OddRuns = ({ records, review }: TabProps) => {
                 formatDate(oddity.startedAt),
               )}
             </a>
-            : {words.oddity[oddity.why]}
+            {saidOf('', words.oddity[oddity.why])}
           </li>
         )}
       </Some>

@@ -67,7 +67,7 @@ const remarksGroup = (
     href: sourceLink(remark, links),
     says: <MarkedText text={remark.text} hits={remark.hits} />,
     more: words.of(
-      words.of(remark.testerCode, words.pair(remark.pairCode)),
+      words.of(remark.testerCode, words.pair(remark.pairCodes.join(' · '))),
       formatDate(remark.atMs),
     ),
   }));

@@ -2,11 +2,12 @@
 import type { RecordId } from '../../../core/records/index.ts';
 import type { NextStep } from '../../../core/review/index.ts';
 import { formatDate } from '../../parts/format.ts';
-import { locale, p, terms } from '../../words/index.ts';
+import { comma, locale, p, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf, type Links, type Place } from '../frame/route.ts';
 import { NEW } from '../start/guide.ts';
 import { NextChecks } from '../verdict/next-checks.tsx';
+import { useUnread } from '../ask/talk-read.ts';
 
 /** Of more things only the first are named; their list has the rest. */
 const MOST_NAMED = 6;
@@ -25,13 +26,15 @@ const placeOfStep: Readonly<Record<NextStep['step'], readonly [Place, ...string[
   'hand-out': ['pairs'],
   'set-up-phones': ['plan', 'invites'],
   'ask-all': ['testers'],
-  'ask-the-silent': ['testers'],
+  'ask-the-silent': ['ask'],
   'write-findings': ['shoe'],
   'answer-proposals': ['changes'],
   'assign-findings': ['changes'],
   'judge-findings': ['changes'],
+  'thank-testers': ['changes'],
   'set-limits': ['brief'],
   'settle-verdict': ['verdict'],
+  'ask-testers': ['ask'],
   'ask-about-odd-runs': ['runs'],
 };
 
@@ -111,48 +114,67 @@ export const stepLine = (step: NextStep, props: TabProps, links: Links) => {
     href:
       step.step === 'measure-on-arrival'
         ? links.place('shoe', 'arrival')
-        : subjects.length === 1 && only
+        : subjects.length === 1 && only && step.step !== 'ask-testers'
           ? only.href
           : links.place(...placeOfStep[step.step]),
     danger: dangers.has(step.step),
   };
 };
 
-export const Todo = (props: TabProps & { readonly next: readonly NextStep[] }) => {
+/** A step with what it is about. */
+const StepItem = (props: TabProps & { readonly step: NextStep }) => {
+  const { step, records, review } = props;
   const words = p().sheet;
-  const links = linksOf(props.review.project.id);
+  const { subjects, title, href, danger } = stepLine(step, props, linksOf(review.project.id));
+  return (
+    <li class={danger ? 'todo-danger' : undefined}>
+      <a href={href}>{title}</a>
+      {step.step === 'settle-verdict' && <NextChecks records={records} review={review} />}
+      {subjects.length > 1 && (
+        <span>
+          {subjects.slice(0, MOST_NAMED).map(({ name, href: to }, at) => (
+            <span key={`${name}${to}`}>
+              {at > 0 && comma()}
+              <a href={to}>{name}</a>
+            </span>
+          ))}
+          {subjects.length > MOST_NAMED && ` ${words.more(subjects.length - MOST_NAMED)}`}
+        </span>
+      )}
+    </li>
+  );
+};
+
+export const Todo = (props: TabProps & { readonly next: readonly NextStep[] }) => {
+  const { next, records, review } = props;
+  const words = p().sheet;
+  const unread = useUnread(props);
+  const [urgent, later] = [true, false].map((isUrgent) =>
+    next
+      .filter(({ step }) => dangers.has(step) === isUrgent)
+      .map((step) => (
+        <StepItem
+          key={'round' in step ? step.round : step.step}
+          records={records}
+          review={review}
+          step={step}
+        />
+      )),
+  );
   return (
     <section class="paper todo" aria-label={words.next}>
       <h2>{words.next}</h2>
-      {props.next.length === 0 ? (
+      {next.length + unread === 0 ? (
         <p>{words.nothingToDo}</p>
       ) : (
         <ol>
-          {props.next.map((step) => {
-            const { subjects, title, href, danger } = stepLine(step, props, links);
-            return (
-              <li
-                key={'round' in step ? step.round : step.step}
-                class={danger ? 'todo-danger' : undefined}
-              >
-                <a href={href}>{title}</a>
-                {step.step === 'settle-verdict' && (
-                  <NextChecks records={props.records} review={props.review} />
-                )}
-                {subjects.length > 1 && (
-                  <span>
-                    {subjects.slice(0, MOST_NAMED).map(({ name, href: to }, at) => (
-                      <span key={`${name}${to}`}>
-                        {at > 0 && ', '}
-                        <a href={to}>{name}</a>
-                      </span>
-                    ))}
-                    {subjects.length > MOST_NAMED && ` ${words.more(subjects.length - MOST_NAMED)}`}
-                  </span>
-                )}
-              </li>
-            );
-          })}
+          {urgent}
+          {unread > 0 && (
+            <li>
+              <a href={linksOf(review.project.id).place('ask')}>{p().ask.toRead(unread)}</a>
+            </li>
+          )}
+          {later}
         </ol>
       )}
     </section>

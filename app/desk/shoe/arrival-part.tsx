@@ -8,7 +8,7 @@ import { apart } from '../../parts/charts/apart.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { formatNumber } from '../../parts/format.ts';
 import { signed, withTolerance } from '../../words/figures.ts';
-import { p, t, terms } from '../../words/index.ts';
+import { clauses, listed, p, t, terms } from '../../words/index.ts';
 import { placeName, siteName } from '../../words/say-place.ts';
 import { Deviations } from '../bench/deviations.tsx';
 import { namesIn, type TabProps } from '../desk-state.ts';
@@ -144,7 +144,7 @@ const Dimension = (props: TabProps & { readonly dimension: ArrivalDimension }) =
     <li class="arrival">
       <div class="arrival-what">
         <b>{say.upper(dimensionName(dimension, props))}</b>
-        <span class="soft small">{words.nominal(`${drawn.join(', ')} ${unit}`)}</span>
+        <span class="soft small">{words.nominal(`${listed(drawn)} ${unit}`)}</span>
       </div>
       <ul class="plain-list arrival-rounds">
         {dimension.rounds.map((round) => (
@@ -204,7 +204,7 @@ const tableOf = (props: TabProps, dimensions: readonly ArrivalDimension[]) => {
   return {
     head: [words.dimension, ...review.rounds.map(({ name }) => name)],
     rows: dimensions.map((one) => [
-      `${dimensionName(one, props)}, ${terms().units[one.unit]}`,
+      clauses(dimensionName(one, props), terms().units[one.unit]),
       ...review.rounds.map(({ id }) => cell(one.rounds.find(({ round }) => round === id))),
     ]),
   };

@@ -5,7 +5,7 @@ import { type AttributeLook, type ComfortRound } from '../../../core/review/inde
 import { IntervalLine, RoundMark } from '../../parts/charts/interval-line.tsx';
 import { formatNumber } from '../../parts/format.ts';
 import { signed } from '../../words/figures.ts';
-import { d, p, t, terms } from '../../words/index.ts';
+import { d, p, saidOf, t, terms } from '../../words/index.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { HowSure } from '../frame/how-sure.tsx';
 import { Picture } from '../frame/picture.tsx';
@@ -181,7 +181,7 @@ const tableOf = (props: TabProps, look: readonly AttributeLook[]) => {
         const own = rounds.find(({ round }) => round === id);
         return own?.wear ? (
           <>
-            {whole(own.wear.mean)}:{' '}
+            {saidOf(whole(own.wear.mean), '')}
             {own.testers.map(({ tester, mean }) => (
               <span key={tester}>
                 <a href={links.tester(tester)}>{names.tester(tester)}</a> {whole(mean)}{' '}

@@ -5,7 +5,7 @@ import type { RoundSummary } from '../../../core/review/index.ts';
 import type { Interval } from '../../../core/statistics/index.ts';
 import { formatNumber } from '../../parts/format.ts';
 import { signed } from '../../words/figures.ts';
-import { d, p, terms } from '../../words/index.ts';
+import { d, halves, p, saidOf, terms } from '../../words/index.ts';
 import { panelInWords } from '../../words/say-panel.ts';
 import { ComfortChanges } from './comfort.tsx';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
@@ -18,7 +18,10 @@ const whole = (value: number): string => formatNumber(value, 0);
 
 const scoreInWords = (score: ComfortScore | null | undefined): string =>
   score
-    ? `${whole(score.mean)}${between(score.interval, whole)}; ${d().comfort.of(score.n, score.runs)}`
+    ? halves([
+        `${whole(score.mean)}${between(score.interval, whole)}`,
+        d().comfort.of(score.n, score.runs),
+      ])
     : d().none;
 
 const signedTenths = (value: number): string => signed(value, (size) => formatNumber(size, 1));
@@ -64,7 +67,7 @@ const Scores = (props: { rounds: readonly RoundSummary[]; part: 'wear' | 'firstI
                       <>
                         <br />
                         <span class="soft small">
-                          {`${words.drift}: ${driftInWords(own.drift)}`}
+                          {saidOf(words.drift, driftInWords(own.drift))}
                         </span>
                       </>
                     )}

@@ -3,7 +3,7 @@ import type { ComfortChange } from '../../../core/complaints/index.ts';
 import type { Interval } from '../../../core/statistics/index.ts';
 import { formatNumber } from '../../parts/format.ts';
 import { signed } from '../../words/figures.ts';
-import { d, terms } from '../../words/index.ts';
+import { clauses, d, terms } from '../../words/index.ts';
 
 const signedWhole = (value: number): string => signed(value, (size) => formatNumber(size, 0));
 
@@ -39,7 +39,7 @@ export const ComfortChanges = ({
                 <th scope="row">{terms().attributes[attribute].name}</th>
                 <td class="right">{`${signedWhole(difference)}${between(interval)}`}</td>
                 <td class={word === 'worse' ? 'outside' : ''}>{terms().comfortChanges[word]}</td>
-                <td>{`${testers}, ${words.by[by]}`}</td>
+                <td>{clauses(String(testers), words.by[by])}</td>
               </tr>
             ))}
           </tbody>

@@ -60,6 +60,9 @@ export const ComplaintsPart = (props: TabProps) => {
   if (!answer) return <p class="soft">{t().loading}</p>;
   const { headline, look } = answer;
   const sure = surenessOfClaim(headline);
+  const isClearSaid = look.complaints.some(({ rounds }) =>
+    rounds.some((felt) => sureIn(felt) === 'clear'),
+  );
   return (
     <>
       <PlaceHead
@@ -73,7 +76,7 @@ export const ComplaintsPart = (props: TabProps) => {
         }
       />
       <ShoeParts project={id} at="complaints" />
-      {look.latest !== null && <SureLegend />}
+      {isClearSaid && <SureLegend />}
       <Pains {...props} />
       {review.rounds.length > 0 && <RoundMaps {...props} />}
       {look.latest !== null && <FeltList {...props} complaints={look.complaints} />}

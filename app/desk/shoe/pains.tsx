@@ -1,6 +1,6 @@
 /** Pain after a run, before anything else: who, how much, when, and whether anybody has answered. */
 import type { PainSign } from '../../../core/records/index.ts';
-import { p, terms } from '../../words/index.ts';
+import { clauses, p, terms } from '../../words/index.ts';
 import { formatDate } from '../../parts/format.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
@@ -27,9 +27,7 @@ export const Pains = (props: TabProps) => {
                 {over !== null ? words.over : answer ? words.answered : words.notAnswered}
               </Mark>{' '}
               <a href={links.tester(tester)}>{names.tester(tester)}</a>{' '}
-              <a href={links.run(run)}>
-                {words.pain(score)}, {formatDate(at)}
-              </a>
+              <a href={links.run(run)}>{clauses(words.pain(score), formatDate(at))}</a>
               {signs.length > 0 &&
                 words.painSign(
                   signs.map((sign) => terms().painSigns[sign as PainSign]).join(words.zone.comma),

@@ -13,7 +13,7 @@ import type { RoundSummary } from '../../../core/review/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { heatLevel } from '../../parts/foot-map/heat.ts';
 import { ShoeDrawing, type DrawnZone } from '../../parts/foot-map/shoe-drawing.tsx';
-import { p, t, terms } from '../../words/index.ts';
+import { clauses, p, t, terms } from '../../words/index.ts';
 import { useWork, type TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { Picture } from '../frame/picture.tsx';
@@ -89,7 +89,7 @@ const Round = (
             <ShoeDrawing
               foot={foot}
               view={view}
-              label={`${round.name}, ${words.view[foot][view]}`}
+              label={clauses(round.name, words.view[foot][view])}
               zones={drawnIn(foot, view)}
             />
             <figcaption aria-hidden="true">{words.view[foot][view]}</figcaption>

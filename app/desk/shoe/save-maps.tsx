@@ -8,7 +8,7 @@ import { HeatLegend } from '../../parts/foot-map/heat-legend.tsx';
 import { formatDate } from '../../parts/format.ts';
 import { pictureOf, pngFile, svgFile } from '../../parts/picture.ts';
 import { sendFile } from '../../parts/send-file.ts';
-import { d, p } from '../../words/index.ts';
+import { d, p, saidOf } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 
 export const SaveMaps = (
@@ -30,9 +30,8 @@ export const SaveMaps = (
         columns: maps.map((drawing, at) => ({ heading: rounds[at]?.name ?? '', drawing })),
         legend: below,
         notes: [
-          ...rounds.map(
-            ({ name, complaints: { asked } }) =>
-              `${name}: ${p().shoe.asked(asked.runs, asked.testers)}`,
+          ...rounds.map(({ name, complaints: { asked } }) =>
+            saidOf(name, p().shoe.asked(asked.runs, asked.testers)),
           ),
           formatDate(review.nowMs),
         ],

@@ -8,6 +8,7 @@ import { formatNumber } from '../../parts/format.ts';
 import { p, t, terms } from '../../words/index.ts';
 import { namesIn, useWork, type PlaceProps, type TabProps } from '../desk-state.ts';
 import { HowSure } from '../frame/how-sure.tsx';
+import { TalkSection } from '../ask/talk.tsx';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance, sayOf } from '../frame/say.ts';
@@ -83,6 +84,28 @@ const Circumstances = (
   );
 };
 
+/** What was asked about the zone; whoever told of it latest can be asked first, about the pair that they told it of. */
+const ZoneTalk = (props: TabProps & { readonly look: ZoneLook }) => {
+  const { records, review, look } = props;
+  const { zone, kind, foot, reports } = look;
+  return (
+    <TalkSection
+      records={records}
+      review={review}
+      subject={{ zone }}
+      label={p().ask.askZone}
+      asking={{
+        testers: [...new Set(reports.map(({ tester }) => tester))],
+        about: (tester) => {
+          const pair = reports.find((one) => one.tester === tester)?.pair;
+          return { zone, foot, ...(pair && { pair }), ...(kind && { complaint: kind }) };
+        },
+        run: null,
+      }}
+    />
+  );
+};
+
 const Zone = (
   props: TabProps & { readonly at: ZoneAddress; readonly kind: ComplaintKind | null },
 ) => {
@@ -145,6 +168,7 @@ const Zone = (
             look={look}
             onAll={() => setMost({ ...most, reports: look.allReports })}
           />
+          <ZoneTalk {...props} look={look} />
           <p class="no-print">
             <a href={wordsAddress(links.place('words'), { zone: at.zone })}>{p().words.ofZone}</a>
           </p>

@@ -74,7 +74,8 @@ export const ZoneStrip = (props: TabProps & { readonly look: ZoneLook }) => {
   const names = namesIn(review, records);
   const links = linksOf(review.project.id);
   const unit = settings.value.distance;
-  const ticks = niceTicks(0, fromMetres(look.farthestM, unit), 3);
+  // Where every run was the first of its pair the axis still goes somewhere.
+  const ticks = niceTicks(0, Math.max(1, fromMetres(look.farthestM, unit)), 3);
   const end = toMetres(ticks.at(-1) ?? 1, unit);
   const x = (pairM: Metres) => `${((100 * pairM) / end).toFixed(2)}%`;
   const most = Math.max(...look.rounds.map(({ runs }) => runs));

@@ -5,7 +5,7 @@ import type { ZoneCode } from '../../../core/foot/index.ts';
 import { zones } from '../../../core/foot/index.ts';
 import { heatLevel } from '../../parts/foot-map/heat.ts';
 import { ShoeDrawing, type DrawnZone } from '../../parts/foot-map/shoe-drawing.tsx';
-import { p, terms } from '../../words/index.ts';
+import { clauses, p, terms } from '../../words/index.ts';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance } from '../frame/say.ts';
 import { Stamp } from '../frame/stamp.tsx';
@@ -48,7 +48,7 @@ export const ShoeCard = (props: {
       <h2>
         <a href={links.place('sheet')}>{name}</a>
       </h2>
-      <p class="soft small">{`${terms().runners[brief.runner]}, ${terms().uses[brief.use]}`}</p>
+      <p class="soft small">{clauses(terms().runners[brief.runner], terms().uses[brief.use])}</p>
       <div class="shoe-card-middle">
         <div class="shoe-card-drawings" aria-hidden="true">
           <ShoeDrawing foot="left" view="upper" label="" zones={drawnZones(card, 'upper')} />

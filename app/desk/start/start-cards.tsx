@@ -2,7 +2,7 @@
 import type { RecordId } from '../../../core/records/index.ts';
 import { nextStep, startSteps, type Start, type StartStep } from '../../../core/review/index.ts';
 import { LinkButton } from '../../parts/controls/controls.tsx';
-import { p } from '../../words/index.ts';
+import { clauses, p } from '../../words/index.ts';
 import { newShoe } from '../frame/route.ts';
 import type { DeskRecords } from '../worker/desk-work.ts';
 import { addressOfStep } from './guide.ts';
@@ -33,7 +33,7 @@ const Card = (props: {
           {isDone ? '✓' : startSteps.indexOf(step) + 1}
         </span>{' '}
         {isDone ? <a href={href}>{name}</a> : name}
-        {isDone && <span class="hidden-words">{`, ${words.isDone}`}</span>}
+        {isDone && <span class="hidden-words">{clauses('', words.isDone)}</span>}
       </h2>
       <p>{ask}</p>
       <div class="start-picture" aria-hidden="true">

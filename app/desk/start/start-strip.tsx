@@ -7,7 +7,7 @@ import {
   type Start,
   type StartStep,
 } from '../../../core/review/index.ts';
-import { p } from '../../words/index.ts';
+import { clauses, p } from '../../words/index.ts';
 import type { Place } from '../frame/route.ts';
 import { addressOfStep, NEW, stepAt } from './guide.ts';
 import './start.css';
@@ -46,7 +46,7 @@ const Row = ({ start, here }: { readonly start: Start; readonly here: StartStep 
             {start.done[step] ? '✓' : at + 1}
           </span>
           <span class="start-name">{words.steps[step].name}</span>
-          {start.done[step] && <span class="hidden-words">{`, ${words.isDone}`}</span>}
+          {start.done[step] && <span class="hidden-words">{clauses('', words.isDone)}</span>}
         </li>
       ))}
     </ol>

@@ -2,7 +2,7 @@
 import type { RecordId } from '../../../core/records/index.ts';
 import type { TesterLook } from '../../../core/review/index.ts';
 import { formatNumber } from '../../parts/format.ts';
-import { p, terms } from '../../words/index.ts';
+import { p, saidOf, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { Picture } from '../frame/picture.tsx';
 import { linksOf } from '../frame/route.ts';
@@ -69,7 +69,7 @@ export const AgainstOthers = (props: TabProps & { readonly look: TesterLook }) =
                   class="against-other"
                   href={links.tester(tester)}
                   tabIndex={-1}
-                  title={`${names.tester(tester)}: ${formatNumber(at, 0)}`}
+                  title={saidOf(names.tester(tester), formatNumber(at, 0))}
                   style={{ insetInlineStart: `${at}%` }}
                 >
                   <span class="hidden-words">{names.tester(tester)}</span>

@@ -4,7 +4,7 @@ import type { FootFit, MondopointSize } from '../../../core/rounds/index.ts';
 import { sizeOf, type Millimetres } from '../../../core/units/index.ts';
 import { formatNumber, formatSize, SIZE_NAMES } from '../../parts/format.ts';
 import { signed } from '../../words/figures.ts';
-import { d, t } from '../../words/index.ts';
+import { clauses, d, t } from '../../words/index.ts';
 import { feetLines } from '../../words/say-blueprint.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { Some } from '../parts/some.tsx';
@@ -49,13 +49,13 @@ const sizeInWords = (longest: Millimetres, { by5, by7half }: NonNullable<TesterF
   const words = d().blueprint;
   const of = ({ sizeMm }: MondopointSize, step: number) =>
     words.nearest(formatNumber(sizeMm, 1), formatNumber(step, 1));
-  return [
+  return clauses(
     of(by5, 5),
     of(by7half, 7.5),
     ...(['eu', 'uk', 'us', 'us-women'] as const).map(
       (system) => `${SIZE_NAMES[system]} ${formatNumber(sizeOf(longest, system), 1)}`,
     ),
-  ].join(', ');
+  );
 };
 
 const FeetTable = ({ look }: { readonly look: FeetLook }) => {

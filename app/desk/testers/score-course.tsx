@@ -1,7 +1,7 @@
 /** Overall comfort run by run: a dot a run, in the order of time, each leading to its run. */
 import type { TesterLook } from '../../../core/review/index.ts';
 import { formatDate, formatNumber } from '../../parts/format.ts';
-import { p } from '../../words/index.ts';
+import { clauses, p, saidOf } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { Picture } from '../frame/picture.tsx';
 import { linksOf } from '../frame/route.ts';
@@ -60,7 +60,7 @@ export const ScoreCourse = (props: TabProps & { readonly look: TesterLook }) => 
               href={links.run(run)}
               tabIndex={-1}
               style={{ insetInlineStart: `${x(at)}%`, insetBlockStart: `${100 - score}%` }}
-              title={`${formatDate(atMs)}, ${names.code(pair)}: ${formatNumber(score, 0)}`}
+              title={saidOf(clauses(formatDate(atMs), names.code(pair)), formatNumber(score, 0))}
             >
               <span class="hidden-words">{formatDate(atMs)}</span>
             </a>

@@ -3,7 +3,7 @@ import type { TesterRow } from '../../../core/review/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { formatDate } from '../../parts/format.ts';
 import { session } from '../../parts/state.ts';
-import { d, p } from '../../words/index.ts';
+import { comma, d, p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance, sayOf } from '../frame/say.ts';
@@ -19,6 +19,8 @@ const Getting = (props: {
 }) => {
   const { row, onInvite } = props;
   const words = d().testers;
+  // Of whoever has logged a phone has joined; a code is for a further one.
+  const invites = row.runs > 0 ? words.inviteAgain : words.invite;
   const invite = async () => {
     const made = await inviteTester(row.tester, row.code);
     if (made) onInvite(made);
@@ -28,10 +30,10 @@ const Getting = (props: {
       {session.value?.hub && (
         <Button
           kind="quiet"
-          aria-label={`${words.invite} ${row.code}`}
+          aria-label={`${invites} ${row.code}`}
           onClick={() => void invite()}
         >
-          {words.invite}
+          {invites}
         </Button>
       )}
       <Button
@@ -79,7 +81,7 @@ export const columnsOfTesters = (
       cell: ({ pairs }) =>
         pairs.map((pair, at) => (
           <span key={pair}>
-            {at > 0 && ', '}
+            {at > 0 && comma()}
             <a href={links.pair(pair)}>{names.code(pair)}</a>
           </span>
         )),

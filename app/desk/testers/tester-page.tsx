@@ -10,6 +10,7 @@ import { d, p, t } from '../../words/index.ts';
 import { isOutNow } from '../../drafts/hand-out.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { OpenForm } from '../parts/form-parts.tsx';
+import { TalkSection } from '../ask/talk.tsx';
 import { PlaceHead, type Crumb } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { roundDistance, sayOf } from '../frame/say.ts';
@@ -173,6 +174,13 @@ export const TesterPage = (props: TabProps & { readonly tester: RecordId }) => {
         </div>
         <div class="stack">
           <Told {...props} look={look} />
+          <TalkSection
+            records={records}
+            review={review}
+            subject={{ tester }}
+            label={p().ask.button(look.code)}
+            asking={{ testers: [tester], about: () => ({}), run: null }}
+          />
           <Notes
             {...props}
             title={words.words(look.code)}

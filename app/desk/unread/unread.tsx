@@ -5,7 +5,7 @@ import { parseDecimal } from '../../../core/units/typed.ts';
 import { Notice } from '../../parts/controls/controls.tsx';
 import { formatNumber } from '../../parts/format.ts';
 import { store } from '../../parts/state.ts';
-import { d, terms } from '../../words/index.ts';
+import { clauses, d, terms } from '../../words/index.ts';
 import { fieldInWords, problemsInWords, recordInWords } from '../../words/say-left-out.ts';
 import { saveFromForm, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
@@ -81,7 +81,7 @@ const Correction = ({ one, close }: { readonly one: LeftOut; readonly close: () 
         return (
           <TextField
             key={field}
-            label={`${fieldInWords(field, words())}${range?.unit ? `, ${range.unit}` : ''}`}
+            label={clauses(fieldInWords(field, words()), ...(range?.unit ? [range.unit] : []))}
             hint={hint}
             value={typed[field] ?? ''}
             onInput={(value) => setTyped({ ...typed, [field]: value })}

@@ -10,7 +10,7 @@ import type {
 } from '../../../core/review/index.ts';
 import { metres } from '../../../core/units/index.ts';
 import { formatSetPercent } from '../../parts/format.ts';
-import { p, terms } from '../../words/index.ts';
+import { halves, p, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
@@ -48,7 +48,7 @@ const feltOf = ({ zone, kind }: CellName): string =>
 const MOST_NAMED = 2;
 
 const named = (cells: readonly CellName[]): string =>
-  cells.slice(0, MOST_NAMED).map(feltOf).join('; ') +
+  halves(cells.slice(0, MOST_NAMED).map(feltOf)) +
   (cells.length > MOST_NAMED ? ` ${p().sheet.more(cells.length - MOST_NAMED)}` : '');
 
 /** One share as words, as the first that recurs. */

@@ -6,7 +6,7 @@ import {
   type RoundInfluence,
   type Verdict as RoundVerdict,
 } from '../../../core/review/index.ts';
-import { d, terms } from '../../words/index.ts';
+import { d, listed, terms } from '../../words/index.ts';
 import { influenceLines } from '../../words/say-waiting.ts';
 import { itemInWords } from '../../words/say-verdict.ts';
 import type { TabProps } from '../desk-state.ts';
@@ -62,7 +62,7 @@ const OfRound = (
           </p>
         ))}
       {out.length > 0 && (
-        <p class="outside">{d().blueprint.outPairs(out.map(({ code }) => code).join(', '))}</p>
+        <p class="outside">{d().blueprint.outPairs(listed(out.map(({ code }) => code)))}</p>
       )}
       <dl class="verdict">
         {items.map(({ title, word, lines, settle, steps }) => (

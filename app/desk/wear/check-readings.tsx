@@ -6,7 +6,7 @@ import { Button } from '../../parts/controls/controls.tsx';
 import { linear } from '../../parts/charts/ticks.ts';
 import { formatNumber } from '../../parts/format.ts';
 import { toInstant } from '../../parts/instant.ts';
-import { d, p, terms } from '../../words/index.ts';
+import { clauses, d, p, saidOf, terms } from '../../words/index.ts';
 import { signed } from '../../words/figures.ts';
 import { placeInWords } from '../../words/say-waiting.ts';
 import { takeDecisionBack } from '../bench/check-writes.ts';
@@ -118,7 +118,10 @@ const Before = (props: Props & { readonly reading: ComparedReading }) => {
       <td class="check-before">
         {before ? (
           <a href={linksOf(review.project.id).check(before.check)}>
-            {`${readingValue({ ...reading, value: before.value }, speakerOf(props))}, ${sayOf(props).distance(before.distanceM)}`}
+            {clauses(
+              readingValue({ ...reading, value: before.value }, speakerOf(props)),
+              sayOf(props).distance(before.distanceM),
+            )}
           </a>
         ) : (
           <span class="soft">{words.firstTime}</span>
@@ -196,7 +199,7 @@ const ReadingLine = (
         <tr class="check-why">
           <td colSpan={7}>
             {aside ? (
-              <span class="soft">{`${words.standing['set-aside']}: ${aside.why}`}</span>
+              <span class="soft">{saidOf(words.standing['set-aside'], aside.why)}</span>
             ) : (
               <AsideForm {...props} close={() => onOpen(false)} />
             )}

@@ -5,7 +5,7 @@ import { measures } from '../../../core/records/index.ts';
 import type { ListedCheck } from '../../../core/review/index.ts';
 import { LinkButton } from '../../parts/controls/controls.tsx';
 import { formatDate } from '../../parts/format.ts';
-import { p, t, terms } from '../../words/index.ts';
+import { comma, listed, p, t, terms } from '../../words/index.ts';
 import { BenchFile } from '../bench/bench-file.tsx';
 import { ShopTables } from '../bench/shop-tables.tsx';
 import { useWork, type PlaceProps, type TabProps } from '../desk-state.ts';
@@ -59,7 +59,7 @@ const Readings = (
           {unit}
           {line === shown.length - 1 && lines.length > shown.length && (
             <>
-              {', '}
+              {comma()}
               <a href={linksOf(review.project.id).check(check.id)}>
                 {words.more(lines.length - shown.length)}
               </a>
@@ -120,13 +120,13 @@ const columnsOf = (
       width: 10,
       bare: true,
       cell: (check) =>
-        [
+        listed([
           ...new Set(
             measuredLines(readingsShown(check, { measure }), speakerOf(tab))
               .slice(0, measure === null ? FEW : MORE)
               .flatMap(({ gauges }) => gauges),
           ),
-        ].join(', '),
+        ]),
     },
     {
       column: 'by',

@@ -5,7 +5,7 @@ import { inSheets, sheetLines, type SheetLine } from '../../drafts/shop-table.ts
 import { Button } from '../../parts/controls/controls.tsx';
 import { formatNumber, formatSize } from '../../parts/format.ts';
 import { session } from '../../parts/state.ts';
-import { d, p, t, terms } from '../../words/index.ts';
+import { d, listed, p, t, terms } from '../../words/index.ts';
 import { placeName } from '../../words/say-place.ts';
 import type { PlaceProps, TabProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
@@ -74,7 +74,7 @@ const Sheet = (
     new Set(review.pairs.flatMap((pair) => (pair.round === round ? [pair.id] : []))),
     session.value?.member ?? null,
   );
-  const title = words.title(review.project.name, name, pairs.map(({ code }) => code).join(', '));
+  const title = words.title(review.project.name, name, listed(pairs.map(({ code }) => code)));
   return (
     <section class="shop-sheet on-white" aria-label={title}>
       <h2>{title}</h2>

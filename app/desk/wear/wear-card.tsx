@@ -2,7 +2,7 @@
 import { stampOf, wearRoundSays } from '../../../core/headlines/index.ts';
 import type { WearRound } from '../../../core/review/index.ts';
 import { RoundMark } from '../../parts/charts/interval-line.tsx';
-import { p } from '../../words/index.ts';
+import { clauses, halves, p } from '../../words/index.ts';
 import { valueOf } from '../../words/say-wear.ts';
 import type { TabProps } from '../desk-state.ts';
 import { Picture } from '../frame/picture.tsx';
@@ -55,7 +55,7 @@ export const WearCard = (props: CardProps) => {
     kind === null ? say.number(value, 2) : valueOf(value, { kind }, speaker);
   const shaded = farthestRound(rounds);
   return (
-    <section class="paper wear-card" aria-label={bound ? `${title}, ${bound}` : title}>
+    <section class="paper wear-card" aria-label={bound ? clauses(title, bound) : title}>
       <header>
         <h2>{title}</h2>
         {limit && <Stamp word={stampOfCard(rounds)} />}
@@ -67,7 +67,7 @@ export const WearCard = (props: CardProps) => {
         <Picture
           says={words.says(
             title,
-            rounds.map((one) => words.roundLine(say.round(one.round), saysOf(one))).join('; '),
+            halves(rounds.map((one) => words.roundLine(say.round(one.round), saysOf(one)))),
           )}
           table={() => ({
             head: [words.table.round, words.table.pair, words.table.distance, words.table.value],

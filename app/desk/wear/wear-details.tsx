@@ -14,7 +14,7 @@ import { WearChart } from '../../parts/charts/wear-chart.tsx';
 import { distanceFigure, formatNumber } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
 import { signed } from '../../words/figures.ts';
-import { d, t, terms } from '../../words/index.ts';
+import { clauses, d, halves, saidOf, t, terms } from '../../words/index.ts';
 import {
   doseInWords,
   limitTitle,
@@ -111,7 +111,7 @@ export const WearDetails = (
           onChange={setPair}
         />
       </div>
-      <h3>{`${round.name}: ${placeTitle(place, speaker)}`}</h3>
+      <h3>{saidOf(round.name, placeTitle(place, speaker))}</h3>
       {look && (
         <div class="two-columns">
           <section class="stack">
@@ -147,7 +147,7 @@ const LookChart = (props: TabProps & { look: WearLook }) => {
       onAxis={(x) => onAxis(x, look.dose)}
       title={title}
       xTitle={axisTitle(look.dose)}
-      yTitle={`${title}, ${unitName(look, speaker)}`}
+      yTitle={clauses(title, unitName(look, speaker))}
       words={{
         ...d().wear,
         pair: speaker.pair,
@@ -185,7 +185,9 @@ const WearTable = (props: TabProps & { look: WearLook }) => {
             <thead>
               <tr>
                 <th scope="col">{axisTitle(look.dose)}</th>
-                <th scope="col" class="right">{`${d().wear.curve}, ${unit}`}</th>
+                <th scope="col" class="right">
+                  {clauses(d().wear.curve, unit)}
+                </th>
                 <th scope="col" class="right">
                   {d().wear.band}
                 </th>
@@ -206,7 +208,7 @@ const WearTable = (props: TabProps & { look: WearLook }) => {
           <thead>
             <tr>
               <th scope="col">{words.pair}</th>
-              <th scope="col">{`${words.readings}, ${unit} @ ${axisTitle(look.dose)}`}</th>
+              <th scope="col">{clauses(words.readings, `${unit} @ ${axisTitle(look.dose)}`)}</th>
             </tr>
           </thead>
           <tbody>
@@ -233,9 +235,10 @@ const Warnings = (props: TabProps & { look: WearLook }) => {
       <ul class="small">
         {warned.map(({ check, pair, x, warnings }) => (
           <li key={check}>
-            {`${speaker.pair(pair)}, ${doseInWords(x, props.look.dose, speaker)}: ${warnings
-              .map((warning) => warningInWords(warning, speaker))
-              .join('; ')}`}
+            {saidOf(
+              clauses(speaker.pair(pair), doseInWords(x, props.look.dose, speaker)),
+              halves(warnings.map((warning) => warningInWords(warning, speaker))),
+            )}
           </li>
         ))}
       </ul>
@@ -261,7 +264,16 @@ const FeltPart = ({ felt }: { felt: readonly Felt[] }) => {
             points: one.stretches.map(({ fromM, toM, mean }) => ({
               x: fromMetres(metres((fromM + toM) / 2), settings.value.distance),
               y: mean.mean,
-              label: `${nameOf(one)}, ${distanceFigure(fromM)}–${distanceFigure(toM)} ${settings.value.distance}: ${formatNumber(mean.mean, 0)}${mean.interval ? ` (${formatNumber(mean.interval.lower, 0)} … ${formatNumber(mean.interval.upper, 0)})` : ''}, n ${mean.n}`,
+              label: saidOf(
+                clauses(
+                  nameOf(one),
+                  `${distanceFigure(fromM)}–${distanceFigure(toM)} ${settings.value.distance}`,
+                ),
+                clauses(
+                  `${formatNumber(mean.mean, 0)}${mean.interval ? ` (${formatNumber(mean.interval.lower, 0)} … ${formatNumber(mean.interval.upper, 0)})` : ''}`,
+                  `n ${mean.n}`,
+                ),
+              ),
             })),
           }))}
           formatX={(value) => formatNumber(value, 0)}
@@ -278,7 +290,7 @@ const FeltPart = ({ felt }: { felt: readonly Felt[] }) => {
                     write(one.drift.interval.upper),
                     one.drift.testers,
                   )
-                : `${nameOf(one)}: ${words.feltNone}`}
+                : saidOf(nameOf(one), words.feltNone)}
             </li>
           ))}
           <li class="soft">{words.feltPart}</li>

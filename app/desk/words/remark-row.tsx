@@ -78,12 +78,36 @@ const Marks = (props: TabProps & { readonly remark: FoundRemark }) => {
   );
 };
 
+/** The pairs that a remark or a quote is about, each with its page; the round is said after the last one. */
+export const PairLinks = (
+  props: TabProps & { readonly of: Pick<FoundRemark, 'pairs' | 'round'> },
+) => {
+  const { review, records, of } = props;
+  const names = namesIn(review, records);
+  const links = linksOf(review.project.id);
+  const round = of.round === null ? '' : names.round(of.round);
+  return (
+    <>
+      {of.pairs.map((pair, at) => (
+        <span key={pair}>
+          {at > 0 && ' · '}
+          <a href={links.pair(pair)}>
+            {p().words.pairOf(names.pair(pair), at === of.pairs.length - 1 ? round : '')}
+          </a>
+        </span>
+      ))}
+    </>
+  );
+};
+
 /** What was tapped on the run, each complaint once whatever the foot. */
 const tappedIn = (props: TabProps, { on, tapped }: FoundRemark): string => {
   const say = sayOf(props);
   const each = new Set(tapped.map((felt) => say.felt(felt)));
   if (each.size > 0) return [...each].join(' · ');
-  return on === 'damage' || on === 'check' ? p().words.places[on] : p().words.notTapped;
+  return on === 'damage' || on === 'check' || on === 'ranking'
+    ? p().words.places[on]
+    : p().words.notTapped;
 };
 
 /** Which part of a chosen remark is quoted; nothing where it is one sentence. */
@@ -146,12 +170,7 @@ export const RemarkRow = (
           {' · '}
           {remark.tester === null ? who : <a href={links.tester(remark.tester)}>{who}</a>}
           {' · '}
-          <a href={links.pair(remark.pair)}>
-            {words.pairOf(
-              names.pair(remark.pair),
-              remark.round === null ? '' : names.round(remark.round),
-            )}
-          </a>
+          <PairLinks {...props} of={remark} />
           {' · '}
           {tappedIn(props, remark)}
           <Marks {...props} />
@@ -161,7 +180,7 @@ export const RemarkRow = (
           <Perhaps key={mentionKey(remark.id, of)} {...props} of={of} />
         ))}
       </div>
-      <span class="remark-at">{roundDistance(remark.pairM)}</span>
+      <span class="remark-at">{remark.pairM !== null && roundDistance(remark.pairM)}</span>
       <PhotoRow photos={remark.photos} label={who} />
     </li>
   );

@@ -10,7 +10,7 @@ import {
 } from '../../../core/words/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { settings } from '../../parts/settings.ts';
-import { p, terms } from '../../words/index.ts';
+import { listed, p, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { FindField } from '../list/find-field.tsx';
 import { useTyped } from '../list/use-typed.ts';
@@ -125,7 +125,7 @@ export const WordFilterPart = (props: FilterProps) => {
   return (
     <section class="word-filters no-print" aria-label={words.filters}>
       <FindField label={words.search} value={filters.text} onFind={(text) => change({ text })} />
-      {found.also.length > 0 && <p class="soft small">{words.also(found.also.join(', '))}</p>}
+      {found.also.length > 0 && <p class="soft small">{words.also(listed(found.also))}</p>}
       {pick(
         'round',
         review.rounds.map(({ id }) => id),

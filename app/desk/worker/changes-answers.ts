@@ -9,8 +9,10 @@ import type { RecordId } from '../../../core/records/index.ts';
 import {
   findingTurns,
   lookAtChanges,
+  lookAtThanks,
   type ChangesLook,
   type Hands,
+  type ThanksLook,
 } from '../../../core/review/index.ts';
 import type { Opened } from './opened.ts';
 
@@ -33,7 +35,12 @@ const changes = (
   return { headline: changesHeadline(look), stamp: changesStamp(look), look };
 };
 
+/** Whom a finding's thanks can go to; null within where there is no such finding. */
+const thanks = ({ log }: Opened, finding: RecordId): { readonly look: ThanksLook | null } => ({
+  look: lookAtThanks(log, finding),
+});
+
 /** Whose turn each finding is that is not closed. */
 const turns = ({ log }: Opened) => findingTurns(log);
 
-export const changesQuestions = { changes, turns };
+export const changesQuestions = { changes, thanks, turns };

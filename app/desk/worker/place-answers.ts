@@ -11,6 +11,7 @@ import { searchQuestions } from './search-answers.ts';
 import { sheetQuestions } from './sheet-answers.ts';
 import { shoeQuestions } from './shoe-answers.ts';
 import { tablesQuestions } from './tables-answers.ts';
+import { talkQuestions } from './talk-answers.ts';
 import { wearQuestions } from './wear-answers.ts';
 import { wordsQuestions } from './words-answers.ts';
 
@@ -27,6 +28,7 @@ const questions = {
   ...wordsQuestions,
   ...tablesQuestions,
   ...searchQuestions,
+  ...talkQuestions,
 } satisfies Readonly<Record<string, Question>>;
 
 type Questions = typeof questions;

@@ -204,12 +204,14 @@ const wokenBy = async (
   nowMs: number,
 ): Promise<ReadonlySet<string> | null> => {
   const read = recordIn(row);
-  if (WAKES[row.kind] === 'audience')
-    return read === null ||
-      (!read.ok && read.why === 'gone') ||
-      !RECORD_ID_PATTERN.test(row.audience)
-      ? null
-      : new Set([row.audience]);
+  if (WAKES[row.kind] === 'audience') {
+    const isOver =
+      read === null ||
+      (read.ok
+        ? read.record.kind === 'question' && read.record.body.withdrawn !== undefined
+        : read.why === 'gone');
+    return isOver || !RECORD_ID_PATTERN.test(row.audience) ? null : new Set([row.audience]);
+  }
   if (!read?.ok || read.record.kind !== 'stop-use') return null;
   const { pairs, until } = read.record.body;
   return until !== undefined && Date.parse(until) <= nowMs

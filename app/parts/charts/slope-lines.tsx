@@ -3,6 +3,7 @@
  * a value at one time only is a mark without a line. The drawing is one picture for a screen reader, which
  * names its lines; the figures stand in a table beside it.
  */
+import { halves, listed, saidOf } from '../../words/index.ts';
 import './charts.css';
 
 export interface SlopeLine {
@@ -38,7 +39,7 @@ const labels = (
   }
   return groups.map(({ y, names }) => ({
     y,
-    text: names.length > 2 ? `${names[0]} … ×${names.length}` : names.join(', '),
+    text: names.length > 2 ? `${names[0]} … ×${names.length}` : listed(names),
   }));
 };
 
@@ -58,11 +59,7 @@ export const SlopeLines = (props: {
   return (
     <figure class="chart slopes">
       <figcaption class="chart-title">{title}</figcaption>
-      <svg
-        viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
-        role="img"
-        aria-label={`${title}: ${spoken.join('; ')}`}
-      >
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={saidOf(title, halves(spoken))}>
         <g class="chart-grid">
           {TICKS.map((tick) => (
             <path key={tick} d={`M${LEFT},${yOf(tick)}H${RIGHT}`} />

@@ -4,6 +4,7 @@ import type { SurvivalStep } from '../../../core/statistics/index.ts';
 import { fromMetres } from '../../../core/units/index.ts';
 import { formatDistance, formatNumber, formatPercent } from '../format.ts';
 import { settings } from '../settings.ts';
+import { clauses, saidOf } from '../../words/index.ts';
 import { DistanceChart } from './distance-chart.tsx';
 
 /** @param props.steps over metres, ascending; nothing is drawn before the first event */
@@ -37,7 +38,13 @@ export const SurvivalChart = (props: {
     .map(({ time, survival, lower, upper, atRisk }) => ({
       x: inUnit(time),
       y: 100 * survival,
-      label: `${formatDistance(metres(time))}: ${formatPercent(survival)} (${formatPercent(lower)}–${formatPercent(upper)}), n ${atRisk}`,
+      label: saidOf(
+        formatDistance(metres(time)),
+        clauses(
+          `${formatPercent(survival)} (${formatPercent(lower)}–${formatPercent(upper)})`,
+          `n ${atRisk}`,
+        ),
+      ),
     }));
   return (
     <DistanceChart

@@ -1,5 +1,6 @@
 /** The controls that every screen is made of: native elements with a label and a clear state. */
 import type { ComponentChildren, JSX } from 'preact';
+import { saidOf } from '../../words/index.ts';
 import { useId } from 'preact/hooks';
 
 export type ButtonKind = 'plain' | 'main' | 'quiet' | 'danger';
@@ -111,7 +112,7 @@ export const Choice = <T extends string>(props: ChoiceProps<T>) => {
               value={value}
               checked={value === props.value}
               onChange={() => props.onChange(value)}
-              {...(endAt(at) && { 'aria-label': `${label}: ${endAt(at)}` })}
+              {...(endAt(at) && { 'aria-label': saidOf(label, endAt(at) ?? '') })}
             />
             <span>{label}</span>
           </label>

@@ -22,13 +22,17 @@ export interface ScaleProps {
     /** Of a point between the ends: towards which. */
     readonly towards: (value: number, end: string) => string;
     readonly middle: (value: number) => string;
+    /** Of a line without an answer: what its two ends mean. */
+    readonly ends: (unanswered: string, low: string, high: string) => string;
+    /** "What: said". */
+    readonly said: (what: string, said: string) => string;
   };
 }
 
 /** What a screen reader says of the point: a figure alone does not tell which end is the good one. */
 export const pointInWords = ({ value, low, high, words }: Omit<ScaleProps, 'onChange'>): string => {
-  if (value === null) return `${words.unanswered}; 0: ${low}, 100: ${high}`;
-  if (value === 0 || value === 100) return `${value}: ${value === 0 ? low : high}`;
+  if (value === null) return words.ends(words.unanswered, low, high);
+  if (value === 0 || value === 100) return words.said(String(value), value === 0 ? low : high);
   return value === 50 ? words.middle(value) : words.towards(value, value < 50 ? low : high);
 };
 
@@ -143,7 +147,7 @@ export const Scale = (props: ScaleProps) => {
           <button
             type="button"
             class="button button-quiet scale-clear"
-            aria-label={`${words.clear}: ${label}`}
+            aria-label={words.said(words.clear, label)}
             hidden={value === null}
             onClick={() => {
               line.current?.focus({ preventScroll: true });

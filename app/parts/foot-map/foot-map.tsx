@@ -18,6 +18,7 @@ import {
   type ZoneShape,
 } from '../../../core/foot/index.ts';
 import { Decorations } from './decorations.tsx';
+import type { DeskWords } from '../../words/types.ts';
 import { Hatching, hatchId } from './hatching.tsx';
 
 export type MapFoot = 'left' | 'right';
@@ -47,6 +48,8 @@ export type FootMapProps = {
     readonly right: string;
     readonly sole: string;
     readonly upper: string;
+    /** How the language puts words together. */
+    readonly joined: Pick<DeskWords['joined'], 'clauses' | 'of'>;
     /** Read out for zones that nobody was asked about. */
     readonly unasked?: string;
   };
@@ -175,11 +178,11 @@ const OneFoot = (props: FootMapProps & { readonly side: MapFoot }): JSX.Element 
   const isSelected = (zone: ZoneCode): boolean => selected?.has(zoneKey(side, zone)) ?? false;
 
   const nameOf = (zone: ZoneCode): string => {
-    const name = `${labels[side]}, ${names(zone)}`;
+    const name = labels.joined.clauses([labels[side], names(zone)]);
     if (mode === 'pick') return name;
     const { label, level } = heatOf(zone);
     const said = label || (level === 'unasked' ? (labels.unasked ?? '') : '');
-    return said === '' ? name : `${name}: ${said}`;
+    return said === '' ? name : labels.joined.of(name, said);
   };
 
   const overlay: ComponentChildren = shapes.map((shape) => (
@@ -216,7 +219,7 @@ const OneFoot = (props: FootMapProps & { readonly side: MapFoot }): JSX.Element 
         class="foot-map-foot"
         viewBox={`${drawnFrom(side, mode)} 0 ${viewBox.width} ${viewBox.height}`}
         role="group"
-        aria-label={`${labels[side]}, ${labels[view]}`}
+        aria-label={labels.joined.clauses([labels[side], labels[view]])}
         data-foot={side}
       >
         {mode === 'heat' && (

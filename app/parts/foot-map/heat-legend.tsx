@@ -1,5 +1,6 @@
 /** What the colours and the hatching of a heat map mean, in one drawing that can leave the page with it. */
 import { useId } from 'preact/hooks';
+import { listed, saidOf } from '../../words/index.ts';
 import { hatchId, Hatching } from './hatching.tsx';
 
 const WIDTH = 420;
@@ -25,7 +26,7 @@ export const HeatLegend = (props: {
         class="heat-legend-drawing"
         viewBox={`0 0 ${WIDTH} ${26 + 2 * ROW}`}
         role="img"
-        aria-label={`${props.title}: ${[...props.levels, props.unasked].join(', ')}`}
+        aria-label={saidOf(props.title, listed([...props.levels, props.unasked]))}
       >
         <defs>
           <Hatching id={id} />

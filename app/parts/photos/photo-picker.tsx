@@ -3,7 +3,7 @@ import { useId, useState } from 'preact/hooks';
 import type { Sha256 } from '../../../core/records/index.ts';
 import { Button } from '../controls/controls.tsx';
 import { store } from '../state.ts';
-import { t } from '../../words/index.ts';
+import { saidOf, t } from '../../words/index.ts';
 import { PhotoView } from './photo-view.tsx';
 import { shrinkPhoto } from './shrink-photo.ts';
 
@@ -52,7 +52,7 @@ export const PhotoPicker = (props: {
                 <PhotoView sha256={sha256 as Sha256} label={name} />
                 <Button
                   kind="quiet"
-                  aria-label={`${words.remove}: ${name}`}
+                  aria-label={saidOf(words.remove, name)}
                   onClick={() => remove(sha256)}
                 >
                   {words.remove}

@@ -4,7 +4,7 @@ import { formatDuration, fromMetres } from '../../../core/units/index.ts';
 import { formatDateTime, formatDistance, formatNumber } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
 import { store } from '../../parts/state.ts';
-import { entryWords } from '../../words/index.ts';
+import { entryWords, listed } from '../../words/index.ts';
 import { clockOff, doubtsOf, type DoubtContext, type RunDoubt } from './run-doubts.ts';
 import type { RunForm } from '../../drafts/run.ts';
 
@@ -38,7 +38,7 @@ const inWords = async (doubt: RunDoubt, run: Run, code: string): Promise<string>
       return words.doubtPair(
         code,
         formatDateTime(startedAt),
-        others.map((one) => one?.body.code ?? '?').join(', '),
+        listed(others.map((one) => one?.body.code ?? '?')),
       );
     }
     case 'clock':

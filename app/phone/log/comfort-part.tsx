@@ -24,7 +24,12 @@ export const ComfortPart = (props: {
         high={high}
         value={props.comfort[attribute] ?? null}
         onChange={(value) => props.onChange(withScore(props.comfort, attribute, value))}
-        words={{ ...words.scale, unanswered: words.unanswered, clear: words.clear }}
+        words={{
+          ...words.scale,
+          unanswered: words.unanswered,
+          clear: words.clear,
+          said: words.joined.of,
+        }}
       />
     );
   };

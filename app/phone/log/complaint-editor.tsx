@@ -10,7 +10,7 @@ import type { Foot } from '../../../core/records/index.ts';
 import type { DistanceUnit } from '../../../core/units/index.ts';
 import { Button, Choice, Field, Ten } from '../../parts/controls/controls.tsx';
 import { FootMap, zoneKey } from '../../parts/foot-map/foot-map.tsx';
-import { t, terms } from '../../words/index.ts';
+import { clauses, t, terms } from '../../words/index.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { revealWhole, useReveal } from '../../parts/reveal.ts';
 import { openComplaint, type ComplaintForm, type OpenComplaint } from '../../drafts/run.ts';
@@ -55,7 +55,13 @@ export const ComplaintEditor = (props: {
           selected={selected}
           onPick={start}
           names={zoneName}
-          labels={{ left: words.left, right: words.right, sole: words.sole, upper: words.upper }}
+          labels={{
+            left: words.left,
+            right: words.right,
+            sole: words.sole,
+            upper: words.upper,
+            joined: words.joined,
+          }}
         />
       </div>
       <Choice
@@ -84,7 +90,7 @@ export const ComplaintEditor = (props: {
               <optgroup key={foot} label={words.foot[foot]}>
                 {[...zonesOfView('upper'), ...zonesOfView('sole')].map((zone) => (
                   <option key={zone} value={zoneKey(foot, zone)}>
-                    {`${words.foot[foot]}, ${zoneName(zone)}`}
+                    {clauses(words.foot[foot], zoneName(zone))}
                   </option>
                 ))}
               </optgroup>
@@ -120,24 +126,35 @@ const Details = (props: {
   const { first, also } = kindsForZone(open.zone);
   const [allKinds, setAllKinds] = useState(open.kind !== null && !first.includes(open.kind));
   const offered = allKinds ? [...first, ...also] : first;
+  const kinds = useRef<HTMLDivElement>(null);
+  const [missed, setMissed] = useState(false);
+  const wrong =
+    props.wrongKind ?? (missed && open.kind === null ? words.complaint.wrongKind : null);
+  const done = () => {
+    if (open.kind !== null) return props.onDone();
+    setMissed(true);
+    kinds.current?.scrollIntoView({ block: 'center' });
+  };
   return (
     <div class="stack">
       <hr class="stitch" />
       <p>
-        <strong>{`${words.foot[open.foot]}, ${zoneName(open.zone)}`}</strong>
+        <strong>{clauses(words.foot[open.foot], zoneName(open.zone))}</strong>
       </p>
-      <Choice
-        label={words.complaint.felt}
-        options={offered.map((kind) => ({
-          value: kind,
-          label: terms().kinds[kind].name,
-        }))}
-        value={open.kind}
-        onChange={(kind) => onChange({ ...open, kind })}
-      />
-      {props.wrongKind && (
+      <div ref={kinds}>
+        <Choice
+          label={words.complaint.felt}
+          options={offered.map((kind) => ({
+            value: kind,
+            label: terms().kinds[kind].name,
+          }))}
+          value={open.kind}
+          onChange={(kind) => onChange({ ...open, kind })}
+        />
+      </div>
+      {wrong && (
         <p class="field-error" role="alert">
-          {props.wrongKind}
+          {wrong}
         </p>
       )}
       {!allKinds && also.length > 0 && (
@@ -152,7 +169,7 @@ const Details = (props: {
         onChange={(severity) => onChange({ ...open, severity })}
       />
       <PhotoPicker
-        label={`${words.foot[open.foot]}, ${zoneName(open.zone)}`}
+        label={clauses(words.foot[open.foot], zoneName(open.zone))}
         photos={open.photos}
         onChange={(photos) => onChange({ ...open, photos: [...photos] })}
       />
@@ -187,7 +204,7 @@ const Details = (props: {
         />
         {words.complaint.bothFeet}
       </label>
-      <Button kind="main" disabled={!open.kind} onClick={props.onDone}>
+      <Button kind="main" onClick={done}>
         {words.complaint.done}
       </Button>
     </div>

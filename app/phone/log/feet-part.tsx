@@ -3,7 +3,7 @@ import { useRef } from 'preact/hooks';
 import type { DistanceUnit } from '../../../core/units/index.ts';
 import { Button, Choice } from '../../parts/controls/controls.tsx';
 import { latePart } from '../../parts/late.tsx';
-import { t, terms } from '../../words/index.ts';
+import { saidOf, t, terms } from '../../words/index.ts';
 import {
   closeComplaint,
   type ComplaintForm,
@@ -63,7 +63,7 @@ export const FeetPart = (props: {
                   </span>
                   <Button
                     kind="quiet"
-                    aria-label={`${words.remove}: ${inWords(one)}`}
+                    aria-label={saidOf(words.remove, inWords(one))}
                     onClick={() =>
                       onChange({ complaints: form.complaints.filter((_, other) => other !== at) })
                     }

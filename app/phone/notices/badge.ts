@@ -1,26 +1,33 @@
-/** How many notices are there to read? On the icon, where the platform has it (Badging API), and none left hanging. */
+/** How many notices and questions wait for the tester? On the icon, where the platform has it (Badging API), and none left hanging. */
 import { noticesOf, unreadOf } from '../../../core/mileage/index.ts';
 import type { RecordId } from '../../../core/records/index.ts';
 import type { Store } from '../../store/index.ts';
+import { KINDS_OF_QUESTIONS, readOpenQuestions } from '../talk/open-questions.ts';
 
 /** The kinds of record that the number is read from. */
-export const KINDS_OF_NOTICES = ['stop-use', 'acknowledgement', 'hand-out'] as const;
+export const KINDS_OF_NOTICES = [
+  'stop-use',
+  'acknowledgement',
+  'hand-out',
+  ...KINDS_OF_QUESTIONS,
+] as const;
 
 /** The same for every notice: a later one takes the place of the one before. */
 export const NOTICE_TAG = 'notice';
 
-/** What a tester has still to read. */
+/** What a tester has still to read or to answer. */
 export const unreadNotices = async (
-  from: Pick<Store, 'list'>,
+  from: Pick<Store, 'list' | 'get'>,
   tester: RecordId,
   nowMs: number,
 ): Promise<number> => {
-  const [stops, read, handOuts] = await Promise.all([
+  const [stops, read, handOuts, asked] = await Promise.all([
     from.list('stop-use'),
     from.list('acknowledgement'),
     from.list('hand-out'),
+    readOpenQuestions(from, tester),
   ]);
-  return unreadOf(noticesOf(tester, stops, handOuts, nowMs), read);
+  return unreadOf(noticesOf(tester, stops, handOuts, nowMs), read) + asked.length;
 };
 
 interface WithBadge {

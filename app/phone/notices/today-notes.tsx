@@ -24,6 +24,8 @@ import {
 import { sayPace } from './say-pace.ts';
 import { declineNotices, noticeState, readWish, turnNoticesOn } from './subscription.ts';
 
+export { LeadsQuestion } from '../talk/leads-question.tsx';
+
 export const RankingQuestion = ({ held }: { readonly held: readonly HeldPair[] }) => {
   const words = t().rank;
   const rankings = useRecords('ranking');
@@ -54,9 +56,9 @@ const DueNotice = () => {
   const [closed, setClosed] = useState(false);
   if (!reminder || closed) return null;
   const { reminded } = reminder;
-  const close = () => {
+  const close = async () => {
+    await changeReminders(store, { reminded: { ...reminded, closed: true } });
     setClosed(true);
-    void changeReminders(store, { reminded: { ...reminded, closed: true } });
   };
   return (
     <Notice>
@@ -65,7 +67,7 @@ const DueNotice = () => {
       </p>
       <p>{words.ask}</p>
       <div class="row">
-        <Button kind="quiet" onClick={close}>
+        <Button kind="quiet" onClick={() => void close()}>
           {words.close}
         </Button>
       </div>

@@ -11,9 +11,11 @@ import {
   formatSize,
   wholeDistance,
 } from '../../parts/format.ts';
+import { latePart } from '../../parts/late.tsx';
 import { settings } from '../../parts/settings.ts';
 import { session, useStored } from '../../parts/state.ts';
-import { ownWords, t } from '../../words/index.ts';
+import { need, ownWords, t } from '../../words/index.ts';
+import { CameOf } from '../heard/came-of.tsx';
 import { heldPairs } from '../own-mileage.ts';
 import { courseOf, type OwnRun } from './own-runs.ts';
 import { PairShoe } from './pair-shoe.tsx';
@@ -51,6 +53,14 @@ const Course = ({ course }: { readonly course: readonly OwnRun[] }) => {
     />
   );
 };
+
+const Talk = latePart(async () => {
+  const [{ PairTalk }] = await Promise.all([
+    import('../talk/own-talk.tsx'),
+    need('talk', 'glossary', 'entry'),
+  ]);
+  return PairTalk;
+});
 
 export const OwnPairPage = ({ pair: id }: { readonly pair: string }) => {
   const words = ownWords().pair;
@@ -111,6 +121,7 @@ export const OwnPairPage = ({ pair: id }: { readonly pair: string }) => {
       <section class="stack" aria-label={words.courseTitle}>
         <Course course={course} />
       </section>
+      {member && <CameOf runs={held.ownRuns} tester={member} />}
       <section class="stack">
         <h2>{words.runs}</h2>
         {course.length === 0 ? (
@@ -136,6 +147,7 @@ export const OwnPairPage = ({ pair: id }: { readonly pair: string }) => {
           {t().today.damage}
         </a>
       </section>
+      <Talk pair={held.pair} />
       <div class="foot-bar">
         <LinkButton kind="main" big href={`/log/${id as RecordId}`}>
           {t().today.logRunIn(body.code)}

@@ -5,6 +5,7 @@ import type { Complaint, RecordId, Run } from '../../../core/records/index.ts';
 import { LinkButton, Page } from '../../parts/controls/controls.tsx';
 import { ShoeDrawing, type DrawnZone } from '../../parts/foot-map/shoe-drawing.tsx';
 import { formatDateTime, formatDistance, formatNumber, formatPace } from '../../parts/format.ts';
+import { latePart } from '../../parts/late.tsx';
 import { PhotoRow } from '../../parts/photos/photo-view.tsx';
 import { useStored } from '../../parts/state.ts';
 import {
@@ -13,7 +14,8 @@ import {
   fieldInWords,
   runFieldName,
 } from '../../parts/said-in-run.ts';
-import { ownWords, t, terms } from '../../words/index.ts';
+import { need, ownWords, t, terms } from '../../words/index.ts';
+import { CameOf } from '../heard/came-of.tsx';
 import { LeadsNote } from '../leads-note.tsx';
 import '../../parts/foot-map/foot-map.css';
 import './own.css';
@@ -138,6 +140,14 @@ const Feet = ({ feet }: Pick<Run, 'feet'>) => {
   );
 };
 
+const Talk = latePart(async () => {
+  const [{ RunTalk }] = await Promise.all([
+    import('../talk/own-talk.tsx'),
+    need('talk', 'glossary', 'entry'),
+  ]);
+  return RunTalk;
+});
+
 export const OwnRunPage = ({ run: id }: { readonly run: string }) => {
   const words = ownWords().run;
   const found = useStored(
@@ -162,7 +172,9 @@ export const OwnRunPage = ({ run: id }: { readonly run: string }) => {
     <Page title={words.of(formatDistance(body.distanceM), code)} back={back}>
       <p class="soft">{formatDateTime(body.startedAt)}</p>
       <LeadsNote run={body} />
+      <Talk run={revision.id} />
       <Feet feet={body.feet} />
+      <CameOf runs={[found.run]} tester={body.tester} />
       <Comfort comfort={body.comfort} />
       <Said run={body} code={code} />
       <a class="button button-quiet" href={`/runs/${revision.id}/history`}>

@@ -7,7 +7,7 @@ import { latePart } from '../../parts/late.tsx';
 import { formatDateTime, formatDistance, formatNumber, formatPace } from '../../parts/format.ts';
 import { settings } from '../../parts/settings.ts';
 import { store, useRecords, useStored } from '../../parts/state.ts';
-import { entryWords, t, terms } from '../../words/index.ts';
+import { clauses, entryWords, saidOf, t, terms } from '../../words/index.ts';
 import { withTrackStart } from '../log/run-day.ts';
 import type { RunForm, TrackForm } from '../../drafts/run.ts';
 
@@ -138,7 +138,7 @@ const Taken = (props: {
         <h2>{words.title}</h2>
         <Button
           kind="quiet"
-          aria-label={`${t().remove}: ${words.title}`}
+          aria-label={saidOf(t().remove, words.title)}
           onClick={() => {
             onChange({ track: null });
             void store.dropAttachment(track.whole as Sha256);
@@ -188,7 +188,7 @@ const Taken = (props: {
           base={form.surfaces[0] ?? null}
           marks={form.complaints.flatMap(({ from, zone, foot }) => {
             const at = parseDecimal(from);
-            const label = `${t().foot[foot]}, ${terms().zones[zone].name}`;
+            const label = clauses(t().foot[foot], terms().zones[zone].name);
             return at === null ? [] : [{ atM: toMetres(at, unit), label }];
           })}
           onPaint={(stretches) => change({ stretches })}

@@ -146,6 +146,7 @@ export const rankingsTable = (log: ProjectLog, { pair, tester }: Names): Table =
       at: ({ at }) => at,
       pair: (one) => pair(one.pair),
       place: ({ place }) => place + 1,
+      words: (one) => one.words,
     },
   );
 

@@ -65,7 +65,7 @@ export const decisionSchema = z.looseObject({
 });
 
 /** A record whose words can be quoted. */
-export const quotableKinds = ['run', 'damage-report', 'bench-check'] as const;
+export const quotableKinds = ['run', 'damage-report', 'bench-check', 'ranking'] as const;
 export type QuotableKind = (typeof quotableKinds)[number];
 
 /**

@@ -64,6 +64,8 @@ const briefSchema = z.looseObject({
   words: z.optional(wordsField),
   /** What the lead asks of the testers, read on their phones; never what was changed. */
   forTesters: z.optional(wordsField),
+  /** Whether the desk offers to tell testers what came of their reports; absent: it does. Nothing goes by itself. */
+  tellTesters: z.optional(z.boolean()),
 });
 
 export const projectSchema = z.looseObject({

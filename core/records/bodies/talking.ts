@@ -7,6 +7,8 @@ import { comfortAttributeIds, complaintKinds, zoneCodes } from '../../foot/index
 import { stampSchema } from '../revision.ts';
 import { footField, idField, instantField, photosField, wordsField } from './common.ts';
 import { languageField } from './evidence.ts';
+import * as ranges from './field-ranges.ts';
+import { wholeIn } from './number-in.ts';
 import { structuredChangeSchema } from './structured-change.ts';
 
 /** Ready-made questions. They name no language and nothing of the build; `core/talk/asks.ts` says what each is for. */
@@ -85,7 +87,7 @@ export const questionSchema = z.looseObject({
   at: instantField,
   /** The record, the pair or the zone of a pair; absent: in general. */
   about: z.optional(askedAboutSchema),
-  /** Ready-made; absent: in the lead's words. */
+  /** Ready-made; absent: in the lead's words. With words beside it these are read in its place. */
   ask: z.optional(z.enum(askIds)),
   words: z.optional(wordsField),
   language: z.optional(languageField),
@@ -160,6 +162,8 @@ export const thanksSchema = z.looseObject({
   finding: idField,
   zone: z.optional(z.enum(zoneCodes)),
   kind: z.optional(z.enum(complaintKinds)),
+  /** In how many runs the tester had told it by then. */
+  runs: z.optional(wholeIn(ranges.count)),
   result: z.enum(thanksResults),
   /** What was done about it, where the lead says it. */
   change: z.optional(structuredChangeSchema),

@@ -162,6 +162,8 @@ export const rankingSchema = z.looseObject({
   at: instantField,
   question: z.enum(['comfort']),
   order: z.array(z.array(idField).check(z.minLength(1))).check(z.minLength(1)),
+  /** Why, as the tester says it. */
+  words: z.optional(wordsField),
 });
 
 export const damages = [

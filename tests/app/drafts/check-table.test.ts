@@ -45,6 +45,20 @@ describe('a table of bench checks', () => {
     for (const check of checks) expect(readBody('bench-check', check).ok).toBe(true);
   });
 
+  it('takes a line without a day for that of the line of the same pair above, also where a later line bears another', () => {
+    const { checks, troubles } = read(
+      heading,
+      '146,2026-05-01,stack-height,heel-centre,left,35.8,mm,,,,,,,,',
+      '146,,stack-height,heel-centre,right,35.9,mm,,,,,,,,',
+      'a-7,2026-05-03,stack-height,heel-centre,left,36,mm,,,,,,,,',
+      '146,2026-05-20,stack-height,heel-centre,left,35.1,mm,,,,,,,,',
+      '146,,stack-height,heel-centre,right,35.2,mm,,,,,,,,',
+    );
+    expect(troubles).toEqual([]);
+    const values = checks.map(({ readings }) => readings.map(({ value }) => value));
+    expect(values).toEqual([[35.8, 35.9], [36], [35.1, 35.2]]);
+  });
+
   it('tells every line that it cannot read, by line and column, and keeps the others', () => {
     const { checks, troubles } = read(
       heading,
@@ -113,8 +127,24 @@ describe('a table of bench checks', () => {
     );
     expect(checks[0]?.readings).toHaveLength(1);
     expect(troubles).toEqual([
-      ...[{ line: 2, column: 'value', why: 'out-of-range', range: rangeOf('stack-height', 'mm') }],
-      ...[{ line: 3, column: 'value', why: 'out-of-range', range: rangeOf('hardness', 'asker-c') }],
+      ...[
+        {
+          line: 2,
+          column: 'value',
+          typed: '350',
+          why: 'out-of-range',
+          range: rangeOf('stack-height', 'mm'),
+        },
+      ],
+      ...[
+        {
+          line: 3,
+          column: 'value',
+          typed: '-1',
+          why: 'out-of-range',
+          range: rangeOf('hardness', 'asker-c'),
+        },
+      ],
     ]);
   });
 

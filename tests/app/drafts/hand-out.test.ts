@@ -176,6 +176,19 @@ describe('a new hand-out', () => {
     expect(since.ok && since.body.blind).toBe(false);
   });
 
+  it('comes back when the pair goes to whom a plan promised it, and is not held up by that', () => {
+    const promised = (from: string, until: string) => {
+      const { body, ...rest } = handOut(3, until);
+      return { ...rest, body: { ...body, from } } as RecordOf<'hand-out'>;
+    };
+    const made = read({}, [
+      promised('2026-05-20T08:00Z', '2026-06-10T08:00Z'),
+      promised('2026-05-14T08:00Z', '2026-05-19T08:00Z'),
+    ]);
+    expect(made.ok && Date.parse(made.body.until ?? '')).toBe(at('2026-05-14T08:00Z'));
+    expect(read({}).ok && 'until' in (read({}) as { body: object }).body).toBe(false);
+  });
+
   it('says everything that is wrong at once', () => {
     expect(read({ pair: '', tester: '', since: toLocalMinute(now + 3_600_000) })).toEqual({
       ok: false,

@@ -12,6 +12,7 @@ import {
   newFindingSchema,
   pairSchema,
   projectSchema,
+  questionSchema,
   roundSchema,
   testerSchema,
   type KeptSchema,
@@ -52,6 +53,11 @@ const drafts: readonly [string, KeptSchema<unknown>, unknown][] = [
     },
   ],
   ['round', roundSchema, round],
+  [
+    'question',
+    questionSchema,
+    { tester: idOf(2), ask: 'pain-now', words: 'How is it?', answers: 'own' },
+  ],
   ['check', checkSchema, newCheckDraft(0)],
   ['project', projectSchema, { ...draftOfProject(null), limits: [emptyLimit] }],
 ];

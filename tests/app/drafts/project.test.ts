@@ -69,6 +69,19 @@ describe('a brief’s draft', () => {
     ]);
   });
 
+  it('says that testers are not told only where that was taken back', () => {
+    const told = (before: Project, tellTesters: boolean) => {
+      const read = readProject({ ...draftOfProject(before), tellTesters }, before);
+      return read.ok ? read.body.brief.tellTesters : null;
+    };
+    expect(draft.tellTesters).toBe(true);
+    expect(told(project, true)).toBeUndefined();
+    expect(told(project, false)).toBe(false);
+    const quiet = { ...project, brief: { ...project.brief, tellTesters: false } };
+    expect(draftOfProject(quiet).tellTesters).toBe(false);
+    expect(told(quiet, true)).toBeUndefined();
+  });
+
   it('of a new project asks the usual questions and nothing of the feet', () => {
     const read = readProject({ ...draftOfProject(null), name: ' K2 ', distance: '500' }, null);
     expect(read.ok && read.body.name).toBe('K2');

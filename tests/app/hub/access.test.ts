@@ -4,7 +4,8 @@ import { createECDH } from 'node:crypto';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { createHub } from '../../../app/hub/app.ts';
 import { pushRevisions } from '../../../app/hub/store/feed.ts';
-import { addInvite, makeGroup, newInviteCode } from '../../../app/hub/store/members.ts';
+import { makeGroup } from '../../../app/hub/store/groups.ts';
+import { addInvite, newInviteCode } from '../../../app/hub/store/members.ts';
 import {
   audienceOfRevision,
   mayWrite,

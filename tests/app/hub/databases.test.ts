@@ -13,11 +13,11 @@ import { migrationsFor } from '../../../app/hub/store/migrations.ts';
 import { formatOf } from '../../../app/hub/store/format.ts';
 import { takeChunk, readAttachment, attachmentState } from '../../../app/hub/store/attachments.ts';
 import { pullRevisions, pushRevisions } from '../../../app/hub/store/feed.ts';
+import { makeGroup } from '../../../app/hub/store/groups.ts';
 import {
   addInvite,
   deviceOfToken,
   joinByInvite,
-  makeGroup,
   newInviteCode,
   renewToken,
 } from '../../../app/hub/store/members.ts';

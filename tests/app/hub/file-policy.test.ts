@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openDatabase, type HubDatabase } from '../../../app/hub/store/database.ts';
 import { pullRevisions, pushRevisions } from '../../../app/hub/store/feed.ts';
-import { makeGroup } from '../../../app/hub/store/members.ts';
+import { makeGroup } from '../../../app/hub/store/groups.ts';
 import {
   addRevisions,
   changesByFile,

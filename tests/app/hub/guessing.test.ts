@@ -5,12 +5,8 @@ import { createHub } from '../../../app/hub/app.ts';
 import { createGuesses } from '../../../app/hub/guesses.ts';
 import { forwardedFor } from '../../../app/hub/forwarded-for.ts';
 import { addressKey, networkKey } from '../../../app/hub/rate-limit.ts';
-import {
-  addInvite,
-  INVITE_HOURS,
-  makeGroup,
-  newInviteCode,
-} from '../../../app/hub/store/members.ts';
+import { makeGroup } from '../../../app/hub/store/groups.ts';
+import { addInvite, INVITE_HOURS, newInviteCode } from '../../../app/hub/store/members.ts';
 import { openDatabase } from '../../../app/hub/store/database.ts';
 import { idOf } from '../../core/records/make.ts';
 import { OWN_PAGE } from './as-browser.ts';

@@ -1,6 +1,7 @@
 /** A real hub on a database in memory, reached without a socket. */
 import { createHub } from '../../../app/hub/app.ts';
-import { addInvite, makeGroup, newInviteCode } from '../../../app/hub/store/members.ts';
+import { makeGroup } from '../../../app/hub/store/groups.ts';
+import { addInvite, newInviteCode } from '../../../app/hub/store/members.ts';
 import {
   openDatabase,
   type DatabasePlace,

@@ -4,7 +4,8 @@ import { randomBytes } from 'node:crypto';
 import { createHub } from '../../../app/hub/app.ts';
 import { checkHub } from '../../../app/hub/store/check.ts';
 import { openDatabase } from '../../../app/hub/store/database.ts';
-import { addInvite, makeGroup, newInviteCode } from '../../../app/hub/store/members.ts';
+import { makeGroup } from '../../../app/hub/store/groups.ts';
+import { addInvite, newInviteCode } from '../../../app/hub/store/members.ts';
 import {
   newRecordId,
   sealRevision,

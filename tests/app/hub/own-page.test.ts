@@ -5,7 +5,8 @@ import type { LogLine } from '../../../app/hub/answers.ts';
 import { createHub } from '../../../app/hub/app.ts';
 import { originOf } from '../../../app/hub/own-page.ts';
 import { openDatabase, type HubDatabase } from '../../../app/hub/store/database.ts';
-import { addInvite, makeGroup, newInviteCode } from '../../../app/hub/store/members.ts';
+import { makeGroup } from '../../../app/hub/store/groups.ts';
+import { addInvite, newInviteCode } from '../../../app/hub/store/members.ts';
 import { idOf } from '../../core/records/make.ts';
 
 const group = idOf(900);

@@ -45,6 +45,26 @@ const start = async (options: Partial<HubOptions> = {}): Promise<RunningHub> => 
   return hub;
 };
 
+describe('the link of the lead', () => {
+  it('is printed at each start until a lead has joined, also when the first start was stopped', async () => {
+    expect((await start()).invites).toMatchObject([{ role: 'lead' }]);
+    await hub?.close();
+    const [invite] = (await start()).invites;
+    expect(invite).toMatchObject({ role: 'lead' });
+    const joined = await fetch(`${(hub as RunningHub).url}/v1/join`, {
+      method: 'POST',
+      headers: OWN_PAGE,
+      body: JSON.stringify({
+        ...{ code: invite?.code, token: 'y'.repeat(43), device: 'e'.repeat(16) },
+        deviceName: 'the lead’s computer',
+      }),
+    });
+    expect(joined.status).toBe(200);
+    await hub?.close();
+    expect((await start()).invites).toEqual([]);
+  });
+});
+
 describe('the first format that a hub ever wrote', () => {
   it('is brought up to date with everything in it', async () => {
     const file = join(folder, 'hub.sqlite');

@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { openDatabase } from '../../../app/hub/store/database.ts';
 import { pullRevisions, pushRevisions } from '../../../app/hub/store/feed.ts';
-import { makeGroup } from '../../../app/hub/store/members.ts';
+import { makeGroup } from '../../../app/hub/store/groups.ts';
 import { migrationsFor } from '../../../app/hub/store/migrations.ts';
 import { sealRevision, sha256OfText } from '../../../core/records/index.ts';
 import { idOf, stampAt } from '../../core/records/make.ts';

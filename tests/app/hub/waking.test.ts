@@ -12,11 +12,11 @@ import {
   type DatabasePlace,
   type HubDatabase,
 } from '../../../app/hub/store/database.ts';
-import { addInvite, makeGroup, newInviteCode } from '../../../app/hub/store/members.ts';
+import { makeGroup } from '../../../app/hub/store/groups.ts';
+import { addInvite, newInviteCode } from '../../../app/hub/store/members.ts';
 import { createSend } from '../../../app/hub/wake/send.ts';
 import { createWaker } from '../../../app/hub/wake/waker.ts';
 import {
-  isKind,
   newRecordId,
   sealRevision,
   type Reach,
@@ -261,12 +261,15 @@ describe.each([
     expect((await rows()).wakeUps).toEqual([]);
   });
 
-  it.skipIf(missing || !isKind('question'))('wakes whom a question is for', async () => {
+  test('wakes whom a question is for, unless it was withdrawn before', async () => {
     const { lead, withPhone, say, waker } = await newHub();
     const asked = await withPhone(idOf(1));
     const other = await withPhone(idOf(2));
     const question = say('question', { tester: asked.who.id }, undefined, { sv: 9 });
-    await lead.write(question);
+    const at = new Date(0).toISOString();
+    const project = idOf(7);
+    const withdrawn = { project, tester: other.who.id, at, ask: 'pain-now', withdrawn: at };
+    await lead.write(question, say('question', withdrawn));
     await waker.run();
     expect(service.told(asked.phone)).toHaveLength(1);
     expect(service.told(other.phone)).toEqual([]);

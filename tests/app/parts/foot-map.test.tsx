@@ -6,7 +6,10 @@ import type { ZoneCode } from '../../../core/foot/index.ts';
 
 const words = {
   names: (zone: ZoneCode): string => languageFile('en').glossary.zones[zone].name,
-  labels: { left: 'left', right: 'right', sole: 'sole', upper: 'upper', unasked: 'nobody asked' },
+  labels: {
+    ...{ left: 'left', right: 'right', sole: 'sole', upper: 'upper', unasked: 'nobody asked' },
+    joined: languageFile('en').desk.joined,
+  },
 };
 const nothing = (): void => undefined;
 

@@ -9,7 +9,12 @@ describe.each(languages)('a point on a line as it is read out, %s', (language) =
       label: '',
       ...glossary.attributes['heel-hold'],
       value,
-      words: { ...phone.scale, unanswered: phone.unanswered, clear: phone.clear },
+      words: {
+        ...phone.scale,
+        unanswered: phone.unanswered,
+        clear: phone.clear,
+        said: phone.joined.of,
+      },
     });
   const { low, high } = glossary.attributes['heel-hold'];
 

@@ -292,7 +292,7 @@ describe('the list of testers says first', () => {
     [
       'that all were heard of',
       [testerRow(), testerRow({ tester: idOf(9), pairs: [] })],
-      'The one tester with a pair has run, and is not silent.',
+      'The one tester with a pair has run, and has not gone silent.',
       '手中有鞋的 1 名试穿员都跑过，没有人久无消息。',
     ],
     [
@@ -304,7 +304,7 @@ describe('the list of testers says first', () => {
     [
       'how many have run, where some have not yet',
       [testerRow(), testerRow({ tester: idOf(9), runs: 0 })],
-      '1 of 2 testers with a pair have run. Nobody is silent.',
+      '1 of 2 testers with a pair have run. Nobody has gone silent.',
       '手中有鞋的 2 名试穿员中，1 名跑过，没有人久无消息。',
     ],
   ];

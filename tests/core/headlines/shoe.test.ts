@@ -407,8 +407,8 @@ const shoeCases: readonly (readonly [ShoeHeadline, string, string])[] = [
   ],
   [
     { case: 'single-reports', claims: 'too-early', round: third, complaints: 2 },
-    'Only single reports in Round 3. Too early to tell.',
-    'Round 3 只有零星反映，为时尚早。',
+    '2 complaints in Round 3, nothing proved. Too early to tell.',
+    'Round 3 反映了 2 种不适，均未证实，为时尚早。',
   ],
   [
     { case: 'nothing', claims, round: third, runs: 131 },

@@ -116,8 +116,8 @@ describe('the next check', () => {
     ],
     [
       { when: 'not-known' },
-      'Measure pair 5 at 390 km (no run in it yet); also pair 6',
-      '样鞋 5 到 390 km 时测量（还没有人穿它跑过）；也可测样鞋 6',
+      'Measure pair 5 at 390 km (too few runs in it to say when); also pair 6',
+      '样鞋 5 到 390 km 时测量（跑的次数太少，说不准何时）；也可测样鞋 6',
     ],
     [
       { when: 'now' },

@@ -5,6 +5,8 @@ import {
   parseRevision,
   readBody,
   readRecord,
+  SCHEMA_VERSION,
+  schemaVersionOf,
   sealRevision,
   type BodyOf,
 } from '../../../core/records/index.ts';
@@ -92,8 +94,19 @@ describe('readRecord', () => {
     expect(readRecord(seal(run))).toMatchObject({ ok: true, record: { kind: 'run' } });
     expect(readRecord(seal(null))).toEqual({ ok: false, why: 'gone' });
     expect(readRecord(seal({}, 'weather-mast'))).toEqual({ ok: false, why: 'unknown-kind' });
-    expect(readRecord(seal(run, 'run', 2))).toEqual({ ok: false, why: 'newer-schema' });
+    expect(readRecord(seal(run, 'run', SCHEMA_VERSION + 1))).toEqual({
+      ok: false,
+      why: 'newer-schema',
+    });
     expect(readRecord(seal({}))).toMatchObject({ ok: false, why: 'unreadable' });
+  });
+});
+
+describe('schemaVersionOf', () => {
+  it('is higher only for what an older app cannot read', () => {
+    expect(schemaVersionOf('run', run)).toBe(1);
+    expect(schemaVersionOf('quote', { sourceKind: 'run' })).toBe(1);
+    expect(schemaVersionOf('quote', { sourceKind: 'ranking' })).toBe(SCHEMA_VERSION);
   });
 });
 

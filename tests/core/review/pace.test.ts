@@ -66,6 +66,18 @@ describe('when a pair is expected', () => {
     );
   });
 
+  it('is not told of a first week with one run, nor beyond the day on which the pair comes back', () => {
+    const one = opened([out, ...runsOn([2])], 3);
+    expect(expectedAt(one, shoe, metres(60_000))).toEqual({ when: 'not-known' });
+    const planned = handOut(idOf(50), { pair: shoe, tester }, day(1), { until: day(14) });
+    const log = opened([planned, ...runsOn([3, 5, 7, 9])], 11);
+    expect(expectedAt(log, shoe, metres(60_000))).toEqual({
+      when: 'comes-back-first',
+      atMs: Date.parse(day(14)),
+    });
+    expect(expectedAt(log, shoe, metres(50_000)).when).toBe('later');
+  });
+
   it('is not known before the first run, and past where the pair has come so far', () => {
     expect(expectedAt(opened([out], 3), shoe, metres(60_000))).toEqual({ when: 'not-known' });
     expect(expectedAt(opened([out, ...runsOn([2])], 3), shoe, metres(10_000))).toEqual({

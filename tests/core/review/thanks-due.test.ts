@@ -1,7 +1,20 @@
 /** Whom a lead owes a word of what came of their complaint, when it must wait, and whose turn a finding is in a log. */
 import { describe, expect, it } from 'vitest';
-import { readBody, viewOfHeads, type Revision } from '../../../core/records/index.ts';
-import { findingTurns, openProject, thanksDue, thanksOf } from '../../../core/review/index.ts';
+import {
+  readBody,
+  viewOfHeads,
+  type RecordId,
+  type Revision,
+} from '../../../core/records/index.ts';
+import {
+  findingTurns,
+  lookAtThanks,
+  openProject,
+  overviewOf,
+  reviewProject,
+  thanksDue,
+  thanksOf,
+} from '../../../core/review/index.ts';
 import { idOf, stampAt } from '../records/make.ts';
 import * as make from './log-for-tests.ts';
 import { own, PROJECT, record } from './log-for-tests.ts';
@@ -147,8 +160,56 @@ describe('thanks', () => {
     expect(readBody('thanks', told)).toMatchObject({ ok: true });
     const plain = thanksOf(one, { project: PROJECT, at, tellChange: false });
     expect(plain).not.toHaveProperty('change');
+    expect(plain.runs).toBe(2);
     // Neither another tester nor a maker is in it, whoever they are.
     for (const other of [BEN, CY, idOf(9)]) expect(JSON.stringify(told)).not.toContain(other);
+  });
+});
+
+describe('what the lead is offered', () => {
+  const wears = (tester: RecordId) =>
+    make.handOut(idOf(310), { pair: idOf(111), tester }, daysAgo(5));
+
+  it('is nothing where the brief says that testers are not told; the finding’s page still knows whom', () => {
+    const quiet = opened(
+      ...base.filter(({ id }) => id !== PROJECT),
+      make.project({ tellTesters: false }),
+      ...hands,
+      finding(),
+    );
+    expect(thanksDue(quiet)).toEqual([]);
+    expect(lookAtThanks(quiet, FINDING)).toMatchObject({ allowed: false });
+    expect(lookAtThanks(quiet, FINDING)?.due).toHaveLength(2);
+    expect(lookAtThanks(quiet, idOf(999))).toBeNull();
+  });
+
+  it('says how many still wear the shoe blind, whoever is thanked, and what the later rounds changed', () => {
+    const carrying = make.round(SECOND, 2, {
+      changes: [{ part: 'upper-pattern', what: 'Collar' }],
+    });
+    const rest = base.filter(({ id }) => id !== SECOND);
+    // Cy reported nothing of it and is owed nothing, but may hear it from Ada.
+    const look = lookAtThanks(opened(...rest, carrying, ...hands, finding(), wears(CY)), FINDING);
+    expect(look).toMatchObject({ allowed: true, blind: 1 });
+    expect(look?.due.map(({ withheld }) => withheld)).toEqual([null, null]);
+    expect(look?.changes.map(({ what }) => what)).toEqual(['Collar']);
+  });
+
+  it('is a step of the sheet: testers who can be told now, each once', () => {
+    const stepOf = (...more: readonly Revision[]) => {
+      const log = opened(...base, ...hands, finding(), ...more);
+      return overviewOf(log, reviewProject(log), []).next.find(
+        ({ step }) => step === 'thank-testers',
+      );
+    };
+    expect(stepOf()).toEqual({ step: 'thank-testers', findings: [FINDING], count: 2 });
+    expect(stepOf(wears(ADA))).toMatchObject({ count: 1 });
+    const sent = [ADA, BEN].map((tester, at) =>
+      own(idOf(800 + at), 'thanks', {
+        ...{ tester, finding: FINDING, at: daysAgo(1), result: 'carried' },
+      }),
+    );
+    expect(stepOf(...sent)).toBeUndefined();
   });
 });
 

@@ -83,7 +83,7 @@ describe('the list of remarks', () => {
 
   it('knows of each whose it is, on which pair and how far it had gone', () => {
     expect(ask({ text: 'again' }).rows).toMatchObject([
-      { source: idOf(101), field: 'words', tester: T2, pair: OTHER, round: ROUND, pairM: 0 },
+      { source: idOf(101), field: 'words', tester: T2, pairs: [OTHER], round: ROUND, pairM: 0 },
     ]);
     expect(ask({ text: 'eyelet' }).rows[0]?.pairM).toBe(20_000);
   });
@@ -131,8 +131,33 @@ describe('the list of remarks', () => {
   });
 
   it('comes by distance where that is asked', () => {
-    const distances = ask({ sort: 'distance' }).rows.map(({ pairM }) => pairM);
+    const distances = ask({ sort: 'distance' }).rows.map(({ pairM }) => pairM ?? Infinity);
     expect(distances).toEqual(distances.toSorted((a, b) => a - b));
+  });
+
+  it('lists why pairs stand in an order, with each of them and at no distance', () => {
+    const ranking = own(idOf(112), 'ranking', {
+      ...{ tester: T2, at: at(8), question: 'comfort', order: [[OTHER], [PAIR]] },
+      words: 'Softer under the heel.',
+    });
+    const within = open([...heads, ranking]);
+    const why = ask({ text: 'softer' }, within).rows[0];
+    expect(why).toMatchObject({ on: 'ranking', pairs: [OTHER, PAIR], pairM: null, round: ROUND });
+    for (const pair of [PAIR, OTHER]) expect(ask({ on: 'ranking', pair }, within).found).toBe(1);
+    expect(ask({ on: 'ranking', fromM: metres(0) }, within).found).toBe(0);
+    expect(ask({ sort: 'distance' }, within).rows.at(-1)?.on).toBe('ranking');
+    const [quoted] = quotesOf(
+      open([
+        ...heads,
+        ranking,
+        own(idOf(61), 'quote', {
+          ...{ source: idOf(112), sourceKind: 'ranking', field: 'words', at: at(10) },
+          ...{ words: 'Softer under the heel.', tester: T2, finding: idOf(71) },
+        }),
+      ]),
+      idOf(71),
+    );
+    expect(quoted).toMatchObject({ state: 'as-said', of: { pairs: [OTHER, PAIR] } });
   });
 
   it('answers for 10,000 remarks within a second once they are read', () => {
@@ -162,7 +187,7 @@ describe('the quotes of a finding', () => {
 
   it('say where the words are from and whether they still stand there', () => {
     expect(quotesOf(log, idOf(70))).toMatchObject([
-      { id: idOf(60), state: 'as-said', of: { pair: PAIR } },
+      { id: idOf(60), state: 'as-said', of: { pairs: [PAIR] } },
     ]);
     expect(quotesOf(log, idOf(71))).toEqual([]);
     const [{ quote } = { quote: null }] = quotesOf(log, idOf(70));

@@ -40,6 +40,36 @@ export const own = {
     notYours: 'This pair is not in your hands.',
   },
 
+  heard: {
+    open: 'Read it',
+    close: 'Close',
+    from: (date: string) => `From your lead, ${date}`,
+    cameOf: 'What came of your reports',
+    seeTest: 'All that you found in this test',
+    gone: 'This message is not on this phone.',
+  },
+
+  test: {
+    over: 'The test is over. Thank you.',
+    soFar: 'Your test so far',
+    youRan: (project: string, distance: string, runs: number, pairs: number) =>
+      `${project}: you ran ${distance} on ${runs} ${runs === 1 ? 'run' : 'runs'}, in ${pairs} ${pairs === 1 ? 'pair' : 'pairs'}.`,
+    see: 'See what you found',
+    span: (project: string, from: string, until: string) =>
+      from === until ? `${project}, ${from}` : `${project}, ${from} to ${until}`,
+    byYou: 'by you',
+    runs: (n: number): string => (n === 1 ? 'run' : 'runs'),
+    pairs: (n: number): string => (n === 1 ? 'pair' : 'pairs'),
+    found: 'What you found',
+    foundIn: (project: string) => `${project}: what you found`,
+    foundSoFar: (project: string) => `${project}: your test so far`,
+    upper: (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`,
+    onRuns: (n: number) => `on ${n} ${n === 1 ? 'run' : 'runs'}`,
+    nothing: 'Nothing bothered you more than once.',
+    noRuns: 'You have no run in this test.',
+    stays: 'Your log stays on this phone until you remove it.',
+  },
+
   install: {
     title: 'Keep Pairlog on your home screen',
     why: 'It then opens without a network, and the phone does not clear your log.',

@@ -1,7 +1,9 @@
 import type { Foot, Refusal } from '../../../../core/records/index.ts';
+import { joined } from './desk/joined.ts';
 
 export const phone = {
   app: 'Pairlog',
+  joined,
   back: 'Back',
   cancel: 'Cancel',
   save: 'Save',
@@ -16,6 +18,8 @@ export const phone = {
   scale: {
     towards: (value: number, end: string) => `${value}, towards ${end}`,
     middle: (value: number) => `${value}, in the middle`,
+    ends: (unanswered: string, low: string, high: string) =>
+      `${unanswered}; 0: ${low}, 100: ${high}`,
   },
   loading: 'One moment …',
   partNotFetched: 'A part of this screen did not arrive. What you typed is kept: reload.',
@@ -202,6 +206,7 @@ export const phone = {
     equal: (code: string) => `as good as ${code}`,
     takeOut: (code: string) => `Take ${code} out of the order`,
     put: (code: string) => `Next: ${code}`,
+    why: 'Why? (if you like)',
     saved: 'Order saved',
     later: 'Not now',
   },

@@ -13,6 +13,7 @@ import type {
 import type { PatternLine } from '../../../../core/foot/index.ts';
 import type { DoubtKind, Turn, TurnFor } from '../../../../core/talk/index.ts';
 import type { AskedFacts } from '../../say-talk.ts';
+import { thanks } from './thanks.ts';
 
 const asks: Readonly<Record<AskId, (of: AskedFacts) => string>> = {
   'sock-or-shoe': () => 'Was it the shoe or the sock?',
@@ -142,6 +143,37 @@ export const talk = {
     'no-different': 'no different',
     worse: 'worse',
   } as Readonly<Record<ThanksResult, string>>,
+  thanks,
+  /** What a tester reads and writes on the phone. */
+  phone: {
+    title: 'A question from your lead',
+    nth: (of: number) => `1 of ${of}`,
+    aboutRun: (distance: string, code: string, when: string) =>
+      `Your run of ${distance} in ${code}, ${when}`,
+    aboutPair: (code: string) => `About pair ${code}`,
+    aboutDamage: (code: string) => `Your report of damage, pair ${code}`,
+    together: (parts: readonly string[]) => parts.join(' · '),
+    inWords: 'Your answer in a few words',
+    send: 'Send',
+    missing: 'Write a few words, or skip.',
+    answered: 'Your answer',
+    skippedNow: 'Skipped.',
+    addWords: 'Add a few words',
+    next: (left: number) => (left === 1 ? 'One more question' : `${left} more questions`),
+    notSaved: 'Not saved. Try once more.',
+    thread: 'You and your lead',
+    asked: (when: string) => `Your lead asked on ${when}`,
+    said: (when: string) => `You answered on ${when}`,
+    wrote: (when: string) => `You wrote on ${when}`,
+    replied: (when: string) => `Your lead wrote on ${when}`,
+    withdrawn: 'Your lead no longer asks.',
+    write: 'Write to my lead',
+    writeAbout: (code: string) => `About pair ${code}`,
+    writeHint: 'Only your lead reads it. Pain belongs in the run, damage in a report.',
+    writeMissing: 'Write a few words.',
+    written: 'Written to your lead',
+    cancel: 'Cancel',
+  },
   doubts: {
     pain: 'Pain',
     damage: 'Damage',

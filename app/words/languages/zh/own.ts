@@ -40,6 +40,36 @@ export const own: OwnWords = {
     notYours: '这双样鞋不在你手上。',
   },
 
+  heard: {
+    open: '看一看',
+    close: '关闭',
+    from: (date) => `负责人，${date}`,
+    cameOf: '你反映的问题有什么结果',
+    seeTest: '你在这次试穿中发现的全部问题',
+    gone: '本机没有这条消息。',
+  },
+
+  test: {
+    over: '试穿结束了，谢谢你。',
+    soFar: '你的试穿进展',
+    youRan: (project, distance, runs, pairs) =>
+      `${project}：你穿 ${pairs} 双样鞋跑了 ${runs} 次，共 ${distance}。`,
+    see: '看看你发现了什么',
+    span: (project, from, until) =>
+      from === until ? `${project}，${from}` : `${project}，${from} 至 ${until}`,
+    byYou: '你跑的',
+    runs: () => '次跑步',
+    pairs: () => '双样鞋',
+    found: '你发现的问题',
+    foundIn: (project) => `${project}：你发现的问题`,
+    foundSoFar: (project) => `${project}：你的试穿进展`,
+    upper: (text) => text,
+    onRuns: (n) => `${n} 次跑步`,
+    nothing: '没有哪个问题反复出现。',
+    noRuns: '你在这次试穿里还没有跑过。',
+    stays: '你的记录留在本机，直到你自己删除。',
+  },
+
   install: {
     title: '把 Pairlog 放到主屏幕',
     why: '之后没有网络也能打开，手机也不会清除你的记录。',

@@ -1,7 +1,9 @@
 import type { PhoneWords } from '../../types.ts';
+import { joined } from './desk/joined.ts';
 
 export const phone: PhoneWords = {
   app: 'Pairlog',
+  joined,
   back: '返回',
   cancel: '取消',
   save: '保存',
@@ -16,6 +18,7 @@ export const phone: PhoneWords = {
   scale: {
     towards: (value, end) => `${value}，偏向“${end}”`,
     middle: (value) => `${value}，正中`,
+    ends: (unanswered, low, high) => `${unanswered}；0：${low}，100：${high}`,
   },
   loading: '请稍候……',
   partNotFetched: '这个页面有一部分没有载入。已填的内容会保留，请重新载入。',
@@ -190,6 +193,7 @@ export const phone: PhoneWords = {
     equal: (code) => `与 ${code} 一样好`,
     takeOut: (code) => `把 ${code} 移出排序`,
     put: (code) => `下一双：${code}`,
+    why: '为什么？（可不填）',
     saved: '排序已保存',
     later: '以后再说',
   },

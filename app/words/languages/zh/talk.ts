@@ -1,5 +1,6 @@
 /** 试穿员、试穿负责人和专员之间的问与答 */
 import type { TalkWords } from '../../types.ts';
+import { thanks } from './thanks.ts';
 
 const moves: TalkWords['moves'] = {
   more: '增加',
@@ -48,7 +49,7 @@ export const talk: TalkWords = {
     gone: '没有了',
     less: '轻了',
     same: '一样',
-    worse: '更重了',
+    worse: '变差了',
     paused: '最近休息',
     stopped: '不穿了',
     'not-logged-yet': '还在跑，没记',
@@ -64,7 +65,8 @@ export const talk: TalkWords = {
   },
   optionsIn: {
     'looser-laces': { same: '还是这样' },
-    'pain-next-day': { same: '疼，一样' },
+    'pain-now': { worse: '更重了' },
+    'pain-next-day': { same: '疼，一样', worse: '更重了' },
     'damage-now': { same: '没有', worse: '变严重了' },
   },
   lines: {
@@ -78,7 +80,7 @@ export const talk: TalkWords = {
     vamp: '前帮线',
     'toe-overlay': '鞋头贴片边',
     saddle: '鞍片边',
-    'lasting-edge': '绷帮边',
+    'lasting-edge': '拉帮边',
     'flex-groove': '弯折槽',
     sidewall: '中底侧墙',
     'heel-bevel': '后跟斜角',
@@ -99,6 +101,35 @@ export const talk: TalkWords = {
     better: '有改善',
     'no-different': '没有变化',
     worse: '变差',
+  },
+  thanks,
+  phone: {
+    title: '负责人的提问',
+    nth: (of) => `第 1 个，共 ${of} 个`,
+    aboutRun: (distance, code, when) => `你穿 ${code} 跑的 ${distance}，${when}`,
+    aboutPair: (code) => `关于样鞋 ${code}`,
+    aboutDamage: (code) => `你报告的损坏，样鞋 ${code}`,
+    together: (parts) => parts.join(' · '),
+    inWords: '用几句话回答',
+    send: '发送',
+    missing: '写几句话，或者跳过。',
+    answered: '你的回答',
+    skippedNow: '已跳过。',
+    addWords: '补充几句话',
+    next: (left) => `还有 ${left} 个问题`,
+    notSaved: '没有保存。请再试一次。',
+    thread: '你和负责人',
+    asked: (when) => `负责人在 ${when} 问`,
+    said: (when) => `你在 ${when} 回答`,
+    wrote: (when) => `你在 ${when} 留言`,
+    replied: (when) => `负责人在 ${when} 回复`,
+    withdrawn: '负责人已不再问。',
+    write: '给负责人留言',
+    writeAbout: (code) => `关于样鞋 ${code}`,
+    writeHint: '只有负责人能看到。疼痛请记在跑步里，损坏请另外报告。',
+    writeMissing: '请写几句话。',
+    written: '已留言给负责人',
+    cancel: '取消',
   },
   doubts: {
     pain: '疼痛',

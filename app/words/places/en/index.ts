@@ -1,4 +1,5 @@
 /** The desk's places, in English; one file a place. */
+import { ask } from './ask.ts';
 import { changes } from './changes.ts';
 import { frame } from './frame.ts';
 import { lists } from './lists.ts';
@@ -13,11 +14,13 @@ import { shoes } from './shoes.ts';
 import { start } from './start.ts';
 import { tables } from './tables.ts';
 import { testers } from './testers.ts';
+import { thanks } from './thanks.ts';
 import { verdict } from './verdict.ts';
 import { wear } from './wear.ts';
 import { words } from './words.ts';
 
 export const places = {
+  ask,
   brief,
   changes,
   frame,
@@ -34,6 +37,7 @@ export const places = {
   start,
   tables,
   testers,
+  thanks,
   verdict,
   wear,
   words,

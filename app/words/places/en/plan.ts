@@ -42,6 +42,8 @@ export const plan = {
   tooLong: (who: string) => `Too long: ${who}.`,
   notMeasured: (who: string) => `Feet not measured: ${who}.`,
   room: (mm: number, rough: boolean) => `${rough ? 'about ' : ''}${mm} mm`,
+  /** In front of the longer foot, and whether that is right. */
+  roomIs: (figure: string, word: string) => `${figure} of room: ${word}`,
   roomWord: { short: 'too short', good: 'good', long: 'too long' } as Readonly<
     Record<RoomWord, string>
   >,

@@ -77,6 +77,8 @@ export const brief = {
   limits: 'What a pair must keep',
   noLimits: 'no limit is set',
   forTesters: 'For the testers',
+  tellTesters: 'What came of their reports',
+  tells: { yes: 'testers are told, where you send it', no: 'testers are not told' },
   everySite: 'every site',
   bounds: { 'at-least': 'at least', 'at-most': 'at most' },
   ofNew: (percent: string) => `${percent} of the same pair when new`,

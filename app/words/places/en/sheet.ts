@@ -118,9 +118,12 @@ export const sheet = {
       `Assign ${count(n, 'finding', 'findings')} to a round`,
     'judge-findings': (_: string, n: number) =>
       `${count(n, 'finding', 'findings')} to close: did the change work?`,
+    'thank-testers': (_: string, n: number) =>
+      `Thank ${count(n, 'tester', 'testers')}: what they reported was acted on`,
     'set-limits': () => 'Set the limits in the brief',
     'settle-verdict': (_: string, n: number) =>
       `${count(n, 'limit', 'limits')} still open: see what to measure`,
+    'ask-testers': (who: string, n: number) => `${count(n, 'thing', 'things')} to ask ${who}`,
     'ask-about-odd-runs': (_: string, n: number) => `Check ${count(n, 'odd run', 'odd runs')}`,
   } satisfies Readonly<Record<NextStep['step'], (which: string, count: number) => string>>,
   testers: (n: number) => count(n, 'tester', 'testers'),

@@ -52,7 +52,7 @@ export const shoe = {
       case 'watch':
         return `Watch ${say.felt(h.felt)}: ${course(h.counts, say)}.`;
       case 'single-reports':
-        return `Only single reports in ${say.round(h.round)}. Too early to tell.`;
+        return `${count(h.complaints, 'complaint', 'complaints')} in ${say.round(h.round)}, nothing proved. Too early to tell.`;
       case 'nothing':
         return `No complaint in ${runs(h.runs)} of ${say.round(h.round)}.`;
     }

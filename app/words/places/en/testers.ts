@@ -26,10 +26,10 @@ export const testers = {
         return `Nobody holds a pair. ${testerCount(h.of)} could run.`;
       case 'all-heard':
         return h.holders === 1
-          ? 'The one tester with a pair has run, and is not silent.'
-          : `All ${h.holders} testers with a pair have run. Nobody is silent.`;
+          ? 'The one tester with a pair has run, and has not gone silent.'
+          : `All ${h.holders} testers with a pair have run. Nobody has gone silent.`;
       case 'some-ran':
-        return `${h.ran} of ${h.holders} testers with a pair have run. Nobody is silent.`;
+        return `${h.ran} of ${h.holders} testers with a pair have run. Nobody has gone silent.`;
       case 'nobody-ran':
         return h.holders === 1
           ? 'One tester has a pair. Nobody has run yet.'

@@ -88,7 +88,9 @@ export const verdict = {
       case 'not-run':
         return 'not being run now';
       case 'not-known':
-        return 'no run in it yet';
+        return 'too few runs in it to say when';
+      case 'comes-back-first':
+        return `it comes back before that, on ${say.date(expected.atMs)}`;
     }
   },
   nextChecks: 'Next checks',

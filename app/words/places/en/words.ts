@@ -71,10 +71,12 @@ export const words = {
     stop: 'a run against a notice',
     damage: 'damage',
     check: 'a bench check',
+    ranking: 'an order of pairs',
   } satisfies Record<RemarkPlace, string>,
   list: 'Remarks',
   theShop: 'the shop',
-  pairOf: (pair: string, round: string) => `pair ${pair}, ${round}`,
+  pairOf: (pair: string, round: string) =>
+    round === '' ? `pair ${pair}` : `pair ${pair}, ${round}`,
   notTapped: 'nothing tapped',
   choose: (who: string, date: string) => `Choose the remark of ${who}, ${date}`,
   chosen: (n: number) => `${remarks(n)} chosen`,

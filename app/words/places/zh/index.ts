@@ -1,6 +1,7 @@
 /** The desk's places, in Chinese; one file a place. */
 import type { PlaceWords } from '../../types.ts';
 import { unbroken, withSpaces } from './apart.ts';
+import { ask } from './ask.ts';
 import { changes } from './changes.ts';
 import { frame } from './frame.ts';
 import { lists } from './lists.ts';
@@ -15,11 +16,13 @@ import { shoes } from './shoes.ts';
 import { start } from './start.ts';
 import { tables } from './tables.ts';
 import { testers } from './testers.ts';
+import { thanks } from './thanks.ts';
 import { verdict } from './verdict.ts';
 import { wear } from './wear.ts';
 import { words } from './words.ts';
 
 export const places: PlaceWords = withSpaces({
+  ask,
   brief,
   changes,
   frame,
@@ -36,6 +39,7 @@ export const places: PlaceWords = withSpaces({
   start,
   tables,
   testers,
+  thanks,
   verdict,
   wear,
   words,

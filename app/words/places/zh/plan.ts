@@ -34,6 +34,7 @@ export const plan: PlaceWords['plan'] = {
   tooLong: (who) => `偏长：${who}。`,
   notMeasured: (who) => `未量脚长：${who}。`,
   room: (mm, rough) => `${rough ? '约 ' : ''}${mm} mm`,
+  roomIs: (figure, word) => `前方余量${figure}，${word}`,
   roomWord: { short: '偏短', good: '合适', long: '偏长' },
   roomUnknown: '未量脚长',
   roomKey: '较长一只脚前方的余量，通常为 10 至 15 mm。',

@@ -62,6 +62,8 @@ export const brief: PlaceWords['brief'] = {
   limits: '须守住的限值',
   noLimits: '尚未设定',
   forTesters: '写给试穿员',
+  tellTesters: '反映的结果',
+  tells: { yes: '由你发送，告诉试穿员', no: '不告诉试穿员' },
   everySite: '所有位置',
   bounds: { 'at-least': '不低于', 'at-most': '不高于' },
   ofNew: (percent) => `同一双新鞋时的 ${percent}`,

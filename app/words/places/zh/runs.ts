@@ -129,8 +129,8 @@ export const runs: PlaceWords['runs'] = {
   after: (date) => `下一次：${date}`,
   pairCrumb: (code) => `样鞋 ${code}`,
   gone: '这里没有这次跑步。',
-  goneNote: '试穿员已收回，或者这双样鞋不在你正在看的范围内。',
-  erased: (tester) => `${tester} 收回了这次跑步。`,
+  goneNote: '试穿员已撤回，或者这双样鞋不在你正在看的范围内。',
+  erased: (tester) => `${tester} 撤回了这次跑步。`,
   comfort: (tester) => `舒适度，与 ${tester} 穿这双鞋的其他跑步相比`,
   comfortSays: (tester, others) =>
     `舒适度 0 至 100：这次跑步，以及 ${tester} 穿这双鞋的其他 ${others} 次`,
@@ -206,7 +206,7 @@ export const runs: PlaceWords['runs'] = {
   asideSince: (date, why) =>
     why === '' ? `${date} 搁置，不计入。` : `${date} 搁置，不计入：${why}`,
   countedSince: (date, why) => (why === '' ? `${date} 核对后计入。` : `${date} 核对后计入：${why}`),
-  takeBackDecision: '收回决定',
+  takeBackDecision: '撤回决定',
   decisionBack: '已收回决定',
   countIt: '计入这次跑步',
   history: '以前的版本',

@@ -38,7 +38,7 @@ export const shoe: PlaceWords['shoe'] = {
       case 'watch':
         return `请留意${say.felt(h.felt)}：${course(h.counts, say)}。`;
       case 'single-reports':
-        return `${say.round(h.round)}只有零星反映，为时尚早。`;
+        return `${say.round(h.round)}反映了 ${h.complaints} 种不适，均未证实，为时尚早。`;
       case 'nothing':
         return `${say.round(h.round)}的 ${h.runs} 次跑步没有不适。`;
     }

@@ -76,7 +76,9 @@ export const verdict: PlaceWords['verdict'] = {
       case 'not-run':
         return '目前没有人在跑';
       case 'not-known':
-        return '还没有人穿它跑过';
+        return '跑的次数太少，说不准何时';
+      case 'comes-back-first':
+        return `在此之前就会交回（${say.date(expected.atMs)}）`;
     }
   },
   nextChecks: '接下来的测量',

@@ -81,8 +81,9 @@ export const sheet = {
     when: {
       now: 'it is there now',
       'not-run': 'nobody runs in it now',
-      'not-known': 'no run in it yet',
+      'not-known': 'too few runs in it to say when',
     },
+    comesBack: (day: string) => `it comes back before that, on ${day}`,
     lookAtPair: (pair: string) => `look at pair ${pair}: it wears unlike the others`,
     lookAtReading: (pair: string, distance: string) =>
       `check the reading of pair ${pair} at ${distance}`,

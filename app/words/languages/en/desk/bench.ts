@@ -26,8 +26,19 @@ export const bench = {
     `${checks} ${checks === 1 ? 'check' : 'checks'} with ${readings} ${readings === 1 ? 'reading' : 'readings'}`,
   knownChecks: (count: number) =>
     `${count} ${count === 1 ? 'check is' : 'checks are'} in the log already and not taken again.`,
+  fromFilePair: (pair: string, day: string, readings: number) =>
+    `Pair ${pair}, ${day}: ${readings} ${readings === 1 ? 'reading' : 'readings'}`,
   takeIn: 'Take them in',
-  lineTrouble: (line: number, column: string, what: string) => `Line ${line}, ${column}: ${what}`,
+  takenIn: (checks: number) => `${checks} ${checks === 1 ? 'check' : 'checks'} taken in`,
+  takenOut: (checks: number) => `${checks} ${checks === 1 ? 'check' : 'checks'} taken out again`,
+  lineTrouble: (line: number, column: string, typed: string, what: string) =>
+    typed === ''
+      ? `Line ${line}, ${column}: ${what}`
+      : `Line ${line}, ${column} “${typed}”: ${what}`,
+  linesLeftOut: (lines: number) =>
+    lines === 1
+      ? '1 line has a mistake and is left out. Correct it and read the table again: nothing is taken twice.'
+      : `${lines} lines have a mistake and are left out. Correct them and read the table again: nothing is taken twice.`,
   tableTroubles: {
     'missing-column': 'this column is missing',
     'open-quote': 'a quotation mark is not closed; nothing was read from here on',

@@ -8,6 +8,9 @@ export const brief = {
   forTesters: 'For your testers, in your words',
   forTestersHint:
     'They read it on their phones, with each of their pairs. Do not say what was changed.',
+  tellTesters: 'Tell testers what came of their reports',
+  tellTestersHint:
+    'You are asked before anything goes, and nothing goes to a tester who wears a pair blind.',
   attributesHint: 'Overall comfort is always asked.',
   edit: 'Change the brief',
   allowed: 'Allowed complaints, % of runs',

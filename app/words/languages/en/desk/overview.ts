@@ -39,9 +39,13 @@ export const overview = {
       `Assign ${count} ${count === 1 ? 'finding' : 'findings'} to a round`,
     'judge-findings': (count: number) =>
       `Judge what came of ${count} ${count === 1 ? 'finding' : 'findings'}`,
+    'thank-testers': (count: number) =>
+      `Thank ${countTesters(count)}: what they reported was acted on`,
     'set-limits': () => 'Say in the brief which limits count as failure',
     'settle-verdict': (count: number) =>
       `See what would settle ${count} open ${count === 1 ? 'point' : 'points'} of the verdict`,
+    'ask-testers': (count: number) =>
+      count === 1 ? 'Ask a tester about one thing' : `Ask testers about ${count} things`,
     'ask-about-odd-runs': (count: number) =>
       count === 1
         ? 'Ask about one odd run of the last two weeks'

@@ -47,6 +47,8 @@ export const pairs = {
   sinceHint: 'Noted late? Put the time before the first run in the pair.',
   notYet: 'This is in the future.',
   heldUntil: (at: string) => `The pair came back from somebody else on ${at}.`,
+  promised: (tester: string, at: string) =>
+    `It goes to ${tester} on ${at} by the plan, and comes back before that.`,
   blind: 'The tester does not know what was changed',
   stopReason: 'Why must nobody wear it?',
   readBy: (read: number, holders: number) =>

@@ -11,6 +11,7 @@ export const panel = {
     rounds: 'Rounds to compare',
     periods: 'Periods',
     periodsHint: 'A tester wears one pair a period; at most as many periods as rounds.',
+    periodsOfOne: 'With one round there is one period: each tester keeps one pair.',
     weeks: 'Weeks a period',
     from: 'First day',
     allowed: 'Pair and foot may differ by, mm',

@@ -23,6 +23,7 @@ export const testers = {
   mass: 'Body mass, kg',
   height: 'Height, cm',
   invite: 'Invite',
+  inviteAgain: 'Another phone',
   file: 'Hand-out file',
   joins: {
     tester: (group: string, code: string) =>

@@ -22,8 +22,15 @@ export const bench: DeskWords['bench'] = {
   chooseFile: '选择表格',
   fromFile: (checks, readings) => `${checks} 次测量，${readings} 个读数`,
   knownChecks: (count) => `${count} 次测量已在日志中，不再读入。`,
+  fromFilePair: (pair, day, readings) => `样鞋 ${pair}，${day}：${readings} 个读数`,
   takeIn: '读入',
-  lineTrouble: (line, column, what) => `第 ${line} 行，${column}：${what}`,
+  takenIn: (checks) => `已读入 ${checks} 次测量`,
+  takenOut: (checks) => `已撤回 ${checks} 次测量`,
+  lineTrouble: (line, column, typed, what) =>
+    typed === ''
+      ? `第 ${line} 行，${column}：${what}`
+      : `第 ${line} 行，${column}“${typed}”：${what}`,
+  linesLeftOut: (lines) => `${lines} 行有错，未读入。改正后再读一次即可，已读入的不会重复。`,
   tableTroubles: {
     'missing-column': '缺少此列',
     'open-quote': '引号没有闭合，此后的内容未读',

@@ -9,6 +9,8 @@ export const brief: DeskWords['brief'] = {
   attributes: '舒适度问题',
   forTesters: '写给试穿员的话',
   forTestersHint: '试穿员会在手机上的每双样鞋旁看到。不要写改了什么。',
+  tellTesters: '告诉试穿员反映的问题有什么结果',
+  tellTestersHint: '发送前都由你确认；正在盲穿的试穿员不会收到。',
   attributesHint: '总体舒适度总会询问。',
   edit: '修改任务书',
   allowed: '允许出现不适的跑步比例，%',

@@ -40,6 +40,7 @@ export const pairs: DeskWords['pairs'] = {
   sinceHint: '补记？请填这双鞋首次跑步之前的时间。',
   notYet: '这是将来的时间。',
   heldUntil: (at) => `这双鞋于 ${at} 才由他人交回。`,
+  promised: (tester, at) => `按方案，${at} 起交给 ${tester}，在此之前收回。`,
   blind: '试穿员不知道改了什么',
   stopReason: '为什么任何人都不能穿？',
   readBy: (read, holders) => (holders === 0 ? '无人持有' : `${holders} 名持有人中 ${read} 人已读`),

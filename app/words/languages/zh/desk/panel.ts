@@ -10,6 +10,7 @@ export const panel: DeskWords['panel'] = {
     rounds: '要比较的轮次',
     periods: '期数',
     periodsHint: '每名试穿员每期穿一双；期数不超过轮次数。',
+    periodsOfOne: '只有一轮时只有一期：每名试穿员一直穿同一双。',
     weeks: '每期周数',
     from: '第一天',
     allowed: '鞋与脚允许相差，mm',

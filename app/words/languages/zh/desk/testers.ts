@@ -22,6 +22,7 @@ export const testers: DeskWords['testers'] = {
   mass: '体重，kg',
   height: '身高，cm',
   invite: '邀请',
+  inviteAgain: '再加一部手机',
   file: '发鞋文件',
   joins: {
     tester: (group, code) => `扫码或输入邀请码的手机，将以试穿员 ${code} 的身份加入 ${group}。`,

@@ -74,11 +74,11 @@ export const wear: DeskWords['wear'] = {
     'impossible-value': '不可能的数值，未计入',
   },
   ways: { site: '部位', foot: '脚', unit: '单位', method: '方法', gauge: '量具', load: '加载' },
-  felt: '同一里程上的脚感',
+  felt: '同一里程上脚下的感受',
   feltLine: (attribute, mean, lower, upper, count) =>
     `${attribute}：每 100 km ${mean}（满分 100；95 % 区间 ${lower} 至 ${upper}，${count} 名试穿员）。`,
-  feltNone: '评分太少，无法判断脚感随里程的变化。',
+  feltNone: '评分太少，无法判断脚下的感受随里程怎样变化。',
   feltScore: '评分，0 至 100',
-  feltPart: '脚感与实测缓震常常不一致：仪器测得的变化脚不一定察觉。',
+  feltPart: '脚下的感受与实测缓震常常不一致：仪器测得的变化脚不一定察觉。',
   sites: '哪里先磨损（平均变化）',
 };
