@@ -2,7 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Finding, RecordId, RecordOf } from '../../core/records/index.ts';
 import { offeredChange, type StoryItem } from '../../core/talk/index.ts';
-import { locale, proposeWords, talkWords, terms } from '../words/index.ts';
+import { d, locale, proposeWords, talkWords, terms } from '../words/index.ts';
 import { isForeign } from '../words/figures.ts';
 import { sayChange } from './change-speaker.ts';
 import { formatDate } from './format.ts';
@@ -46,13 +46,11 @@ const ProposalLine = (props: StoryProps & { readonly proposal: RecordOf<'proposa
     <>
       <p class="soft small">{`${who(revision.author as RecordId)} · ${formatDate(body.at)}`}</p>
       <p>
-        <b>{talkWords().proposalAnswers[body.answer]}</b>
-        {change && (
-          <>
-            {': '}
-            {sayChange(change)}
-          </>
-        )}
+        <b>
+          {change
+            ? d().joined.of(talkWords().proposalAnswers[body.answer], sayChange(change))
+            : talkWords().proposalAnswers[body.answer]}
+        </b>
       </p>
       {body.sampleAt !== undefined && <p>{words.sampleOn(formatDate(body.sampleAt))}</p>}
       <Written words={body.words} language={body.language} />
@@ -67,7 +65,11 @@ const Item = (props: StoryProps & { readonly item: StoryItem }) => {
   const words = proposeWords();
   switch (item.what) {
     case 'asked':
-      return <p class="soft">{words.storyAsked(formatDate(item.atMs))}</p>;
+      return (
+        <p class="soft">
+          {(item.isAsked ? words.storyAsked : words.storyWritten)(formatDate(item.atMs))}
+        </p>
+      );
     case 'proposal':
       return <ProposalLine {...props} proposal={item.proposal} />;
     case 'reply': {

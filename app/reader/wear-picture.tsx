@@ -4,9 +4,10 @@ import { fromMetres } from '../../core/units/index.ts';
 import { DistanceChart } from '../parts/charts/distance-chart.tsx';
 import { formatDistance, formatNumber } from '../parts/format.ts';
 import { settings } from '../parts/settings.ts';
-import { proposeWords, terms } from '../words/index.ts';
+import { d, proposeWords, terms } from '../words/index.ts';
 import { placeName } from '../words/say-place.ts';
 import { readerSpeaker } from './say-reader.ts';
+import '../parts/charts/charts.css';
 
 type Place = NonNullable<Evidence['place']>;
 type Wear = NonNullable<Evidence['wear']>;
@@ -24,7 +25,7 @@ export const WearPicture = ({ place, wear }: { readonly place: Place; readonly w
       <DistanceChart
         title={words.curveSays(title)}
         xTitle={words.distance(settings.value.distance)}
-        yTitle={`${title}, ${unit}`}
+        yTitle={d().joined.clauses([title, unit])}
         series={[
           {
             name: words.readings,
