@@ -44,7 +44,7 @@ const ProposalLine = (props: StoryProps & { readonly proposal: RecordOf<'proposa
   const change = offeredChange(finding, body);
   return (
     <>
-      <p class="soft small">{`${who(revision.author as RecordId)} · ${formatDate(body.at)}`}</p>
+      <p class="soft small">{`${who(revision.author)} · ${formatDate(body.at)}`}</p>
       <p>
         <b>
           {change
@@ -76,9 +76,7 @@ const Item = (props: StoryProps & { readonly item: StoryItem }) => {
       const { body, revision } = item.reply;
       return (
         <>
-          <p class="soft small">
-            {`${props.who(revision.author as RecordId)} · ${formatDate(item.atMs)}`}
-          </p>
+          <p class="soft small">{`${props.who(revision.author)} · ${formatDate(item.atMs)}`}</p>
           <p>
             <b>{talkWords().proposalReplies[body.answer]}</b>
           </p>
