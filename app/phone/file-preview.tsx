@@ -161,9 +161,9 @@ const Origin = ({ preview }: { preview: FilePreview }) => {
       <h2>{header.groupName ?? ''}</h2>
       {setsUp && (
         <p>
-          {setsUp.role === 'lead'
-            ? words.setsUp.lead(setsUp.groupName)
-            : words.setsUp.tester(own?.label.name ?? '?', setsUp.groupName)}
+          {setsUp.role === 'tester'
+            ? words.setsUp.tester(own?.label.name ?? '?', setsUp.groupName)
+            : words.setsUp[setsUp.role](setsUp.groupName)}
         </p>
       )}
       <p class="soft">

@@ -117,7 +117,7 @@ export const OpenFile = () => {
   const takes =
     preview &&
     (preview.taken.entries > 0 ||
-      preview.setsUp?.role === 'tester' ||
+      (preview.setsUp !== null && preview.setsUp.role !== 'lead') ||
       preview.asked.some(({ key }) => chosen.has(key)));
   return (
     <Page title={words.title} back={{ href: '/', label: t().back }}>

@@ -2,8 +2,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import { partIds, tradeOf, trades, type Trade } from '../../core/foot/index.ts';
 import type { RecordOf, Sha256 } from '../../core/records/index.ts';
-import { Choice, LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
+import { Button, Choice, LinkButton, Notice, Page } from '../parts/controls/controls.tsx';
 import { formatDate, formatDateTime } from '../parts/format.ts';
+import { sendOwnLog } from '../parts/send-file.ts';
 import { session, store, useRecords } from '../parts/state.ts';
 import {
   d,
@@ -140,6 +141,13 @@ export const Reader = () => {
         </a>
       }
     >
+      {session.value?.hub === null && (
+        <div class="row">
+          <span class="soft small">{proposeWords().byFile}</span>
+          <Button onClick={() => void sendOwnLog(store, 'mine')}>{proposeWords().sendFile}</Button>
+          <LinkButton href="/file">{proposeWords().openFile}</LinkButton>
+        </div>
+      )}
       {session.value?.revoked && <Notice tone="warn">{t().today.revoked}</Notice>}
       {isRead && shown.length > 0 && <h2>{proposeWords().waiting(shown.filter(waits).length)}</h2>}
       <Choice<Trade | 'any'>

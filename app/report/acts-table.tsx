@@ -1,8 +1,10 @@
 /** What is so, what to change, how much, who or how sure, and by when: of the first page and of each trade's sheet. */
 import { tradeOf, type Trade } from '../../core/foot/index.ts';
-import type { DecisionRow } from '../../core/headlines/index.ts';
+import type { Sureness } from '../../core/complaints/index.ts';
+import type { DecisionRow, Stamp } from '../../core/headlines/index.ts';
+import type { Callout } from '../../core/review/index.ts';
 import { ofTrade } from './sheet-parts.tsx';
-import { Own } from './own-words.tsx';
+import { AsWritten, Own } from './own-words.tsx';
 import { actWords, amountWords, byWords, calloutWords, whoWords } from './row-words.ts';
 import { joined, Say, type Languages, type Spoken } from './spoken.tsx';
 
@@ -93,6 +95,9 @@ const Row = ({ row, at, languages, trade }: RowProps) => {
         ) : (
           <Say in={languages} of={(spoken) => actWords(row, spoken)} />
         )}
+        {trade && callout?.what === 'better' && (
+          <MeantChanges changes={callout.changes} languages={languages} trade={trade} />
+        )}
         {trade && finding && tradeOf[finding.body.part] !== trade && (
           <div class="soft">
             <Say
@@ -111,7 +116,7 @@ const Row = ({ row, at, languages, trade }: RowProps) => {
         </td>
       )}
       <td>
-        <Say in={languages} of={(spoken) => byWords(row, spoken)} />
+        <Say in={languages} of={(spoken) => byWords(row, spoken) ?? '–'} />
       </td>
       {trade && (
         <td>
@@ -122,8 +127,61 @@ const Row = ({ row, at, languages, trade }: RowProps) => {
   );
 };
 
-const sureWords = ({ sure, callout }: DecisionRow, { paper }: Spoken): string =>
-  callout?.what === 'better' ? paper.changes.word[callout.verdict] : paper.sure[sure];
+/** Whose change made it better, in the words of the lists of changes. */
+const MeantChanges = ({
+  changes,
+  languages,
+  trade,
+}: {
+  readonly changes: Extract<Callout, { what: 'better' }>['changes'];
+  readonly languages: Languages;
+  readonly trade: Trade;
+}) =>
+  changes.length === 0 ? (
+    <div class="soft">
+      <Say in={languages} of={({ paper }) => paper.so.changedByNone} />
+    </div>
+  ) : (
+    <>
+      {changes.map(({ round, part, what }, at) => (
+        <div class="soft" key={at}>
+          <Say
+            in={languages}
+            of={({ paper, speaker }) =>
+              paper.so.changedBy(
+                speaker.glossary.parts[part].name,
+                speaker.round(round),
+                tradeOf[part] === trade,
+              )
+            }
+          />
+          <div>
+            <AsWritten in={languages} text={what} />
+          </div>
+        </div>
+      ))}
+    </>
+  );
+
+/** How sure a row is, and of what. */
+export const sureWords = (
+  { sure, callout }: Pick<DecisionRow, 'sure' | 'callout'>,
+  { paper }: Spoken,
+): string => {
+  const { recurs, holds } = paper.sheet;
+  switch (callout?.what) {
+    case 'better':
+      return paper.changes.word[callout.verdict];
+    case 'complaint':
+      return sure in recurs ? recurs[sure as Sureness] : paper.sure[sure];
+    case 'wear':
+      return sure in holds ? holds[sure as Stamp] : paper.sure[sure];
+    case 'damage':
+    case 'out-of-tolerance':
+    case undefined:
+      return paper.sure[sure];
+  }
+};
 
 const Amount = ({ row, languages }: Pick<RowProps, 'row' | 'languages'>) => (
   <td class="amount">

@@ -1,5 +1,5 @@
 /** How the figures are read, how they were made, and what they do not say. */
-import { tradeOf } from '../../core/foot/index.ts';
+import { tradeData, tradeOf } from '../../core/foot/index.ts';
 import { setPercentOf } from '../words/figures.ts';
 import type { DocumentProps } from './document-props.ts';
 import { Lines, Say } from './spoken.tsx';
@@ -14,6 +14,12 @@ const shownIn = ({ report, trade }: Pick<DocumentProps, 'report' | 'trade'>) => 
     whole,
     figures: whole || own.some(({ body }) => body.evidence !== undefined),
     complaints: whole || own.some(({ body }) => body.kind !== undefined),
+    /** Whether it says that a limit of the trade's wear holds or not. */
+    holds:
+      trade !== null &&
+      report.verdict.items.some(
+        (item) => item.what === 'wear' && tradeData(trade).wear.includes(item.kind),
+      ),
     curves: whole || own.some(({ body }) => body.evidence?.place !== undefined),
   };
 };
@@ -42,7 +48,7 @@ export const ReadingPart = (props: DocumentProps) => {
 export const MethodsPart = (props: DocumentProps) => {
   const { report, languages } = props;
   const { complaint, pain } = report.project.brief.allowedRate;
-  const { whole, complaints, curves } = shownIn(props);
+  const { whole, complaints, curves, holds } = shownIn(props);
   return (
     <section class="methods">
       <h2>
@@ -51,15 +57,16 @@ export const MethodsPart = (props: DocumentProps) => {
       <Lines
         in={languages}
         as="p"
-        of={({ words, speaker: { desk, number } }) => [
+        of={({ words, paper, speaker: { desk, number } }) => [
           ...(complaints
             ? [desk.complaints.how(setPercentOf(complaint, number), setPercentOf(pain, number))]
             : []),
           ...(whole ? [desk.comfort.how] : []),
           ...(curves ? [desk.wear.key] : []),
-          desk.verdict.how,
+          ...(whole ? [desk.verdict.how] : holds ? [paper.sheet.holdsHow] : []),
           ...(complaints ? [words.suspects, words.silence] : []),
-          ...(report.leftOut > 0 ? [words.leftOut(report.leftOut)] : []),
+          // A record that cannot be read is the lead's to mend.
+          ...(whole && report.leftOut > 0 ? [words.leftOut(report.leftOut)] : []),
           desk.verdict.caution,
         ]}
       />

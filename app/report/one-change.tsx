@@ -106,9 +106,13 @@ export const Change = ({
               <Say
                 in={languages}
                 of={(spoken) =>
-                  spoken.paper.changes.workedLine(
-                    countOf(found.earlier, spoken),
-                    countOf(found.later, spoken),
+                  spoken.speaker.desk.joined.sentence(
+                    spoken.paper.so.better(
+                      countOf(found.earlier, spoken),
+                      spoken.speaker.round(story.comparison.earlier),
+                      countOf(found.later, spoken),
+                      spoken.speaker.round(story.comparison.later),
+                    ),
                   )
                 }
               />

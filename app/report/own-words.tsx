@@ -59,6 +59,38 @@ export const Own = ({
 export const isOtherScript = (text: string, { locale }: Spoken): boolean =>
   /\p{Script=Han}/u.test(text) !== locale.startsWith('zh');
 
+/** The language of a text as far as its signs tell it; null: Latin and other letters are of many. */
+const languageOfSigns = (text: string): string | null =>
+  /\p{Script=Han}/u.test(text) &&
+  !/[\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}]/u.test(text)
+    ? 'zh'
+    : null;
+
+/** Says in a reader's language in which one a text is written. */
+const languageMark = (text: string, { locale, paper }: Spoken): string => {
+  const tag = languageOfSigns(text);
+  return paper.asIn(tag === null ? null : languageIn(tag, locale));
+};
+
+/** What a tester wrote, as it is; marked where nobody who reads the report reads its language. */
+export const Quote = ({
+  text,
+  in: languages,
+}: {
+  readonly text: string;
+  readonly in: Languages;
+}) => (
+  <>
+    <q lang={languageOfSigns(text) ?? undefined}>{text}</q>
+    {languages.every((one) => isOtherScript(text, one)) && (
+      <span class="soft in-line">
+        {' '}
+        <Say in={languages} of={(spoken) => languageMark(text, spoken)} />
+      </span>
+    )}
+  </>
+);
+
 /** Words whose language nobody noted: said to be as written where they look foreign to a reader. */
 export const AsWritten = ({
   text,
@@ -72,9 +104,9 @@ export const AsWritten = ({
     {text !== '' &&
       languages
         .filter((one) => isOtherScript(text, one))
-        .map(({ locale, paper }) => (
-          <span class="second" lang={locale} key={locale}>
-            {paper.asIn(null)}
+        .map((one) => (
+          <span class="second" lang={one.locale} key={one.locale}>
+            {languageMark(text, one)}
           </span>
         ))}
   </>

@@ -59,7 +59,12 @@ export const calloutWords = (
         title: paper.so.betterTitle(
           paper.felt(glossary.kinds[one.kind].name, paper.places[one.zone]),
         ),
-        note: paper.so.better(share(one.before, spoken), share(one.after, spoken)),
+        note: paper.so.better(
+          share(one.before, spoken),
+          speaker.round(one.earlier),
+          share(one.after, spoken),
+          speaker.round(one.later),
+        ),
       };
     case 'out-of-tolerance':
       return {
@@ -137,13 +142,13 @@ export const whoWords = (
     : upper(list(trades.map((trade) => speaker.glossary.trades[trade])));
 };
 
-/** By when. */
+/** By when; null where nothing is asked for. */
 export const byWords = (
   { act, finding }: DecisionRow,
   { paper, speaker, date }: Spoken,
-): string => {
+): string | null => {
   if (finding?.body.due !== undefined) return date(finding.body.due);
   if (finding?.body.carriedBy !== undefined)
     return paper.inRound(speaker.round(finding.body.carriedBy));
-  return act === 'keep' ? paper.keep : paper.noDate;
+  return act === 'keep' || (act === 'watch' && !finding) ? null : paper.noDate;
 };

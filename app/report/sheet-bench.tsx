@@ -4,7 +4,9 @@ import { arrivalOf, type PairLine } from '../../core/review/index.ts';
 import type { Surface } from '../../core/records/index.ts';
 import { fromMetres, metres, type Metres } from '../../core/units/index.ts';
 import { percentOf, signed } from '../words/figures.ts';
-import { placeName } from '../words/say-place.ts';
+import { placeName, siteName } from '../words/say-place.ts';
+import { bareReading } from '../words/say-wear.ts';
+import { Quote } from './own-words.tsx';
 import { Heading, ofTrade } from './sheet-parts.tsx';
 import type { SheetProps } from './document-props.ts';
 import { Say, type Spoken } from './spoken.tsx';
@@ -13,6 +15,16 @@ import { Table } from './table.tsx';
 /** More readings than this do not fit the paper. */
 const MOST_COLUMNS = 4;
 
+/** A dimension by its place alone; of anything else the measure as well. */
+const shortName = (
+  one: Pick<PairLine['readings'][number], 'measure' | 'site'>,
+  speaker: Spoken['speaker'],
+): string => {
+  if (one.measure !== 'dimension') return placeName(one, speaker);
+  const name = siteName(one.site, speaker);
+  return name.charAt(0).toUpperCase() + name.slice(1);
+};
+
 /** New pairs against the drawing. */
 export const ArrivalTable = ({ report, languages, trade }: SheetProps) => {
   const own = arrivalOf(
@@ -20,6 +32,8 @@ export const ArrivalTable = ({ report, languages, trade }: SheetProps) => {
     [report.round.id],
   );
   if (own.length === 0) return null;
+  const sizes = report.lines.map(({ sizeMm }) => sizeMm);
+  const [smallest, largest] = [Math.min(...sizes), Math.max(...sizes)];
   return (
     <section class="whole">
       <Heading languages={languages} of={({ paper }) => paper.sheet.arrival} />
@@ -40,7 +54,7 @@ export const ArrivalTable = ({ report, languages, trade }: SheetProps) => {
           const pairs = new Set(points.map(({ pair }) => pair)).size;
           return [
             [
-              (spoken: Spoken) => placeName({ measure, site }, spoken.speaker),
+              (spoken: Spoken) => shortName({ measure, site }, spoken.speaker),
               (spoken: Spoken) =>
                 `${write(nominal, spoken)}\u00a0${spoken.speaker.glossary.units[unit]}`,
               (spoken: Spoken) =>
@@ -59,6 +73,16 @@ export const ArrivalTable = ({ report, languages, trade }: SheetProps) => {
           ];
         })}
       />
+      {smallest !== largest && (
+        <p class="key">
+          <Say
+            in={languages}
+            of={({ paper, speaker }) =>
+              paper.sheet.oneDrawing(speaker.number(smallest, 1), speaker.number(largest, 1))
+            }
+          />
+        </p>
+      )}
     </section>
   );
 };
@@ -144,7 +168,7 @@ export const Damages = ({ report, languages, trade }: SheetProps) => {
           {words !== null && words !== undefined && words !== '' && (
             <>
               {' '}
-              <q>{words}</q>
+              <Quote in={languages} text={words} />
             </>
           )}
         </p>
@@ -214,7 +238,7 @@ export const PairTable = ({ report, languages, trade }: SheetProps) => {
             (one) =>
               ({ speaker }: Spoken) =>
                 speaker.desk.joined.clauses([
-                  placeName(one, speaker),
+                  shortName(one, speaker),
                   speaker.glossary.units[one.unit],
                 ]),
           ),
@@ -227,7 +251,7 @@ export const PairTable = ({ report, languages, trade }: SheetProps) => {
           ...(worn ? [(spoken: Spoken) => checkedAt(line, shown, spoken)] : []),
           ...shown.map((place) => ({ speaker, paper }: Spoken) => {
             const own = line.readings.find((one) => keyOf(one) === keyOf(place));
-            const write = (value: number) => speaker.number(value, place.unit === 'J' ? 2 : 1);
+            const write = (value: number) => bareReading(value, place, speaker);
             return !own
               ? '–'
               : own.last
@@ -236,6 +260,11 @@ export const PairTable = ({ report, languages, trade }: SheetProps) => {
           }),
         ])}
       />
+      {worn && (
+        <p class="key">
+          <Say in={languages} of={({ paper }) => paper.sheet.pairKey} />
+        </p>
+      )}
     </section>
   );
 };

@@ -67,8 +67,10 @@ export const ComplaintTable = ({ report, languages, cells, trade }: CellsProps) 
               () => `${cell.runs} / ${asked.runs}`,
               ...(story ? [() => (earlier ? `${earlier.reported} / ${earlier.runs}` : '–')] : []),
               () => `${cell.byFoot.left} / ${cell.byFoot.right}`,
-              ({ far }: Spoken) => (from ? far(from.pairM) : '–'),
-              ({ far }: Spoken) => (from?.onset ? far(from.onset.medianM) : '–'),
+              ({ far, paper }: Spoken) =>
+                !from ? '–' : from.pairM === 0 ? paper.sheet.firstRun : far(from.pairM),
+              ({ far, paper }: Spoken) =>
+                from?.onset ? paper.sheet.onset(far(from.onset.medianM), from.onset.runs) : '–',
               ({ paper }: Spoken) => paper.sure[surenessOf(cell.word, cell.testersOnce)],
             ];
           })}
@@ -79,7 +81,15 @@ export const ComplaintTable = ({ report, languages, cells, trade }: CellsProps) 
         <p class="key">
           <Say
             in={languages}
-            of={({ paper }) => paper.sentences([paper.sheet.from, paper.sheet.why])}
+            of={({ paper }) =>
+              paper.sentences([
+                ...(asked.runs < report.round.size.runs
+                  ? [paper.sheet.counted(asked.runs, report.round.size.runs)]
+                  : []),
+                paper.sheet.from,
+                paper.sheet.why,
+              ])
+            }
           />
         </p>
       )}

@@ -2,16 +2,18 @@
 import { tradeData } from '../../core/foot/index.ts';
 import { stampOf } from '../../core/headlines/index.ts';
 import type {
+  Expected,
   PairLine,
   RoundReport,
   Settle,
   VerdictItem,
   WearLook,
 } from '../../core/review/index.ts';
+import { metres, type Metres } from '../../core/units/index.ts';
 import { scaleOf } from '../../core/wear/index.ts';
 import { percentOf, signed } from '../words/figures.ts';
 import { siteName } from '../words/say-place.ts';
-import { bareOf, measureOf, placeTitle, unitName } from '../words/say-wear.ts';
+import { asWritten, bareOf, measureOf, placeTitle, unitName } from '../words/say-wear.ts';
 import type { SheetProps } from './document-props.ts';
 import { asked } from './limit-strip.tsx';
 import { PaperCurve } from './paper-curve.tsx';
@@ -36,11 +38,13 @@ const itemsOf = (
       : [],
   );
 
-/** A change as a share, or in the place's unit where its scale has no zero. */
-const changed = (from: number, to: number, look: WearLook, { speaker }: Spoken): string =>
-  scaleOf(look.kind) === 'ratio'
+/** A change as a share, or in the place's unit where its scale has no zero; of the values as they are written beside it. */
+const changed = (before: number, after: number, look: WearLook, { speaker }: Spoken): string => {
+  const [from, to] = [asWritten(before, look), asWritten(after, look)];
+  return scaleOf(look.kind) === 'ratio'
     ? signed(to / from - 1, (share) => percentOf(share, speaker.number))
     : signed(to - from, (by) => bareOf(by, look, speaker));
+};
 
 /** The same in a sentence, where no column names the unit. */
 const changedBy = (from: number, to: number, look: WearLook, spoken: Spoken): string => {
@@ -84,6 +88,9 @@ export const WearOfTrade = (props: SheetProps) => {
     <section class="wear">
       <Heading languages={languages} of={({ paper }) => paper.sheet.curves} />
       <WearTable {...props} curves={curves} />
+      <p class="key">
+        <Say in={languages} of={(spoken) => wearKey(curves, report, spoken)} />
+      </p>
       <Lines in={languages} of={(spoken) => notesOf(report, curves, spoken)} />
       <div class="curves">
         {curves.map((look) => (
@@ -100,6 +107,20 @@ export const WearOfTrade = (props: SheetProps) => {
       </p>
     </section>
   );
+};
+
+/** Whose values the table tells, and how far the checks tell anything where a row ends there. */
+const wearKey = (
+  curves: readonly WearLook[],
+  { project }: RoundReport,
+  { paper, far, list }: Spoken,
+): string => {
+  const ends = curves.filter(({ reach }) => reach < project.brief.distanceM);
+  const distances = [...new Set(ends.map(({ reach }) => far(reach)))];
+  return paper.sentences([
+    paper.sheet.wearKey,
+    ...(distances.length > 0 ? [paper.sheet.reach(list(distances))] : []),
+  ]);
 };
 
 const WearTable = ({
@@ -180,6 +201,7 @@ const notesOf = (
       limited.flatMap((look) =>
         itemsOf(report, look).flatMap(({ settle }) => (settle ? [{ look, settle }] : [])),
       ),
+      report.project.brief.distanceM,
       spoken,
     ),
   ];
@@ -191,17 +213,34 @@ interface Open {
 }
 
 /** What is measured next, by place; one visit to the bench that answers several limits is said once. */
-const nextOf = (open: readonly Open[], spoken: Spoken): readonly string[] => {
+const nextOf = (open: readonly Open[], briefM: Metres, spoken: Spoken): readonly string[] => {
   const { paper, list } = spoken;
   const said = open.flatMap(({ look, settle }) => {
     const line = settleWords(settle, spoken);
     const of =
       settle.by === 'measure' ? `${settle.atM} ${pairsOf(settle, spoken).join(' ')}` : line;
-    return line === null ? [] : [{ line, of, place: placeWords(look, spoken) }];
+    return line === null ? [] : [{ line, of, settle, place: placeWords(look, spoken) }];
   });
-  return [...new Map(said.map((one) => [one.of, one])).values()].map(({ line, of }) =>
-    paper.sheet.next(list(said.filter((one) => one.of === of).map(({ place }) => place)), line),
+  return [...new Map(said.map((one) => [one.of, one])).values()].map(({ line, of, settle }) =>
+    paper.sentences([
+      paper.sheet.next(list(said.filter((one) => one.of === of).map(({ place }) => place)), line),
+      ...(settle.by === 'measure' ? [whyThere(settle.atM, briefM, spoken)] : []),
+    ]),
   );
+};
+
+/** Why the next check is where it is: of half-way to the brief's distance and the distance itself, the first that tells enough. */
+const whyThere = (atM: Metres, briefM: Metres, { paper, far }: Spoken): string =>
+  atM < briefM ? paper.sheet.settles.halfWay(far(briefM)) : paper.sheet.settles.atBrief;
+
+/** Where the soonest check lies that would settle a limit of the trade's; null: none would. */
+export const nextCheckOf = (props: SheetProps): Metres | null => {
+  const all = curvesOf(props).flatMap((look) =>
+    itemsOf(props.report, look).flatMap(({ settle }) =>
+      settle?.by === 'measure' ? [settle.atM] : [],
+    ),
+  );
+  return all.length === 0 ? null : metres(Math.min(...all));
 };
 
 /** All pairs of a visit, by code. */
@@ -261,17 +300,24 @@ const settleWords = (settle: Settle, spoken: Spoken): string | null => {
   const { settles } = paper.sheet;
   switch (settle.by) {
     case 'measure': {
-      const { expected, pair, atM } = settle;
-      const when =
+      const visits = [
+        { pair: settle.pair, expected: settle.expected },
+        ...settle.also.map((pair, at) => ({
+          pair,
+          expected: settle.expectedOfAlso[at] ?? { when: 'not-known' as const },
+        })),
+      ].map(({ pair, expected }) => ({ code: speaker.pair(pair), expected }));
+      const when = (expected: Expected): string =>
         expected.when === 'later' || expected.when === 'if-resumed'
           ? settles.about(date(expected.atMs), expected.when === 'if-resumed')
           : expected.when === 'comes-back-first'
             ? settles.comesBack(date(expected.atMs))
             : settles.when[expected.when];
       return settles.measure(
-        pairsOf(settle, spoken),
-        far(atM),
-        settle.also.length > 0 ? settles.whose(speaker.pair(pair), when) : when,
+        visits
+          .toSorted((a, b) => (a.code < b.code ? -1 : 1))
+          .map(({ code, expected }) => settles.whose(code, when(expected))),
+        far(settle.atM),
         spoken.list,
       );
     }

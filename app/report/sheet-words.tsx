@@ -1,14 +1,21 @@
-/** What testers wrote of what a trade answers for: by complaint, each sentence once, first those that the reader can read. */
+/**
+ * What testers wrote of what a trade answers for: by complaint, each sentence once, first those that the reader can read;
+ * then words about a place of the trade's where the same run has no complaint.
+ */
 import type { CellSummary, RoundReport, SaidOfRun } from '../../core/review/index.ts';
+import { isWordOfTrade, type Trade, type ZoneCode } from '../../core/foot/index.ts';
 import { mentionsIn } from '../../core/words/index.ts';
-import { isOtherScript } from './own-words.tsx';
+import { isOtherScript, Quote } from './own-words.tsx';
 import { Heading, type CellsProps } from './sheet-parts.tsx';
-import { Say, type Languages } from './spoken.tsx';
+import { Say, type Languages, type Spoken } from './spoken.tsx';
 
 /** Beyond these nobody reads on; the desk has them all. */
 const MOST = 5;
-/** Kept for the complaints after the first one. */
-const KEPT = 2;
+/** So many of them are kept for the complaints after the first one, one for each. */
+const KEPT = 3;
+/** So many places that nobody tapped, and so many sentences of each. */
+const MOST_ZONES = 2;
+const MOST_UNTAPPED = 2;
 
 type Cell = Pick<CellSummary, 'zone' | 'kind'>;
 
@@ -16,15 +23,18 @@ const cellKey = ({ zone, kind }: Cell) => `${zone} ${kind}`;
 
 /**
  * How well words suit a complaint that was tapped with them: 0 they name it, 1 they name its place or nothing that is known,
- * null they name something else, which was felt in the same run.
+ * null they name another place, or something else that was felt in the same run.
  */
 export const suits = (
   { text, felt }: Pick<SaidOfRun, 'text' | 'felt'>,
   cell: Cell,
 ): 0 | 1 | null => {
   if (!felt.some((one) => cellKey(one) === cellKey(cell))) return null;
-  if (felt.length === 1) return 0;
   const mentions = mentionsIn(text);
+  if (felt.length === 1)
+    return mentions.length === 0 || mentions.some(({ zone }) => zone === null || zone === cell.zone)
+      ? 0
+      : null;
   if (
     mentions.some(
       ({ zone, kind }) => (zone ?? cell.zone) === cell.zone && (kind ?? cell.kind) === cell.kind,
@@ -42,13 +52,17 @@ const chosen = (
 ): readonly { readonly cell: CellSummary; readonly shown: readonly SaidOfRun[] }[] => {
   const texts = new Set<string>();
   const isForeign = ({ text }: SaidOfRun) => languages.every((one) => isOtherScript(text, one));
-  return cells.flatMap((cell, at) => {
-    const most = MOST - texts.size - (at === 0 && cells.length > 1 ? KEPT : 0);
+  const worded = cells.flatMap((cell) => {
     const own = said.flatMap((one) => {
-      const rank = texts.has(one.text) ? null : suits(one, cell);
+      const rank = suits(one, cell);
       return rank === null ? [] : [{ one, rank: rank + (isForeign(one) ? 2 : 0) }];
     });
-    const ranked = own.toSorted((a, b) => a.rank - b.rank).map(({ one }) => one);
+    return own.length > 0 ? [{ cell, own: own.toSorted((a, b) => a.rank - b.rank) }] : [];
+  });
+  return worded.flatMap(({ cell, own }, at) => {
+    const kept = Math.min(worded.length - 1 - at, Math.max(0, KEPT - at));
+    const most = MOST - texts.size - kept;
+    const ranked = own.flatMap(({ one }) => (texts.has(one.text) ? [] : [one]));
     const shown = ranked
       .filter(({ text }, first) => ranked.findIndex((one) => one.text === text) === first)
       .slice(0, Math.max(0, most));
@@ -57,36 +71,93 @@ const chosen = (
   });
 };
 
-export const WordsOfTesters = ({ report, languages, cells }: CellsProps) => {
-  const [{ paper, speaker, far }] = languages;
+/**
+ * Words about places of the trade's where the run has no complaint, by place; each sentence once, the latest first.
+ * @param told sentences that stand under a complaint
+ */
+export const untapped = (
+  said: RoundReport['said'],
+  trade: Trade,
+  told: ReadonlySet<string>,
+): readonly { readonly zone: ZoneCode; readonly shown: readonly SaidOfRun[] }[] => {
+  const byZone = new Map<ZoneCode, SaidOfRun[]>();
+  const seen = new Set(told);
+  for (const one of said) {
+    const named = mentionsIn(one.text).flatMap(({ zone, kind }) =>
+      zone !== null &&
+      !one.felt.some((felt) => felt.zone === zone) &&
+      isWordOfTrade({ zone, kind }, trade)
+        ? [zone]
+        : [],
+    );
+    const [zone] = named;
+    if (zone === undefined || seen.has(one.text)) continue;
+    seen.add(one.text);
+    byZone.set(zone, [...(byZone.get(zone) ?? []), one]);
+  }
+  return [...byZone].map(([zone, shown]) => ({ zone, shown: shown.slice(0, MOST_UNTAPPED) }));
+};
+
+export const WordsOfTesters = ({ report, languages, cells, trade }: CellsProps) => {
   const groups = chosen(report.said, cells, languages);
-  if (groups.length === 0) return null;
+  const told = new Set(groups.flatMap(({ shown }) => shown.map(({ text }) => text)));
+  const tapped = new Set(groups.map(({ cell }) => cell.zone));
+  const others = untapped(report.said, trade, told)
+    .filter(({ zone }) => !tapped.has(zone))
+    .slice(0, MOST_ZONES);
+  if (groups.length + others.length === 0) return null;
   return (
     <section class="whole">
       <Heading languages={languages} of={({ paper }) => paper.sheet.words} />
       {groups.map(({ cell, shown }) => (
-        <div class="said" key={cellKey(cell)}>
-          <strong>
-            <Say
-              in={languages}
-              of={({ paper, speaker }) =>
-                paper.felt(speaker.glossary.kinds[cell.kind].name, paper.places[cell.zone])
-              }
-            />
-          </strong>
-          <ul>
-            {shown.map(({ run, text, tester, pairM }) => (
-              <li key={`${run} ${text}`}>
-                <q>{text}</q>{' '}
-                <span class="soft">{paper.sheet.source(speaker.tester(tester), far(pairM))}</span>
-              </li>
-            ))}
-          </ul>
-        </div>
+        <Said
+          key={cellKey(cell)}
+          languages={languages}
+          title={({ paper, speaker }) =>
+            paper.felt(speaker.glossary.kinds[cell.kind].name, paper.places[cell.zone])
+          }
+          shown={shown}
+        />
+      ))}
+      {others.map(({ zone, shown }) => (
+        <Said
+          key={zone}
+          languages={languages}
+          title={({ paper }) => paper.sheet.wordsOnly(paper.places[zone])}
+          shown={shown}
+        />
       ))}
       <p class="key">
         <Say in={languages} of={({ paper }) => paper.sheet.wordsNote} />
       </p>
     </section>
+  );
+};
+
+/** Sentences under what they are about, each with who wrote it and how far the pair had come. */
+const Said = ({
+  languages,
+  title,
+  shown,
+}: {
+  readonly languages: Languages;
+  readonly title: (spoken: Spoken) => string;
+  readonly shown: readonly SaidOfRun[];
+}) => {
+  const [{ paper, speaker, far }] = languages;
+  return (
+    <div class="said">
+      <strong>
+        <Say in={languages} of={title} />
+      </strong>
+      <ul>
+        {shown.map(({ run, text, tester, pairM }) => (
+          <li key={`${run} ${text}`}>
+            <Quote in={languages} text={text} />{' '}
+            <span class="soft">{paper.sheet.source(speaker.tester(tester), far(pairM))}</span>
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 };

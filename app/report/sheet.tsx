@@ -10,7 +10,7 @@ import { FindingNotes } from './findings-part.tsx';
 import { rowName } from './row-words.ts';
 import { ArrivalTable, Damages, LayersTable, PairTable, SurfacesLine } from './sheet-bench.tsx';
 import { ComfortTable, ComplaintTable } from './sheet-parts.tsx';
-import { WearOfTrade } from './sheet-wear.tsx';
+import { nextCheckOf, WearOfTrade } from './sheet-wear.tsx';
 import { WordsOfTesters } from './sheet-words.tsx';
 import { SoleLines } from './sole-line.tsx';
 import { Say, type Spoken } from './spoken.tsx';
@@ -21,7 +21,8 @@ const ofTrade =
     tradeOf[body.part] === trade;
 
 /** The sheet's first line: never more than the rows of the first page say of it. */
-const headlineOf = ({ report, trade }: SheetProps, spoken: Spoken): string => {
+export const headlineOf = (props: SheetProps, spoken: Spoken): string => {
+  const { report, trade } = props;
   const words = spoken.paper.sheet.headline;
   const own = decisionRows(report).filter(({ finding }) => finding && ofTrade(trade)(finding));
   const change = own.filter(({ act }) => act === 'change');
@@ -34,14 +35,17 @@ const headlineOf = ({ report, trade }: SheetProps, spoken: Spoken): string => {
   const cell = cellsOfTrade(report.round.complaints.cells, trade).find(
     ({ testersOnce }) => testersOnce >= 2,
   );
+  const next = nextCheckOf(props);
+  const check = next === null ? null : spoken.far(next);
   return cell
     ? words.felt(
         spoken.paper.felt(
           spoken.speaker.glossary.kinds[cell.kind].name,
           spoken.paper.places[cell.zone],
         ),
+        check,
       )
-    : words.quiet;
+    : words.quiet(check);
 };
 
 /** @param props.under what stands below the title, where the sheet is a report by itself */

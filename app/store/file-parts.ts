@@ -48,16 +48,18 @@ export interface SortedFile {
 }
 
 /**
- * Whose device a file makes of one that is nobody's yet; null: nobody's. A hand-out file sets up its tester's phone.
+ * Whose device a file makes of one that is nobody's yet; null: nobody's. A hand-out file sets up its tester's phone, a
+ * specialist's file that specialist's.
  * A backup by a lead can set up that lead's own new device: only a lead's holds what only leads write.
  */
 export const settingUp = (
-  { for: tester, by, group, groupName = '' }: BundleHeader,
+  { for: tester, forSpecialist, by, group, groupName = '' }: BundleHeader,
   revisions: readonly Revision[],
 ): Session | null => {
   if (!group) return null;
   const of = { group, groupName, hub: null };
   if (tester) return { ...of, member: tester, role: 'tester' };
+  if (forSpecialist) return { ...of, member: forSpecialist, role: 'specialist' };
   const isLeads = revisions.some((revision) => revision.author === by && isOfLeads(revision));
   return by && isLeads ? { ...of, member: by, role: 'lead' } : null;
 };

@@ -5,6 +5,7 @@ import {
   audiencesIn,
   emptyLog,
   mayRead,
+  mediaTypeOfBytes,
   packBundle,
   readBundle,
   sha256OfBytes,
@@ -12,6 +13,7 @@ import {
   writeBundle,
   type BundleHeader,
   type BundleProblem,
+  type Caller,
   type RecordId,
   type Revision,
   type Sha256,
@@ -19,7 +21,7 @@ import {
 } from '../../core/records/index.ts';
 import type { AttachmentStore } from './attachments.ts';
 import { sessionChange } from './changes.ts';
-import type { StoreContext } from './context.ts';
+import { newId, type StoreContext } from './context.ts';
 import { takeRevisions } from './device-side.ts';
 import {
   askedParts,
@@ -77,10 +79,11 @@ export interface FileStore {
   /**
    * The log as a file. `mine`: this member's own records and attachments, to be sent to the group;
    * `about-me`: the same with what the group noted of the member, and with attachments that only the hub
-   * has by now; `all`: everything held here; a tester: what sets up that tester's phone without a hub.
+   * has by now; `all`: everything held here; a tester: what sets up that tester's phone without a hub; `specialist`: the
+   * same for a specialist who is new, with the photos that findings show; one who is known takes what is new from it.
    */
   exportFile(
-    what: 'mine' | 'about-me' | 'all' | { readonly tester: RecordId },
+    what: 'mine' | 'about-me' | 'all' | 'specialist' | { readonly tester: RecordId },
   ): Promise<{ name: string; bytes: Uint8Array }>;
   /** What taking the file in would change; nothing is taken yet. */
   previewFile(file: Uint8Array): Promise<Outcome<FilePreview, FileProblem>>;
@@ -115,11 +118,9 @@ export const fileStore = (
    * The attachments that are here and whole: a damaged one would spoil the file. With `everything` also those
    * that only the hub has by now.
    */
-  const bytesOf = async (revisions: readonly Revision[], everything: boolean) => {
+  const bytesOf = async (wanted: ReadonlySet<Sha256>, everything: boolean) => {
     const found = new Map<Sha256, Uint8Array>();
-    for (const { kind, body } of revisions) {
-      if (kind !== 'attachment' || typeof body?.['sha256'] !== 'string') continue;
-      const sha256 = body['sha256'] as Sha256;
+    for (const sha256 of wanted) {
       const held = await withDatabase((db) => db.get('attachments', sha256));
       const kept = held?.bytes ?? (everything ? (await fetched(sha256))?.bytes : undefined);
       const bytes = kept && new Uint8Array(kept);
@@ -184,6 +185,7 @@ export const fileStore = (
       const session = await sessionOf();
       if (!session) throw new Error('only a member of a group has a log to export');
       const all = await allRevisions();
+      const specialist = newId(context);
       const isOwn = ({ author }: Revision) => author === session.member;
       const revisions =
         what === 'all'
@@ -192,18 +194,27 @@ export const fileStore = (
             ? all.filter(isOwn)
             : what === 'about-me'
               ? all.filter((revision) => isOwn(revision) || revision.id === session.member)
-              : forTester(what.tester, all);
+              : forMember(
+                  what === 'specialist'
+                    ? { member: specialist, role: what }
+                    : { member: what.tester, role: 'tester' },
+                  all,
+                );
       const madeAt = new Date(now()).toISOString();
       const origin = {
         madeAt,
         group: session.group,
         groupName: session.groupName,
         by: session.member,
+        ...(what === 'specialist' && { forSpecialist: specialist }),
         ...(typeof what === 'object' && { for: what.tester }),
       };
-      const name = `pairlog-${madeAt.slice(0, 10)}${typeof what === 'object' ? '-hand-out' : ''}.pairlog`;
+      const name = `pairlog-${madeAt.slice(0, 10)}${typeof what === 'object' ? '-hand-out' : what === 'specialist' ? '-specialist' : ''}.pairlog`;
       const text = writeBundle(origin, revisions);
-      return { name, bytes: packBundle(text, await bytesOf(revisions, what === 'about-me')) };
+      // A specialist gets no attachment's own record, so what their findings and reports show is named by these.
+      const wanted = what === 'specialist' ? shownIn(revisions) : attachedIn(revisions);
+      const everything = what === 'specialist' || what === 'about-me';
+      return { name, bytes: packBundle(text, await bytesOf(wanted, everything)) };
     },
 
     async previewFile(file) {
@@ -241,7 +252,12 @@ export const fileStore = (
         if (session) await tx.objectStore('meta').put(session, 'session');
         for (const revision of fresh)
           if (mayCarry(revision)) await tx.objectStore('outbox').put(revision);
-        await keepShown(tx, attachments, (sha256) => mediaTypeIn(revisions, sha256), mayCarry);
+        await keepShown(
+          tx,
+          attachments,
+          (sha256) => mediaTypeIn(revisions, sha256, attachments.get(sha256)),
+          mayCarry,
+        );
       });
       changes.tell(session ? sessionChange(session, touched) : { kinds: touched });
       return done({
@@ -255,9 +271,22 @@ export const fileStore = (
   };
 };
 
-/** What the hub would send to a tester. */
-const forTester = (tester: RecordId, revisions: readonly Revision[]): readonly Revision[] => {
-  const reader = { member: tester, role: 'tester' as const };
+/** The attachments whose own records these are. */
+const attachedIn = (revisions: readonly Revision[]): ReadonlySet<Sha256> =>
+  new Set(
+    revisions.flatMap(({ kind, body }) =>
+      kind === 'attachment' && typeof body?.['sha256'] === 'string'
+        ? [body['sha256'] as Sha256]
+        : [],
+    ),
+  );
+
+/** The attachments that records show. */
+const shownIn = (revisions: readonly Revision[]): ReadonlySet<Sha256> =>
+  new Set(revisions.flatMap(({ body }) => (body === null ? [] : attachmentsOf(body))));
+
+/** What the hub would send to a member. */
+const forMember = (reader: Caller, revisions: readonly Revision[]): readonly Revision[] => {
   return [...addRevisions(emptyLog, revisions).values()].flatMap((history) =>
     audiencesIn(history)
       .filter(({ held }) => mayRead(reader, held))
@@ -265,8 +294,15 @@ const forTester = (tester: RecordId, revisions: readonly Revision[]): readonly R
   );
 };
 
-const mediaTypeIn = (revisions: readonly Revision[], sha256: Sha256): string => {
-  const found = revisions.find(({ body }) => body?.['sha256'] === sha256);
+/** As the attachment's own record says; else by how its bytes begin. */
+const mediaTypeIn = (
+  revisions: readonly Revision[],
+  sha256: Sha256,
+  bytes: Uint8Array | undefined,
+): string => {
+  const found = revisions.find(
+    ({ kind, body }) => kind === 'attachment' && body?.['sha256'] === sha256,
+  );
   const mediaType = found?.body?.['mediaType'];
-  return typeof mediaType === 'string' ? mediaType : 'application/octet-stream';
+  return typeof mediaType === 'string' ? mediaType : mediaTypeOfBytes(bytes ?? new Uint8Array());
 };

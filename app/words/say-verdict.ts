@@ -16,116 +16,110 @@ export interface SaidItem {
   readonly settle: readonly string[];
 }
 
-/** One item of a verdict, with its evidence. */
-export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker): SaidItem => {
+type Of<W extends VerdictItem['what']> = Extract<VerdictItem, { what: W }>;
+type Said = Omit<SaidItem, 'word'>;
+
+const wearSaid = (item: Of<'wear'>, briefM: Metres, speaker: Speaker): Said => {
   const { desk, glossary, number } = speaker;
+  const { limit, hold, tooFar, distance, pairs, checks, next } = item;
+  const place = placeTitle(item, speaker);
+  const brief = speaker.distance(briefM);
+  const holds = (): readonly string[] =>
+    tooFar
+      ? [desk.wear.tooFar(place, brief)]
+      : hold
+        ? [desk.wear.hold(place, brief, chanceOf(hold.chance, number), glossary.holds[hold.word])]
+        : [];
+  return {
+    title: `${limitTitle(limit, item, speaker)}${limit.site === undefined ? ` (${siteName(item.site, speaker)})` : ''}`,
+    lines: [
+      desk.verdict.evidence(pairs, checks),
+      ...(item.basis === 'prior-only' ? [desk.wear.priorOnly] : []),
+      ...(item.spread ? [spreadLine(item.spread, speaker)] : []),
+      ...holds(),
+      ...crossingLine(distance, 'distance', speaker),
+    ],
+    settle: next.map(({ pair, distance: at, narrowing }) =>
+      desk.wear.next(speaker.pair(pair), speaker.distance(at), percentOf(narrowing, number)),
+    ),
+  };
+};
+
+const structureSaid = (
+  { word, held, failed, pairs, weibull, canHold }: Of<'structure'>,
+  { desk: { verdict: words }, number }: Speaker,
+): Said => {
   const percent = (share: number) => percentOf(share, number);
-  const { verdict: words, joined } = desk;
-  const { word } = item;
+  return {
+    title: words.items.structure,
+    lines: [
+      held && held.reached > 0
+        ? words.structure(
+            failed,
+            pairs,
+            percent(held.share),
+            percent(held.lower),
+            percent(held.upper),
+          )
+        : held
+          ? words.structureShort(failed, pairs, percent(held.upper))
+          : words.structureNone(pairs),
+      ...(weibull
+        ? [
+            words.weibull(
+              number(weibull.shape, 1),
+              percent(weibull.held.share),
+              percent(weibull.held.lower),
+              percent(weibull.held.upper),
+            ),
+          ]
+        : []),
+      ...(word === 'not-known-yet' && !canHold ? [words.tooFewPairs(pairs)] : []),
+    ],
+    settle: [],
+  };
+};
+
+const rateSaid = (item: Of<'allowed-rate'>, speaker: Speaker): Said => {
+  const { cells, askedRuns, askedTesters, allowed, upTo } = item;
+  const { verdict: words, joined } = speaker.desk;
+  const pain = painClause(item.pain, speaker);
+  const set = (share: number) => setPercentOf(share, speaker.number);
+  const percent = (share: number) => percentOf(share, speaker.number);
+  return {
+    title: words.items['allowed-rate'](set(allowed.complaint), set(allowed.pain)),
+    lines: [
+      cells.length > 0
+        ? words.recurs(joined.apart(cells.map((cell) => cellTitle(cell, speaker))))
+        : askedRuns === 0
+          ? words.nobodyAsked
+          : words.noneRecurs(askedRuns, askedTesters, percent(upTo.complaint), percent(upTo.pain)),
+      ...(pain === null ? [] : [pain]),
+    ],
+    settle: [],
+  };
+};
+
+const saidOf = (item: VerdictItem, briefM: Metres, speaker: Speaker): Said => {
+  const { verdict: words, joined } = speaker.desk;
   switch (item.what) {
-    case 'wear': {
-      const { limit, hold, tooFar, distance, pairs, checks, next } = item;
-      const place = placeTitle(item, speaker);
-      const brief = speaker.distance(briefM);
-      return {
-        title: `${limitTitle(limit, item, speaker)}${limit.site === undefined ? ` (${siteName(item.site, speaker)})` : ''}`,
-        word,
-        lines: [
-          words.evidence(pairs, checks),
-          ...(item.basis === 'prior-only' ? [desk.wear.priorOnly] : []),
-          ...(item.spread ? [spreadLine(item.spread, speaker)] : []),
-          ...(tooFar
-            ? [desk.wear.tooFar(place, brief)]
-            : hold
-              ? [
-                  desk.wear.hold(
-                    place,
-                    brief,
-                    chanceOf(hold.chance, number),
-                    glossary.holds[hold.word],
-                  ),
-                ]
-              : []),
-          ...crossingLine(distance, 'distance', speaker),
-        ],
-        settle: next.map(({ pair, distance: at, narrowing }) =>
-          desk.wear.next(speaker.pair(pair), speaker.distance(at), percent(narrowing)),
-        ),
-      };
-    }
+    case 'wear':
+      return wearSaid(item, briefM, speaker);
     case 'not-measured':
       return {
         title: limitTitle(item.limit, null, speaker),
-        word,
         lines: [words.notMeasured],
         settle: [],
       };
-    case 'structure': {
-      const { held, failed, pairs, weibull, canHold } = item;
-      return {
-        title: words.items.structure,
-        word,
-        lines: [
-          held && held.reached > 0
-            ? words.structure(
-                failed,
-                pairs,
-                percent(held.share),
-                percent(held.lower),
-                percent(held.upper),
-              )
-            : held
-              ? words.structureShort(failed, pairs, percent(held.upper))
-              : words.structureNone(pairs),
-          ...(weibull
-            ? [
-                words.weibull(
-                  number(weibull.shape, 1),
-                  percent(weibull.held.share),
-                  percent(weibull.held.lower),
-                  percent(weibull.held.upper),
-                ),
-              ]
-            : []),
-          ...(word === 'not-known-yet' && !canHold ? [words.tooFewPairs(pairs)] : []),
-        ],
-        settle: [],
-      };
-    }
-    case 'allowed-rate': {
-      const { cells, askedRuns, askedTesters, allowed, upTo } = item;
-      const pain = painClause(item.pain, speaker);
-      const set = (share: number) => setPercentOf(share, number);
-      return {
-        title: words.items['allowed-rate'](set(allowed.complaint), set(allowed.pain)),
-        word,
-        lines: [
-          cells.length > 0
-            ? words.recurs(joined.apart(cells.map((cell) => cellTitle(cell, speaker))))
-            : askedRuns === 0
-              ? words.nobodyAsked
-              : words.noneRecurs(
-                  askedRuns,
-                  askedTesters,
-                  percent(upTo.complaint),
-                  percent(upTo.pain),
-                ),
-          ...(pain === null ? [] : [pain]),
-        ],
-        settle: [],
-      };
-    }
+    case 'structure':
+      return structureSaid(item, speaker);
+    case 'allowed-rate':
+      return rateSaid(item, speaker);
     case 'complaints':
-      return {
-        title: words.items.complaints,
-        word,
-        lines: growthLines(item, speaker),
-        settle: [],
-      };
+      return { title: words.items.complaints, lines: growthLines(item, speaker), settle: [] };
     case 'stop-use':
       return {
         title: words.items['stop-use'],
-        word,
         lines: [
           item.pairs.length > 0
             ? words.stopped(joined.names(item.pairs.map(speaker.pair)))
@@ -135,6 +129,12 @@ export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker)
       };
   }
 };
+
+/** One item of a verdict, with its evidence. */
+export const itemInWords = (item: VerdictItem, briefM: Metres, speaker: Speaker): SaidItem => ({
+  word: item.word,
+  ...saidOf(item, briefM, speaker),
+});
 
 /** The round with its verdict. */
 export const verdictTitle = (

@@ -1,5 +1,5 @@
 /** What do the bench checks say of wear, and what is the verdict, in sentences? The same on desk and terminal. */
-import type { Limit } from '../../core/records/index.ts';
+import type { Limit, Reading } from '../../core/records/index.ts';
 import type { Dose, WearLook, WearPlace } from '../../core/review/index.ts';
 import { PER_METRE } from '../../core/review/index.ts';
 import type { Metres } from '../../core/units/index.ts';
@@ -53,6 +53,22 @@ export const bareOf = (
   { kind }: Kind,
   { number }: Pick<Speaker, 'number'>,
 ): string => number(value, DECIMALS[kind], DECIMALS[kind]);
+
+/** A reading in a column, with as many decimals as its wear is told in; of what does not wear at most one. */
+export const bareReading = (
+  value: number,
+  { measure, unit }: Pick<Reading, 'measure' | 'unit'>,
+  speaker: Pick<Speaker, 'number'>,
+): string => {
+  const kind = `${measure} ${unit}`;
+  return isWearKind(kind) ? bareOf(value, { kind }, speaker) : speaker.number(value, 1);
+};
+
+const isWearKind = (kind: string): kind is WearKind => kind in DECIMALS;
+
+/** A value as it is written: what is told of two of them on paper is told of these, so that a reader gets the same. */
+export const asWritten = (value: number, { kind }: Kind): number =>
+  Number(value.toFixed(DECIMALS[kind]));
 
 /** A value with its unit. */
 export const valueOf = (value: number, { kind }: Kind, speaker: Speaker): string =>

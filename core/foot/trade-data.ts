@@ -97,6 +97,24 @@ export const kindsOfTrade = (trade: Trade): readonly ComplaintKind[] =>
     kindsOfComplaint[kind].first.some((zone) => tradesOfComplaint(kind, zone).includes(trade)),
   );
 
+/** From this share on of a zone's usual complaints, words that name none of them are the trade's to read. Judgement. */
+const MOST_OF_ZONE = 0.5;
+
+/**
+ * Whether words about a zone are the trade's to read: it is looked at first for the kind that they name, else for most
+ * kinds that are usually felt there.
+ * @param kind null: the words name none
+ */
+export const isWordOfTrade = (
+  { zone, kind }: { readonly zone: ZoneCode; readonly kind: ComplaintKind | null },
+  trade: Trade,
+): boolean => {
+  const isOwn = (one: ComplaintKind) => tradesOfComplaint(one, zone).includes(trade);
+  if (kind !== null) return isOwn(kind);
+  const usual = complaintKinds.filter((one) => kindsOfComplaint[one].first.includes(zone));
+  return usual.filter(isOwn).length > MOST_OF_ZONE * usual.length;
+};
+
 /** Whether a site on arrival, or another measure, is one that the trade checks. */
 export const isOnSheet = (
   { measure, site }: { readonly measure: string; readonly site: string },

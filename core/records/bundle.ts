@@ -25,6 +25,8 @@ export const bundleHeaderSchema = z.looseObject({
   by: z.optional(recordIdSchema),
   /** The tester whose phone it sets up: a hand-out file. */
   for: z.optional(recordIdSchema),
+  /** The specialist whose device it sets up. */
+  forSpecialist: z.optional(recordIdSchema),
 });
 
 export const bundleEndSchema = z.looseObject({
@@ -41,6 +43,7 @@ export interface BundleOrigin {
   readonly groupName?: string;
   readonly by?: RecordId;
   readonly for?: RecordId;
+  readonly forSpecialist?: RecordId;
 }
 
 /** The bundle of these revisions as text (NDJSON, UTF-8, a newline after each line). */

@@ -39,4 +39,5 @@ export * from './json-schema.ts';
 export * from './number-fields.ts';
 export * from './standing.ts';
 export * from './shown-attachments.ts';
+export * from './media-type.ts';
 export * from './track-fingerprint.ts';

@@ -6,6 +6,7 @@
 import type { ComplaintKind, ZoneCode } from '../foot/index.ts';
 import { mileageAt } from '../mileage/index.ts';
 import type {
+  Change,
   DamageReport,
   Foot,
   Limit,
@@ -39,6 +40,12 @@ export interface Reported {
   readonly askedRuns: number;
 }
 
+/** A change that names the complaint it was made for. */
+export interface MeantChange extends Pick<Change, 'part' | 'what'> {
+  /** The round that brought it. */
+  readonly round: RecordId;
+}
+
 export type Callout = Spot &
   (
     | ({
@@ -59,6 +66,8 @@ export type Callout = Spot &
         readonly verdict: 'mended' | 'better';
         readonly before: Reported;
         readonly after: Reported;
+        /** The changes after the earlier round, up to the later one, that were meant to mend it. */
+        readonly changes: readonly MeantChange[];
       }
     | {
         readonly what: 'out-of-tolerance';
@@ -144,6 +153,23 @@ const complaintsOf = (review: Review): Callout[] => {
   }));
 };
 
+/** Every change after one round, up to another, that names a kind of complaint there or anywhere. */
+const meantFor = (
+  log: ProjectLog,
+  { zone, kind }: { readonly zone: ZoneCode; readonly kind: ComplaintKind },
+  after: number,
+  upTo: number,
+): readonly MeantChange[] =>
+  log.rounds
+    .filter(({ body }) => body.order > after && body.order <= upTo)
+    .flatMap(({ body, revision }) =>
+      body.changes.flatMap(({ part, what, mends }) =>
+        mends?.kind === kind && (mends.zone ?? zone) === zone
+          ? [{ round: revision.id, part, what }]
+          : [],
+      ),
+    );
+
 const bettersOf = (log: ProjectLog, review: Review): Callout[] => {
   const latest = latestAsked(review);
   if (!latest) return [];
@@ -172,6 +198,7 @@ const bettersOf = (log: ProjectLog, review: Review): Callout[] => {
               verdict,
               before: reportedOf(round, cell),
               after: reportedOf(latest, now),
+              changes: meantFor(log, cell, round.order, latest.order),
             },
           ];
         }),

@@ -25,7 +25,11 @@ export interface NextVisit {
 
 /** What would settle a limit that is open or fails. */
 export type Settle =
-  | ({ readonly by: 'measure' } & NextVisit)
+  | ({
+      readonly by: 'measure';
+      /** When each of `also` is expected there, in their order. */
+      readonly expectedOfAlso: readonly Expected[];
+    } & NextVisit)
   | { readonly by: 'measure-first' }
   | { readonly by: 'look-at-pair'; readonly pair: RecordId }
   | {
@@ -104,14 +108,16 @@ const settleWear = (
   const pair = first.pair as RecordId;
   const codes = new Map(log.pairs.map(({ id, record }) => [id, record.body.code]));
   const code = (id: RecordId) => codes.get(id) ?? '';
+  const also = [...new Set(beside.map((one) => one.pair as RecordId))]
+    .slice(0, MOST_PAIRS - 1)
+    .toSorted((a, b) => (code(a) < code(b) ? -1 : 1));
+  const expected = (id: RecordId) => expectedAt(log, id, first.distance);
   return {
     by: 'measure',
-    pair,
+    ...{ pair, also },
     atM: first.distance,
-    expected: expectedAt(log, pair, first.distance),
-    also: [...new Set(beside.map((one) => one.pair as RecordId))]
-      .slice(0, MOST_PAIRS - 1)
-      .toSorted((a, b) => (code(a) < code(b) ? -1 : 1)),
+    expected: expected(pair),
+    expectedOfAlso: also.map(expected),
   };
 };
 

@@ -19,8 +19,15 @@ const rubs = {
   comfort: { overall: 55 },
 };
 
-/** Writes it as a bundle of a group. Ada (T01) wears a pair of round 2 and knows the change; Ben (T02) wears his blind. */
-export const writeThanksLog = async (file: string, nowMs: number): Promise<void> => {
+/**
+ * Writes it as a bundle of a group. Ada (T01) wears a pair of round 2 and knows the change; Ben (T02) wears his blind.
+ * @param isChanged round 2 carries the lower collar already
+ */
+export const writeThanksLog = async (
+  file: string,
+  nowMs: number,
+  isChanged = true,
+): Promise<void> => {
   const daysAgo = (days: number) => new Date(nowMs - days * DAY_MS).toISOString();
   const collar = {
     ...{ part: 'upper-pattern', line: 'collar', direction: 'lower' },
@@ -33,7 +40,7 @@ export const writeThanksLog = async (file: string, nowMs: number): Promise<void>
   const revisions = [
     make.project(),
     make.round(FIRST, 1, { name: 'Round 1' }),
-    make.round(SECOND, 2, { name: 'Round 2', changes: [{ ...change, finding: FINDING }] }),
+    make.round(SECOND, 2, { name: 'Round 2', changes: isChanged ? [{ ...change, finding: FINDING }] : [] }),
     record(ADA, 'tester', { code: 'T01' }),
     record(BEN, 'tester', { code: 'T02' }),
     make.pair(idOf(101), FIRST, '101'),

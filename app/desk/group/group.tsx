@@ -15,6 +15,12 @@ const exportAll = async () => {
   await sendFile(name, bytes);
 };
 
+/** Hands over a file that sets up a specialist's device, or brings it what is new. */
+const exportForSpecialist = async () => {
+  const { name, bytes } = await store.exportFile('specialist');
+  await sendFile(name, bytes);
+};
+
 export const Group = ({ records }: { records: DeskRecords }) => {
   const words = d().group;
   const [devices, setDevices] = useState<Devices | null>(null);
@@ -99,8 +105,10 @@ export const Group = ({ records }: { records: DeskRecords }) => {
       <h2>{words.files}</h2>
       <div class="row">
         <Button onClick={() => void exportAll()}>{words.exportAll}</Button>
+        <Button onClick={() => void exportForSpecialist()}>{words.specialistFile}</Button>
         <LinkButton href="/file">{words.open}</LinkButton>
       </div>
+      <p class="soft small">{words.specialistFileHint}</p>
     </>
   );
 };

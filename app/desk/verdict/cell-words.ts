@@ -57,6 +57,38 @@ const shareOf = (cell: GridCell, of: CellName | undefined): GridShare | undefine
     ? cell.picture.shares.find(({ zone, kind }) => zone === of?.zone && kind === of.kind)
     : undefined;
 
+const cameApart = (
+  { failed, pairs }: Extract<GridCell['item'], { what: 'structure' }>,
+  picture: GridCell['picture'],
+  say: ReturnType<typeof sayOf>,
+): string => {
+  const lives = picture?.draw === 'lives' ? picture.lives : [];
+  const at = lives.findLast((one) => one.cameApart) ?? lives[0];
+  return p().verdict.cameApart(failed, pairs, say.distance(at?.atM ?? metres(0)));
+};
+
+const rateLine = (
+  item: Extract<GridCell['item'], { what: 'allowed-rate' }>,
+  cell: GridCell,
+): string => {
+  const words = p().verdict;
+  const [first] = item.cells;
+  const share = shareOf(cell, first);
+  if (share && first)
+    return words.recurs(
+      feltOf(first),
+      share.runs,
+      share.askedRuns,
+      share.testers,
+      share.askedTesters,
+    );
+  if (first) return feltOf(first);
+  if (item.word === 'does-not-hold') return words.painRecurs;
+  return item.askedRuns === 0
+    ? words.nobodyAsked
+    : words.nothingRecurs(item.askedRuns, item.askedTesters);
+};
+
 /** What the cell says in one line. @param wear of a wear cell: the same as on its card */
 export const cellLine = (cell: GridCell, props: TabProps): string => {
   const words = p().verdict;
@@ -71,28 +103,10 @@ export const cellLine = (cell: GridCell, props: TabProps): string => {
     }
     case 'not-measured':
       return words.notMeasured;
-    case 'structure': {
-      const lives = picture?.draw === 'lives' ? picture.lives : [];
-      const at = lives.findLast(({ cameApart }) => cameApart) ?? lives[0];
-      return words.cameApart(item.failed, item.pairs, say.distance(at?.atM ?? metres(0)));
-    }
-    case 'allowed-rate': {
-      const [first] = item.cells;
-      const share = shareOf(cell, first);
-      if (share && first)
-        return words.recurs(
-          feltOf(first),
-          share.runs,
-          share.askedRuns,
-          share.testers,
-          share.askedTesters,
-        );
-      if (first) return feltOf(first);
-      if (item.word === 'does-not-hold') return words.painRecurs;
-      return item.askedRuns === 0
-        ? words.nobodyAsked
-        : words.nothingRecurs(item.askedRuns, item.askedTesters);
-    }
+    case 'structure':
+      return cameApart(item, picture, say);
+    case 'allowed-rate':
+      return rateLine(item, cell);
     case 'complaints':
       return item.growing.length > 0
         ? words.grows(named(item.growing))

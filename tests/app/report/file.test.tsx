@@ -170,7 +170,7 @@ describe('the sheet of a trade', () => {
       expect(html.includes(title), body.title).toBe(tradeOf[body.part] === trade);
     }
     if (!full.findings.some(({ body }) => tradeOf[body.part] === trade))
-      expect(html).toContain('Nothing is asked of you');
+      expect(html).toContain('No change is asked of you');
   });
 
   it('draws the map of the complaint, with its zone outlined on both feet, and says the counts in each language', () => {

@@ -3,10 +3,12 @@ import { renderToStaticMarkup } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { tradeData, trades, tradesOfComplaint } from '../../../core/foot/index.ts';
 import type { DecisionHeadline } from '../../../core/headlines/index.ts';
-import type { ReportedFinding, RoundReport } from '../../../core/review/index.ts';
+import type { Callout, ReportedFinding, RoundReport } from '../../../core/review/index.ts';
 import { ReportDocument } from '../../../app/report/document.tsx';
 import { Own } from '../../../app/report/own-words.tsx';
-import { suits } from '../../../app/report/sheet-words.tsx';
+import { headlineOf } from '../../../app/report/sheet.tsx';
+import { sureWords } from '../../../app/report/acts-table.tsx';
+import { suits, untapped } from '../../../app/report/sheet-words.tsx';
 import { wrapped } from '../../../app/report/shoe-picture.tsx';
 import { spokenIn, type Languages } from '../../../app/report/spoken.tsx';
 import { languageFile } from '../../../app/terminal/languages.ts';
@@ -130,14 +132,20 @@ describe('the sheet of a trade', () => {
     const html = sheet(last, 'foam', 'en');
     const look = last.curves.find(({ kind }) => kind === 'energy-absorbed J');
     const [start, now] = [look?.curve?.[0]?.median ?? NaN, look?.atGreatest?.median ?? NaN];
-    expect(html).toMatch(new RegExp(`\\|−${Math.round(100 * (1 - now / start))}.%\\|`));
+    // Of the values as they are written, so that a reader who divides them gets the same.
+    const fall = 1 - Number(now.toFixed(2)) / Number(start.toFixed(2));
+    expect(html).toMatch(new RegExp(`\\|−${Math.round(100 * fall)}.%\\|`));
     expect(html).toMatch(
       /too far to tell.{0,9}at least 70.% of new, not reached before 343.km.{0,9}open/,
     );
     expect(html).toMatch(
       /Most change in energy absorbed \(centre of the heel\): pair 926 −17.% at 163.km/,
     );
-    expect(html).toMatch(/Next for energy absorbed .* measure pairs 360, 637 and 926 at 390.km/);
+    expect(html).toMatch(
+      /Next for energy absorbed .* measure pairs 360 \(about .*2026\), 637 \(about .*2026\) and 926 \(about .*2026\) at 390.km\. That is about half-way from the last check to 600.km/,
+    );
+    expect(html).toMatch(/nothing beyond twice the farthest one \(343.km\)/);
+    expect(html).toContain('one number for all sizes, here 255 to 290 mm');
     expect(html).toContain('Testers are not asked whether it is too soft or too firm');
     expect(html).toMatch(/Reported by nobody in 131 runs: .*harsh landing/);
   });
@@ -145,12 +153,43 @@ describe('the sheet of a trade', () => {
   it('tells the pattern cutter on which foot, from where on, how many, and what the last change did', () => {
     const html = sheet(last, 'upper', 'en');
     expect(html).toMatch(
-      /Rubbing, collar\|7 \/ 8\|10 \/ 131\|10 \/ 183\|10 \/ 0\|0.km\|4\.5.km\|likely/,
+      /Rubbing, collar\|7 \/ 8\|10 \/ 131\|10 \/ 183\|10 \/ 0\|first run\|4\.5.km \(10 runs\)\|likely/,
     );
+    expect(html).toContain('Does it recur?');
+    expect(html).toContain('likely to recur');
+    expect(html).toContain('Counted: the 131 of 135 runs');
+    expect(html).toContain('57 of 172 runs in Round 1, 1 of 131 in Round 3');
+    expect(html).toMatch(/Changed with Round 3 \(upper material\):\|Mudguard film cut back/);
+    expect(html).toMatch(/Your change with Round 2 \(upper pattern\):\|Collar 3 mm higher/);
     expect(html).toContain('None of your parts was changed.');
+    expect(html).toMatch(/Tongue and eyestay: written, not tapped as a complaint\|+“?The tongue/);
     const second = sheet(reports[1] as RoundReport, 'upper', 'en');
     expect(second).toMatch(/Collar 3 mm higher.*Did it work\?.*better/);
+    // Each of the first complaints has words of its own, however many the first one has.
+    expect(second).toMatch(
+      /In their own words.*Pressure, outer toe box\|.*Hot spot, middle of the forefoot\|.*Rubbing, collar\|+“?(Collar|The left collar)/,
+    );
     expect(sheet(first, 'upper', 'en')).toContain('First round: no earlier change to judge.');
+  });
+
+  it('marks what a tester wrote in a language that its reader does not read, and nothing else', () => {
+    expect(sheet(last, 'foam', 'en')).toMatch(/后跟外侧有点触底。\|+ \|*\(written in Chinese\)/);
+    expect(sheet(last, 'upper', 'en')).not.toContain('written in');
+    expect(sheet(last, 'foam', 'zh')).toMatch(/后跟外侧有点触底。\|+ \|*T03/);
+    expect(sheet(last, 'upper', 'zh')).toMatch(/on the outside\.\|+ \|*（外文原文）/);
+    expect(sheet(last, 'upper', 'en', 'zh')).not.toMatch(/on the outside\.\|+ \|*（外文原文）/);
+  });
+
+  it('leaves to the lead what only the lead can mend, and to the appendix of the whole the rules of limits', () => {
+    for (const trade of trades) {
+      const html = documentOf(last, trade, 'en');
+      expect(html).not.toContain('could not be read');
+      expect(html).not.toContain('Structure: 90');
+      expect(html.includes('A limit holds if a new pair keeps it'), trade).toBe(
+        trade === 'foam' || trade === 'tooling',
+      );
+    }
+    expect(documentOf({ ...last, leftOut: 1 }, null, 'en')).toContain('could not be read');
   });
 
   it('says who is asked where a complaint points to several', () => {
@@ -164,6 +203,87 @@ describe('the sheet of a trade', () => {
         expect(sheet({ ...report, said: [], findings: [], carried: [] }, trade, 'zh')).not.toMatch(
           /[\u3400-\u9fff]Round|Round \d[\u3400-\u9fff]/,
         );
+  });
+});
+
+describe('the first line of a sheet', () => {
+  const bare = (report: RoundReport): RoundReport => ({ ...report, findings: [], carried: [] });
+  const nothingFelt = (report: RoundReport): RoundReport => ({
+    ...report,
+    round: { ...report.round, complaints: { ...report.round.complaints, cells: [] } },
+  });
+  const last = bare(reports.at(-1) as RoundReport);
+  const unmeasured = { ...last, settles: last.settles.map(() => null) };
+  const cases = [
+    [
+      'a check is due and something is felt',
+      last,
+      'No change is asked of you yet; the next check is at 390 km. Watch: bottoming out, outer heel.',
+      '目前不要求修改，下次检测在 390 km。请留意：后跟外侧触底。',
+    ],
+    [
+      'a check is due and nothing is felt',
+      nothingFelt(last),
+      'No change is asked of you yet; the next check is at 390 km.',
+      '目前不要求修改，下次检测在 390 km。',
+    ],
+    [
+      'no check is due',
+      unmeasured,
+      'No change is asked of you yet. Watch: bottoming out, outer heel.',
+      '目前不要求修改。请留意：后跟外侧触底。',
+    ],
+    [
+      'nothing is due or felt',
+      nothingFelt(unmeasured),
+      'No change is asked of you yet.',
+      '目前不要求修改。',
+    ],
+  ] as const;
+  it.each(cases)('says what is asked where %s', (_, report, english, chinese) => {
+    const said = (id: string) => {
+      const languages = speak(id);
+      return headlineOf({ report, languages, trade: 'foam', photos: new Map() }, languages[0]);
+    };
+    expect(said('en').replaceAll('\u00a0', ' ')).toBe(english);
+    expect(said('zh').replaceAll('\u00a0', ' ')).toBe(chinese);
+  });
+});
+
+describe('how sure a row of a sheet is', () => {
+  const felt = { what: 'complaint' } as Callout;
+  const wear = { what: 'wear' } as Callout;
+  const better = { what: 'better', verdict: 'better' } as Callout;
+  it.each([
+    [felt, 'clear', 'clear: it recurs', '已证实会反复'],
+    [felt, 'one-tester', 'clear for one tester', '只对一人证实'],
+    [felt, 'likely', 'likely to recur', '很可能反复'],
+    [felt, 'too-early', 'too early to tell if it recurs', '是否反复，为时尚早'],
+    [wear, 'open', 'limit still open', '限值尚无定论'],
+    [wear, 'fails', 'fails', '不达标'],
+    [wear, 'holds', 'holds', '达标'],
+    [better, 'open', 'better', '有改善'],
+    [null, 'asked', 'asked for by the lead', '负责人提出'],
+  ] as const)('says of what: %o, %s', (callout, sure, english, chinese) => {
+    expect(sureWords({ callout, sure }, speak('en')[0])).toBe(english);
+    expect(sureWords({ callout, sure }, speak('zh')[0])).toBe(chinese);
+  });
+});
+
+describe('words about a place where nothing was tapped', () => {
+  const said = (text: string, ...felt: RoundReport['said'][number]['felt']) =>
+    ({ run: text, text, felt }) as unknown as RoundReport['said'][number];
+  const tongue = said('The tongue slides to the outside.');
+  it('stand by place, for the trades that are looked at first there', () => {
+    const found = untapped([tongue, said('Rain all day.')], 'upper', new Set());
+    expect(found).toEqual([{ zone: 'U5', shown: [tongue] }]);
+    expect(untapped([tongue], 'foam', new Set())).toEqual([]);
+  });
+  it('are said once, and not where they stand under a complaint or name what was tapped', () => {
+    expect(untapped([tongue, tongue], 'upper', new Set())[0]?.shown).toHaveLength(1);
+    expect(untapped([tongue], 'upper', new Set([tongue.text]))).toEqual([]);
+    const tapped = said(tongue.text, { zone: 'U5', kind: 'rubbing', foot: 'left' });
+    expect(untapped([tapped], 'upper', new Set())).toEqual([]);
   });
 });
 
@@ -186,7 +306,8 @@ describe('words that suit a complaint', () => {
     expect(suits({ text: 'Rain all day.', felt }, rubbing)).toBe(1);
     expect(suits({ text: 'My heel slips.', felt }, rubbing)).toBeNull();
     expect(suits({ text: 'The collar is hard.', felt }, rubbing)).toBe(1);
-    expect(suits({ text: 'My heel slips.', felt: felt.slice(0, 1) }, rubbing)).toBe(0);
+    expect(suits({ text: 'Rain all day.', felt: felt.slice(0, 1) }, rubbing)).toBe(0);
+    expect(suits({ text: 'My heel slips.', felt: felt.slice(0, 1) }, rubbing)).toBeNull();
     expect(suits({ text: 'The collar rubs.', felt: felt.slice(1) }, rubbing)).toBeNull();
   });
 });
@@ -226,8 +347,10 @@ describe('a lead’s own words', () => {
 
   it('say that they are as written where nobody noted the language', () => {
     const old = finding({ evidence: undefined });
-    expect(shown(old, 'zh')).toContain('（原文）');
+    expect(shown(old, 'zh')).toContain('（外文原文）');
     expect(shown(old, 'en')).toBe('Heel slips');
+    expect(shown({ ...old, title: '后跟打滑' }, 'en')).toContain('(written in Chinese)');
+    expect(shown({ ...old, title: 'かかとが滑る' }, 'en')).not.toContain('Chinese');
   });
 });
 

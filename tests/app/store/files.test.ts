@@ -398,6 +398,72 @@ describe('a device that is nobody’s', () => {
   });
 });
 
+describe('a specialist without a hub', () => {
+  const png = Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 1, 2, 3]);
+  /** A finding with a photo, and the device of a specialist that a file has set up. */
+  const setUp = async () => {
+    const sha256 = value(await lead.putAttachment(png, 'image/png'));
+    const finding = value(
+      await lead.save('finding', {
+        ...{ project, round: lead.newId(), title: 'The collar rubs', part: 'upper-pattern' },
+        ...{ priority: 'high', state: 'asked-for', photos: [sha256] },
+      } as unknown as BodyOf<'finding'>),
+    ).revision.id;
+    const specialist = open();
+    const { name, bytes } = await lead.exportFile('specialist');
+    const preview = value(await specialist.previewFile(bytes));
+    value(await specialist.importFile(bytes));
+    return { sha256, finding, specialist, name, bytes, preview };
+  };
+
+  it('is set up by a file, with the findings and their photos and nothing else', async () => {
+    const { sha256, specialist, name, preview } = await setUp();
+    expect(name).toMatch(/-specialist\.pairlog$/);
+    expect(preview).toMatchObject({ setsUp: { role: 'specialist' }, asked: [], away: 0 });
+    expect(await specialist.session()).toMatchObject({ role: 'specialist', hub: null });
+    expect(await specialist.list('finding')).toHaveLength(1);
+    expect(await specialist.attachment(sha256)).toEqual({ bytes: png, mediaType: 'image/png' });
+    for (const kind of ['round', 'pair', 'tester', 'run', 'hand-out', 'attachment'] as const)
+      expect(await specialist.list(kind), kind).toEqual([]);
+  });
+
+  it('answers by file: asked about the first time, and known from then on', async () => {
+    const { finding, specialist } = await setUp();
+    const sketch = value(await specialist.putAttachment(png, 'image/png'));
+    const answer = {
+      ...{ project, finding, at: '2026-06-01T08:00:00Z', answer: 'cannot' as const },
+      ...{ words: 'The mould is closed.', photos: [sketch] },
+    };
+    const first = value(await specialist.save('proposal', answer)).revision.id;
+    const file = (await specialist.exportFile('mine')).bytes;
+    const seen = value(await lead.previewFile(file));
+    expect(seen).toMatchObject({ taken: { entries: 0 }, asked: [{ author: { is: 'unknown' } }] });
+    value(
+      await lead.importFile(
+        file,
+        seen.asked.map(({ key }) => key),
+      ),
+    );
+    expect((await lead.get('proposal', first))?.body.words).toBe('The mould is closed.');
+    expect(await lead.attachment(sketch)).toMatchObject({ mediaType: 'image/png' });
+
+    value(await specialist.save('proposal', { ...answer, words: 'Now it can be done.' }, first));
+    value(await lead.importFile((await specialist.exportFile('mine')).bytes));
+    expect((await lead.get('proposal', first))?.body.words).toBe('Now it can be done.');
+
+    const reply = {
+      ...{ project, finding, proposal: first, at: '2026-06-02T08:00:00Z', answer: 'ask-again' },
+      ...{ judged: (await headOf(first)).stamp, words: 'By when?' },
+    } as unknown as BodyOf<'proposal-reply'>;
+    value(await lead.save('proposal-reply', reply));
+    // A later file is made for somebody new; a device that has its specialist stays theirs.
+    const before = await specialist.session();
+    value(await specialist.importFile((await lead.exportFile('specialist')).bytes));
+    expect(await specialist.session()).toEqual(before);
+    expect(await specialist.list('proposal-reply')).toHaveLength(1);
+  });
+});
+
 it('a file of another group says whose it is, and nothing of it is taken', async () => {
   const stranger = open();
   await stranger.startGroup('Another');

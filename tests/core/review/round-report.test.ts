@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { mileageAt } from '../../../core/mileage/index.ts';
 import {
+  expectedAt,
   isProven,
   reportRound,
   wearCards,
@@ -70,6 +71,32 @@ describe('the report of a round', () => {
     }
     const all = reports.flatMap(({ deviations }) => deviations);
     expect(all).toHaveLength(review.deviations.length);
+  });
+
+  it('names beside what became better the changes that were made for it, with the round that brought them', () => {
+    const last = reports.at(-1) as RoundReport;
+    const changes = last.callouts.flatMap((one) => (one.what === 'better' ? [one] : []));
+    expect(
+      changes.map((one) => [one.kind, one.earlier, one.changes.map(({ round }) => round)]),
+    ).toEqual([
+      ['pressure', second.round.id, [last.round.id]],
+      ['heel-slip', first.round.id, [second.round.id]],
+    ]);
+    expect(changes.flatMap((one) => one.changes.map(({ part }) => part))).toEqual([
+      'upper-material',
+      'upper-pattern',
+    ]);
+  });
+
+  it('says of every pair of a visit when it is expected there', () => {
+    const visits = reports.flatMap(({ settles }) =>
+      settles.flatMap((one) => (one?.by === 'measure' ? [one] : [])),
+    );
+    expect(visits.some(({ also }) => also.length === 2)).toBe(true);
+    for (const { pair, also, atM, expected, expectedOfAlso } of visits)
+      expect([expected, ...expectedOfAlso]).toEqual(
+        [pair, ...also].map((one) => expectedAt(log, one, atM)),
+      );
   });
 
   it('counts zones of one kind no higher than zones of all kinds', () => {

@@ -26,6 +26,7 @@ export const file = {
   },
   setsUp: {
     tester: (code: string, group: string) => `Sets this phone up for ${code} in “${group}”.`,
+    specialist: (group: string) => `Sets this device up for a specialist of “${group}”.`,
     lead: (group: string) => `A lead’s backup of “${group}”.`,
   },
   backupHint:

@@ -19,6 +19,7 @@ export const file: FileWords = {
   },
   setsUp: {
     tester: (code, group) => `将本机设为“${group}”中${code}的手机。`,
+    specialist: (group) => `将本机设为“${group}”中一位专员的设备。`,
     lead: (group) => `“${group}”的负责人备份。`,
   },
   backupHint: '只有你自己导出的备份才读入。文件本身不能证明内容是谁写的。',

@@ -114,7 +114,12 @@ export const paper = {
     oneTester: (tester: string, runs: number, ofRuns: number) =>
       `${tester} alone: ${runs} of ${ofRuns} runs`,
     side: { left: 'left only', right: 'right only', both: 'both shoes' },
-    better: (before: string, after: string) => `${before} runs before, ${after} now`,
+    better: (before: string, earlier: string, after: string, later: string) =>
+      `${before} runs in ${earlier}, ${after} in ${later}`,
+    /** Leads to the words of a change that was made for it. */
+    changedBy: (part: string, round: string, own: boolean) =>
+      `${own ? 'Your change' : 'Changed'} with ${round} (${part}):`,
+    changedByNone: 'No change on the lists was made for it.',
     share: (runs: number, of: number) => `${runs} of ${of}`,
     tolerance: (pair: string, site: string, by: string) => `${site}: ${by} off on pair ${pair}`,
     damage: (pair: string, distance: string) => `pair ${pair}, at ${distance}`,
@@ -138,7 +143,6 @@ export const paper = {
   },
   noAmount: 'no number yet',
   noDate: 'no date yet',
-  keep: 'keep',
   nobodyYet: 'nobody yet',
   inRound: (round: string) => `with ${round}`,
   sure: {
@@ -193,7 +197,7 @@ export const paper = {
   sureLines: {
     clear: (names: string) => `Clear by the rule of the brief: ${names}.`,
     'one-tester': (names: string) => `Clear for one tester only: ${names}.`,
-    likely: (names: string) => `Likely, not proved: ${names}.`,
+    likely: (names: string) => `Likely to recur, not proved: ${names}.`,
     'too-early': (names: string) => `Too early to tell: ${names}.`,
     fails: (names: string) => `Seen on the sample: ${names}.`,
     open: (names: string) => `Still open: ${names}.`,
@@ -246,7 +250,6 @@ export const paper = {
     notOnBlueprint: 'Cannot be told: the drawing has no new number for it.',
     unlisted: 'Changed on the drawing, named by no change',
     worked: 'Did it work?',
-    workedLine: (before: string, after: string) => `${before} runs before, ${after} now.`,
     notJudged: 'Cannot be judged.',
     noAim: 'Cannot be judged: no complaint is named for it.',
     else: 'Did anything else move?',

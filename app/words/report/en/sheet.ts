@@ -1,12 +1,21 @@
 /** The sheet of one trade, in English. */
 import { countPairs, countRuns } from '../../languages/en/count.ts';
 
+type Joining = (names: readonly string[]) => string;
+
+const noChangeAsked = (check: string | null) =>
+  check === null
+    ? 'No change is asked of you yet.'
+    : `No change is asked of you yet; the next check is at ${check}.`;
+
 export const sheet = {
   headline: {
     change: (names: string) => `Change the ${names}.`,
     finding: (n: number) => `${n} ${n === 1 ? 'finding' : 'findings'} for you.`,
-    felt: (felt: string) => `Nothing is asked of you yet. Watch: ${felt}.`,
-    quiet: 'Nothing is asked of you so far.',
+    /** @param check where the next check is; null: none is due */
+    felt: (felt: string, check: string | null) =>
+      `${noChangeAsked(check)} Watch: ${felt.charAt(0).toLowerCase()}${felt.slice(1)}.`,
+    quiet: (check: string | null) => noChangeAsked(check),
   },
   complaints: 'What testers feel',
   noComplaint: 'Nobody reported anything that points to you first.',
@@ -17,11 +26,23 @@ export const sheet = {
     feet: 'Left / right',
     onPair: 'First felt at',
     inRun: 'In a run from',
-    sure: 'How sure',
+    sure: 'Does it recur?',
   },
+  /** How sure a row is, and of what. */
+  recurs: {
+    clear: 'clear: it recurs',
+    'one-tester': 'clear for one tester',
+    likely: 'likely to recur',
+    'too-early': 'too early to tell if it recurs',
+  },
+  holds: { fails: 'fails', open: 'limit still open', holds: 'holds' },
+  counted: (asked: number, runs: number) =>
+    `Counted: the ${asked} of ${countRuns(runs)} after which testers said how their feet felt.`,
+  firstRun: 'first run',
+  onset: (distance: string, runs: number) => `${distance} (${countRuns(runs)})`,
   silent: (kinds: string, runs: number) =>
     `Reported by nobody in ${countRuns(runs)}: ${kinds.toLowerCase()}.`,
-  from: 'First felt at: distance on the pair. In a run from: where in a run it usually starts.',
+  from: 'First felt at: distance on the pair. In a run from: how far into a run it starts, for the tester in the middle (in so many runs).',
   why: 'Listed are complaints for which your parts are usually looked at first: common practice, not a proved cause.',
   askedOf: (role: string) => `Asked of the ${role}.`,
   firstRound: 'First round: no earlier change to judge.',
@@ -29,7 +50,10 @@ export const sheet = {
   noChange: 'None of your parts was changed.',
   askedBefore: 'Asked for earlier:',
   words: 'In their own words',
-  wordsNote: 'As the testers wrote it after runs in which they reported it.',
+  wordsNote: 'As the testers wrote it after their runs, in their own language.',
+  /** Heads words about a place where the same run has no complaint. */
+  wordsOnly: (place: string) =>
+    `${place.charAt(0).toUpperCase()}${place.slice(1)}: written, not tapped as a complaint`,
   source: (tester: string, distance: string) => `${tester}, ${distance}`,
   comfort: 'How it feels',
   comfortColumns: {
@@ -48,7 +72,7 @@ export const sheet = {
   wearColumns: {
     what: 'Place',
     new: 'New',
-    now: 'Farthest check',
+    now: 'At the farthest check',
     change: 'Change',
     brief: (distance: string) => `At ${distance}`,
     limit: 'Limit of the brief',
@@ -62,6 +86,10 @@ export const sheet = {
     about: (distance: string) => `reached at about ${distance}`,
     after: (distance: string) => `not reached before ${distance}`,
   },
+  wearKey:
+    'New, at the farthest check and change: of a typical new pair, by the line through all pairs. Each pair’s own readings stand in the list of pairs.',
+  reach: (distances: string) =>
+    `The checks tell nothing beyond twice the farthest one (${distances}).`,
   mostChanged: (place: string, pairs: string) => `Most change in ${place}: ${pairs}.`,
   pairChange: (pair: string, change: string, distance: string) =>
     `pair ${pair} ${change} at ${distance}`,
@@ -69,13 +97,12 @@ export const sheet = {
   noneApart: 'No pair stands out.',
   next: (places: string, line: string) => `Next for ${places}: ${line}.`,
   settles: {
-    measure: (
-      pairs: readonly string[],
-      distance: string,
-      when: string,
-      list: (names: readonly string[]) => string,
-    ) => `measure ${pairs.length === 1 ? 'pair' : 'pairs'} ${list(pairs)} at ${distance} (${when})`,
-    whose: (pair: string, when: string) => `pair ${pair}: ${when}`,
+    measure: (pairs: readonly string[], distance: string, list: Joining) =>
+      `measure ${pairs.length === 1 ? 'pair' : 'pairs'} ${list(pairs)} at ${distance}`,
+    whose: (pair: string, when: string) => `${pair} (${when})`,
+    halfWay: (brief: string) =>
+      `That is about half-way from the last check to ${brief}: the soonest that tells enough.`,
+    atBrief: 'That is the brief’s distance: no sooner check tells enough.',
     about: (day: string, resumed: boolean) =>
       `about ${day}${resumed ? ', if its tester runs again' : ''}`,
     when: {
@@ -104,8 +131,11 @@ export const sheet = {
     out: 'Pairs out',
     range: 'Each shoe',
   },
+  oneDrawing: (from: string, to: string) =>
+    `The drawing has one number for all sizes, here ${from} to ${to} mm of foot length: it is not graded.`,
   outOf: (n: number, of: number) => `${n} of ${of}`,
   pairs: 'Pair by pair',
+  pairKey: 'Readings: mean of both shoes, new → at the last check.',
   pairColumns: { pair: 'Pair', size: 'Size, mm', testers: 'Testers', checked: 'Checked at' },
   layers: 'Layers of material and heat',
   layersLine: (place: string, layers: number, hot: number, of: number) =>
@@ -113,5 +143,7 @@ export const sheet = {
   damages: 'What came apart',
   nothingApart: (pairs: number) => `Nothing came apart on ${countPairs(pairs)}.`,
   damageLine: (pair: string, what: string, date: string) => `Pair ${pair}: ${what}, ${date}.`,
+  holdsHow:
+    'A limit holds if a new pair keeps it at the brief’s distance with a chance of 95 % or more; it fails with 5 % or less.',
   newToNow: (from: string, to: string) => `${from} → ${to}`,
 };

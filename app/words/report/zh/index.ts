@@ -87,7 +87,9 @@ export const paper: PaperWords = withSpaces<PaperWords>({
       `${of} 名试穿员中 ${testers} 名，${ofRuns} 次跑步中 ${runs} 次`,
     oneTester: (tester, runs, ofRuns) => `仅 ${tester}：${ofRuns} 次跑步中 ${runs} 次`,
     side: { left: '只在左鞋', right: '只在右鞋', both: '左右鞋都有' },
-    better: (before, after) => `之前 ${before}，现在 ${after}`,
+    better: (before, earlier, after, later) => `${earlier}：${before}；${later}：${after}`,
+    changedBy: (part, round, own) => `${own ? '你的改动' : '改动'}（${part}，${round}）：`,
+    changedByNone: '改动清单里没有针对它的改动。',
     share: (runs, of) => `${of} 次中 ${runs} 次`,
     tolerance: (pair, site, by) => `样鞋 ${pair}：${site}偏差 ${by}`,
     damage: (pair, distance) => `样鞋 ${pair}，${distance}`,
@@ -110,7 +112,6 @@ export const paper: PaperWords = withSpaces<PaperWords>({
   },
   noAmount: '暂无数值',
   noDate: '日期未定',
-  keep: '保持',
   nobodyYet: '未定',
   inRound: (round) => `随${round}`,
   sure: {
@@ -164,7 +165,7 @@ export const paper: PaperWords = withSpaces<PaperWords>({
   sureLines: {
     clear: (names) => `按任务书的规则已证实：${names}。`,
     'one-tester': (names) => `只对一名试穿员证实：${names}。`,
-    likely: (names) => `很可能，尚未证实：${names}。`,
+    likely: (names) => `很可能反复，尚未证实：${names}。`,
     'too-early': (names) => `为时尚早：${names}。`,
     fails: (names) => `样鞋上已看到：${names}。`,
     open: (names) => `尚无定论：${names}。`,
@@ -215,7 +216,6 @@ export const paper: PaperWords = withSpaces<PaperWords>({
     notOnBlueprint: '无法判断：图纸没有为此改数值。',
     unlisted: '图纸已改，改动清单里没有提到',
     worked: '有效吗？',
-    workedLine: (before, after) => `之前 ${before}，现在 ${after}。`,
     notJudged: '无法判断。',
     noAim: '无法判断：没有写明针对哪种不适。',
     else: '还有别的变化吗？',
@@ -243,6 +243,6 @@ export const paper: PaperWords = withSpaces<PaperWords>({
 
   sheet,
   appendix: '附录：数据与方法',
-  asIn: (language) => (language === null ? '（原文）' : `（${language}原文）`),
+  asIn: (language) => (language === null ? '（外文原文）' : `（${language}原文）`),
   inLanguage: (language) => `${language}原文：`,
 });

@@ -1,12 +1,15 @@
 /** 每个工种的分页。 */
 import type { PaperWords } from '../../types.ts';
 
+const noChangeAsked = (check: string | null) =>
+  check === null ? '目前不要求修改。' : `目前不要求修改，下次检测在 ${check}。`;
+
 export const sheet: PaperWords['sheet'] = {
   headline: {
     change: (names) => `请修改${names}。`,
     finding: (n) => `有 ${n} 个问题项给你。`,
-    felt: (felt) => `目前没有给你的要求，请留意：${felt}。`,
-    quiet: '目前没有给你的要求。',
+    felt: (felt, check) => `${noChangeAsked(check)}请留意：${felt}。`,
+    quiet: (check) => noChangeAsked(check),
   },
   complaints: '试穿员的感受',
   noComplaint: '没有人反馈首先与你有关的问题。',
@@ -17,10 +20,20 @@ export const sheet: PaperWords['sheet'] = {
     feet: '左／右',
     onPair: '首次出现',
     inRun: '单次跑步中',
-    sure: '有多确定',
+    sure: '会反复吗？',
   },
+  recurs: {
+    clear: '已证实会反复',
+    'one-tester': '只对一人证实',
+    likely: '很可能反复',
+    'too-early': '是否反复，为时尚早',
+  },
+  holds: { fails: '不达标', open: '限值尚无定论', holds: '达标' },
+  counted: (asked, runs) => `计入的是试穿员说明了脚部感受的跑步：${runs} 次中 ${asked} 次。`,
+  firstRun: '第一次跑',
+  onset: (distance, runs) => `${distance}（${runs} 次）`,
   silent: (kinds, runs) => `${runs} 次跑步中无人反映：${kinds}。`,
-  from: '“首次出现”指当时样鞋的里程；“单次跑步中”指通常从一次跑步的哪里开始。',
+  from: '“首次出现”指当时样鞋的里程；“单次跑步中”指跑了多远开始出现，取居中的试穿员，括号内为跑步次数。',
   why: '这里列出通常先查看你的部件的不适；这是行业惯例，不是已证实的原因。',
   askedOf: (role) => `已交给${role}。`,
   firstRound: '第一轮：没有更早的改动可以判断。',
@@ -28,7 +41,8 @@ export const sheet: PaperWords['sheet'] = {
   noChange: '你的部件没有改动。',
   askedBefore: '之前提出的：',
   words: '试穿员的原话',
-  wordsNote: '试穿员在反映不适的那次跑步后所写的原文。',
+  wordsNote: '试穿员跑后所写的原文，语言照旧。',
+  wordsOnly: (place) => `${place}：只写了，没有点选不适`,
   source: (tester, distance) => `${tester}，${distance}`,
   comfort: '穿着感受',
   comfortColumns: {
@@ -46,7 +60,7 @@ export const sheet: PaperWords['sheet'] = {
   wearColumns: {
     what: '位置',
     new: '全新',
-    now: '最远一次检测',
+    now: '最远一次检测时',
     change: '变化',
     brief: (distance) => `到 ${distance} 时`,
     limit: '任务书的限值',
@@ -60,15 +74,19 @@ export const sheet: PaperWords['sheet'] = {
     about: (distance) => `约 ${distance} 时到限值`,
     after: (distance) => `${distance} 之前不会到限值`,
   },
+  wearKey:
+    '全新、最远一次检测时和变化：按所有样鞋连成的线，指一双典型的新鞋。各双的读数见逐双列表。',
+  reach: (distances) => `超过最远一次检测里程的两倍（${distances}），检测说明不了什么。`,
   mostChanged: (place, pairs) => `${place}变化最大的：${pairs}。`,
   pairChange: (pair, change, distance) => `样鞋${pair}在 ${distance} 时 ${change}`,
   apart: (pairs) => `与其他不同：${pairs}。`,
   noneApart: '没有哪一双特别突出。',
   next: (places, line) => `${places}，下一步：${line}。`,
   settles: {
-    measure: (pairs, distance, when, list) =>
-      `样鞋 ${list(pairs)} 到 ${distance} 时测量（${when}）`,
-    whose: (pair, when) => `${pair}：${when}`,
+    measure: (pairs, distance, list) => `样鞋 ${list(pairs)}，到 ${distance} 时测量`,
+    whose: (pair, when) => `${pair}（${when}）`,
+    halfWay: (brief) => `那里大约是上次检测与 ${brief} 的中点：能说明问题的最早一次。`,
+    atBrief: '那里就是任务书的里程：更早的检测说明不了问题。',
     about: (day, resumed) => `约 ${day}${resumed ? '，前提是试穿员继续跑' : ''}`,
     when: {
       now: '现在已到',
@@ -95,8 +113,10 @@ export const sheet: PaperWords['sheet'] = {
     out: '超差',
     range: '每只鞋',
   },
+  oneDrawing: (from, to) => `图纸上各尺码只有一个数值（脚长 ${from} 至 ${to} mm），没有级放。`,
   outOf: (n, of) => `${of} 双中 ${n} 双`,
   pairs: '逐双列表',
+  pairKey: '读数为左右两只的平均：全新 → 最近一次检测。',
   pairColumns: { pair: '样鞋', size: '脚长 mm', testers: '试穿员', checked: '检测时里程' },
   layers: '材料层数与闷热',
   layersLine: (place, layers, hot, of) =>
@@ -104,5 +124,6 @@ export const sheet: PaperWords['sheet'] = {
   damages: '损坏',
   nothingApart: (pairs) => `${pairs} 双样鞋都没有损坏。`,
   damageLine: (pair, what, date) => `样鞋${pair}：${what}，${date}。`,
+  holdsHow: '一双新鞋到任务书里程时仍在限值内的可能性达到 95 % 为达标，至多 5 % 为不达标。',
   newToNow: (from, to) => `${from} → ${to}`,
 };

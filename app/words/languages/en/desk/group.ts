@@ -11,6 +11,9 @@ export const group = {
     'A specialist of the factory reads findings, and the quotes and reports that you send, and nothing else.',
   files: 'Files',
   exportAll: 'Save the whole log as a file',
+  specialistFile: 'File for a specialist',
+  specialistFileHint:
+    'For a specialist without the hub: the findings, with their photos, and what you sent. One file for one person: it makes the device that opens it theirs. They send their answers back as a file.',
   open: 'Open a file',
   noHub: 'This group works by files: no hub.',
   sync: 'Sync now',
