@@ -44,10 +44,13 @@ const ProposalLine = (props: StoryProps & { readonly proposal: RecordOf<'proposa
   const change = offeredChange(finding, body);
   return (
     <>
-      <p class="soft small">{`${who(revision.author as RecordId)} · ${formatDate(body.at)}`}</p>
+      <p class="soft small">{`${who(revision.author)} · ${formatDate(body.at)}`}</p>
       <p>
-        <b>{talkWords().proposalAnswers[body.answer]}</b>
-        {change && saidOf('', sayChange(change))}
+        <b>
+          {change
+            ? saidOf(talkWords().proposalAnswers[body.answer], sayChange(change))
+            : talkWords().proposalAnswers[body.answer]}
+        </b>
       </p>
       {body.sampleAt !== undefined && <p>{words.sampleOn(formatDate(body.sampleAt))}</p>}
       <Written words={body.words} language={body.language} />
@@ -62,16 +65,18 @@ const Item = (props: StoryProps & { readonly item: StoryItem }) => {
   const words = proposeWords();
   switch (item.what) {
     case 'asked':
-      return <p class="soft">{words.storyAsked(formatDate(item.atMs))}</p>;
+      return (
+        <p class="soft">
+          {(item.isAsked ? words.storyAsked : words.storyWritten)(formatDate(item.atMs))}
+        </p>
+      );
     case 'proposal':
       return <ProposalLine {...props} proposal={item.proposal} />;
     case 'reply': {
       const { body, revision } = item.reply;
       return (
         <>
-          <p class="soft small">
-            {`${props.who(revision.author as RecordId)} · ${formatDate(item.atMs)}`}
-          </p>
+          <p class="soft small">{`${props.who(revision.author)} · ${formatDate(item.atMs)}`}</p>
           <p>
             <b>{talkWords().proposalReplies[body.answer]}</b>
           </p>

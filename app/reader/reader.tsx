@@ -24,9 +24,8 @@ import './reader.css';
 const urgency = ['high', 'medium', 'low'] as const;
 
 /** Where the finding stands, in one line. */
-const stateOf = ({ closed, waits, again, days, own, byOther }: ReaderStanding): string | null => {
+const stateOf = ({ waits, again, days, own, byOther }: ReaderStanding): string | null => {
   const words = proposeWords();
-  if (closed) return words.closed;
   if (waits) return [...(again ? [words.askedAgain] : []), words.waits(days)].join(' ');
   if (own)
     return [

@@ -22,7 +22,8 @@ export interface ReaderStanding {
   readonly own: StandingProposal | null;
   /** Somebody else's answer waits for the lead, or was accepted. */
   readonly byOther: boolean;
-  readonly closed: boolean;
+  /** Nothing is to be answered any more: it is closed, or a round carries it. */
+  readonly settled: boolean;
 }
 
 /** A specialist knows no rounds: a finding that one carries is nobody's question any more. */
@@ -50,14 +51,18 @@ export const standingOf = (
     again: waits && standing.length > 0,
     own,
     byOther: others.length > 0,
-    closed: finding.body.state === 'closed',
+    settled:
+      finding.body.state === 'closed' ||
+      finding.body.state === 'carried-out' ||
+      finding.body.carriedBy !== undefined ||
+      finding.body.outcome !== undefined,
   };
 };
 
 /** Whether this member's answer still waits for the lead: it can be corrected and taken back. */
-export const canCorrect = ({ own, closed }: ReaderStanding): boolean =>
-  !closed && own !== null && own.reply === null;
+export const canCorrect = ({ own, settled }: ReaderStanding): boolean =>
+  !settled && own !== null && own.reply === null;
 
 /** Whether this member can write an answer. One that waits is corrected, one that was accepted stands. */
-export const canAnswer = ({ own, closed }: ReaderStanding): boolean =>
-  !closed && (own === null || own.reply?.body.answer === 'ask-again');
+export const canAnswer = ({ own, settled }: ReaderStanding): boolean =>
+  !settled && (own === null || own.reply?.body.answer === 'ask-again');

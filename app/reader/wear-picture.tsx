@@ -7,6 +7,7 @@ import { settings } from '../parts/settings.ts';
 import { clauses, proposeWords, saidOf, terms } from '../words/index.ts';
 import { placeName } from '../words/say-place.ts';
 import { readerSpeaker } from './say-reader.ts';
+import '../parts/charts/charts.css';
 
 type Place = NonNullable<Evidence['place']>;
 type Wear = NonNullable<Evidence['wear']>;

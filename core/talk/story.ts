@@ -4,7 +4,8 @@ import type { StandingProposal } from './proposals.ts';
 import { writtenMs } from './questions.ts';
 
 export type StoryItem =
-  | { readonly what: 'asked'; readonly atMs: number }
+  /** `isAsked`: the trade is asked; else it was only written down. */
+  | { readonly what: 'asked'; readonly atMs: number; readonly isAsked: boolean }
   /** `isOpen`: it waits for the lead. */
   | {
       readonly what: 'proposal';
@@ -30,6 +31,7 @@ export const storyOf = (
 ): readonly StoryItem[] => [
   {
     what: 'asked',
+    isAsked: body.asked !== undefined || body.state !== 'open',
     atMs: body.asked === undefined ? stampParts(revision.stamp).ms : Date.parse(body.asked),
   },
   ...standing.flatMap(({ proposal, reply }): readonly StoryItem[] => [

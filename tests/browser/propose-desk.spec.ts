@@ -132,7 +132,7 @@ test('two millimetres less by a day are proposed offline, accepted, and carried 
   expect(await axeFaults(phone)).toEqual([]);
 
   await phone.context().setOffline(true);
-  await phone.getByRole('button', { name: 'Answer' }).click();
+  await phone.getByRole('button', { name: 'Answer', exact: true }).click();
   const form = answerForm(phone);
   await form.getByRole('button', { name: 'Send the answer' }).click();
   await expect(form.getByText('Choose one of the three.')).toBeVisible();
@@ -232,7 +232,7 @@ test('what is asked again is answered anew, corrected and taken back', async ({ 
   const phone = await openSpecialist(browser, lead);
   expect(await photosHeld(phone)).toBeGreaterThan(0);
   await openFinding(phone);
-  await phone.getByRole('button', { name: 'Answer' }).click();
+  await phone.getByRole('button', { name: 'Answer', exact: true }).click();
   await answerForm(phone).getByText('Cannot do', { exact: true }).click();
   await answerForm(phone).getByRole('button', { name: 'Send the answer' }).click();
   await expect(phone.getByText(/^Say why not/)).toBeVisible();
@@ -260,7 +260,7 @@ test('what is asked again is answered anew, corrected and taken back', async ({ 
   await expect(phone.getByText(/^The lead asks again\./)).toBeVisible({ timeout: 20_000 });
   await openFinding(phone);
   await expect(phone.getByText('And with the old mould, 2 mm?')).toBeVisible();
-  await phone.getByRole('button', { name: 'Answer' }).click();
+  await phone.getByRole('button', { name: 'Answer', exact: true }).click();
   await answerForm(phone).getByText('Can do', { exact: true }).click();
   await answerForm(phone).getByRole('button', { name: 'Send the answer' }).click();
   await phone.getByRole('button', { name: 'Correct the answer' }).click();
@@ -274,7 +274,7 @@ test('what is asked again is answered anew, corrected and taken back', async ({ 
   await phone.getByRole('button', { name: 'Undo' }).click();
   await expect(phone.getByText('By Friday.')).toBeVisible();
   await phone.getByRole('button', { name: 'Take the answer back' }).click();
-  await expect(phone.getByRole('button', { name: 'Answer' })).toBeVisible();
+  await expect(phone.getByRole('button', { name: 'Answer', exact: true })).toBeVisible();
   await sendAll(phone);
 
   await syncGroup(lead);

@@ -14,7 +14,9 @@ const story = (...revisions: readonly Revision[]) => {
       ? `${item.proposal.body.answer}${item.isOpen ? ' waits' : ''}`
       : item.what === 'reply'
         ? item.reply.body.answer
-        : item.what,
+        : item.what === 'asked' && !item.isAsked
+          ? 'written'
+          : item.what,
   );
 };
 const finding = (more: Readonly<Record<string, unknown>> = {}) =>
@@ -32,6 +34,7 @@ const reply = (to: Revision, days: number, answer: string, n: number) =>
 describe('the story of a finding', () => {
   it('goes from asking to the result', () => {
     expect(story(finding())).toEqual(['asked']);
+    expect(story(finding({ state: 'open', asked: undefined }))).toEqual(['written']);
     const first = proposal(-9, 'cannot', 0);
     const second = proposal(-5, 'other', 1);
     // The lead's clock is slow: the reply still stands after what it answers.

@@ -18,7 +18,6 @@ export const propose = {
   answeredByOther: 'Another specialist answered.',
   taken: 'The lead accepted it.',
   withLead: 'Waiting for the lead.',
-  closed: 'Closed.',
 
   // One finding.
   finding: 'Finding',
@@ -29,7 +28,6 @@ export const propose = {
     right: 'Mostly the right shoe: look at the right pattern and its build first.',
     both: 'Both shoes.',
   },
-  where: 'Where on the shoe',
   zoneOf: (foot: string, zone: string): string => `${foot}: ${zone}`,
   photos: 'Photos',
   asks: 'The lead asks',
@@ -37,9 +35,6 @@ export const propose = {
   by: (day: string): string => `Answer or sample by ${day}`,
   late: 'That day has passed.',
   said: 'What was said',
-  nothingSaid: 'Nobody has answered yet.',
-  evidence: 'What the tests show',
-  curve: 'How it wears',
   curveSays: (place: string): string =>
     `${place}: readings by distance, with the curve through them`,
   distance: (unit: string): string => `Distance on the pair, ${unit}`,
@@ -91,7 +86,6 @@ export const propose = {
   // The lead.
   story: 'Asked, answered, changed, tested',
   noAnswer: 'No specialist has answered yet.',
-  whose: (who: string, what: string, n: number): string => `${who}: ${what}, ${days(n)}`,
   turn: 'Whose turn',
   turnIs: (who: string, what: string): string => `${who}: ${what}`,
   since: (n: number): string => days(n),
@@ -106,7 +100,6 @@ export const propose = {
   undoReply: 'Take this reply back',
   replyGone: 'The reply is taken back.',
   sampleOn: (day: string): string => `Sample ready on ${day}`,
-  noOffer: 'No change in figures.',
   putIn: 'Put this change into a round',
   putInHint: 'The round then says what is different, and the arrival check can measure it.',
   round: 'Round',
@@ -118,6 +111,7 @@ export const propose = {
   alreadyIn: (round: string): string => `In the changes of ${round}.`,
   needsRound: 'There is no later round yet. Add one, then put the change into it.',
   addRound: 'Add a round',
+  storyWritten: (day: string): string => `${day}: written down`,
   storyAsked: (day: string): string => `${day}: written down and asked`,
   storyRan: (runs: number): string =>
     runs === 0 ? 'Nobody has run in it yet.' : `${runs} ${runs === 1 ? 'run' : 'runs'} so far.`,
