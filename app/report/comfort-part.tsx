@@ -109,16 +109,16 @@ export const ComfortPart = ({ report, languages }: PartProps) => {
       )}
       <Lines
         in={languages}
-        of={({ speaker }) =>
+        of={({ speaker, paper }) =>
           preferences.map(({ first, second, preferFirst, preferSecond, equal, unblinded }) =>
-            [
+            paper.sentences([
               speaker.desk.comfort.prefer(
                 { name: speaker.round(first), testers: preferFirst },
                 { name: speaker.round(second), testers: preferSecond },
                 equal,
               ),
               ...(unblinded > 0 ? [speaker.desk.comfort.unblinded(unblinded)] : []),
-            ].join(' '),
+            ]),
           )
         }
       />

@@ -25,11 +25,11 @@ export const ReportMap = (
     readonly zones: ZonesOfFeet;
     /** Outlined on both feet. */
     readonly marked?: ZoneCode;
-    /** Testers who reported it once at least, or twice. */
+    /** Testers who reported it once at least, as the tables beside it count, or twice. */
     readonly times?: 'once' | 'twice';
   },
 ) => {
-  const { report, languages, view, zones, marked, times = 'twice' } = props;
+  const { report, languages, view, zones, marked, times = 'once' } = props;
   const [{ speaker }] = languages;
   const phone = (word: 'left' | 'right' | 'sole' | 'upper') =>
     joined(languages, (spoken) => spoken.phone[word]);
@@ -132,8 +132,8 @@ export const MapsPart = (props: PartProps) => {
           <MapTitle {...props} kind={null} />
         </p>
         <div class="maps">
-          <ReportMap {...props} view="upper" zones={report.zones} />
-          <ReportMap {...props} view="sole" zones={report.zones} />
+          <ReportMap {...props} view="upper" zones={report.zones} times="twice" />
+          <ReportMap {...props} view="sole" zones={report.zones} times="twice" />
         </div>
         <ReportLegend languages={languages} />
       </div>

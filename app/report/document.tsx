@@ -87,19 +87,19 @@ const BriefPart = ({ report, languages }: PartProps) => {
         <Lines
           in={languages}
           as="p"
-          of={({ words, speaker, surface }) => [
+          of={({ words, paper, far, speaker, surface }) => [
             words.briefOf(
               speaker.glossary.runners[brief.runner],
               speaker.glossary.uses[brief.use],
               speaker.desk.joined.names(brief.surfaces.map(surface)),
             ),
-            [
-              words.briefDistance(speaker.distance(brief.distanceM)),
+            paper.sentences([
+              words.briefDistance(far(brief.distanceM)),
               words.briefAllowed(
                 setPercentOf(brief.allowedRate.complaint, speaker.number),
                 setPercentOf(brief.allowedRate.pain, speaker.number),
               ),
-            ].join(' '),
+            ]),
           ]}
         />
       </div>
@@ -110,11 +110,11 @@ const BriefPart = ({ report, languages }: PartProps) => {
         <Lines
           in={languages}
           as="p"
-          of={({ words, speaker }) => [
-            [
+          of={({ words, paper, far, speaker }) => [
+            paper.sentences([
               words.stage(speaker.glossary.stages[stage]),
-              words.sample(size.pairs, size.testers, size.runs, speaker.distance(size.distanceM)),
-            ].join(' '),
+              words.sample(size.pairs, size.testers, size.runs, far(size.distanceM)),
+            ]),
             ...askedLines(report.round, speaker),
             ...(outside.waiting + outside.setAside > 0
               ? [speaker.desk.waiting.outside(outside.waiting, outside.setAside)]

@@ -61,15 +61,15 @@ const OneFinding = (props: FindingsProps & { readonly finding: ReportedFinding }
         <Say
           in={languages}
           of={(spoken) =>
-            [
-              of(({ part }) => part)(spoken),
-              of(({ urgency }) => urgency)(spoken),
-              heading === 'carried'
-                ? spoken.words.shownBy(spoken.speaker.round(body.round))
-                : of(({ carriedBy }) => carriedBy)(spoken),
-            ]
-              .filter((one) => one !== '')
-              .join(' ')
+            spoken.paper.sentences(
+              [
+                of(({ part }) => part)(spoken),
+                of(({ urgency }) => urgency)(spoken),
+                heading === 'carried'
+                  ? spoken.words.shownBy(spoken.speaker.round(body.round))
+                  : of(({ carriedBy }) => carriedBy)(spoken),
+              ].filter((one) => one !== ''),
+            )
           }
         />
       </p>

@@ -99,7 +99,7 @@ const Proof = (props: PartProps & { readonly rows: readonly DecisionRow[] }) => 
               <Say
                 in={languages}
                 of={({ paper, speaker }) =>
-                  paper.mapTitle.twice(
+                  paper.mapTitle(
                     speaker.glossary.kinds[kind.kind].name,
                     report.round.complaints.asked.testers,
                   )

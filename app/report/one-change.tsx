@@ -2,7 +2,7 @@
 import { isOnSheet, tradeOf, type Trade } from '../../core/foot/index.ts';
 import type { ChangeVerdict } from '../../core/records/index.ts';
 import type { Arrival, ChangesLook, FeltMove, ReportedFinding } from '../../core/review/index.ts';
-import { signed } from '../words/figures.ts';
+import { signed, written } from '../words/figures.ts';
 import { feltTitle } from '../words/say-change.ts';
 import { siteName } from '../words/say-place.ts';
 import type { PartProps } from './document-props.ts';
@@ -26,7 +26,7 @@ export const arrivalLine = (one: Arrival, spoken: Spoken): string => {
           : speaker.desk.joined.clauses([speaker.glossary.measures[one.measure], place]),
         write(measured.earlier.mean, one.unit, spoken),
         write(measured.later.mean, one.unit, spoken),
-        `${signed(measured.difference, (size) => speaker.number(size, 1))}\u00a0${speaker.glossary.units[one.unit]}`,
+        `${signed(written(measured.later.mean, 1) - written(measured.earlier.mean, 1), (size) => speaker.number(size, 1))}\u00a0${speaker.glossary.units[one.unit]}`,
       );
 };
 
@@ -168,7 +168,15 @@ export const TradeChanges = (
       </h3>
       {story && own?.length === 0 && (
         <p>
-          <Say in={languages} of={({ paper }) => paper.sheet.noChange} />
+          <Say
+            in={languages}
+            of={({ paper, speaker: { glossary }, list }) => {
+              const others = [
+                ...new Set(story.comparison.changes.map(({ part }) => glossary.parts[part])),
+              ].map(({ name, role }) => paper.sheet.otherPart(name, role));
+              return paper.sheet.noChange(others.length === 0 ? null : list(others));
+            }}
+          />
         </p>
       )}
       {story && own?.map((at) => <Change {...props} story={story} at={at} level={4} key={at} />)}

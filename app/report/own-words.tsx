@@ -66,6 +66,22 @@ const languageOfSigns = (text: string): string | null =>
     ? 'zh'
     : null;
 
+/**
+ * The language of several texts that no reader reads, so that it is said once for all of them.
+ * @returns absent: one text alone, one that somebody reads, or several languages; null: nobody knows which
+ */
+export const foreignOfAll = (
+  texts: readonly string[],
+  languages: Languages,
+): string | null | undefined => {
+  const [first, ...others] = new Set(texts.map(languageOfSigns));
+  return texts.length > 1 &&
+    others.length === 0 &&
+    texts.every((text) => languages.every((one) => isOtherScript(text, one)))
+    ? first
+    : undefined;
+};
+
 /** Says in a reader's language in which one a text is written. */
 const languageMark = (text: string, { locale, paper }: Spoken): string => {
   const tag = languageOfSigns(text);
@@ -76,13 +92,16 @@ const languageMark = (text: string, { locale, paper }: Spoken): string => {
 export const Quote = ({
   text,
   in: languages,
+  marked = true,
 }: {
   readonly text: string;
   readonly in: Languages;
+  /** False: its language is said above. */
+  readonly marked?: boolean;
 }) => (
   <>
     <q lang={languageOfSigns(text) ?? undefined}>{text}</q>
-    {languages.every((one) => isOtherScript(text, one)) && (
+    {marked && languages.every((one) => isOtherScript(text, one)) && (
       <span class="soft in-line">
         {' '}
         <Say in={languages} of={(spoken) => languageMark(text, spoken)} />
@@ -95,13 +114,17 @@ export const Quote = ({
 export const AsWritten = ({
   text,
   in: languages,
+  marked = true,
 }: {
   readonly text: string;
   readonly in: Languages;
+  /** False: its language is said once for all beside it. */
+  readonly marked?: boolean;
 }) => (
   <>
     {text}
-    {text !== '' &&
+    {marked &&
+      text !== '' &&
       languages
         .filter((one) => isOtherScript(text, one))
         .map((one) => (

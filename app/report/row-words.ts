@@ -1,10 +1,11 @@
 /** What does a row of the report's first page say, in one language? */
+import { allowedRateOf } from '../../core/complaints/index.ts';
 import { tradesOfComplaint } from '../../core/foot/index.ts';
 import type { DecisionRow } from '../../core/headlines/index.ts';
 import { unitsOf } from '../../core/records/index.ts';
-import type { Callout, Reported } from '../../core/review/index.ts';
+import type { Callout, Reported, RoundReport } from '../../core/review/index.ts';
 import { metres } from '../../core/units/index.ts';
-import { setPercentOf, signed } from '../words/figures.ts';
+import { percentOf, setPercentOf, signed } from '../words/figures.ts';
 import { siteName } from '../words/say-place.ts';
 import type { Spoken } from './spoken.tsx';
 
@@ -114,6 +115,40 @@ export const actWords = ({ act, callout }: DecisionRow, spoken: Spoken): string 
     case undefined:
       return acts[act];
   }
+};
+
+/**
+ * Why a complaint is only watched although more than the brief's share of runs have it, and whether it went up against the
+ * round before; null: neither, or something else is asked.
+ */
+export const reasonWords = (
+  { act, callout }: Pick<DecisionRow, 'act' | 'callout'>,
+  { project, story }: Pick<RoundReport, 'project' | 'story'>,
+  { paper, speaker }: Spoken,
+): string | null => {
+  if (act !== 'watch' || callout?.what !== 'complaint' || callout.word === 'recurs-for-one-tester')
+    return null;
+  const { kind, zone, runs, askedRuns } = callout;
+  const accepted = allowedRateOf(kind, project.brief.allowedRate);
+  const now = runs / askedRuns;
+  const move = story?.felt.find((one) => one.kind === kind && one.zone === zone);
+  const before = move && move.earlier.runs > 0 ? move.earlier.reported / move.earlier.runs : null;
+  const { above, up } = paper.sheet.reason;
+  const said = [
+    ...(now > accepted
+      ? [above(percentOf(now, speaker.number), setPercentOf(accepted, speaker.number))]
+      : []),
+    ...(story && move && before !== null && now > before
+      ? [
+          up(
+            speaker.round(story.comparison.earlier),
+            percentOf(before, speaker.number),
+            move.word === 'worse',
+          ),
+        ]
+      : []),
+  ];
+  return said.length === 0 ? null : paper.sentences(said);
 };
 
 /** How much, with its unit; null where no number follows. */

@@ -3,7 +3,7 @@ import { isOnSheet, tradeData } from '../../core/foot/index.ts';
 import { arrivalOf, type PairLine } from '../../core/review/index.ts';
 import type { Surface } from '../../core/records/index.ts';
 import { fromMetres, metres, type Metres } from '../../core/units/index.ts';
-import { percentOf, signed } from '../words/figures.ts';
+import { inColumn, percentOf, signed } from '../words/figures.ts';
 import { placeName, siteName } from '../words/say-place.ts';
 import { bareReading } from '../words/say-wear.ts';
 import { Quote } from './own-words.tsx';
@@ -50,7 +50,8 @@ export const ArrivalTable = ({ report, languages, trade }: SheetProps) => {
           const { nominal, lower, upper, points } = round;
           const values = points.map(({ deviation }) => nominal + deviation);
           const mean = values.reduce((sum, one) => sum + one, 0) / values.length;
-          const write = (value: number, { speaker }: Spoken) => speaker.number(value, 1);
+          const inRow = inColumn([nominal, lower, upper, mean, ...values]);
+          const write = (value: number, { speaker }: Spoken) => inRow(value, speaker.number);
           const pairs = new Set(points.map(({ pair }) => pair)).size;
           return [
             [
@@ -217,6 +218,19 @@ export const PairTable = ({ report, languages, trade }: SheetProps) => {
         : 2;
   const shown = [...places.values()].toSorted((a, b) => rank(a) - rank(b)).slice(0, MOST_COLUMNS);
   const short = ({ sheet }: Spoken['paper']) => sheet.pairColumns;
+  const sizes = inColumn(report.lines.map(({ sizeMm }) => sizeMm));
+  const columns = new Map(
+    shown.map((place) => [
+      keyOf(place),
+      report.lines.flatMap(({ readings }) =>
+        readings.flatMap((one) =>
+          keyOf(one) === keyOf(place)
+            ? [one.first.value, ...(one.last ? [one.last.value] : [])]
+            : [],
+        ),
+      ),
+    ]),
+  );
   const worn = shown.some((place) =>
     report.lines.some(({ readings }) =>
       readings.some((one) => keyOf(one) === keyOf(place) && one.last),
@@ -245,13 +259,14 @@ export const PairTable = ({ report, languages, trade }: SheetProps) => {
         ]}
         rows={report.lines.map((line) => [
           ({ speaker }: Spoken) => speaker.pair(line.pair),
-          ({ speaker }: Spoken) => speaker.number(line.sizeMm, 1),
+          ({ speaker }: Spoken) => sizes(line.sizeMm, speaker.number),
           ({ speaker }: Spoken) => speaker.desk.joined.names(line.testers.map(speaker.tester)),
           ({ speaker, unit }: Spoken) => speaker.number(fromMetres(line.totalM, unit), 0),
           ...(worn ? [(spoken: Spoken) => checkedAt(line, shown, spoken)] : []),
           ...shown.map((place) => ({ speaker, paper }: Spoken) => {
             const own = line.readings.find((one) => keyOf(one) === keyOf(place));
-            const write = (value: number) => bareReading(value, place, speaker);
+            const write = (value: number) =>
+              bareReading(value, place, columns.get(keyOf(place)) ?? [], speaker);
             return !own
               ? '–'
               : own.last

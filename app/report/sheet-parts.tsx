@@ -6,7 +6,7 @@ import {
   type Trade,
 } from '../../core/foot/index.ts';
 import { surenessOf } from '../../core/complaints/index.ts';
-import type { CellSummary, ComfortRound } from '../../core/review/index.ts';
+import type { CellSummary, ComfortRound, RoundReport } from '../../core/review/index.ts';
 import { signed } from '../words/figures.ts';
 import type { SheetProps } from './document-props.ts';
 import { Say, type Languages, type Spoken } from './spoken.tsx';
@@ -98,13 +98,16 @@ export const ComplaintTable = ({ report, languages, cells, trade }: CellsProps) 
   );
 };
 
-/** What of the trade's own questions is too much or too little. */
-export const TwoSidedOfTrade = ({ report, languages, trade }: SheetProps) => {
+/** The answers to the trade's own questions of too much or too little. */
+const twoSidedOf = ({ round }: RoundReport, trade: Trade): RoundReport['round']['twoSided'] => {
   const { attributes } = tradeData(trade);
   const asked = [...attributes, ...(trade === 'last' ? (['ball-width'] as const) : [])];
-  const own = report.round.twoSided.filter(({ attribute }) =>
-    asked.some((one) => one === attribute),
-  );
+  return round.twoSided.filter(({ attribute }) => asked.some((one) => one === attribute));
+};
+
+/** What of the trade's own questions is too much or too little. */
+export const TwoSidedOfTrade = ({ report, languages, trade }: SheetProps) => {
+  const own = twoSidedOf(report, trade);
   if (own.length === 0) return null;
   return (
     <section class="whole">
@@ -189,6 +192,7 @@ export const ComfortTable = ({ report, languages, trade }: SheetProps) => {
     tradeData(trade).attributes.includes(attribute),
   );
   if (own.length === 0) return null;
+  const hasSides = twoSidedOf(report, trade).length > 0;
   return (
     <section class="whole">
       <Heading languages={languages} of={({ paper }) => paper.sheet.comfort} />
@@ -212,7 +216,7 @@ export const ComfortTable = ({ report, languages, trade }: SheetProps) => {
           of={({ paper }) =>
             paper.sentences([
               paper.sheet.comfortKey,
-              ...(trade === 'foam' ? [paper.sheet.noSides] : []),
+              ...(trade === 'foam' && !hasSides ? [paper.sheet.noSides] : []),
             ])
           }
         />

@@ -1,76 +1,15 @@
-/** How a trade's measures wear: how much by which kilometre, whether it lasts, which pair most, what is measured next. */
+/** How a trade's measures wear: how much by which kilometre, whether it lasts, which pair most. */
 import { tradeData } from '../../core/foot/index.ts';
 import { stampOf } from '../../core/headlines/index.ts';
-import type {
-  Expected,
-  PairLine,
-  RoundReport,
-  Settle,
-  VerdictItem,
-  WearLook,
-} from '../../core/review/index.ts';
-import { metres, type Metres } from '../../core/units/index.ts';
-import { scaleOf } from '../../core/wear/index.ts';
-import { percentOf, signed } from '../words/figures.ts';
-import { siteName } from '../words/say-place.ts';
-import { asWritten, bareOf, measureOf, placeTitle, unitName } from '../words/say-wear.ts';
+import type { PairLine, RoundReport, WearLook } from '../../core/review/index.ts';
+import { bareOf, placeTitle, unitName } from '../words/say-wear.ts';
 import type { SheetProps } from './document-props.ts';
 import { asked } from './limit-strip.tsx';
 import { PaperCurve } from './paper-curve.tsx';
 import { Heading, ofTrade } from './sheet-parts.tsx';
 import { Lines, Say, type Spoken } from './spoken.tsx';
 import { Table } from './table.tsx';
-
-type WearItem = Extract<VerdictItem, { what: 'wear' }>;
-
-/** The curves that are the trade's own. */
-const curvesOf = ({ report, trade }: SheetProps): readonly WearLook[] =>
-  report.curves.filter(({ kind }) => tradeData(trade).wear.includes(kind));
-
-/** The verdict's items about a curve, each with what would settle it. */
-const itemsOf = (
-  { verdict, settles }: RoundReport,
-  { kind, site }: WearLook,
-): readonly { readonly item: WearItem; readonly settle: Settle | null }[] =>
-  verdict.items.flatMap((item, at) =>
-    item.what === 'wear' && item.kind === kind && item.site === site
-      ? [{ item, settle: settles[at] ?? null }]
-      : [],
-  );
-
-/** A change as a share, or in the place's unit where its scale has no zero; of the values as they are written beside it. */
-const changed = (before: number, after: number, look: WearLook, { speaker }: Spoken): string => {
-  const [from, to] = [asWritten(before, look), asWritten(after, look)];
-  return scaleOf(look.kind) === 'ratio'
-    ? signed(to / from - 1, (share) => percentOf(share, speaker.number))
-    : signed(to - from, (by) => bareOf(by, look, speaker));
-};
-
-/** The same in a sentence, where no column names the unit. */
-const changedBy = (from: number, to: number, look: WearLook, spoken: Spoken): string => {
-  const change = changed(from, to, look, spoken);
-  return scaleOf(look.kind) === 'ratio'
-    ? change
-    : `${change}\u00a0${unitName(look, spoken.speaker)}`;
-};
-
-const placeWords = ({ kind, site }: WearLook, { paper, speaker }: Spoken): string =>
-  paper.wearAt(speaker.glossary.measures[measureOf(kind)], siteName(site, speaker));
-
-/** By when the limit is reached, as far as the checks tell. */
-const reachedWords = (
-  { distance }: WearItem,
-  look: WearLook,
-  { paper: { sheet }, far }: Spoken,
-): string => {
-  if (!distance) return '';
-  const { lower, median } = distance;
-  return typeof median === 'number'
-    ? sheet.reached.about(far(median))
-    : typeof lower === 'number'
-      ? sheet.reached.after(far(lower))
-      : sheet.reached.after(far(look.reach));
-};
+import { changed, changedBy, curvesOf, itemsOf, placeWords, reachedWords } from './wear-words.ts';
 
 export const WearOfTrade = (props: SheetProps) => {
   const { report, languages, trade } = props;
@@ -187,7 +126,7 @@ const WearTable = ({
   );
 };
 
-/** Which pair changed most, whether one stands apart, and what is measured next. */
+/** Which pair changed most, and whether one stands apart. */
 const notesOf = (
   report: RoundReport,
   curves: readonly WearLook[],
@@ -195,59 +134,8 @@ const notesOf = (
 ): readonly string[] => {
   const limited = curves.filter((look) => itemsOf(report, look).length > 0);
   const told = limited.length > 0 ? limited : curves.slice(0, 1);
-  return [
-    ...told.flatMap((look) => mostChanged(report.lines, look, spoken) ?? []),
-    ...nextOf(
-      limited.flatMap((look) =>
-        itemsOf(report, look).flatMap(({ settle }) => (settle ? [{ look, settle }] : [])),
-      ),
-      report.project.brief.distanceM,
-      spoken,
-    ),
-  ];
+  return told.flatMap((look) => mostChanged(report.lines, look, spoken) ?? []);
 };
-
-interface Open {
-  readonly look: WearLook;
-  readonly settle: Settle;
-}
-
-/** What is measured next, by place; one visit to the bench that answers several limits is said once. */
-const nextOf = (open: readonly Open[], briefM: Metres, spoken: Spoken): readonly string[] => {
-  const { paper, list } = spoken;
-  const said = open.flatMap(({ look, settle }) => {
-    const line = settleWords(settle, spoken);
-    const of =
-      settle.by === 'measure' ? `${settle.atM} ${pairsOf(settle, spoken).join(' ')}` : line;
-    return line === null ? [] : [{ line, of, settle, place: placeWords(look, spoken) }];
-  });
-  return [...new Map(said.map((one) => [one.of, one])).values()].map(({ line, of, settle }) =>
-    paper.sentences([
-      paper.sheet.next(list(said.filter((one) => one.of === of).map(({ place }) => place)), line),
-      ...(settle.by === 'measure' ? [whyThere(settle.atM, briefM, spoken)] : []),
-    ]),
-  );
-};
-
-/** Why the next check is where it is: of half-way to the brief's distance and the distance itself, the first that tells enough. */
-const whyThere = (atM: Metres, briefM: Metres, { paper, far }: Spoken): string =>
-  atM < briefM ? paper.sheet.settles.halfWay(far(briefM)) : paper.sheet.settles.atBrief;
-
-/** Where the soonest check lies that would settle a limit of the trade's; null: none would. */
-export const nextCheckOf = (props: SheetProps): Metres | null => {
-  const all = curvesOf(props).flatMap((look) =>
-    itemsOf(props.report, look).flatMap(({ settle }) =>
-      settle?.by === 'measure' ? [settle.atM] : [],
-    ),
-  );
-  return all.length === 0 ? null : metres(Math.min(...all));
-};
-
-/** All pairs of a visit, by code. */
-const pairsOf = (
-  { pair, also }: Extract<Settle, { by: 'measure' }>,
-  { speaker }: Spoken,
-): readonly string[] => [pair, ...also].map(speaker.pair).toSorted();
 
 /** The pairs that were checked twice, the most changed first. */
 export const byChange = (
@@ -292,49 +180,4 @@ const mostChanged = (lines: readonly PairLine[], look: WearLook, spoken: Spoken)
         ? [paper.sheet.noneApart]
         : []),
   ]);
-};
-
-/** What is to be measured next; null where that is no check. */
-const settleWords = (settle: Settle, spoken: Spoken): string | null => {
-  const { paper, speaker, far, date } = spoken;
-  const { settles } = paper.sheet;
-  switch (settle.by) {
-    case 'measure': {
-      const visits = [
-        { pair: settle.pair, expected: settle.expected },
-        ...settle.also.map((pair, at) => ({
-          pair,
-          expected: settle.expectedOfAlso[at] ?? { when: 'not-known' as const },
-        })),
-      ].map(({ pair, expected }) => ({ code: speaker.pair(pair), expected }));
-      const when = (expected: Expected): string =>
-        expected.when === 'later' || expected.when === 'if-resumed'
-          ? settles.about(date(expected.atMs), expected.when === 'if-resumed')
-          : expected.when === 'comes-back-first'
-            ? settles.comesBack(date(expected.atMs))
-            : settles.when[expected.when];
-      return settles.measure(
-        visits
-          .toSorted((a, b) => (a.code < b.code ? -1 : 1))
-          .map(({ code, expected }) => settles.whose(code, when(expected))),
-        far(settle.atM),
-        spoken.list,
-      );
-    }
-    case 'look-at-pair':
-      return settles.lookAtPair(speaker.pair(settle.pair));
-    case 'look-at-reading':
-      return settles.lookAtReading(speaker.pair(settle.pair), far(settle.atM));
-    case 'pairs-differ':
-      return settles.pairsDiffer;
-    case 'change':
-      return settles.change;
-    case 'measure-first':
-    case 'run-pairs':
-    case 'ask-testers':
-    case 'decide-by-reports':
-    case 'ask-at':
-    case 'lift-or-keep':
-      return null;
-  }
 };

@@ -5,7 +5,8 @@
 import type { CellSummary, RoundReport, SaidOfRun } from '../../core/review/index.ts';
 import { isWordOfTrade, type Trade, type ZoneCode } from '../../core/foot/index.ts';
 import { mentionsIn } from '../../core/words/index.ts';
-import { isOtherScript, Quote } from './own-words.tsx';
+import { languageIn } from '../words/figures.ts';
+import { foreignOfAll, isOtherScript, Quote } from './own-words.tsx';
 import { Heading, type CellsProps } from './sheet-parts.tsx';
 import { Say, type Languages, type Spoken } from './spoken.tsx';
 
@@ -106,9 +107,23 @@ export const WordsOfTesters = ({ report, languages, cells, trade }: CellsProps) 
     .filter(({ zone }) => !tapped.has(zone))
     .slice(0, MOST_ZONES);
   if (groups.length + others.length === 0) return null;
+  const foreign = foreignOfAll(
+    [...groups, ...others].flatMap(({ shown }) => shown.map(({ text }) => text)),
+    languages,
+  );
   return (
     <section class="whole">
       <Heading languages={languages} of={({ paper }) => paper.sheet.words} />
+      {foreign !== undefined && (
+        <p class="key">
+          <Say
+            in={languages}
+            of={({ paper, locale }) =>
+              paper.sheet.wordsForeign(foreign === null ? null : languageIn(foreign, locale))
+            }
+          />
+        </p>
+      )}
       {groups.map(({ cell, shown }) => (
         <Said
           key={cellKey(cell)}
@@ -117,6 +132,7 @@ export const WordsOfTesters = ({ report, languages, cells, trade }: CellsProps) 
             paper.felt(speaker.glossary.kinds[cell.kind].name, paper.places[cell.zone])
           }
           shown={shown}
+          marked={foreign === undefined}
         />
       ))}
       {others.map(({ zone, shown }) => (
@@ -125,11 +141,14 @@ export const WordsOfTesters = ({ report, languages, cells, trade }: CellsProps) 
           languages={languages}
           title={({ paper }) => paper.sheet.wordsOnly(paper.places[zone])}
           shown={shown}
+          marked={foreign === undefined}
         />
       ))}
-      <p class="key">
-        <Say in={languages} of={({ paper }) => paper.sheet.wordsNote} />
-      </p>
+      {foreign === undefined && (
+        <p class="key">
+          <Say in={languages} of={({ paper }) => paper.sheet.wordsNote} />
+        </p>
+      )}
     </section>
   );
 };
@@ -139,10 +158,13 @@ const Said = ({
   languages,
   title,
   shown,
+  marked,
 }: {
   readonly languages: Languages;
   readonly title: (spoken: Spoken) => string;
   readonly shown: readonly SaidOfRun[];
+  /** Whether each says its language, where nobody reads it. */
+  readonly marked: boolean;
 }) => {
   const [{ paper, speaker, far }] = languages;
   return (
@@ -153,7 +175,7 @@ const Said = ({
       <ul>
         {shown.map(({ run, text, tester, pairM }) => (
           <li key={`${run} ${text}`}>
-            <Quote in={languages} text={text} />{' '}
+            <Quote in={languages} text={text} marked={marked} />{' '}
             <span class="soft">{paper.sheet.source(speaker.tester(tester), far(pairM))}</span>
           </li>
         ))}

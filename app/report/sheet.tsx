@@ -6,11 +6,12 @@ import { ActsTable } from './acts-table.tsx';
 import { TradeChanges } from './one-change.tsx';
 import { ReportMap } from './complaints-part.tsx';
 import type { SheetProps } from './document-props.ts';
+import { besideLimits, limitRows, measureAsked } from './limit-rows.ts';
 import { FindingNotes } from './findings-part.tsx';
 import { rowName } from './row-words.ts';
 import { ArrivalTable, Damages, LayersTable, PairTable, SurfacesLine } from './sheet-bench.tsx';
 import { ComfortTable, ComplaintTable, TwoSidedOfTrade } from './sheet-parts.tsx';
-import { nextCheckOf, WearOfTrade } from './sheet-wear.tsx';
+import { WearOfTrade } from './sheet-wear.tsx';
 import { WordsOfTesters } from './sheet-words.tsx';
 import { SoleLines } from './sole-line.tsx';
 import { Say, type Spoken } from './spoken.tsx';
@@ -20,32 +21,41 @@ const ofTrade =
   ({ body }: RoundReport['findings'][number]): boolean =>
     tradeOf[body.part] === trade;
 
-/** The sheet's first line: never more than the rows of the first page say of it. */
+/** The sheet's first line: never more than the rows of its first table say. */
 export const headlineOf = (props: SheetProps, spoken: Spoken): string => {
   const { report, trade } = props;
   const words = spoken.paper.sheet.headline;
   const own = decisionRows(report).filter(({ finding }) => finding && ofTrade(trade)(finding));
   const change = own.filter(({ act }) => act === 'change');
-  if (change.length > 0)
-    return words.change(
-      spoken.list([...new Set(change.slice(0, 3).map((row) => rowName(row, spoken)))]),
-    );
   const findings = report.findings.filter(ofTrade(trade)).length;
-  if (findings > 0) return words.finding(findings);
+  const measure = measureAsked(limitRows(props), spoken);
+  const asked = measure === null ? [] : [measure];
+  const said = (...some: readonly string[]) => spoken.paper.sentences(some);
+  if (change.length > 0)
+    return said(
+      words.change(
+        spoken.list([...new Set(change.slice(0, 3).map((row) => rowName(row, spoken)))]),
+      ),
+      ...asked,
+    );
+  if (findings > 0) return said(words.finding(findings), ...asked);
   const cell = cellsOfTrade(report.round.complaints.cells, trade).find(
     ({ testersOnce }) => testersOnce >= 2,
   );
-  const next = nextCheckOf(props);
-  const check = next === null ? null : spoken.far(next);
-  return cell
-    ? words.felt(
-        spoken.paper.felt(
-          spoken.speaker.glossary.kinds[cell.kind].name,
-          spoken.paper.places[cell.zone],
-        ),
-        check,
-      )
-    : words.quiet(check);
+  return said(
+    words.quiet,
+    ...asked,
+    ...(cell
+      ? [
+          words.watch(
+            spoken.paper.felt(
+              spoken.speaker.glossary.kinds[cell.kind].name,
+              spoken.paper.places[cell.zone],
+            ),
+          ),
+        ]
+      : []),
+  );
 };
 
 /** @param props.under what stands below the title, where the sheet is a report by itself */
@@ -53,7 +63,8 @@ export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) =>
   const { report, languages, trade, under } = props;
   const own = ofTrade(trade);
   const cells = cellsOfTrade(report.round.complaints.cells, trade);
-  const rows = rowsOfTrade(decisionRows(report), trade);
+  const limits = limitRows(props);
+  const rows = besideLimits(rowsOfTrade(decisionRows(report), trade), limits);
   return (
     <section class="sheet">
       <h2 class="page-title">
@@ -70,7 +81,9 @@ export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) =>
         </p>
       )}
       <SoleLines {...props} />
-      {rows.length > 0 && <ActsTable languages={languages} rows={rows} trade={trade} />}
+      {rows.length + limits.length > 0 && (
+        <ActsTable languages={languages} rows={rows} of={{ report, trade, limits }} />
+      )}
       <FindingNotes
         {...props}
         findings={report.findings.filter(own)}
@@ -109,17 +122,13 @@ const Map = (props: SheetProps & { readonly cells: readonly CellSummary[] }) => 
   );
   const own = cell && report.zonesByKind[cell.kind];
   if (!cell || !own) return null;
-  // Where nobody reported it twice, a map of those who did would be blank.
-  const times = [...own.left, ...own.right].some(({ testersTwice }) => testersTwice > 0)
-    ? 'twice'
-    : 'once';
   return (
     <section class="whole">
       <h3>
         <Say
           in={languages}
           of={({ paper, speaker }) =>
-            paper.mapTitle[times](
+            paper.mapTitle(
               speaker.glossary.kinds[cell.kind].name,
               report.round.complaints.asked.testers,
             )
@@ -127,7 +136,7 @@ const Map = (props: SheetProps & { readonly cells: readonly CellSummary[] }) => 
         />
       </h3>
       <ReportMap
-        {...{ report, languages, times }}
+        {...{ report, languages }}
         view={zones[cell.zone].view}
         zones={own}
         marked={cell.zone}

@@ -22,7 +22,8 @@ const CAPTION = 18;
 const WIDE = 12;
 const NARROW = 6.3;
 
-const widthOf = (text: string): number =>
+/** About how wide a text is, in the drawing's units. */
+export const widthOf = (text: string): number =>
   [...text].reduce((sum, one) => sum + (one > '\u2e7f' ? WIDE : NARROW), 0);
 
 /** The text in lines that fit beside the shoe: broken at blanks, and between Chinese signs. */

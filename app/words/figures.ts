@@ -3,6 +3,22 @@
 /** Writes a number with at most so many decimals. */
 export type WriteNumber = (value: number, most: number) => string;
 
+/** A number as a reader reads it: rounded as it is written, which for halves is not as `toFixed` rounds. */
+export const written = (value: number, decimals: number): number =>
+  Number(
+    new Intl.NumberFormat('en', { maximumFractionDigits: decimals, useGrouping: false }).format(
+      value,
+    ),
+  );
+
+/** How all numbers of a column are written: with one decimal where any of them needs it, else whole. */
+export const inColumn = (
+  values: readonly number[],
+): ((value: number, number: (value: number, most: number, least: number) => string) => string) => {
+  const decimals = values.every((value) => Number.isInteger(written(value, 1))) ? 0 : 1;
+  return (value, number) => number(value, decimals, decimals);
+};
+
 /** A share in percent: whole from ten on, one decimal below, two below one; the space is that of ISO 80000-1. */
 export const percentOf = (share: number, number: WriteNumber): string => {
   const size = Math.abs(100 * share);

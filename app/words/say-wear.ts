@@ -10,7 +10,7 @@ import {
   type Crossing,
   type WearKind,
 } from '../../core/wear/index.ts';
-import { chanceOf, percentOf, setPercentOf, signed } from './figures.ts';
+import { chanceOf, inColumn, percentOf, setPercentOf, signed, written } from './figures.ts';
 import { pOf, type Speaker } from './say-complaint.ts';
 import { placeName, siteName } from './say-place.ts';
 
@@ -54,21 +54,26 @@ export const bareOf = (
   { number }: Pick<Speaker, 'number'>,
 ): string => number(value, DECIMALS[kind], DECIMALS[kind]);
 
-/** A reading in a column, with as many decimals as its wear is told in; of what does not wear at most one. */
+/**
+ * A reading in a column, with as many decimals as its wear is told in; of what does not wear with as many as the column.
+ * @param column all values of the column
+ */
 export const bareReading = (
   value: number,
   { measure, unit }: Pick<Reading, 'measure' | 'unit'>,
+  column: readonly number[],
   speaker: Pick<Speaker, 'number'>,
 ): string => {
   const kind = `${measure} ${unit}`;
-  return isWearKind(kind) ? bareOf(value, { kind }, speaker) : speaker.number(value, 1);
+  return isWearKind(kind)
+    ? bareOf(value, { kind }, speaker)
+    : inColumn(column)(value, speaker.number);
 };
 
 const isWearKind = (kind: string): kind is WearKind => kind in DECIMALS;
 
 /** A value as it is written: what is told of two of them on paper is told of these, so that a reader gets the same. */
-export const asWritten = (value: number, { kind }: Kind): number =>
-  Number(value.toFixed(DECIMALS[kind]));
+export const asWritten = (value: number, { kind }: Kind): number => written(value, DECIMALS[kind]);
 
 /** A value with its unit. */
 export const valueOf = (value: number, { kind }: Kind, speaker: Speaker): string =>

@@ -117,8 +117,10 @@ export const paper = {
     better: (before: string, earlier: string, after: string, later: string) =>
       `${before} runs in ${earlier}, ${after} in ${later}`,
     /** Leads to the words of a change that was made for it. */
-    changedBy: (part: string, round: string, own: boolean) =>
-      `${own ? 'Your change' : 'Changed'} with ${round} (${part}):`,
+    changedBy: (part: string, round: string) => `Your change with ${round} (${part}):`,
+    /** The same of another's part. */
+    changedByOther: (part: string, round: string, role: string) =>
+      `Changed with ${round} by the ${role} (${part}):`,
     changedByNone: 'No change on the lists was made for it.',
     share: (runs: number, of: number) => `${runs} of ${of}`,
     tolerance: (pair: string, site: string, by: string) => `${site}: ${by} off on pair ${pair}`,
@@ -188,11 +190,7 @@ export const paper = {
   curveOf: (distance: string) => `Checked to ${distance}.`,
   curveKey: 'Marks: one a pair. Line: a new pair. Grey: where it may lie. Dots: beyond the checks.',
   atLimit: (value: string) => `limit ${value}`,
-  mapTitle: {
-    twice: (kind: string, testers: number) =>
-      `${kind}: testers of ${testers} with two reports or more`,
-    once: (kind: string, testers: number) => `${kind}: testers of ${testers} who reported it`,
-  },
+  mapTitle: (kind: string, testers: number) => `${kind}: testers of ${testers} who reported it`,
   howSure: 'How sure?',
   sureLines: {
     clear: (names: string) => `Clear by the rule of the brief: ${names}.`,

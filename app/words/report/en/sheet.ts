@@ -3,19 +3,25 @@ import { countPairs, countRuns } from '../../languages/en/count.ts';
 
 type Joining = (names: readonly string[]) => string;
 
-const noChangeAsked = (check: string | null) =>
-  check === null
-    ? 'No change is asked of you yet.'
-    : `No change is asked of you yet; the next check is at ${check}.`;
+const pairsOf = (pairs: readonly string[]) =>
+  pairs.length === 1
+    ? `pair ${pairs.join('')}`
+    : `${{ 2: 'two', 3: 'three' }[pairs.length] ?? pairs.length} pairs`;
 
 export const sheet = {
   headline: {
     change: (names: string) => `Change the ${names}.`,
     finding: (n: number) => `${n} ${n === 1 ? 'finding' : 'findings'} for you.`,
-    /** @param check where the next check is; null: none is due */
-    felt: (felt: string, check: string | null) =>
-      `${noChangeAsked(check)} Watch: ${felt.charAt(0).toLowerCase()}${felt.slice(1)}.`,
-    quiet: (check: string | null) => noChangeAsked(check),
+    quiet: 'No change is asked of you yet.',
+    watch: (felt: string) => `Watch: ${felt.charAt(0).toLowerCase()}${felt.slice(1)}.`,
+    measure: {
+      /** @param when null: nobody can tell */
+      what: (pairs: readonly string[], distance: string, when: string | null) =>
+        `Measure ${pairsOf(pairs)} at ${distance}${when === null ? '' : `, ${when}`}.`,
+      now: 'now',
+      /** @param alone one pair, so that there is one day */
+      from: (day: string, alone: boolean) => (alone ? `about ${day}` : `from about ${day}`),
+    },
   },
   complaints: 'What testers feel',
   noComplaint: 'Nobody reported anything that points to you first.',
@@ -26,7 +32,7 @@ export const sheet = {
     feet: 'Left / right',
     onPair: 'First felt at',
     inRun: 'In a run from',
-    sure: 'Does it recur?',
+    sure: 'Recurs in this round?',
   },
   /** How sure a row is, and of what. */
   recurs: {
@@ -34,6 +40,21 @@ export const sheet = {
     'one-tester': 'clear for one tester',
     likely: 'likely to recur',
     'too-early': 'too early to tell if it recurs',
+  },
+  /** How a change that was made for a complaint has turned out. */
+  turned: {
+    worked: (word: string) => `the change worked: ${word}`,
+    byNone: (word: string, earlier: string) => `${word} than in ${earlier}`,
+    mendedByNone: (earlier: string) => `mended since ${earlier}`,
+  },
+  /** Why a complaint is only watched. */
+  reason: {
+    above: (share: string, accepted: string) =>
+      `More than the brief accepts (${share} of runs, accepted ${accepted}), but too few runs to prove it.`,
+    up: (round: string, share: string, proved: boolean) =>
+      proved
+        ? `Up from ${share} in ${round}.`
+        : `Up from ${share} in ${round}; that may be chance.`,
   },
   holds: { fails: 'fails', open: 'limit still open', holds: 'holds' },
   counted: (asked: number, runs: number) =>
@@ -47,10 +68,21 @@ export const sheet = {
   askedOf: (role: string) => `Asked of the ${role}.`,
   firstRound: 'First round: no earlier change to judge.',
   lastChange: (round: string) => `Your changes since ${round}`,
-  noChange: 'None of your parts was changed.',
+  /** @param others parts that were changed, each with whose it is */
+  noChange: (others: string | null) =>
+    others === null
+      ? 'None of your own parts was changed.'
+      : `None of your own parts was changed; by others: ${others}.`,
+  otherPart: (part: string, role: string) => `${part} (${role})`,
   askedBefore: 'Asked for earlier:',
   words: 'In their own words',
   wordsNote: 'As the testers wrote it after their runs, in their own language.',
+  /** Above words that are all in one language that the reader does not read; null: nobody knows which. */
+  wordsForeign: (language: string | null) =>
+    `As the testers wrote it after their runs, all of it ${language === null ? 'in another language' : `in ${language}`}.`,
+  /** The same of the words of changes. */
+  changesForeign: (language: string | null) =>
+    `Changes are in the words of whoever made them, all ${language === null ? 'in another language' : `in ${language}`}.`,
   /** Heads words about a place where the same run has no complaint. */
   wordsOnly: (place: string) =>
     `${place.charAt(0).toUpperCase()}${place.slice(1)}: written, not tapped as a complaint`,
@@ -96,33 +128,35 @@ export const sheet = {
   wearKey:
     'New, at the farthest check and change: of a typical new pair, by the line through all pairs. Each pair’s own readings stand in the list of pairs.',
   reach: (distances: string) =>
-    `The checks tell nothing beyond twice the farthest one (${distances}).`,
+    `The checks tell nothing beyond about twice the farthest one (${distances}).`,
   mostChanged: (place: string, pairs: string) => `Most change in ${place}: ${pairs}.`,
   pairChange: (pair: string, change: string, distance: string) =>
     `pair ${pair} ${change} at ${distance}`,
   apart: (pairs: string) => `Unlike the others: ${pairs}.`,
   noneApart: 'No pair stands out.',
-  next: (places: string, line: string) => `Next for ${places}: ${line}.`,
+  changedAt: (change: string, distance: string) => `${change} at ${distance}`,
+  /** @param reached empty: nothing tells */
+  limitIs: (limit: string, reached: string) =>
+    reached === '' ? `the limit is ${limit}` : `the limit of ${limit} is ${reached}`,
   settles: {
     measure: (pairs: readonly string[], distance: string, list: Joining) =>
-      `measure ${pairs.length === 1 ? 'pair' : 'pairs'} ${list(pairs)} at ${distance}`,
-    whose: (pair: string, when: string) => `${pair} (${when})`,
+      `Measure ${pairs.length === 1 ? 'pair' : 'pairs'} ${list(pairs)} at ${distance}.`,
     halfWay: (brief: string) =>
       `That is about half-way from the last check to ${brief}: the soonest that tells enough.`,
     atBrief: 'That is the brief’s distance: no sooner check tells enough.',
     about: (day: string, resumed: boolean) =>
       `about ${day}${resumed ? ', if its tester runs again' : ''}`,
     when: {
-      now: 'it is there now',
-      'not-run': 'nobody runs in it now',
-      'not-known': 'too few runs in it to say when',
+      now: 'there now',
+      'not-run': 'not being run now',
+      'not-known': 'too few runs to say when',
     },
-    comesBack: (day: string) => `it comes back before that, on ${day}`,
-    lookAtPair: (pair: string) => `look at pair ${pair}: it wears unlike the others`,
+    comesBack: (day: string) => `back before that, on ${day}`,
+    lookAtPair: (pair: string) => `Look at pair ${pair}: it wears unlike the others.`,
     lookAtReading: (pair: string, distance: string) =>
-      `check the reading of pair ${pair} at ${distance}`,
-    pairsDiffer: 'the pairs differ, so more checks tell little',
-    change: 'it fails, so change it',
+      `Check the reading of pair ${pair} at ${distance}.`,
+    pairsDiffer: 'The pairs differ, so more checks tell little.',
+    change: 'It fails, so change it.',
   },
   nothingMeasured: 'Nothing was measured.',
   surfaces: 'Surfaces',

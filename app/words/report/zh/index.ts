@@ -88,7 +88,8 @@ export const paper: PaperWords = withSpaces<PaperWords>({
     oneTester: (tester, runs, ofRuns) => `仅 ${tester}：${ofRuns} 次跑步中 ${runs} 次`,
     side: { left: '只在左鞋', right: '只在右鞋', both: '左右鞋都有' },
     better: (before, earlier, after, later) => `${earlier}：${before}；${later}：${after}`,
-    changedBy: (part, round, own) => `${own ? '你的改动' : '改动'}（${part}，${round}）：`,
+    changedBy: (part, round) => `你的改动（${part}，${round}）：`,
+    changedByOther: (part, round, role) => `${role}的改动（${part}，${round}）：`,
     changedByNone: '改动清单里没有针对它的改动。',
     share: (runs, of) => `${of} 次中 ${runs} 次`,
     tolerance: (pair, site, by) => `样鞋 ${pair}：${site}偏差 ${by}`,
@@ -157,10 +158,7 @@ export const paper: PaperWords = withSpaces<PaperWords>({
   curveOf: (distance) => `已测到 ${distance}。`,
   curveKey: '标记：每双一种。线：一双新鞋。灰：可能的范围。点线：超出检测里程。',
   atLimit: (value) => `限值 ${value}`,
-  mapTitle: {
-    twice: (kind, testers) => `${kind}：${testers} 名试穿员中反映两次以上的人数`,
-    once: (kind, testers) => `${kind}：${testers} 名试穿员中反映过的人数`,
-  },
+  mapTitle: (kind, testers) => `${kind}：${testers} 名试穿员中反映过的人数`,
   howSure: '有多确定？',
   sureLines: {
     clear: (names) => `按任务书的规则已证实：${names}。`,

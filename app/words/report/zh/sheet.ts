@@ -1,15 +1,18 @@
 /** 每个工种的分页。 */
 import type { PaperWords } from '../../types.ts';
 
-const noChangeAsked = (check: string | null) =>
-  check === null ? '目前不要求修改。' : `目前不要求修改，下次检测在 ${check}。`;
-
 export const sheet: PaperWords['sheet'] = {
   headline: {
     change: (names) => `请修改${names}。`,
     finding: (n) => `有 ${n} 个问题项给你。`,
-    felt: (felt, check) => `${noChangeAsked(check)}请留意：${felt}。`,
-    quiet: (check) => noChangeAsked(check),
+    quiet: '目前不要求修改。',
+    watch: (felt) => `请留意：${felt}。`,
+    measure: {
+      what: (pairs, distance, when) =>
+        `请在 ${distance} 时测量${pairs.length === 1 ? `样鞋 ${pairs.join('')}` : ` ${pairs.length} 双样鞋`}${when === null ? '' : `，${when}`}。`,
+      now: '现在就测',
+      from: (day, alone) => (alone ? `约 ${day}` : `约 ${day}起`),
+    },
   },
   complaints: '试穿员的感受',
   noComplaint: '没有人反馈首先与你有关的问题。',
@@ -20,13 +23,24 @@ export const sheet: PaperWords['sheet'] = {
     feet: '左／右',
     onPair: '首次出现',
     inRun: '单次跑步中',
-    sure: '会反复吗？',
+    sure: '本轮会反复吗？',
   },
   recurs: {
     clear: '已证实会反复',
     'one-tester': '只对一人证实',
     likely: '很可能反复',
     'too-early': '是否反复，为时尚早',
+  },
+  turned: {
+    worked: (word) => `改动有效：${word}`,
+    byNone: (word, earlier) => `比 ${earlier} ${word}`,
+    mendedByNone: (earlier) => `${earlier} 之后已解决`,
+  },
+  reason: {
+    above: (share, accepted) =>
+      `超过任务书的允许（占跑步的 ${share}，允许 ${accepted}），但跑步次数太少，还不能证实。`,
+    up: (round, share, proved) =>
+      proved ? `高于 ${round} 的 ${share}。` : `高于 ${round} 的 ${share}，也可能是偶然。`,
   },
   holds: { fails: '不达标', open: '限值尚无定论', holds: '达标' },
   counted: (asked, runs) => `计入的是试穿员说明了脚部感受的跑步：${runs} 次中 ${asked} 次。`,
@@ -38,10 +52,14 @@ export const sheet: PaperWords['sheet'] = {
   askedOf: (role) => `已交给${role}。`,
   firstRound: '第一轮：没有更早的改动可以判断。',
   lastChange: (round) => `你的部件与上一轮（${round}）相比的改动`,
-  noChange: '你的部件没有改动。',
+  noChange: (others) =>
+    others === null ? '你自己的部件没有改动。' : `你自己的部件没有改动；别人改了：${others}。`,
+  otherPart: (part, role) => `${part}（${role}）`,
   askedBefore: '之前提出的：',
   words: '试穿员的原话',
   wordsNote: '试穿员跑后所写的原文，语言照旧。',
+  wordsForeign: (language) => `试穿员跑后所写，以下均为${language ?? '外文'}原文。`,
+  changesForeign: (language) => `改动为修改者所写，均为${language ?? '外文'}原文。`,
   wordsOnly: (place) => `${place}：只写了，没有点选不适`,
   source: (tester, distance) => `${tester}，${distance}`,
   comfort: '穿着感受',
@@ -59,7 +77,7 @@ export const sheet: PaperWords['sheet'] = {
     last: '之后',
     trend: '每 100 km',
   },
-  ofTesters: (score, n) => `${score} (${n})`,
+  ofTesters: (score, n) => `${score}（${n}）`,
   stretch: (score, from, to) => `${score}，${from}–${to} km`,
   comfortKey: '分数为平均，括号内为试穿员人数；0 最差，100 最好。每 100 km：– 表示未显示变化。',
   noSides: '没有问过试穿员是太软还是太硬；不适见上表。',
@@ -74,7 +92,7 @@ export const sheet: PaperWords['sheet'] = {
     sure: '达标吗？',
   },
   valueAt: (value, distance) => `${value} · ${distance}`,
-  expects: (middle, low, high) => `${middle} (${low}–${high})`,
+  expects: (middle, low, high) => `${middle}（${low}–${high}）`,
   tooFar: '太远，未知',
   noLimit: '无',
   reached: {
@@ -83,28 +101,28 @@ export const sheet: PaperWords['sheet'] = {
   },
   wearKey:
     '全新、最远一次检测时和变化：按所有样鞋连成的线，指一双典型的新鞋。各双的读数见逐双列表。',
-  reach: (distances) => `超过最远一次检测里程的两倍（${distances}），检测说明不了什么。`,
+  reach: (distances) => `超过最远一次检测里程的约两倍（${distances}），检测说明不了什么。`,
   mostChanged: (place, pairs) => `${place}变化最大的：${pairs}。`,
   pairChange: (pair, change, distance) => `样鞋${pair}在 ${distance} 时 ${change}`,
   apart: (pairs) => `与其他不同：${pairs}。`,
   noneApart: '没有哪一双特别突出。',
-  next: (places, line) => `${places}，下一步：${line}。`,
+  changedAt: (change, distance) => `${distance} 时 ${change}`,
+  limitIs: (limit, reached) => (reached === '' ? `限值为 ${limit}` : `限值 ${limit}，${reached}`),
   settles: {
-    measure: (pairs, distance, list) => `样鞋 ${list(pairs)}，到 ${distance} 时测量`,
-    whose: (pair, when) => `${pair}（${when}）`,
+    measure: (pairs, distance, list) => `在 ${distance} 时测量样鞋 ${list(pairs)}。`,
     halfWay: (brief) => `那里大约是上次检测与 ${brief} 的中点：能说明问题的最早一次。`,
     atBrief: '那里就是任务书的里程：更早的检测说明不了问题。',
     about: (day, resumed) => `约 ${day}${resumed ? '，前提是试穿员继续跑' : ''}`,
     when: {
       now: '现在已到',
-      'not-run': '现在没有人穿它跑',
+      'not-run': '现在没有人穿着跑',
       'not-known': '跑的次数太少，说不准何时',
     },
     comesBack: (day) => `在此之前就会交回，${day}`,
-    lookAtPair: (pair) => `查看样鞋${pair}：磨损与其他不同`,
-    lookAtReading: (pair, distance) => `核对样鞋 ${pair} 在 ${distance} 时的读数`,
-    pairsDiffer: '各双差异大，再测也难有定论',
-    change: '不达标，需要修改',
+    lookAtPair: (pair) => `查看样鞋 ${pair}：磨损与其他不同。`,
+    lookAtReading: (pair, distance) => `核对样鞋 ${pair} 在 ${distance} 时的读数。`,
+    pairsDiffer: '各双差异大，再测也难有定论。',
+    change: '不达标，需要修改。',
   },
   nothingMeasured: '没有测量。',
   surfaces: '路面',

@@ -85,8 +85,8 @@ export const blueprint: DeskWords['blueprint'] = {
   sites: {
     'internal-length': '鞋内长',
     'back-height': '后帮高',
-    'collar-height-medial': '鞋口高度（内侧）',
-    'collar-height-lateral': '鞋口高度（外侧）',
+    'collar-height-medial': '领口高度（内侧）',
+    'collar-height-lateral': '领口高度（外侧）',
     'heel-cup-width': '后套宽',
     'toe-cap-length': '前套长度',
     'vamp-length': '前帮长度',
