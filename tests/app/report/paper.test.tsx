@@ -142,11 +142,17 @@ describe('the sheet of a trade', () => {
       /Most change in energy absorbed \(centre of the heel\): pair 926 −17.% at 163.km/,
     );
     expect(html).toMatch(
-      /Next for energy absorbed .* measure pairs 360 \(about .*2026\), 637 \(about .*2026\) and 926 \(about .*2026\) at 390.km\. That is about half-way from the last check to 600.km/,
+      /Energy absorbed, centre of the heel\|−15.% at 172.km; the limit of −30.% is not reached before 343.km\.\|Stack height, centre of the heel\|−0\.69.mm at 172.km; the limit of 34.mm is not reached before 343.km\.\|Measure pairs 360, 637 and 926 at 390.km\.\|That is about half-way from the last check to 600.km: [^|]*\|360: about 11 Dec 2026\|637: about 13 Dec 2026\|926: about 15 Dec 2026\|limit still open\|/,
     );
-    expect(html).toMatch(/nothing beyond twice the farthest one \(343.km\)/);
+    // Differences are of the values as they are written: 35.63 → 35.03.
+    expect(html).toMatch(/pair 360 −0\.60.mm at 166.km/);
+    expect(html).toMatch(/nothing beyond about twice the farthest one \(343.km\)/);
     expect(html).toContain('one number for all sizes, here 255 to 290 mm');
-    expect(html).toContain('Testers are not asked whether it is too soft or too firm');
+    expect(html).not.toContain('Testers are not asked whether it is too soft or too firm');
+    const unasked = { ...last, round: { ...last.round, twoSided: [] } };
+    expect(sheet(unasked, 'foam', 'en')).toContain(
+      'Testers are not asked whether it is too soft or too firm',
+    );
     expect(html).toMatch(/Reported by nobody in 131 runs: .*harsh landing/);
   });
 
@@ -155,13 +161,21 @@ describe('the sheet of a trade', () => {
     expect(html).toMatch(
       /Rubbing, collar\|7 \/ 8\|10 \/ 131\|10 \/ 183\|10 \/ 0\|first run\|4\.5.km \(10 runs\)\|likely/,
     );
-    expect(html).toContain('Does it recur?');
+    expect(html).toContain('Recurs in this round?');
+    expect(html).toMatch(/Keep it as it is\..*the change worked: better/);
     expect(html).toContain('likely to recur');
     expect(html).toContain('Counted: the 131 of 135 runs');
     expect(html).toContain('57 of 172 runs in Round 1, 1 of 131 in Round 3');
-    expect(html).toMatch(/Changed with Round 3 \(upper material\):\|Mudguard film cut back/);
+    expect(html).toMatch(
+      /Changed with Round 3 by the material developer \(upper material\):\|Mudguard film cut back/,
+    );
     expect(html).toMatch(/Your change with Round 2 \(upper pattern\):\|Collar 3 mm higher/);
-    expect(html).toContain('None of your parts was changed.');
+    expect(html).toContain(
+      'None of your own parts was changed; by others: upper material (material developer) and midsole foam (foam compounder).',
+    );
+    expect(sheet(last, 'upper', 'zh')).toContain(
+      '你自己的部件没有改动；别人改了：帮面材料（材料开发）和中底发泡材料（发泡配方工程师）。',
+    );
     expect(html).toMatch(/Tongue and eyestay: written, not tapped as a complaint\|+“?The tongue/);
     const second = sheet(reports[1] as RoundReport, 'upper', 'en');
     expect(second).toMatch(/Collar 3 mm higher.*Did it work\?.*better/);
@@ -176,7 +190,11 @@ describe('the sheet of a trade', () => {
     expect(sheet(last, 'foam', 'en')).toMatch(/后跟外侧有点触底。\|+ \|*\(written in Chinese\)/);
     expect(sheet(last, 'upper', 'en')).not.toContain('written in');
     expect(sheet(last, 'foam', 'zh')).toMatch(/后跟外侧有点触底。\|+ \|*T03/);
-    expect(sheet(last, 'upper', 'zh')).toMatch(/on the outside\.\|+ \|*（外文原文）/);
+    // Said once above where all are foreign: of the words of testers, and of those of changes.
+    const chinese = sheet(last, 'upper', 'zh');
+    expect(chinese.match(/试穿员跑后所写，以下均为外文原文。\|/g)).toHaveLength(1);
+    expect(chinese.match(/改动为修改者所写，均为外文原文。/g)).toHaveLength(1);
+    expect(chinese).not.toContain('（外文原文）');
     expect(sheet(last, 'upper', 'en', 'zh')).not.toMatch(/on the outside\.\|+ \|*（外文原文）/);
   });
 
@@ -218,14 +236,14 @@ describe('the first line of a sheet', () => {
     [
       'a check is due and something is felt',
       last,
-      'No change is asked of you yet; the next check is at 390 km. Watch: bottoming out, outer heel.',
-      '目前不要求修改，下次检测在 390 km。请留意：后跟外侧触底。',
+      'No change is asked of you yet. Measure three pairs at 390 km, from about 11 Dec 2026. Watch: bottoming out, outer heel.',
+      '目前不要求修改。请在 390 km 时测量 3 双样鞋，约 2026年12月11日起。请留意：后跟外侧触底。',
     ],
     [
       'a check is due and nothing is felt',
       nothingFelt(last),
-      'No change is asked of you yet; the next check is at 390 km.',
-      '目前不要求修改，下次检测在 390 km。',
+      'No change is asked of you yet. Measure three pairs at 390 km, from about 11 Dec 2026.',
+      '目前不要求修改。请在 390 km 时测量 3 双样鞋，约 2026年12月11日起。',
     ],
     [
       'no check is due',
@@ -253,7 +271,11 @@ describe('the first line of a sheet', () => {
 describe('how sure a row of a sheet is', () => {
   const felt = { what: 'complaint' } as Callout;
   const wear = { what: 'wear' } as Callout;
-  const better = { what: 'better', verdict: 'better' } as Callout;
+  const earlier = first.round.id;
+  const better = { what: 'better', verdict: 'better', changes: [{}] } as unknown as Callout;
+  const mended = { ...better, verdict: 'mended' } as Callout;
+  const byNone = { ...better, changes: [], earlier } as Callout;
+  const mendedByNone = { ...byNone, verdict: 'mended' } as Callout;
   it.each([
     [felt, 'clear', 'clear: it recurs', '已证实会反复'],
     [felt, 'one-tester', 'clear for one tester', '只对一人证实'],
@@ -262,7 +284,10 @@ describe('how sure a row of a sheet is', () => {
     [wear, 'open', 'limit still open', '限值尚无定论'],
     [wear, 'fails', 'fails', '不达标'],
     [wear, 'holds', 'holds', '达标'],
-    [better, 'open', 'better', '有改善'],
+    [better, 'open', 'the change worked: better', '改动有效：有改善'],
+    [mended, 'holds', 'the change worked: mended', '改动有效：已解决'],
+    [byNone, 'open', 'better than in Round 1', '比 Round 1 有改善'],
+    [mendedByNone, 'holds', 'mended since Round 1', 'Round 1 之后已解决'],
     [null, 'asked', 'asked for by the lead', '负责人提出'],
   ] as const)('says of what: %o, %s', (callout, sure, english, chinese) => {
     expect(sureWords({ callout, sure }, speak('en')[0])).toBe(english);
