@@ -3,7 +3,7 @@ import {
   newClock,
   newRecordId,
   saveDraft,
-  SCHEMA_VERSION,
+  schemaVersionOf,
   type Body,
   type Clock,
   type DeviceId,
@@ -44,7 +44,7 @@ export const newScribe = (dice: Dice): Scribe => {
         id,
         kind,
         author: member,
-        sv: SCHEMA_VERSION,
+        sv: schemaVersionOf(kind, body ?? {}),
         body,
         ...(body === null && { deleted: true as const }),
       });

@@ -3,7 +3,7 @@ import { isOnSheet, tradeOf } from '../../core/foot/index.ts';
 import { changesHeadline, type WorseName } from '../../core/headlines/index.ts';
 import type { ChangesLook, FeltMove } from '../../core/review/index.ts';
 import { percentOf } from '../words/figures.ts';
-import { questionName } from '../words/question-name.ts';
+import { questionName } from '../words/say-question.ts';
 import type { PartProps } from './document-props.ts';
 import { arrivalLine, arrivedLine, Change, Word, type StoryProps } from './one-change.tsx';
 import { Own } from './own-words.tsx';

@@ -138,7 +138,7 @@ export const need = async (...parts: readonly (keyof Parts)[]): Promise<void> =>
     const fetched = fetchParts(missing);
     for (const part of missing) coming.set(part, fetched);
   }
-  await Promise.all(parts.map((part) => coming.get(part)));
+  await Promise.all(parts.flatMap((part) => coming.get(part) ?? []));
 };
 
 const spoken = <P extends keyof Parts>(part: P): Parts[P] => {

@@ -1,7 +1,7 @@
 /** How a headline of changes names what moved: by the fewest words that tell it from the others. */
 import type { WorseName } from '../../core/headlines/index.ts';
 import type { ComplaintKind } from '../../core/foot/index.ts';
-import { questionName } from './question-name.ts';
+import { questionName } from './say-question.ts';
 import type { Say } from './say-names.ts';
 import type { Glossary } from './types.ts';
 

@@ -40,7 +40,10 @@ export const writeThanksLog = async (
   const revisions = [
     make.project(),
     make.round(FIRST, 1, { name: 'Round 1' }),
-    make.round(SECOND, 2, { name: 'Round 2', changes: isChanged ? [{ ...change, finding: FINDING }] : [] }),
+    make.round(SECOND, 2, {
+      name: 'Round 2',
+      changes: isChanged ? [{ ...change, finding: FINDING }] : [],
+    }),
     record(ADA, 'tester', { code: 'T01' }),
     record(BEN, 'tester', { code: 'T02' }),
     make.pair(idOf(101), FIRST, '101'),

@@ -7,7 +7,7 @@ import { unitsOf } from '../../../core/records/index.ts';
 import { Button, LinkButton } from '../../parts/controls/controls.tsx';
 import { formatDate, formatNumber, formatSetPercent } from '../../parts/format.ts';
 import { locale, p, terms } from '../../words/index.ts';
-import { questionName } from '../../words/question-name.ts';
+import { questionName } from '../../words/say-question.ts';
 import { placeName } from '../../words/say-place.ts';
 import type { PlaceProps, TabProps } from '../desk-state.ts';
 import { OpenForm, saveFromForm } from '../parts/form-parts.tsx';

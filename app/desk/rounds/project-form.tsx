@@ -1,6 +1,6 @@
 /** The brief of a project, new or changed: for whom, for what, how far, and when a pair has failed. */
 import { useState } from 'preact/hooks';
-import { questionName } from '../../words/question-name.ts';
+import { questionName } from '../../words/say-question.ts';
 import { ranges, surfaces, type Project, type Range } from '../../../core/records/index.ts';
 import {
   comfortQuestions,

@@ -5,7 +5,7 @@ import { IntervalLine, RoundMark } from '../../parts/charts/interval-line.tsx';
 import { formatNumber } from '../../parts/format.ts';
 import { signed } from '../../words/figures.ts';
 import { d, p, saidOf, t, terms } from '../../words/index.ts';
-import { questionName } from '../../words/question-name.ts';
+import { questionName } from '../../words/say-question.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { HowSure } from '../frame/how-sure.tsx';
 import { Picture } from '../frame/picture.tsx';
