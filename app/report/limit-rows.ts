@@ -28,7 +28,15 @@ const keyOf = (settle: Settle | null, stamp: Stamp): string => {
       return `${settle.by} ${settle.pair}`;
     case 'look-at-reading':
       return `${settle.by} ${settle.pair} ${settle.atM}`;
-    default:
+    case 'pairs-differ':
+    case 'change':
+    case 'measure-first':
+    case 'run-pairs':
+    case 'ask-testers':
+    case 'decide-by-reports':
+    case 'ask-at':
+    case 'lift-or-keep':
+    case undefined:
       return `${settle?.by ?? 'nothing'} ${stamp}`;
   }
 };
@@ -116,7 +124,14 @@ export const limitAct = ({ settle, stamp }: LimitRow, spoken: Spoken): string =>
       return settles.pairsDiffer;
     case 'change':
       return settles.change;
-    default:
+    // None of these is about wear.
+    case 'measure-first':
+    case 'run-pairs':
+    case 'ask-testers':
+    case 'decide-by-reports':
+    case 'ask-at':
+    case 'lift-or-keep':
+    case undefined:
       return stamp === 'holds' ? paper.acts.keep : paper.acts.watch;
   }
 };

@@ -1,7 +1,7 @@
 /** What a trade's sheet asks first: its limits with what is measured next, why a complaint is only watched; and how figures stand. */
 import { renderToStaticMarkup } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { trades } from '../../../core/foot/index.ts';
+import type { Trade } from '../../../core/foot/index.ts';
 import { decisionRows, rowsOfTrade, type DecisionRow } from '../../../core/headlines/index.ts';
 import type { Expected, RoundReport, Settle } from '../../../core/review/index.ts';
 import { ActsTable } from '../../../app/report/acts-table.tsx';
@@ -140,7 +140,7 @@ describe('the limits of a trade', () => {
 });
 
 describe('the columns of the first table', () => {
-  const heads = (report: RoundReport, trade: (typeof trades)[number]) => {
+  const heads = (report: RoundReport, trade: Trade) => {
     const rows = rowsOfTrade(decisionRows(report), trade);
     const limits = limitRows({ report, trade });
     const html = renderToStaticMarkup(
