@@ -52,6 +52,8 @@ export type TableTrouble =
         | 'number-of-cells'
         | 'unknown-pair'
         | 'no-date'
+        /** No day in the line, and none above it for the pair. */
+        | 'no-day'
         | 'no-number'
         | 'no-site'
         | 'differs'
@@ -144,7 +146,8 @@ const readLine = (
   const pair = pairs.get(cell('pair').toUpperCase());
   if (!pair) fail('pair', { why: 'unknown-pair' });
   const instant = instantOf(cell('measured_at'));
-  if (instant === null) fail('measured_at', { why: 'no-date' });
+  if (instant === null)
+    fail('measured_at', { why: cell('measured_at') === '' ? 'no-day' : 'no-date' });
   const site = cell('site').toLowerCase();
   if (!/^[a-z0-9][a-z0-9-]{0,39}$/.test(site)) fail('site', { why: 'no-site' });
   const measure = oneOf('measure', measures);

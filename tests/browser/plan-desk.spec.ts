@@ -66,7 +66,7 @@ test('a plan of one round is agreed ahead, and whoever stops changes only what i
   const agreed = (await recordsHeld<HandOut>(page, 'hand-out')).filter(isAhead);
   expect(agreed.length).toBeGreaterThan(2);
   for (const { from, until } of agreed) {
-    expect(from.slice(0, 13)).toBe(`${dayIn(5)}T08`);
+    expect(from.slice(0, 13)).toBe(`${dayIn(5)}T03`);
     expect(until).toBeUndefined();
   }
   // Nobody has a pair before its day: what was out is out until then.
@@ -91,7 +91,7 @@ test('a plan of one round is agreed ahead, and whoever stops changes only what i
   expect(past(after)).toEqual(past(before));
   const ended = after.filter((one) => isAhead(one) && one.until !== undefined);
   expect(ended).toHaveLength(1);
-  expect(ended[0]?.until?.slice(0, 13)).toBe(`${dayIn(11)}T08`);
+  expect(ended[0]?.until?.slice(0, 13)).toBe(`${dayIn(11)}T03`);
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect
     .poll(

@@ -1,8 +1,10 @@
 /** A plan goes by days: which instant is a day that was typed, and which day is an instant? Local. Pure. */
 import { toLocalMinute } from '../../parts/instant.ts';
 
-/** A plan's day begins at eight: summer time moves it by an hour, and it stays the same day. */
-const MORNING = 'T08:00';
+/**
+ * A plan's day begins at three, before anybody runs: summer time moves it by an hour, and it stays the same day.
+ */
+const MORNING = 'T03:00';
 
 /** As the browser's date control writes it, such as `2026-12-04`. */
 export const toDay = (ms: number): string => toLocalMinute(ms).slice(0, 10);

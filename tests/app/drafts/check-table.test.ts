@@ -114,7 +114,7 @@ describe('a table of bench checks', () => {
       'Calliper, long',
     ]);
     // Of the second pair nobody wrote when it was measured.
-    expect(troubles).toMatchObject([{ line: 6, column: 'measured_at', why: 'no-date' }]);
+    expect(troubles).toMatchObject([{ line: 6, column: 'measured_at', why: 'no-day' }]);
     expect(unmeasured).toBe(3);
   });
 

@@ -53,7 +53,7 @@ export const testers = {
     all: 'All testers',
     holds: 'With a pair',
     silent: 'Silent',
-    pain: 'With pain',
+    pain: 'With pain to look at',
     'never-ran': 'Never ran',
   },
   stateFilter: 'Show',

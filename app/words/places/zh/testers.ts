@@ -42,7 +42,7 @@ export const testers: PlaceWords['testers'] = {
     all: '全部试穿员',
     holds: '手中有鞋',
     silent: '久无消息',
-    pain: '有疼痛',
+    pain: '有需处理的疼痛',
     'never-ran': '从未跑过',
   },
   stateFilter: '显示',

@@ -238,9 +238,9 @@ describe('what is said of a plan', () => {
 });
 
 describe('a day of a plan', () => {
-  it('begins at eight, local time, and some days later too', () => {
+  it('begins at three, local time, and some days later too', () => {
     const ms = morningOf('2026-10-24');
-    expect(new Date(ms).getHours()).toBe(8);
+    expect(new Date(ms).getHours()).toBe(3);
     expect(toDay(ms)).toBe('2026-10-24');
     expect(toDay(morningOf('2026-10-24', 8))).toBe('2026-11-01');
     expect(morningOf('')).toBeNaN();

@@ -46,6 +46,7 @@ export const bench = {
       'this line has more or fewer cells than the heading; put numbers with a decimal comma in quotation marks',
     differs: 'differs from an earlier line of the same check',
     'unknown-pair': 'no pair has this code',
+    'no-day': 'no day here, and none in a line of this pair above',
     'no-date': 'not a date such as 2026-05-01 or 2026-05-01 09:30',
     'no-number': 'not a number',
     'unknown-word': (words: string) => `one of ${words}`,

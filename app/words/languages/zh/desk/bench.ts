@@ -37,6 +37,7 @@ export const bench: DeskWords['bench'] = {
     'number-of-cells': '此行的单元格数与表头不同；用逗号作小数点的数字请加引号',
     differs: '与同一次测量的前一行不同',
     'unknown-pair': '没有此编号的样鞋',
+    'no-day': '此行没有日期，上方同一样鞋的行也没有',
     'no-date': '不是日期，如 2026-05-01 或 2026-05-01 09:30',
     'no-number': '不是数字',
     'unknown-word': (words) => `应为 ${words} 之一`,
