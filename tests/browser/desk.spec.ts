@@ -136,7 +136,7 @@ test('checks typed on a phone without a network end as a curve and a verdict at 
       ].join('\n'),
     ),
   });
-  await expect(phone.getByText('Line 4, pair: no pair has this code')).toBeVisible();
+  await expect(phone.getByText('Line 4, pair “999”: no pair has this code')).toBeVisible();
   await phone.getByRole('button', { name: 'Take them in' }).click();
   const taken = phone.getByRole('row').filter({ hasText: '34.7 / 34.8 mm' });
   await expect(taken).toContainText('390 km');

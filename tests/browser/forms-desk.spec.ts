@@ -253,9 +253,9 @@ test('the table for the shop comes filled, is filled in, read back with each mis
     });
   const line = (text: string) => lines.indexOf(own[text === 'left' ? 0 : 1] ?? '') + 2;
   await load(typed(['34x', '340']));
-  await expect(page.getByText(`Line ${line('left')}, value: not a number`)).toBeVisible();
+  await expect(page.getByText(`Line ${line('left')}, value “34x”: not a number`)).toBeVisible();
   await expect(
-    page.getByText(`Line ${line('right')}, value: Must be from 1 to 100 mm.`),
+    page.getByText(`Line ${line('right')}, value “340”: Must be from 1 to 100 mm.`),
   ).toBeVisible();
   await expect(
     page.getByText(`${lines.length - 2} lines have no value and are left out.`),

@@ -97,7 +97,7 @@ export const sheet = {
   },
   comfortColumns: {
     what: 'Question',
-    mean: 'All runs',
+    mean: 'Without first wearings',
     first: 'First 50 km',
     last: 'Later',
     trend: 'Per 100 km',

@@ -72,7 +72,7 @@ export const sheet: PaperWords['sheet'] = {
   },
   comfortColumns: {
     what: '问题',
-    mean: '全部跑步',
+    mean: '不含首次试穿',
     first: '前 50 km',
     last: '之后',
     trend: '每 100 km',
