@@ -166,11 +166,8 @@ export const TesterPage = (props: TabProps & { readonly tester: RecordId }) => {
       />
       <Actions {...props} look={look} />
       <div class="tester-columns">
-        <WhereFelt {...props} look={look} />
         <div class="stack">
-          <AgainstOthers {...props} look={look} />
-          <ScoreCourse {...props} look={look} />
-          <HandOutList {...props} of={tester} side="tester" />
+          <WhereFelt {...props} look={look} />
           <TalkSection
             records={records}
             review={review}
@@ -178,6 +175,11 @@ export const TesterPage = (props: TabProps & { readonly tester: RecordId }) => {
             label={p().ask.button(look.code)}
             asking={{ testers: [tester], about: () => ({}), run: null }}
           />
+        </div>
+        <div class="stack">
+          <AgainstOthers {...props} look={look} />
+          <ScoreCourse {...props} look={look} />
+          <HandOutList {...props} of={tester} side="tester" />
         </div>
         <div class="stack">
           <Told {...props} look={look} />
