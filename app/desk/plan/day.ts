@@ -9,6 +9,10 @@ const MORNING = 'T03:00';
 /** As the browser's date control writes it, such as `2026-12-04`. */
 export const toDay = (ms: number): string => toLocalMinute(ms).slice(0, 10);
 
+/** When a plan begins that is drawn for a day: on its morning, or now where that is still to come today. */
+export const startOf = (day: string, nowMs: number): number =>
+  toDay(nowMs) === day ? Math.min(morningOf(day), nowMs) : morningOf(day);
+
 /** Milliseconds since 1970 of the day's morning, some days later; not a number where no day was typed. */
 export const morningOf = (day: string, later = 0): number => {
   const at = new Date(`${day}${MORNING}`);

@@ -13,7 +13,7 @@ import { HowSure } from '../frame/how-sure.tsx';
 import { saveRecord, TextField, Unfold } from '../parts/form-parts.tsx';
 import { numberTrouble } from '../parts/in-range.ts';
 import { BalanceInWords } from './balance-in-words.tsx';
-import { morningOf, toDay } from './day.ts';
+import { startOf, toDay } from './day.ts';
 import type { RoomIn } from './plan-fit.ts';
 import { PlanTable } from './plan-table.tsx';
 import { planBody, questionOf, type PlanChoice } from './plan-work.ts';
@@ -94,7 +94,7 @@ const Maker = ({
   const draw = async () => {
     const weeksEach = typedWhole(weeks, 1, 26);
     const allowedMm = parseDecimal(allowed);
-    const start = morningOf(from);
+    const start = startOf(from, Date.now());
     setDraft(null);
     if (
       periodCount === 0 ||

@@ -4,7 +4,7 @@ import { planHeadline } from '../../../../core/headlines/index.ts';
 import { stopTester } from '../../../../core/panel/index.ts';
 import type { HandOut, HandOutPlan, RecordId } from '../../../../core/records/index.ts';
 import { millimetres } from '../../../../core/units/index.ts';
-import { morningOf, toDay } from '../../../../app/desk/plan/day.ts';
+import { morningOf, startOf, toDay } from '../../../../app/desk/plan/day.ts';
 import {
   datedPlaces,
   planCounts,
@@ -244,5 +244,13 @@ describe('a day of a plan', () => {
     expect(toDay(ms)).toBe('2026-10-24');
     expect(toDay(morningOf('2026-10-24', 8))).toBe('2026-11-01');
     expect(morningOf('')).toBeNaN();
+  });
+
+  it('is under way from now on where its morning is still to come', () => {
+    const night = new Date('2026-10-24T01:20').getTime();
+    expect(startOf('2026-10-24', night)).toBe(night);
+    const noon = new Date('2026-10-24T12:00').getTime();
+    expect(startOf('2026-10-24', noon)).toBe(morningOf('2026-10-24'));
+    expect(startOf('2026-10-25', night)).toBe(morningOf('2026-10-25'));
   });
 });
