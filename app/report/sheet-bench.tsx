@@ -2,6 +2,7 @@
 import { isOnSheet, tradeData } from '../../core/foot/index.ts';
 import { arrivalOf, type PairLine } from '../../core/review/index.ts';
 import type { Surface } from '../../core/records/index.ts';
+import { groupBy } from '../../core/statistics/index.ts';
 import { fromMetres, metres, type Metres } from '../../core/units/index.ts';
 import { inColumn, percentOf, signed } from '../words/figures.ts';
 import { placeName, siteName } from '../words/say-place.ts';
@@ -92,16 +93,38 @@ export const ArrivalTable = ({ report, languages, trade }: SheetProps) => {
 export const LayersTable = ({ report, languages, trade }: SheetProps) => {
   if (!tradeData(trade).layers || !report.layers) return null;
   const { zones, askedTesters } = report.layers;
+  const hot = zones.filter(({ testers }) => testers > 0);
+  // Where nobody felt it the places of as many layers are one line.
+  const cool = [
+    ...groupBy(
+      zones.filter(({ testers }) => testers === 0),
+      ({ layers }) => layers,
+    ),
+  ].sort(([a], [b]) => b - a);
   return (
     <section class="whole">
       <Heading languages={languages} of={({ paper }) => paper.sheet.layers} />
       <ul class="columns">
-        {zones.map(({ zone, layers, testers }) => (
+        {hot.map(({ zone, layers, testers }) => (
           <li key={zone}>
             <Say
               in={languages}
               of={({ paper }) =>
                 paper.sheet.layersLine(paper.places[zone], layers, testers, askedTesters)
+              }
+            />
+          </li>
+        ))}
+        {cool.map(([layers, own]) => (
+          <li key={layers}>
+            <Say
+              in={languages}
+              of={({ paper, list }) =>
+                paper.sheet.layersCool(
+                  list(own.map(({ zone }) => paper.places[zone])),
+                  layers,
+                  askedTesters,
+                )
               }
             />
           </li>

@@ -181,6 +181,8 @@ export const sheet = {
   layers: 'Layers of material and heat',
   layersLine: (place: string, layers: number, hot: number, of: number) =>
     `${place}: ${layers} ${layers === 1 ? 'layer' : 'layers'}; hot or wet for ${hot} of ${of}`,
+  layersCool: (places: string, layers: number, of: number) =>
+    `${layers} ${layers === 1 ? 'layer' : 'layers'}, hot or wet for none of ${of}: ${places}`,
   damages: 'What came apart',
   nothingApart: (pairs: number) => `Nothing came apart on ${countPairs(pairs)}.`,
   damageLine: (pair: string, what: string, date: string) => `Pair ${pair}: ${what}, ${date}.`,

@@ -146,6 +146,7 @@ export const sheet: PaperWords['sheet'] = {
   layers: '材料层数与闷热',
   layersLine: (place, layers, hot, of) =>
     `${place}：${layers} 层；${of} 名中 ${hot} 名感到闷热或潮湿`,
+  layersCool: (places, layers, of) => `${layers} 层，${of} 名中无人感到闷热或潮湿：${places}`,
   damages: '损坏',
   nothingApart: (pairs) => `${pairs} 双样鞋都没有损坏。`,
   damageLine: (pair, what, date) => `样鞋${pair}：${what}，${date}。`,
