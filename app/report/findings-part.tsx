@@ -1,6 +1,6 @@
 /** Findings with their evidence and the change that is wanted, for the appendix; and what a trade's sheet shows of each. */
 import type { ReportedFinding } from '../../core/review/index.ts';
-import { isForeign } from '../words/figures.ts';
+import { isForeign, wantedSize } from '../words/figures.ts';
 import type { WrittenLines } from '../words/say-evidence.ts';
 import { findingInWords, type SaidFinding } from '../words/say-finding.ts';
 import type { DocumentProps } from './document-props.ts';
@@ -166,7 +166,7 @@ const Wanted = ({
     <p class="wanted">
       <Own of={body} field="wanted" in={languages} />
       {body.wantedMm !== undefined && (
-        <strong class="amount">{` ${languages[0].speaker.number(body.wantedMm, 1)}\u00a0mm`}</strong>
+        <strong class="amount">{` ${wantedSize(body.wantedMm, languages[0].speaker.number)}\u00a0mm`}</strong>
       )}
     </p>
   );

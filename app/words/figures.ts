@@ -39,6 +39,10 @@ export const signed = (value: number, write: (size: number) => string): string =
   return /[1-9]/.test(size) ? `${value < 0 ? '−' : '+'}${size}` : size;
 };
 
+/** A size that is wanted, mm: what goes down bears a minus, no hyphen; what goes up bears no sign. */
+export const wantedSize = (mm: number, number: WriteNumber): string =>
+  mm < 0 ? signed(mm, (size) => number(size, 1)) : number(mm, 1);
+
 /** A drawn value with what may be off: "34 ± 0.5", or "34 −0.3/+0.5" where the sides differ. @param lower deviation, below nought */
 export const withTolerance = (
   {

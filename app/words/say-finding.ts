@@ -1,7 +1,7 @@
 /** What does a finding ask for, and on what evidence, in a reader's language? The same for board, report and specialist. */
 import { tradeOf } from '../../core/foot/index.ts';
 import type { Finding, RecordId } from '../../core/records/index.ts';
-import { signed } from './figures.ts';
+import { wantedSize } from './figures.ts';
 import { cellTitle, type Speaker } from './say-complaint.ts';
 import {
   evidenceInWords,
@@ -27,14 +27,10 @@ export interface SaidFinding {
   readonly outcome: { readonly title: string; readonly written: WrittenLines } | null;
 }
 
-/** A size as it is written; what goes down bears a minus and no hyphen. */
-const sizeOf = (mm: number, number: Speaker['number']): string =>
-  mm < 0 ? signed(mm, (size) => number(size, 1)) : number(mm, 1);
-
 /** Words and size in one: "raise the collar, +3 mm". */
 const wantedOf = ({ wanted, wantedMm }: Finding, { desk, number }: Speaker): string =>
   desk.joined.clauses(
-    [wanted ?? '', wantedMm === undefined ? '' : `${sizeOf(wantedMm, number)}\u00a0mm`].filter(
+    [wanted ?? '', wantedMm === undefined ? '' : `${wantedSize(wantedMm, number)}\u00a0mm`].filter(
       (one) => one !== '',
     ),
   );

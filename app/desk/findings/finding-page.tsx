@@ -14,6 +14,7 @@ import { PhotoRow } from '../../parts/photos/photo-view.tsx';
 import { SaidLines } from '../../parts/said-lines.tsx';
 import { store } from '../../parts/state.ts';
 import { d, p, proposeWords, t, terms } from '../../words/index.ts';
+import { wantedSize } from '../../words/figures.ts';
 import { findingInWords } from '../../words/say-finding.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { OpenForm } from '../parts/form-parts.tsx';
@@ -176,7 +177,7 @@ const Wanted = (props: FindingProps) => {
   const isClosed = body.state === 'closed';
   const wanted = [
     body.wanted ?? '',
-    body.wantedMm === undefined ? '' : `${formatNumber(body.wantedMm, 1)}\u00a0mm`,
+    body.wantedMm === undefined ? '' : `${wantedSize(body.wantedMm, formatNumber)}\u00a0mm`,
   ].filter((one) => one !== '');
   const roundLink = (id: RecordId) => <a href={links.round(id)}>{round(id)}</a>;
   const rows: readonly (readonly [string, ComponentChildren])[] = [
