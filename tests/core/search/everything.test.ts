@@ -83,7 +83,10 @@ describe('the search over everything', () => {
         idOf(101),
         idOf(100),
       ]);
-    expect(search('tongue').remarks.rows[1]).toMatchObject({ testerCode: 'T05', pairCodes: ['637'] });
+    expect(search('tongue').remarks.rows[1]).toMatchObject({
+      testerCode: 'T05',
+      pairCodes: ['637'],
+    });
   });
 
   it('finds runs and checks of a day, the latest first, and the checks of a pair', () => {
