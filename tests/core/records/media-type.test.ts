@@ -9,7 +9,7 @@ describe('the media type of bytes', () => {
     ['\x89PNG\r\n\x1a\nrest', 'image/png'],
     ['\xff\xd8\xff\xe0', 'image/jpeg'],
     ['RIFF\x10\0\0\0WEBPVP8 ', 'image/webp'],
-    ['<!DOCTYPE HTML><p>', 'text/html'],
+    ['<!DOCTYPE HTML><p>', 'application/octet-stream'],
     ['RIFF\x10\0\0\0WAVEfmt ', 'application/octet-stream'],
     ['', 'application/octet-stream'],
   ])('%j', (text, type) => {
