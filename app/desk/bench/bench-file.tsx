@@ -82,8 +82,9 @@ export const BenchFile = ({ review, records }: TabProps) => {
       setRead(null);
       close();
       const takeOut = async () => {
-        for (const id of taken) await store.erase(id);
-        showToast({ text: words.takenOut(taken.length) });
+        let left = 0;
+        for (const id of taken) if (!(await store.erase(id)).ok) left++;
+        showToast({ text: left > 0 ? d().trouble : words.takenOut(taken.length) });
       };
       showToast({
         text: words.takenIn(taken.length),
