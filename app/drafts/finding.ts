@@ -13,7 +13,7 @@ import {
   type RecordId,
 } from '../../core/records/index.ts';
 import { millimetres } from '../../core/units/index.ts';
-import { toInstant, toLocalMinute } from '../parts/instant.ts';
+import { toInstant, toLocalDay } from '../parts/instant.ts';
 import { typedNumber } from './typed.ts';
 
 export interface FindingDraft {
@@ -68,8 +68,6 @@ export const newFinding = (title: string, part: PartId, language?: string): Find
   photos: [],
 });
 
-const dayOf = (instant: string): string => toLocalMinute(instant).slice(0, 10);
-
 /** @param write a number as the reader types it */
 export const draftOfFinding = (
   finding: Finding,
@@ -81,7 +79,7 @@ export const draftOfFinding = (
   state: finding.state,
   wanted: finding.wanted ?? '',
   mm: finding.wantedMm === undefined ? '' : write(finding.wantedMm),
-  due: finding.due === undefined ? '' : dayOf(finding.due),
+  due: finding.due === undefined ? '' : toLocalDay(finding.due),
   carriedBy: finding.carriedBy ?? '',
   other: {
     language: finding.otherWords?.language ?? otherThan(finding.evidence?.language),
@@ -142,7 +140,7 @@ const readOther = (
 /** The day as it was saved where it was not touched. */
 const readDue = (due: string, before: string | undefined): string | undefined => {
   if (due === '') return undefined;
-  return before !== undefined && dayOf(before) === due ? before : toInstant(instantOfDay(due));
+  return before !== undefined && toLocalDay(before) === due ? before : toInstant(instantOfDay(due));
 };
 
 /**

@@ -3,7 +3,7 @@
  * with it. Pure: the day of today comes with the call.
  */
 import type { Finding, Proposal, ProposalAnswer } from '../../core/records/index.ts';
-import { toInstant, toLocalMinute } from '../parts/instant.ts';
+import { toInstant, toLocalDay } from '../parts/instant.ts';
 import {
   changeTroubles,
   draftOfChange,
@@ -56,8 +56,6 @@ export const newProposal = (finding: Asked, write: (value: number) => string): P
   photos: [],
 });
 
-const dayOf = (instant: string): string => toLocalMinute(instant).slice(0, 10);
-
 /** @param write a number as the reader types it */
 export const draftOfProposal = (
   { answer, change, sampleAt, words, photos }: Proposal,
@@ -66,7 +64,7 @@ export const draftOfProposal = (
 ): ProposalDraft => ({
   answer,
   change: change ? draftOfChange(change, write) : askedChange(finding, write),
-  sampleDay: sampleAt === undefined ? '' : dayOf(sampleAt),
+  sampleDay: sampleAt === undefined ? '' : toLocalDay(sampleAt),
   words: words ?? '',
   photos: photos ?? [],
 });
@@ -101,7 +99,7 @@ export const proposalTroubles = (
   const words = typedLine(draft.words);
   const change = saysOwnChange(draft, finding);
   const noon = sampleDay === '' ? null : noonOf(sampleDay);
-  const isSame = before?.sampleAt !== undefined && dayOf(before.sampleAt) === sampleDay;
+  const isSame = before?.sampleAt !== undefined && toLocalDay(before.sampleAt) === sampleDay;
   return [
     ...(answer === '' ? [{ field: 'answer' } as const] : []),
     ...(change ? changeTroubles(draft.change) : []),
@@ -111,7 +109,7 @@ export const proposalTroubles = (
     ...(noon !== null && answer !== 'cannot'
       ? Number.isNaN(noon)
         ? [{ field: 'sampleDay', why: 'none' } as const]
-        : dayOf(toInstant(noon)) < dayOf(toInstant(nowMs)) && !isSame
+        : toLocalDay(toInstant(noon)) < toLocalDay(toInstant(nowMs)) && !isSame
           ? [{ field: 'sampleDay', why: 'past' } as const]
           : []
       : []),
@@ -152,7 +150,7 @@ export const readProposal = (
   const change = saysOwnChange(draft, finding)
     ? readChange(draft.change, before?.change ?? finding.change ?? null)
     : null;
-  const isSame = before?.sampleAt !== undefined && dayOf(before.sampleAt) === sampleDay;
+  const isSame = before?.sampleAt !== undefined && toLocalDay(before.sampleAt) === sampleDay;
   const promised = isSame
     ? before.sampleAt
     : sampleDay === ''

@@ -9,6 +9,9 @@ export const toLocalMinute = (instant: string | number): string => {
   return `${day}T${two(at.getHours())}:${two(at.getMinutes())}`;
 };
 
+/** The local day of an instant as the browser's date control wants it. */
+export const toLocalDay = (instant: string | number): string => toLocalMinute(instant).slice(0, 10);
+
 /** Local date and time with this device's offset then, as the records keep it. */
 export const toInstant = (ms: number): string => {
   const minutes = -new Date(ms).getTimezoneOffset();

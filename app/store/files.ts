@@ -286,13 +286,12 @@ const shownIn = (revisions: readonly Revision[]): ReadonlySet<Sha256> =>
   new Set(revisions.flatMap(({ body }) => (body === null ? [] : attachmentsOf(body))));
 
 /** What the hub would send to a member. */
-const forMember = (reader: Caller, revisions: readonly Revision[]): readonly Revision[] => {
-  return [...addRevisions(emptyLog, revisions).values()].flatMap((history) =>
+const forMember = (reader: Caller, revisions: readonly Revision[]): readonly Revision[] =>
+  [...addRevisions(emptyLog, revisions).values()].flatMap((history) =>
     audiencesIn(history)
       .filter(({ held }) => mayRead(reader, held))
       .map(({ revision }) => revision),
   );
-};
 
 /** As the attachment's own record says; else by how its bytes begin. */
 const mediaTypeIn = (

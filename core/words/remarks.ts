@@ -135,7 +135,6 @@ export const remarksOf = (log: ProjectLog): readonly Remark[] => {
     const own = about.pairs.map((id) => pairs.get(id));
     const rounds = new Set(own.map((one) => one?.round ?? null));
     const [pair] = own;
-    const at = pair ? onPair(pair, sourceKind, about.atMs, distanceM) : (0 as Metres);
     return words.map((one) => ({
       ...about,
       ...one,
@@ -143,7 +142,12 @@ export const remarksOf = (log: ProjectLog): readonly Remark[] => {
       source: revision.id,
       sourceKind,
       round: rounds.size === 1 ? (pair?.round ?? null) : null,
-      pairM: sourceKind === 'ranking' ? null : at,
+      pairM:
+        sourceKind === 'ranking'
+          ? null
+          : pair
+            ? onPair(pair, sourceKind, about.atMs, distanceM)
+            : (0 as Metres),
       untapped:
         one.on === 'run' || one.on === 'complaint'
           ? mentionsIn(one.text).filter((mention) => isUntapped(mention, about.tapped))

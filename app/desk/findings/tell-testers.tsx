@@ -15,14 +15,15 @@ import {
   type ThanksDraft,
   type ThanksTrouble,
 } from '../../drafts/thanks.ts';
+import { changeSpeaker } from '../../parts/change-speaker.ts';
 import { LimitedField } from '../../parts/controls/limited-field.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
-import { formatDate, formatNumber } from '../../parts/format.ts';
+import { formatDate } from '../../parts/format.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { settings } from '../../parts/settings.ts';
 import { store } from '../../parts/state.ts';
-import { comma, d, listed, p, saidOf, t, talkWords, terms } from '../../words/index.ts';
-import { changeInWords, type ChangeSpeaker } from '../../words/say-talk.ts';
+import { comma, d, listed, p, saidOf, t, talkWords } from '../../words/index.ts';
+import { changeInWords } from '../../words/say-talk.ts';
 import { thanksInWords, toldInThanks } from '../../words/say-thanks.ts';
 import { namesIn, useWork } from '../desk-state.ts';
 import { HowSure } from '../frame/how-sure.tsx';
@@ -34,16 +35,6 @@ import './thanks.css';
 
 /** At first so many testers; a press shows more. */
 const FIRST = 12;
-
-const speaker = (): ChangeSpeaker => ({
-  talk: talkWords(),
-  glossary: terms(),
-  number: formatNumber,
-  foot: (foot) => t().foot[foot],
-  site: (site) => d().blueprint.sites[site] ?? site,
-  of: d().joined.of,
-  clauses: d().joined.clauses,
-});
 
 /** Those who were thanked for this finding; the latest first. */
 const sentFor = ({ records, finding }: FindingProps): readonly RecordOf<'thanks'>[] =>
@@ -100,7 +91,7 @@ const Form = (
   const change = (part: Partial<ThanksDraft>) => setDraft((now) => ({ ...now, ...part }));
   const [first] = free;
   if (!first) return null;
-  const say = speaker();
+  const say = changeSpeaker();
   const testers = records.tester.map(({ revision, body }): NamedTester => ({
     id: revision.id,
     code: body.code,
@@ -199,7 +190,7 @@ const Whom = (
       <label class="thanks-tick">
         <input type="checkbox" class="tick" checked={isIn} onChange={toggle} />
         <span>
-          <b>{code}</b> {toldInThanks(one, speaker())}
+          <b>{code}</b> {toldInThanks(one, changeSpeaker())}
         </span>
       </label>
     </li>
@@ -222,7 +213,7 @@ const Letter = ({ draft, one }: { readonly draft: ThanksDraft; readonly one: Tha
   const own = draft.words.trim();
   const said = thanksInWords(
     { ...facts, ...(draft.tellChange && change && { change }), ...(own !== '' && { words: own }) },
-    speaker(),
+    changeSpeaker(),
   );
   return (
     <figure class="thanks-letter">

@@ -5,7 +5,7 @@ import { isIn, ranges, type HandOutPlan, type RecordId } from '../../../core/rec
 import { byCode } from '../../../core/review/index.ts';
 import { parseDecimal } from '../../../core/units/index.ts';
 import { Button, Choices, Field, Notice } from '../../parts/controls/controls.tsx';
-import { toInstant } from '../../parts/instant.ts';
+import { toInstant, toLocalDay } from '../../parts/instant.ts';
 import { typedWhole } from '../../drafts/typed.ts';
 import { d, listed } from '../../words/index.ts';
 import { askWorker, namesIn, type TabProps } from '../desk-state.ts';
@@ -13,7 +13,7 @@ import { HowSure } from '../frame/how-sure.tsx';
 import { saveRecord, TextField, Unfold } from '../parts/form-parts.tsx';
 import { numberTrouble } from '../parts/in-range.ts';
 import { BalanceInWords } from './balance-in-words.tsx';
-import { startOf, toDay } from './day.ts';
+import { startOf } from './day.ts';
 import type { RoomIn } from './plan-fit.ts';
 import { PlanTable } from './plan-table.tsx';
 import { planBody, questionOf, type PlanChoice } from './plan-work.ts';
@@ -68,7 +68,7 @@ const Maker = ({
   const [periods, setPeriods] = useState(String(rounds.size || 1));
   const [weeks, setWeeks] = useState('3');
   const [allowed, setAllowed] = useState(String(ALLOWED_MM));
-  const [from, setFrom] = useState(toDay(Date.now()));
+  const [from, setFrom] = useState(toLocalDay(Date.now()));
   const [outComeBack, setOutComeBack] = useState(true);
   // Only what differs from taking part throughout: testers may come in while the form is open.
   const [away, setAway] = useState<ReadonlyMap<RecordId, readonly number[] | null>>(new Map());

@@ -2,9 +2,9 @@
 import type { ComponentChildren } from 'preact';
 import { p } from '../../words/index.ts';
 import { formatDay, formatSize } from '../../parts/format.ts';
+import { toLocalDay } from '../../parts/instant.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
-import { toDay } from './day.ts';
 import { slipsOf, type DatedPlace, type PlanDay } from './plan-facts.ts';
 import type { RoomIn } from './plan-fit.ts';
 import { RoomSign } from './room-sign.tsx';
@@ -23,7 +23,7 @@ const Item = (props: {
   <li class="plan-day">
     <span class={`plan-sign plan-sign-${props.sign}`} aria-hidden="true" />
     <div>
-      <span class="soft">{formatDay(toDay(props.atMs))}</span>
+      <span class="soft">{formatDay(toLocalDay(props.atMs))}</span>
       {props.children}
     </div>
   </li>

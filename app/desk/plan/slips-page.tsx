@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { byCode } from '../../../core/review/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { formatDate, formatDay, formatSize } from '../../parts/format.ts';
+import { toLocalDay } from '../../parts/instant.ts';
 import { d, p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { PlaceHead, type Crumb } from '../frame/place.tsx';
@@ -10,7 +11,6 @@ import { linksOf } from '../frame/route.ts';
 import { SelectField } from '../parts/form-parts.tsx';
 import { Some } from '../parts/some.tsx';
 import { SquareCode } from '../parts/square-code.tsx';
-import { toDay } from './day.ts';
 import { datedPlaces, slipsOf, type DatedPlace } from './plan-facts.ts';
 
 /** More slips than this at once stall the screen; a printer takes them a day at a time. */
@@ -56,9 +56,9 @@ export const SlipsPage = (props: TabProps) => {
     .sort((a, b) => Date.parse(b.body.at) - Date.parse(a.body.at))[0];
   const places = plan ? slipsOf(datedPlaces(plan.body, records, review.nowMs), review.nowMs) : [];
   const names = namesIn(review, records);
-  const days = [...new Set(places.map(({ fromMs }) => toDay(fromMs)))];
+  const days = [...new Set(places.map(({ fromMs }) => toLocalDay(fromMs)))];
   const shown = places
-    .filter(({ fromMs }) => day === 'all' || toDay(fromMs) === day)
+    .filter(({ fromMs }) => day === 'all' || toLocalDay(fromMs) === day)
     .map((one) => ({ one, code: names.code(one.place.pair) }))
     .sort((a, b) => a.one.fromMs - b.one.fromMs || byCode(a, b))
     .map(({ one }) => one);

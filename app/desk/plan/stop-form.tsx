@@ -11,13 +11,13 @@ import { byCode } from '../../../core/review/index.ts';
 import { Button, Field } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { formatDate } from '../../parts/format.ts';
-import { toInstant } from '../../parts/instant.ts';
+import { toInstant, toLocalDay } from '../../parts/instant.ts';
 import { store } from '../../parts/state.ts';
 import { d, locale, p } from '../../words/index.ts';
 import { askWorker, namesIn, noteTrouble, type TabProps } from '../desk-state.ts';
 import { OpenForm, saveRecord, SelectField } from '../parts/form-parts.tsx';
 import { carryOut } from './carry-out.ts';
-import { morningOf, toDay } from './day.ts';
+import { morningOf } from './day.ts';
 import { reservesFor, type Reserve } from './plan-fit.ts';
 import { drawnAnew, dropOut } from './plan-work.ts';
 import { roomFigure, roomSigns } from './room-sign.tsx';
@@ -123,7 +123,7 @@ export const StopForm = (props: Props) => {
   const names = namesIn(review, records);
   const { nowMs } = review;
   const [tester, setTester] = useState<RecordId | ''>('');
-  const [day, setDay] = useState(toDay(nowMs));
+  const [day, setDay] = useState(toLocalDay(nowMs));
   const [then, setThen] = useState<Then | null>(null);
   const [busy, setBusy] = useState(false);
   const morningMs = morningOf(day, 1);
@@ -200,7 +200,7 @@ export const StopForm = (props: Props) => {
               type="date"
               required
               {...ids}
-              max={toDay(periodStartMs(plan.body, plan.body.periods))}
+              max={toLocalDay(periodStartMs(plan.body, plan.body.periods))}
               value={day}
               onInput={(event) => setDay(event.currentTarget.value)}
             />

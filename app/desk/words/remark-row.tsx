@@ -101,13 +101,11 @@ export const PairLinks = (
 };
 
 /** What was tapped on the run, each complaint once whatever the foot. */
-const tappedIn = (props: TabProps, { on, tapped }: FoundRemark): string => {
+const tappedIn = (props: TabProps, { on, sourceKind, tapped }: FoundRemark): string => {
   const say = sayOf(props);
   const each = new Set(tapped.map((felt) => say.felt(felt)));
   if (each.size > 0) return [...each].join(' · ');
-  return on === 'damage' || on === 'check' || on === 'ranking'
-    ? p().words.places[on]
-    : p().words.notTapped;
+  return sourceKind === 'run' ? p().words.notTapped : p().words.places[on];
 };
 
 /** Which part of a chosen remark is quoted; nothing where it is one sentence. */

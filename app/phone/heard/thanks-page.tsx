@@ -2,11 +2,12 @@
 import { useEffect } from 'preact/hooks';
 import { zones, type ZoneCode } from '../../../core/foot/index.ts';
 import type { Foot, RecordId } from '../../../core/records/index.ts';
+import { changeSpeaker } from '../../parts/change-speaker.ts';
 import { LinkButton, Page } from '../../parts/controls/controls.tsx';
 import { ShoeDrawing, type DrawnZone } from '../../parts/foot-map/shoe-drawing.tsx';
-import { formatDate, formatNumber } from '../../parts/format.ts';
+import { formatDate } from '../../parts/format.ts';
 import { session, store, useStored } from '../../parts/state.ts';
-import { d, ownWords, t, talkWords, terms } from '../../words/index.ts';
+import { ownWords, t, terms } from '../../words/index.ts';
 import { thanksInWords } from '../../words/say-thanks.ts';
 import { noteHeard } from './heard-read.ts';
 import { feetTold } from './told.ts';
@@ -57,15 +58,7 @@ export const ThanksPage = ({ id }: { readonly id: string }) => {
       </Page>
     );
   const { body } = found.own;
-  const said = thanksInWords(body, {
-    talk: talkWords(),
-    glossary: terms(),
-    number: formatNumber,
-    foot: (foot) => t().foot[foot],
-    site: (site) => d().blueprint.sites[site] ?? site,
-    of: d().joined.of,
-    clauses: d().joined.clauses,
-  });
+  const said = thanksInWords(body, changeSpeaker());
   return (
     <Page title={said.title} back={back}>
       <p class="soft">{words.from(formatDate(body.at))}</p>

@@ -1,6 +1,6 @@
 /** On which day was the run? What the log screen offers, and the start that each choice makes. Pure. */
 import { parseDuration } from '../../../core/units/index.ts';
-import { toLocalMinute } from '../../parts/instant.ts';
+import { toLocalDay, toLocalMinute } from '../../parts/instant.ts';
 import type { RunForm } from '../../drafts/run.ts';
 
 /** The run has just ended; a recent day as `2026-06-01`; or any day, typed. */
@@ -17,7 +17,7 @@ export const recentDays = (nowMs: number): readonly RunDay[] =>
   Array.from({ length: LISTED_DAYS }, (_, back) => {
     const day = new Date(nowMs);
     day.setDate(day.getDate() - back);
-    return toLocalMinute(day.getTime()).slice(0, 10) as RunDay;
+    return toLocalDay(day.getTime()) as RunDay;
   });
 
 /** The local date and time at which the form's run began, for the browser's control; empty where it just ended. */
@@ -38,8 +38,7 @@ export const typedStart = (typed: string): Pick<RunForm, 'start' | 'isHourMade'>
   isHourMade: false,
 });
 
-const onLocalDay = (ms: number, start: string): boolean =>
-  toLocalMinute(ms).slice(0, 10) === start.slice(0, 10);
+const onLocalDay = (ms: number, start: string): boolean => toLocalDay(ms) === start.slice(0, 10);
 
 /** The form's start once a track says when the run began: that of the track, unless somebody typed another. */
 export const withTrackStart = (form: RunForm, trackMs: number | null): Partial<Start> => {

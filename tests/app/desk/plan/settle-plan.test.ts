@@ -4,7 +4,8 @@ import { planHeadline } from '../../../../core/headlines/index.ts';
 import { stopTester } from '../../../../core/panel/index.ts';
 import type { HandOut, HandOutPlan, RecordId } from '../../../../core/records/index.ts';
 import { millimetres } from '../../../../core/units/index.ts';
-import { morningOf, startOf, toDay } from '../../../../app/desk/plan/day.ts';
+import { morningOf, startOf } from '../../../../app/desk/plan/day.ts';
+import { toLocalDay } from '../../../../app/parts/instant.ts';
 import {
   datedPlaces,
   planCounts,
@@ -241,8 +242,8 @@ describe('a day of a plan', () => {
   it('begins at three, local time, and some days later too', () => {
     const ms = morningOf('2026-10-24');
     expect(new Date(ms).getHours()).toBe(3);
-    expect(toDay(ms)).toBe('2026-10-24');
-    expect(toDay(morningOf('2026-10-24', 8))).toBe('2026-11-01');
+    expect(toLocalDay(ms)).toBe('2026-10-24');
+    expect(toLocalDay(morningOf('2026-10-24', 8))).toBe('2026-11-01');
     expect(morningOf('')).toBeNaN();
   });
 
