@@ -59,6 +59,10 @@ const SettingsScreen = lazy(async () => {
 });
 const Damage = lazy(async () => (await withTerms(import('./phone/damage.tsx'))).Damage);
 const RankScreen = lazy(async () => (await import('./phone/rank-screen.tsx')).RankScreen);
+const FitScreen = lazy(async () => {
+  await need('fit', 'desk', 'talk', 'propose');
+  return (await withTerms(import('./phone/fit/fit-screen.tsx'))).FitScreen;
+});
 const OpenFile = lazy(async () => {
   await need('file', 'entry', 'own');
   return (await import('./phone/open-file.tsx')).OpenFile;
@@ -123,6 +127,7 @@ const ForTheOthers = () => (
     <Route path="/settings" component={SettingsScreen} />
     <Route path="/damage/:pair/:report?" component={Damage} />
     <Route path="/rank/:project" component={RankScreen} />
+    <Route path="/fit/:session" component={FitScreen} />
     <Route path="/file" component={OpenFile} />
     <Route path="/shared" component={OpenFile} />
     <Route path="/desk/*" component={Desk} />

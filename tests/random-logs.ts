@@ -148,7 +148,7 @@ const kindNamed: Readonly<Record<string, Kind>> = {
 };
 
 /** Fields that came later, whatever record they are of, and of one kind. */
-const cameLater = ['archived', 'correctedBy', 'broughtIn', 'asked'];
+const cameLater = ['archived', 'correctedBy', 'broughtIn', 'asked', 'fitSession'];
 const cameLaterIn: Readonly<Partial<Record<Kind, readonly string[]>>> = {
   round: ['finding', 'proposal'],
 };
@@ -320,6 +320,8 @@ const most: Readonly<Record<Kind, number>> = {
   proposal: 4,
   'proposal-reply': 4,
   thanks: 3,
+  'fit-session': 2,
+  'fit-trial': 8,
   attachment: 1,
 };
 
@@ -331,6 +333,8 @@ const drawnLast: readonly Kind[] = [
   'proposal',
   'proposal-reply',
   'thanks',
+  'fit-session',
+  'fit-trial',
 ];
 
 export interface RandomLog {

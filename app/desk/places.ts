@@ -24,6 +24,10 @@ const TablesPlace = latePart<PlaceProps>(
   async () => (await import('./tables/tables-place.tsx')).TablesPlace,
 );
 
+const FittingPlace = latePart<PlaceProps>(
+  async () => (await import('./fitting/fitting-place.tsx')).FittingPlace,
+);
+
 export const screens: Readonly<Record<Place, FunctionComponent<PlaceProps>>> = {
   sheet: SheetPlace,
   shoe: ShoePlace,
@@ -41,4 +45,5 @@ export const screens: Readonly<Record<Place, FunctionComponent<PlaceProps>>> = {
   ask: AskPlace,
   words: WordsPlace,
   tables: TablesPlace,
+  fitting: FittingPlace,
 };

@@ -233,9 +233,12 @@ export const Today = () => {
   const heard = useLoaded(loadHeard);
   const saved = justSaved.value;
   const question = notes && held && (
-    <notes.LeadsQuestion>
-      <notes.RankingQuestion held={held} />
-    </notes.LeadsQuestion>
+    <>
+      <notes.FitToday />
+      <notes.LeadsQuestion>
+        <notes.RankingQuestion held={held} />
+      </notes.LeadsQuestion>
+    </>
   );
   return (
     <Page

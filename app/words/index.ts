@@ -9,6 +9,7 @@ import type {
   DeskWords,
   EntryWords,
   FileWords,
+  FitWords,
   Glossary,
   JoinWords,
   LanguageName,
@@ -32,13 +33,14 @@ interface Parts {
   readonly propose: ProposeWords;
   readonly own: OwnWords;
   readonly notices: NoticeWords;
+  readonly fit: FitWords;
   readonly desk: DeskWords;
   readonly places: PlaceWords;
   readonly paper: PaperWords;
 }
 
 /** What no document is written with. */
-type PhoneOnly = 'care' | 'entry' | 'file' | 'join' | 'own' | 'notices' | 'propose';
+type PhoneOnly = 'care' | 'entry' | 'file' | 'fit' | 'join' | 'own' | 'notices' | 'propose';
 
 /** A folder's name, such as `en`. */
 export type Language = string;
@@ -73,6 +75,7 @@ const loaders: {
   notices: byLanguage(
     import.meta.glob<NoticeWords>('./languages/*/notices.ts', { import: 'notices' }),
   ),
+  fit: byLanguage(import.meta.glob<FitWords>('./languages/*/fit.ts', { import: 'fit' })),
   desk: byLanguage(import.meta.glob<DeskWords>('./languages/*/desk/index.ts', { import: 'desk' })),
   places: byLanguage(import.meta.glob<PlaceWords>('./places/*/index.ts', { import: 'shown' })),
   paper: byLanguage(import.meta.glob<PaperWords>('./report/*/index.ts', { import: 'paper' })),
@@ -177,6 +180,8 @@ export const proposeWords = (): ProposeWords => spoken('propose');
 export const ownWords = (): OwnWords => spoken('own');
 /** Notices on a closed phone, and reminders. */
 export const noticeWords = (): NoticeWords => spoken('notices');
+/** What a fit trial asks. */
+export const fitWords = (): FitWords => spoken('fit');
 /** The desk's words. */
 export const d = (): DeskWords => spoken('desk');
 /** The words of the desk's places, by place. */

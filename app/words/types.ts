@@ -5,6 +5,7 @@
 import type {
   ComfortAttributeId,
   ComplaintKind,
+  FitPlace,
   FoamId,
   PartId,
   RollUpId,
@@ -23,6 +24,10 @@ import type {
   Brief,
   ChangeVerdict,
   DamageReport,
+  FitPain,
+  FitSpotKind,
+  FitTrial,
+  HeelSlip,
   Measure,
   MeasureUnit,
   PainSign,
@@ -45,6 +50,7 @@ import type { talk } from './languages/en/talk.ts';
 import type { propose } from './languages/en/propose.ts';
 import type { own } from './languages/en/own.ts';
 import type { notices } from './languages/en/notices.ts';
+import type { fit } from './languages/en/fit.ts';
 import type { common } from './languages/en/desk/common.ts';
 import type { places } from './places/en/index.ts';
 import type { paper } from './report/en/index.ts';
@@ -105,6 +111,13 @@ export interface Glossary {
   readonly forms: Terms<FormName>;
   /** Against what wear is set. */
   readonly doses: Terms<Dose>;
+  /** Where a fitter says how a pair fits: its name, and what is too little and too much of it. */
+  readonly fitPlaces: Named<FitPlace, 'name' | 'little' | 'much'>;
+  readonly lacings: Terms<NonNullable<FitTrial['lacing']>>;
+  readonly walkWays: Terms<NonNullable<FitTrial['walked']>>;
+  readonly heelSlips: Terms<HeelSlip>;
+  readonly fitSpots: Terms<FitSpotKind>;
+  readonly fitPains: Terms<FitPain>;
 }
 
 export type PhoneWords = typeof phone;
@@ -117,6 +130,7 @@ export type TalkWords = typeof talk;
 export type ProposeWords = typeof propose;
 export type OwnWords = typeof own;
 export type NoticeWords = typeof notices;
+export type FitWords = typeof fit;
 export type DeskWords = typeof desk;
 /** What the desk says everywhere. */
 export type DeskCommonWords = typeof common;

@@ -8,6 +8,7 @@ export * from './suspects.ts';
 export * from './comfort-attributes.ts';
 export * from './two-sided.ts';
 export * from './two-sided-marks.ts';
+export * from './fit-places.ts';
 export * from './outline.ts';
 export { solePrint } from './sole-drawing.ts';
 export { upperDecorations, type Decoration } from './upper-drawing.ts';

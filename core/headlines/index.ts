@@ -20,3 +20,4 @@ export * from './ask.ts';
 export * from './words.ts';
 export * from './decision.ts';
 export * from './round-card.ts';
+export * from './fitting.ts';

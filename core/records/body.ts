@@ -1,5 +1,6 @@
 /** What does the body of a revision say, if this version can read it? */
 import * as z from 'zod/mini';
+import { fitSessionSchema, fitTrialSchema } from './bodies/fitting.ts';
 import { decisionSchema, quoteSchema, replySchema } from './bodies/answering.ts';
 import {
   attachmentSchema,
@@ -52,6 +53,8 @@ export const bodySchemas = {
   proposal: proposalSchema,
   'proposal-reply': proposalReplySchema,
   thanks: thanksSchema,
+  'fit-session': fitSessionSchema,
+  'fit-trial': fitTrialSchema,
   attachment: attachmentSchema,
 } satisfies Record<Kind, z.ZodMiniType>;
 

@@ -25,6 +25,7 @@ export type { Evidence, EvidenceFigures } from './bodies/evidence.ts';
 export * from './bodies/making.ts';
 export * from './bodies/structured-change.ts';
 export * from './bodies/talking.ts';
+export * from './bodies/fitting.ts';
 export * from './bodies/panel.ts';
 export * from './bundle.ts';
 export * from './bundle-file.ts';

@@ -27,6 +27,8 @@ export const kinds = [
   'proposal',
   'proposal-reply',
   'thanks',
+  'fit-session',
+  'fit-trial',
   'attachment',
 ] as const;
 
@@ -76,16 +78,19 @@ export const audienceOf: Readonly<Record<Kind, Audience>> = {
   proposal: 'specialists',
   'proposal-reply': 'specialists',
   thanks: 'named-tester',
+  'fit-session': 'everyone',
+  'fit-trial': 'named-tester',
   attachment: 'leads',
 };
 
-/** The kinds that a tester may write, about nobody but that tester. */
+/** The kinds that a tester may write, about nobody but that tester; a fit trial also of somebody who is no member. */
 export const kindsOfTesters: ReadonlySet<Kind> = new Set<Kind>([
   'run',
   'ranking',
   'damage-report',
   'acknowledgement',
   'answer',
+  'fit-trial',
   'attachment',
 ]);
 

@@ -115,7 +115,9 @@ export const isToTakeBack = (
 ): boolean => {
   if (!isKind(kind)) return false;
   if (author === member && (kindsOfTesters.has(kind) || kindsOfSpecialists.has(kind))) return true;
-  if (role !== 'tester' || !kindsToTakeBack.has(kind)) return false;
+  if (role !== 'tester') return false;
+  // A lead may have written it for them.
+  if (kind !== 'fit-trial' && !kindsToTakeBack.has(kind)) return false;
   return kind === 'tester' ? id === member : body?.['tester'] === member;
 };
 

@@ -52,7 +52,7 @@ module.exports = {
       name: 'rooms-stand-side-by-side',
       severity: 'error',
       comment: 'only review puts the rooms together',
-      from: { path: '^core/(track|mileage|complaints|wear|rounds|panel|talk)/' },
+      from: { path: '^core/(track|mileage|complaints|wear|rounds|panel|talk|fitting)/' },
       to: {
         path: '^core/',
         pathNot: '^core/($1|statistics|records|units|foot)/',

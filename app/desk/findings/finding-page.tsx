@@ -188,6 +188,17 @@ const Wanted = (props: FindingProps) => {
     [words.priority, d().finding.priorities[body.priority]],
     [words.state, d().finding.states[body.state]],
     [words.seenIn, roundLink(body.round)],
+    ...(body.fitSession === undefined
+      ? []
+      : ([
+          [
+            p().fitting.fromTrial,
+            <a href={links.place('fitting', body.fitSession)}>
+              {records['fit-session'].find(({ revision }) => revision.id === body.fitSession)?.body
+                .name ?? p().fitting.title}
+            </a>,
+          ],
+        ] as const)),
     [
       words.carried,
       body.carriedBy === undefined ? words.noRound(isClosed) : roundLink(body.carriedBy),

@@ -24,6 +24,7 @@ const furtherPlaces = {
   ask: 'testers',
   words: 'testers',
   tables: 'sheet',
+  fitting: 'sheet',
 } as const satisfies Readonly<Record<string, Tab>>;
 export type Further = keyof typeof furtherPlaces;
 export type Place = Tab | Further;

@@ -8,7 +8,7 @@ import type { DeskRecords } from '../worker/desk-work.ts';
 
 export interface Candidate {
   readonly tester: RecordOf<'tester'>;
-  /** As the hand-out plan reads it: the longer foot, else the last pair's size; null: neither is known. */
+  /** As the hand-out plan reads it: the size that fitted, the longer foot, else the last pair's size; null: none is known. */
   readonly footLengthMm: Millimetres | null;
 }
 
@@ -17,7 +17,7 @@ export type Offers = Readonly<Record<'fits' | 'other-size' | 'size-unknown', rea
 
 /** All testers, each with the length of their feet. */
 export const candidatesOf = (
-  records: Pick<DeskRecords, 'pair' | 'tester' | 'hand-out' | 'stop-use'>,
+  records: Pick<DeskRecords, 'pair' | 'tester' | 'hand-out' | 'stop-use' | 'fit-trial'>,
 ): readonly Candidate[] =>
   records.tester
     .map((tester) => ({

@@ -12,6 +12,7 @@ import {
   type PlanQuestion,
 } from '../../../core/panel/index.ts';
 import type { HandOutPlan, RecordId, RecordOf, Tester } from '../../../core/records/index.ts';
+import { fittedSizes } from '../../../core/fitting/index.ts';
 import { longerFootMm } from '../../../core/rounds/index.ts';
 import { millimetres, type Millimetres } from '../../../core/units/index.ts';
 import type { DeskRecords } from '../worker/desk-work.ts';
@@ -29,16 +30,21 @@ export interface PlanForm {
   readonly seed: number;
 }
 
-type Known = Pick<DeskRecords, 'pair' | 'tester' | 'hand-out' | 'stop-use'>;
+type Known = Pick<DeskRecords, 'pair' | 'tester' | 'hand-out' | 'stop-use' | 'fit-trial'>;
 
 const isOut = ({ body }: RecordOf<'hand-out'>): boolean => body.until === undefined;
 
-/** Length of the longer foot; where it was not measured, the size of the pair that was handed out last. */
+/**
+ * The size that was right in a fit trial; else the length of the longer foot; where that was not measured, the size of
+ * the pair that was handed out last.
+ */
 export const footLengthOf = (
   tester: RecordId,
   body: Tester | undefined,
   records: Known,
 ): Millimetres | null => {
+  const fitted = fittedSizes(records['fit-trial'], records.pair).get(tester);
+  if (fitted !== undefined) return fitted;
   const measured = body ? longerFootMm(body) : null;
   if (measured !== null) return measured;
   const last = records['hand-out']

@@ -20,6 +20,9 @@ import './rounds.css';
 /** Of more pairs only the first are named. */
 const MOST_PAIRS = 12;
 
+const ownSessions = ({ 'fit-session': all }: TabProps['records'], project: RecordId): number =>
+  all.filter(({ body }) => body.project === project).length;
+
 type Reviewed = TabProps['review']['rounds'][number];
 
 export const RoundsPlace = (props: PlaceProps) => {
@@ -65,7 +68,10 @@ export const RoundsPlace = (props: PlaceProps) => {
               ? words.enough
               : words.sub(review.rounds.length, review.pairs.length)}{' '}
             <a href={links.place('brief')}>{words.brief}</a>{' '}
-            <a href={links.place('tables')}>{p().tables.title}</a>
+            <a href={links.place('tables')}>{p().tables.title}</a>{' '}
+            <a href={links.place('fitting')}>
+              {p().fitting.link(ownSessions(records, review.project.id))}
+            </a>
           </>
         }
       />

@@ -24,6 +24,7 @@ import {
 import { sayPace } from './say-pace.ts';
 import { declineNotices, noticeState, readWish, turnNoticesOn } from './subscription.ts';
 
+export { FitToday } from '../fit/fit-today.tsx';
 export { LeadsQuestion } from '../talk/leads-question.tsx';
 
 export const RankingQuestion = ({ held }: { readonly held: readonly HeldPair[] }) => {

@@ -14,6 +14,7 @@ import {
   wearCurvesTable,
   wearTable,
 } from './figures.ts';
+import { fitAnswersTable, fitSessionsTable, fitTrialsTable, fitWantedTable } from './fitting.ts';
 import { findingsTable } from './findings.ts';
 import {
   acknowledgementsTable,
@@ -84,6 +85,8 @@ export const tableOfKind = {
   proposal: 'proposals',
   'proposal-reply': 'proposal-replies',
   thanks: 'thanks',
+  'fit-session': 'fit-sessions',
+  'fit-trial': 'fit-trials',
   attachment: null,
 } as const satisfies Readonly<Record<Kind, string | null>>;
 
@@ -119,6 +122,10 @@ const recordTables = (written: Written): readonly Table[] => {
     proposalsTable(log, findings),
     proposalRepliesTable(log, findings),
     thanksTable(log, names, findings),
+    fitSessionsTable(log, names),
+    fitTrialsTable(log, names),
+    fitAnswersTable(log),
+    fitWantedTable(log),
     reportsTable(log, names),
   ];
 };

@@ -49,6 +49,8 @@ export const girthPerStepMm = from(0, 20, 'mm');
 export const sizeAllowanceMm = from(0, 100, 'mm');
 /** A change that a finding asks for, either way. */
 export const wantedMm = from(-200, 200, 'mm');
+/** By how much a shoe is too short, tight, long or loose somewhere, as its fitter estimates it. */
+export const fitMm = from(0.5, 40, 'mm');
 /** By how much a part is to be changed, in any unit; {@link changeRangeOf} says what it can be in each. */
 export const changeAmount = from(0.01, 2000);
 /** Whatever the bench measures, in any unit: a record with such a figure can be read and computed with. */

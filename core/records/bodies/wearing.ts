@@ -85,6 +85,8 @@ export type PainSign = (typeof painSigns)[number];
 
 export const grounds = ['dry', 'damp', 'wet', 'mud', 'snow-ice'] as const;
 
+export const socks = ['none', 'thin', 'medium', 'thick'] as const;
+
 export const runSchema = z.looseObject({
   project: idField,
   pair: idField,
@@ -109,7 +111,7 @@ export const runSchema = z.looseObject({
   ),
   ground: z.optional(z.enum(grounds)),
   temperatureC: z.optional(celsiusField),
-  sock: z.optional(z.enum(['none', 'thin', 'medium', 'thick'])),
+  sock: z.optional(z.enum(socks)),
   /** Absent: not answered. */
   comfort: z.optional(comfortSchema),
   /** The comfort questions whose good point is in the middle; absent: not answered, or asked on 0-100 lines. */

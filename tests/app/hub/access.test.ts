@@ -144,6 +144,7 @@ beforeAll(async () => {
     ['question of the other tester', 'question', { tester: otherTester }],
     ['proposal reply', 'proposal-reply', {}],
     ['thanks', 'thanks', { tester }],
+    ['fit session', 'fit-session', {}],
     ['proposal of a lead', 'proposal', {}],
     ['unknown kind', 'weather-mast', {}],
   ] as const)
@@ -159,6 +160,15 @@ beforeAll(async () => {
     records[kind] = seal(kind, tester, { tester });
     expect(await send('tester', records[kind])).toBe('stored');
   }
+  records['fit trial'] = seal('fit-trial', tester, { tester });
+  records['fit trial of a code'] = seal('fit-trial', tester, { fitter: 'F2' });
+  records['fit trial by a lead'] = seal('fit-trial', lead, { tester });
+  for (const [name, by] of [
+    ['fit trial', 'tester'],
+    ['fit trial of a code', 'tester'],
+    ['fit trial by a lead', 'lead'],
+  ] as const)
+    expect(await send(by, records[name] as Revision)).toBe('stored');
   records['answer'] = seal('answer', tester, { tester, question: records['question']?.id });
   expect(await send('tester', records['answer'])).toBe('stored');
   records['message'] = seal('answer', tester, { tester, pair: records['pair']?.id });
@@ -441,6 +451,10 @@ describe('each record', () => {
     ['proposal of a lead', [0, 0, 0, 0, 1, 1, 0]],
     ['proposal reply', [0, 0, 0, 0, 1, 1, 0]],
     ['thanks', [0, 0, 1, 0, 0, 1, 0]],
+    ['fit session', [0, 0, 1, 1, 0, 1, 0]],
+    ['fit trial', [0, 0, 1, 0, 0, 1, 0]],
+    ['fit trial of a code', [0, 0, 1, 0, 0, 1, 0]],
+    ['fit trial by a lead', [0, 0, 1, 0, 0, 1, 0]],
     ['unknown kind', [0, 0, 0, 0, 0, 1, 0]],
   ] as const)('%s is read by those it is for', async (name, readers) => {
     for (const [at, caller] of callers.entries()) {
@@ -477,6 +491,10 @@ describe('each record', () => {
     ['proposal of a lead', ['401', '401', no, no, no, 'stored']],
     ['proposal reply', ['401', '401', no, no, no, 'stored']],
     ['thanks', ['401', '401', no, no, no, 'stored']],
+    ['fit session', ['401', '401', no, no, no, 'stored']],
+    ['fit trial', ['401', '401', 'stored', no, no, 'stored']],
+    ['fit trial of a code', ['401', '401', 'stored', no, no, 'stored']],
+    ['fit trial by a lead', ['401', '401', 'stored', no, no, 'stored']],
     ['proposal', ['401', '401', no, no, 'stored', 'stored']],
   ] as const)('%s is changed by those it belongs to', async (name, verdicts) => {
     for (const [at, caller] of callers.slice(0, 6).entries()) {

@@ -110,6 +110,29 @@ const more: readonly (readonly [Kind, Body])[] = [
     },
   ],
   [
+    'fit-session',
+    { project: idOf(1), round: idOf(2), name: 'Lab', at, pairs: [idOf(3)], closed: at },
+  ],
+  [
+    'fit-trial',
+    {
+      ...{ project: idOf(1), session: idOf(2), pair: idOf(3), at, fitter: 'F2', lacing: 'usual' },
+      ...{ sock: 'thin', walked: 'stair', heel: [{ slip: 'lifts' }], pain: ['numbness'] },
+      standing: [
+        { place: 'length', fit: 'right' },
+        { place: 'ball', foot: 'left', fit: 'little', mm: 2 },
+      ],
+      spots: [{ foot: 'right', zone: 'U8', what: 'rubs' }],
+      wanted: [
+        {
+          ...{ part: 'upper-pattern', line: 'back-curve', direction: 'inward' },
+          by: { amount: 2, unit: 'mm' },
+        },
+      ],
+      words: 'The tongue slides.',
+    },
+  ],
+  [
     'run',
     {
       ...{ project: idOf(1), pair: idOf(2), tester: idOf(3), startedAt: at, distanceM: 8000 },

@@ -44,6 +44,8 @@ const kinds = [
   'proposal',
   'proposal-reply',
   'thanks',
+  'fit-session',
+  'fit-trial',
   'weather-mast',
 ];
 
@@ -306,7 +308,9 @@ describe('the demo with flipped authors', () => {
         expect(head.author).toBe(by);
         // Their own record, whoever wrote it last, or what the group noted of their body.
         expect([before.author, before.body?.['tester'], before.id]).toContain(by);
-        expect(['run', 'ranking', 'damage-report', 'attachment', 'tester']).toContain(head.kind);
+        expect([
+          ...['run', 'ranking', 'damage-report', 'attachment', 'tester', 'fit-trial'],
+        ]).toContain(head.kind);
       }
       for (const { effect } of changesByFile(plan.asked, file, log)) effects.add(effect);
     }

@@ -99,6 +99,8 @@ export const file = {
     proposal: ['proposal', 'proposals'],
     'proposal-reply': ['reply to a proposal', 'replies to proposals'],
     thanks: ['thank-you', 'thank-yous'],
+    'fit-session': ['fitting session', 'fitting sessions'],
+    'fit-trial': ['fit trial', 'fit trials'],
     attachment: ['photo, track or file', 'photos, tracks or files'],
   } as Readonly<Record<Kind, readonly [string, string]>>,
   unknownKind: ['entry of a newer app', 'entries of a newer app'] as readonly [string, string],

@@ -356,4 +356,18 @@ export const glossary: Glossary = {
     line: 'evenly',
   },
   doses: { distance: 'distance', steps: 'steps', load: 'force over the steps' },
+  fitPlaces: {
+    length: { name: 'Length', little: 'too short', much: 'too long' },
+    'toe-height': { name: 'Toe height', little: 'too low', much: 'too high' },
+    'toe-width': { name: 'Toe box', little: 'too tight', much: 'too loose' },
+    ball: { name: 'Ball', little: 'too tight', much: 'too loose' },
+    instep: { name: 'Instep', little: 'too tight', much: 'too loose' },
+    heel: { name: 'Heel', little: 'too tight', much: 'too loose' },
+    collar: { name: 'Collar', little: 'too low', much: 'too high' },
+  },
+  lacings: { loose: 'loose', usual: 'as usual', tight: 'tight' },
+  walkWays: { floor: '20 steps', stair: 'stairs', treadmill: 'treadmill, 1 minute' },
+  heelSlips: { stays: 'stays down', lifts: 'lifts a little', 'slips-out': 'slips out' },
+  fitSpots: { presses: 'presses', rubs: 'rubs', gapes: 'gapes' },
+  fitPains: { pain: 'pain', numbness: 'numbness' },
 };

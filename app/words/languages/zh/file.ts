@@ -78,6 +78,8 @@ export const file: FileWords = {
     proposal: ['改进方案', '改进方案'],
     'proposal-reply': ['对方案的答复', '对方案的答复'],
     thanks: ['致谢', '致谢'],
+    'fit-session': ['试穿会', '试穿会'],
+    'fit-trial': ['合脚试穿', '合脚试穿'],
     attachment: ['照片、轨迹或文件', '照片、轨迹或文件'],
   },
   unknownKind: ['新版应用的记录', '新版应用的记录'],

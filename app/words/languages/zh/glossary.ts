@@ -248,4 +248,18 @@ export const glossary: Glossary = {
   },
   forms: { power: '先快后渐慢', plateau: '先快后持平', line: '匀速' },
   doses: { distance: '里程', steps: '步数', load: '步数上的力' },
+  fitPlaces: {
+    length: { name: '长度', little: '太短', much: '太长' },
+    'toe-height': { name: '鞋头高度', little: '太低', much: '太高' },
+    'toe-width': { name: '鞋头宽度', little: '太挤', much: '太空' },
+    ball: { name: '跖围', little: '太紧', much: '太松' },
+    instep: { name: '脚背', little: '太紧', much: '太松' },
+    heel: { name: '后跟', little: '太卡', much: '太松' },
+    collar: { name: '领口', little: '太低', much: '太高' },
+  },
+  lacings: { loose: '松', usual: '平时松紧', tight: '紧' },
+  walkWays: { floor: '走 20 步', stair: '上下楼梯', treadmill: '跑步机 1 分钟' },
+  heelSlips: { stays: '跟脚', lifts: '略有掉跟', 'slips-out': '脱出' },
+  fitSpots: { presses: '压脚', rubs: '磨脚', gapes: '张口' },
+  fitPains: { pain: '疼痛', numbness: '麻木' },
 };

@@ -11,5 +11,6 @@ export { talk } from './talk.ts';
 export { propose } from './propose.ts';
 export { own } from './own.ts';
 export { notices } from './notices.ts';
+export { fit } from './fit.ts';
 export { desk } from './desk/index.ts';
 export { terminal } from './terminal.ts';

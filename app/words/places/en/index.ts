@@ -1,6 +1,7 @@
 /** The desk's places, in English; one file a place. */
 import { ask } from './ask.ts';
 import { changes } from './changes.ts';
+import { fitting } from './fitting.ts';
 import { frame } from './frame.ts';
 import { lists } from './lists.ts';
 import { pairs } from './pairs.ts';
@@ -24,6 +25,7 @@ export const places = {
   ask,
   brief,
   changes,
+  fitting,
   frame,
   lists,
   pairs,

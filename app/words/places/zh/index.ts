@@ -3,6 +3,7 @@ import type { PlaceWords } from '../../types.ts';
 import { unbroken, withSpaces } from './apart.ts';
 import { ask } from './ask.ts';
 import { changes } from './changes.ts';
+import { fitting } from './fitting.ts';
 import { frame } from './frame.ts';
 import { lists } from './lists.ts';
 import { pairs } from './pairs.ts';
@@ -26,6 +27,7 @@ export const places: PlaceWords = withSpaces({
   ask,
   brief,
   changes,
+  fitting,
   frame,
   lists,
   pairs,

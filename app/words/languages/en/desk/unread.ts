@@ -32,6 +32,8 @@ export const unread = {
     proposal: 'Proposal of a specialist',
     'proposal-reply': 'Reply to a proposal',
     thanks: 'Thank-you to a tester',
+    'fit-session': 'Fitting session',
+    'fit-trial': 'Fit trial',
     attachment: 'Photo or track',
   } as Readonly<Record<Kind, string>>,
   /** By the name of the field in the record, and of the list it stands in. */

@@ -31,6 +31,8 @@ export const unread: DeskWords['unread'] = {
     proposal: '专家的改进方案',
     'proposal-reply': '对方案的答复',
     thanks: '给试穿员的致谢',
+    'fit-session': '试穿会',
+    'fit-trial': '合脚试穿',
     attachment: '照片或轨迹',
   },
   fields: {

@@ -1,0 +1,75 @@
+/** A fit trial on the phone: who tries what on, how it fits standing and walking, what should move. */
+export const fit = {
+  title: 'Fit trial',
+  notHere: 'This fit trial is not on this phone, or it is over. Ask your lead.',
+
+  card: {
+    title: (name: string) => `Fit trial: ${name}`,
+    what: 'Try a pair on for a minute. No running.',
+    start: 'Try a pair on',
+    goOn: 'Go on with the fit trial',
+    done: (n: number) =>
+      n === 1 ? '1 person on this phone so far' : `${n} people on this phone so far`,
+  },
+
+  who: {
+    title: 'Who tries it on?',
+    me: (code: string) => (code === '' ? 'Me' : `Me, ${code}`),
+    another: 'Another person here',
+    tester: 'Which tester?',
+    code: 'Code of this person',
+    codeHint: 'No name. The same code again for another pair.',
+    pair: 'Which pair?',
+    pairOf: (code: string, size: string) => `${code}, size ${size}`,
+    lacing: 'Laces',
+    start: 'Stand in it',
+  },
+
+  standing: {
+    title: 'How does it fit?',
+    of: (who: string, pair: string) => `${who} · ${pair}`,
+    hint: 'Stand on both feet.',
+    feet: 'Which foot?',
+    both: 'Both alike',
+    left: 'Left',
+    right: 'Right',
+    fine: 'right',
+    far: (place: string) => `${place}: by how much?`,
+    mm: (n: string) => `${n} mm`,
+    next: 'Now walk',
+    restNext: 'The rest is right: now walk',
+    skip: 'Walk, the rest has no answer',
+  },
+
+  walking: {
+    title: 'And when you walk?',
+    where: 'Walked where?',
+    heel: 'Your heel',
+    spots: 'Does anything press, rub or gape?',
+    nothing: 'Nothing',
+    something: 'Yes, show where',
+    here: (place: string) => `${place}: what is it?`,
+    pain: 'Does it hurt or go numb?',
+    painNone: 'Neither',
+    takeOff: 'Take the shoe off now.',
+    wanted: 'What should move?',
+    wantedHint: 'Tap what you want changed.',
+    noneSuggested: 'Nothing follows from your answers.',
+    other: 'Move something else',
+    add: 'Add it',
+    words: 'Anything else, in your words',
+    back: 'Back to standing',
+    save: (who: string) => `Save the trial of ${who}`,
+  },
+
+  saved: (who: string) => `Saved: ${who}. Next person?`,
+  afresh: 'Start again',
+  full: 'This phone has no room left. Free some space, then save again.',
+  lost: 'This could not be saved. Try again.',
+  errors: {
+    pair: 'Choose the pair that is tried on.',
+    code: 'Give a code of capital letters, digits and dashes, such as T01-1.',
+    'code-taken': 'This is a tester’s code. Give this person another one.',
+    'nothing-said': 'Nothing has been answered yet. Answer at least one question.',
+  },
+};
