@@ -14,7 +14,7 @@ import {
   type Trend,
 } from '../complaints/index.ts';
 import { mileageBefore, type LoggedRun } from '../mileage/index.ts';
-import type { RecordId, Run, Surface } from '../records/index.ts';
+import { socks, type RecordId, type Run, type Surface } from '../records/index.ts';
 import { metres } from '../units/index.ts';
 import type { LoggedPair, ProjectLog } from './project-log.ts';
 import type { RoundReview } from './review-types.ts';
@@ -31,7 +31,6 @@ export interface CloserLook {
 }
 
 const soft: readonly Surface[] = ['trail', 'gravel', 'grass', 'sand', 'snow'];
-const socks = ['none', 'thin', 'medium', 'thick'] as const;
 
 const softShare = ({ surfaces }: Run): number | null =>
   surfaces ? soft.reduce((sum, surface) => sum + (surfaces[surface] ?? 0), 0) : null;

@@ -1,5 +1,5 @@
 /** The figures of the run that is corrected: how far, when, in which pair, on what. */
-import { grounds, surfaces, type RecordId } from '../../../core/records/index.ts';
+import { grounds, socks, surfaces, type RecordId } from '../../../core/records/index.ts';
 import { Choices, Field } from '../../parts/controls/controls.tsx';
 import { settings } from '../../parts/settings.ts';
 import { p, terms } from '../../words/index.ts';
@@ -7,8 +7,6 @@ import { namesIn } from '../desk-state.ts';
 import { TextField } from '../parts/form-parts.tsx';
 import type { CorrectProps } from './correct-props.ts';
 import { MaybeSelect } from './maybe-select.tsx';
-
-const socks = ['none', 'thin', 'medium', 'thick'] as const;
 
 export const CorrectDay = (props: CorrectProps) => {
   const { form, change, wrong, review, records } = props;

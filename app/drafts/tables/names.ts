@@ -1,6 +1,6 @@
 /** Words of surfaces, grounds and socks as spreadsheets write them, in both languages; pure. */
 import type { TwoSidedId } from '../../../core/foot/index.ts';
-import { grounds, surfaces, type Run, type Surface } from '../../../core/records/index.ts';
+import { grounds, socks, surfaces, type Run, type Surface } from '../../../core/records/index.ts';
 
 type Ground = NonNullable<Run['ground']>;
 type Sock = NonNullable<Run['sock']>;
@@ -33,7 +33,7 @@ export const groundNames = namesOf<Ground>(grounds, {
   'snow-ice': 'snow, ice, snow or ice, 冰雪, 雪, 冰',
 });
 
-export const sockNames = namesOf<Sock>(['none', 'thin', 'medium', 'thick'], {
+export const sockNames = namesOf<Sock>(socks, {
   none: 'no, 不穿, 无',
   thin: '薄',
   medium: 'normal, 中, 中等',

@@ -1,6 +1,6 @@
 /** What is good to know and quick to skip: ground, air, sock, words, photos. */
 import { useState } from 'preact/hooks';
-import { grounds } from '../../../core/records/index.ts';
+import { grounds, socks } from '../../../core/records/index.ts';
 import { Choice, Field } from '../../parts/controls/controls.tsx';
 import { LimitedField } from '../../parts/controls/limited-field.tsx';
 import { latePart } from '../../parts/late.tsx';
@@ -12,8 +12,6 @@ import type { RunForm, RunFormError } from '../../drafts/run.ts';
 const PhotoPicker = latePart(
   async () => (await import('../../parts/photos/photo-picker.tsx')).PhotoPicker,
 );
-
-const socks = ['none', 'thin', 'medium', 'thick'] as const;
 
 export const MorePart = (props: {
   readonly form: RunForm;

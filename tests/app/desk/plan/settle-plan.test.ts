@@ -66,6 +66,7 @@ const recordsWith = (handOuts: readonly HandOut[] = [], stopped: readonly Record
       }),
     ),
     'hand-out': handOuts.map((body, at) => record(idOf(3000 + at), body)),
+    'fit-trial': [],
     'stop-use': stopped.map((pair) => record(idOf(4000), { pairs: [pair] })),
   }) as unknown as DeskRecords;
 
