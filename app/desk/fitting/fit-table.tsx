@@ -132,9 +132,9 @@ export const FitTable = (props: SessionProps & { readonly foot: FeetLooked }) =>
     return (
       <th key={one.key} scope="col">
         {fitterName(one, props)}
+        <span class="soft small fit-under">{pair ? words.size(formatSize(pair.sizeMm)) : ''}</span>
         <span class="soft small fit-under">
-          {pair ? words.size(formatSize(pair.sizeMm)) : ''}
-          {feet && ` ${words.footLength(formatNumber(Math.max(feet.left, feet.right), 0))}`}
+          {feet ? words.footLength(formatNumber(Math.max(feet.left, feet.right), 0)) : '\u00a0'}
         </span>
       </th>
     );

@@ -15,12 +15,13 @@ export const FittingHome = (props: PlaceProps) => {
   const words = p().fitting;
   const links = linksOf(review.project.id);
   const sessions = sessionsOf(records, review.project.id);
+  const [latest] = sessions;
   return (
     <>
       <PlaceHead
         crumbs={[{ words: p().rounds.title, href: links.place('rounds') }, { words: words.title }]}
-        headline={words.home(sessions.length)}
-        sub={words.homeSub}
+        headline={latest ? answerOf(latest, props) : words.nothingYet}
+        sub={latest ? words.homeSub(sessions.length, latest.body.name) : words.how}
       />
       {review.rounds.length === 0 ? (
         <p>
@@ -44,19 +45,25 @@ export const FittingHome = (props: PlaceProps) => {
   );
 };
 
+/** The first line of a session. */
+const answerOf = (session: SessionRecord, { records }: PlaceProps): string => {
+  const { fitters } = factsOf(session, records);
+  const said = fitHeadline(agreementOf(fitters, 'both'), fitters.length);
+  return p().fitting.headline(said, (value) => formatNumber(value, 1));
+};
+
 const SessionRow = (props: PlaceProps & { readonly session: SessionRecord }) => {
   const { review, records, session } = props;
   const words = p().fitting;
   const { body, revision } = session;
   const { fitters } = factsOf(session, records);
-  const said = fitHeadline(agreementOf(fitters, 'both'), fitters.length);
   return (
     <section class="paper" aria-label={body.name}>
       <h2>
         <a href={linksOf(review.project.id).place('fitting', revision.id)}>{body.name}</a>
       </h2>
       <p>
-        <b>{words.headline(said, (value) => formatNumber(value, 1))}</b>
+        <b>{answerOf(session, props)}</b>
       </p>
       <p class="soft small">
         {words.sub(

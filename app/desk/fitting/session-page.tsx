@@ -145,12 +145,16 @@ const Page = (props: SessionProps) => {
             {foot === 'both' && <span class="soft small">{words.bothMeans}</span>}
           </div>
           <FitTable {...props} foot={foot} />
-          <WantedPart {...props} />
           <div class="fit-below">
-            <SizesPart {...props} />
-            <WalkingPart {...props} foot={foot} />
+            <div class="fit-stack">
+              <WantedPart {...props} />
+              <PeoplePart {...props} />
+            </div>
+            <div class="fit-stack">
+              <SizesPart {...props} />
+              <WalkingPart {...props} foot={foot} />
+            </div>
           </div>
-          <PeoplePart {...props} />
         </>
       )}
     </div>

@@ -72,9 +72,10 @@ const Strip = ({
       <line class="fit-range" x1={x(by.least)} x2={x(by.most)} y1={STRIP.line} y2={STRIP.line} />
       {[...dots].map(([far, who]) => (
         <g key={far}>
+          <title>{who.join(' ')}</title>
           <circle class="fit-dot" cx={x(far)} cy={STRIP.line} r={3 + Math.min(4, who.length)} />
           <text x={x(far)} y={STRIP.line - 11} text-anchor="middle">
-            {who.length > 2 ? who.length : who.join(' ')}
+            {who.length > 1 ? `${who.length}×` : who[0]}
           </text>
         </g>
       ))}

@@ -24,7 +24,7 @@ export const SESSION_KINDS = ['fit-session', 'fit-trial', 'pair', 'tester', 'han
 
 export interface SessionHere {
   readonly session: RecordOf<'fit-session'>;
-  /** By code. */
+  /** The smallest size first. */
   readonly pairs: readonly RecordOf<'pair'>[];
   readonly trials: readonly RecordOf<'fit-trial'>[];
   /** Those that this device knows: on a tester's phone their own. */
@@ -49,7 +49,7 @@ export const readSession = async (
   ]);
   const tried = pairs
     .filter(({ revision }) => session.body.pairs.includes(revision.id))
-    .sort((a, b) => a.body.code.localeCompare(b.body.code, 'en', { numeric: true }));
+    .sort((a, b) => a.body.sizeMm - b.body.sizeMm || (a.body.code < b.body.code ? -1 : 1));
   const held = handOuts.find(
     ({ body }) =>
       body.tester === member && body.until === undefined && session.body.pairs.includes(body.pair),

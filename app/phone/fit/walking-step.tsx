@@ -85,6 +85,7 @@ export const WalkingStep = (props: WalkingProps) => {
       <SpotsPart {...props} />
       <div ref={pain} class="stack">
         <PainPart {...props} />
+        {caution !== 'none' && <p class="field-error">{words.walking.takeOff}</p>}
         {caution === 'read' && (
           <Notice tone="danger">
             <CautionWords />

@@ -62,6 +62,30 @@ const CodeField = ({ form, change, troubles }: WhoProps) => {
   );
 };
 
+/** Of more people only the latest are offered again. */
+const MOST_AGAIN = 3;
+
+/** Somebody who was here tries another pair on: under the same code, so that they stay one person. */
+const Again = ({ change, here }: WhoProps) => {
+  const codes = [
+    ...new Set(here.trials.toReversed().flatMap(({ body }) => body.fitter ?? [])),
+  ].slice(0, MOST_AGAIN);
+  if (codes.length === 0) return null;
+  return (
+    <div class="row">
+      {codes.map((code) => (
+        <Button
+          key={code}
+          kind="quiet"
+          onClick={() => change((now) => ({ ...now, who: 'another', code }))}
+        >
+          {fitWords().who.again(code)}
+        </Button>
+      ))}
+    </div>
+  );
+};
+
 export const WhoStep = (props: WhoProps) => {
   const { form, change, troubles, here, member, isLead, onNext } = props;
   const words = fitWords();
@@ -82,6 +106,7 @@ export const WhoStep = (props: WhoProps) => {
         />
       )}
       {form.who === 'another' && <CodeField {...props} />}
+      {form.who === 'another' && <Again {...props} />}
       <Choice
         label={words.who.pair}
         options={here.pairs.map(({ body, revision }) => ({

@@ -19,6 +19,7 @@ export const fit = {
     tester: 'Which tester?',
     code: 'Code of this person',
     codeHint: 'No name. The same code again for another pair.',
+    again: (code: string) => `${code} again`,
     pair: 'Which pair?',
     pairOf: (code: string, size: string) => `${code}, size ${size}`,
     lacing: 'Laces',

@@ -20,6 +20,7 @@ export const fit: FitWords = {
     tester: '哪位试穿员？',
     code: '这个人的代号',
     codeHint: '不写姓名。再试另一双时用同一个代号。',
+    again: (code) => `又是 ${code}`,
     pair: '哪双鞋？',
     pairOf: (code, size) => `${code}，${size} 码`,
     lacing: '鞋带',

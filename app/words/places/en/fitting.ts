@@ -46,11 +46,10 @@ export const fitting = {
     }
   },
   title: 'Fit trials',
-  home: (sessions: number) =>
-    sessions === 0
-      ? 'Let people try a pair on before anybody runs.'
-      : count(sessions, 'fit trial', 'fit trials'),
-  homeSub: 'Several people, some minutes, standing and walking. No kilometres are counted.',
+  nothingYet: 'Let people try a pair on before anybody runs.',
+  how: 'Several people, some minutes, standing and walking. No kilometres are counted.',
+  homeSub: (n: number, latest: string) =>
+    n === 1 ? `From ${latest}.` : `From ${latest}, the latest of ${n} fit trials.`,
   sub: (n: number, pairs: number, round: string, day: string) =>
     `${round}, ${day}: ${people(n)}, ${count(pairs, 'pair', 'pairs')}. Nobody ran, so no kilometres are counted.`,
   also: (n: number) => `Also off for most: ${count(n, 'place', 'places')}.`,
@@ -146,7 +145,7 @@ export const fitting = {
 
   finding: {
     title: 'Ask for it in a finding',
-    named: (what: string) => `Fit trial: ${what}`,
+    named: (what: string) => `${what} (fit trial)`,
     line: (name: string, day: string, n: number, of: number, what: string, spread: string) =>
       `Fit trial ${name}, ${day}: ${n} of ${of} want this: ${what}${spread}.`,
     spread: (least: string, most: string) => `, from ${least} to ${most}`,

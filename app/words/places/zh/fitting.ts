@@ -41,8 +41,10 @@ export const fitting: PlaceWords['fitting'] = {
     }
   },
   title: '合脚试穿',
-  home: (sessions) => (sessions === 0 ? '先让大家穿上试一试，再开始跑。' : `${sessions} 场试穿会`),
-  homeSub: '几个人，几分钟，站着和走动。不计里程。',
+  nothingYet: '先让大家穿上试一试，再开始跑。',
+  how: '几个人，几分钟，站着和走动。不计里程。',
+  homeSub: (n, latest) =>
+    n === 1 ? `来自${latest}。` : `来自 ${n} 场试穿会中最近的一场：${latest}。`,
   sub: (n, pairs, round, day) => `${round}，${day}：${n} 人，${pairs} 双。没有人跑，不计里程。`,
   also: (n) => `另有 ${n} 处多数人觉得不合适。`,
 
@@ -128,7 +130,7 @@ export const fitting: PlaceWords['fitting'] = {
 
   finding: {
     title: '写成问题项提出',
-    named: (what) => `合脚试穿：${what}`,
+    named: (what) => `${what}（合脚试穿）`,
     line: (name, day, n, of, what, spread) =>
       `${day} 试穿会 ${name}：${of} 人中 ${n} 人希望这样改：${what}${spread}。`,
     spread: (least, most) => `，从 ${least} 到 ${most}`,
