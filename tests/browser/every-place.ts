@@ -21,6 +21,7 @@ const PLACES = [
   'ask',
   'words',
   'rounds',
+  'fitting',
   'brief',
   'tables',
 ] as const;

@@ -31,7 +31,8 @@ const phoneOf = async (browser: Browser, code: string | null): Promise<Page> => 
 
 const inviteCode = async (lead: Page, tester: string): Promise<string | null> => {
   await lead.getByRole('button', { name: `Another phone ${tester}` }).click();
-  return lead.locator('.code').textContent();
+  const card = lead.getByRole('status').filter({ hasText: `as tester ${tester}.` });
+  return card.locator('.code').textContent();
 };
 
 const send = async (page: Page) => {
@@ -110,6 +111,10 @@ test('six people on three phones and a desk, without a network, to a finding in 
   await expect(table.getByRole('row', { name: /Heel/ })).toContainText('too loose for 4 of 6');
   await expect(lead.getByText('ankle bones, left: rubs (T01-1)')).toBeVisible();
   expect(await axeFaults(lead)).toEqual([]);
+
+  // All of it is on one sheet of paper.
+  const paper = (await lead.pdf({ preferCSSPageSize: true })).toString('latin1');
+  expect(paper.match(/\/Type \/Page\b/g)).toHaveLength(1);
 
   // Three of them want the heel curve in: the middle of 1, 2 and 3 mm.
   const move = lead.getByRole('listitem', { name: 'Heel curve: inward' });
