@@ -1,6 +1,6 @@
 /** Fit trials by hand: a lead begins a session, a person says how a pair fits, on a phone or at the desk. */
 import { expect, type Locator, type Page } from '@playwright/test';
-import { Hand } from './hand.ts';
+import type { Hand } from './hand.ts';
 
 /** What one person says; the rest is right. */
 export interface Fitting {
