@@ -37,30 +37,37 @@ export interface ChangeSpeaker {
   readonly clauses: (parts: string[]) => string;
 }
 
-const figureOf = (
+/** How far, such as "2 mm". */
+export const amountInWords = (
   { amount, unit }: NonNullable<StructuredChange['by']>,
-  { talk, glossary, number }: ChangeSpeaker,
+  { talk, glossary, number }: Pick<ChangeSpeaker, 'talk' | 'glossary' | 'number'>,
 ): string => {
   const figure = number(amount, 2);
   if (unit === 'deg') return talk.degrees(figure);
   return unit === 'grade' ? talk.grades(figure) : `${figure} ${glossary.units[unit]}`;
 };
 
-/** A structured change, such as "Collar line: 2 mm lower, lateral side, left". */
-export const changeInWords = (
-  { part, line, dimension, side, foot, direction, by }: StructuredChange,
-  speaker: ChangeSpeaker,
+/** What moves, such as "Collar line". */
+export const whatInWords = (
+  { part, line, dimension }: Pick<StructuredChange, 'part' | 'line' | 'dimension'>,
+  { talk, glossary, site, clauses }: ChangeSpeaker,
 ): string => {
-  const { talk, glossary } = speaker;
   const what = line
     ? talk.lines[line]
     : dimension
-      ? speaker.clauses([glossary.measures[dimension.measure], speaker.site(dimension.site)])
+      ? clauses([glossary.measures[dimension.measure], site(dimension.site)])
       : glossary.parts[part].name;
+  return `${what.charAt(0).toUpperCase()}${what.slice(1)}`;
+};
+
+/** A structured change, such as "Collar line: 2 mm lower, lateral side, left". */
+export const changeInWords = (change: StructuredChange, speaker: ChangeSpeaker): string => {
+  const { talk } = speaker;
+  const { side, foot, direction, by } = change;
   const said = speaker.clauses([
-    talk.moved(direction, by ? figureOf(by, speaker) : null),
+    talk.moved(direction, by ? amountInWords(by, speaker) : null),
     ...(side ? [talk.sides[side]] : []),
     ...(foot ? [speaker.foot(foot)] : []),
   ]);
-  return speaker.of(`${what.charAt(0).toUpperCase()}${what.slice(1)}`, said);
+  return speaker.of(whatInWords(change, speaker), said);
 };

@@ -18,7 +18,7 @@ import { SmallForm } from '../parts/form-parts.tsx';
 import { speakerOf } from '../parts/speaker.ts';
 import { factsOf } from './session-facts.ts';
 import type { SessionProps } from './session-page.tsx';
-import { amountInWords } from './wanted-part.tsx';
+import { farInWords } from './wanted-part.tsx';
 
 interface AskProps extends SessionProps {
   readonly move: WantedMove;
@@ -37,7 +37,7 @@ const sayAsked = ({ facts, move, change }: AskProps): string => {
     agree,
     facts.fitters.length,
     sayChange(change),
-    isSpread ? words.spread(amountInWords(by.least, unit), amountInWords(by.most, unit)) : '',
+    isSpread ? words.spread(farInWords(by.least, unit), farInWords(by.most, unit)) : '',
   );
 };
 

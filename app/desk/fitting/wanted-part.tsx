@@ -6,10 +6,10 @@ import {
   type WantedMove,
 } from '../../../core/fitting/index.ts';
 import { LinkButton } from '../../parts/controls/controls.tsx';
-import { changeSpeaker } from '../../parts/change-speaker.ts';
+import { changeSpeaker, sayChange } from '../../parts/change-speaker.ts';
 import { formatNumber } from '../../parts/format.ts';
-import { p, talkWords, terms } from '../../words/index.ts';
-import { changeInWords } from '../../words/say-talk.ts';
+import { clauses, halves, listed, p, saidOf } from '../../words/index.ts';
+import { amountInWords, whatInWords } from '../../words/say-talk.ts';
 import { linksOf } from '../frame/route.ts';
 import { nameByKey } from './names.ts';
 import { askedIn } from './session-facts.ts';
@@ -19,29 +19,17 @@ const STRIP = { width: 300, height: 46, from: 14, line: 26 } as const;
 /** The scale ends here at least, so that 1 mm does not fill it. */
 const LEAST_SCALE = 5;
 
-/** An amount in its unit, such as "2 mm". */
-export const amountInWords = (amount: number, unit: WantedMove['unit']): string => {
-  const talk = talkWords();
-  const figure = formatNumber(amount, 1);
-  if (unit === 'deg') return talk.degrees(figure);
-  return unit === 'grade' ? talk.grades(figure) : `${figure}\u00a0${terms().units[unit]}`;
+/** What moves and which way, without how far: "Heel curve: inward"; where they are divided, what moves alone. */
+const moveInWords = (move: WantedMove): string => {
+  const { direction, unit: _, by: __, ...what } = move;
+  return direction === null
+    ? whatInWords(move, changeSpeaker())
+    : sayChange({ ...what, direction });
 };
 
-/** What moves, without how far: "Heel curve: inward". */
-export const moveInWords = (move: WantedMove): string => {
-  const { part, line, dimension, side, foot, direction } = move;
-  return changeInWords(
-    {
-      part,
-      direction: direction ?? 'more',
-      ...(line && { line }),
-      ...(dimension && { dimension }),
-      ...(side && { side }),
-      ...(foot && { foot }),
-    },
-    changeSpeaker(),
-  );
-};
+/** An amount of a move in its unit, such as "2 mm". */
+export const farInWords = (amount: number, unit: WantedMove['unit']): string =>
+  amountInWords({ amount, unit }, changeSpeaker());
 
 const Strip = ({
   move,
@@ -59,13 +47,13 @@ const Strip = ({
   const dots = new Map<number, string[]>();
   for (const { by: far, fitter } of wishes)
     if (far !== null) dots.set(far, [...(dots.get(far) ?? []), name(fitter)]);
-  const label = [...dots].map(([far, who]) => `${who.join(' ')}: ${amountInWords(far, unit)}`);
+  const label = [...dots].map(([far, who]) => saidOf(listed(who), farInWords(far, unit)));
   return (
     <svg
       class="fit-strip"
       viewBox={`0 0 ${STRIP.width} ${STRIP.height}`}
       role="img"
-      aria-label={label.join('; ')}
+      aria-label={halves(label)}
     >
       <line class="fit-axis" x1={x(least)} x2={x(most)} y1={STRIP.line} y2={STRIP.line} />
       <line class="fit-now" x1={x(0)} x2={x(0)} y1={STRIP.line - 8} y2={STRIP.line + 8} />
@@ -96,14 +84,18 @@ const Move = (props: SessionProps & { readonly move: WantedMove }) => {
   const against = move.wishes.length - agree;
   const change = changeOf(move);
   const asked = askedIn(move, id, records);
-  const figure = change?.by ? amountInWords(change.by.amount, change.by.unit) : null;
+  const figure = change?.by ? farInWords(change.by.amount, change.by.unit) : null;
   return (
     <li class="fit-move" aria-label={moveInWords(move)}>
       <div>
-        <b>{move.direction === null ? moveInWords(move).split(/[:：]/)[0] : moveInWords(move)}</b>
+        <b>{moveInWords(move)}</b>
         <span class="soft small fit-under">
-          {move.direction === null ? words.split : words.agree(agree, facts.fitters.length)}
-          {move.direction !== null && against > 0 && `, ${words.against(against)}`}
+          {move.direction === null
+            ? words.split
+            : clauses(
+                words.agree(agree, facts.fitters.length),
+                ...(against > 0 ? [words.against(against)] : []),
+              )}
           {figure !== null && ` · ${words.middle(figure)}`}
         </span>
       </div>
