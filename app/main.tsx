@@ -13,6 +13,8 @@ import { showFault, type FaultKind } from './parts/fault.ts';
 import { loadSettings } from './parts/settings.ts';
 import { followStore, session, store } from './parts/state.ts';
 
+/** By then the first screen says what it is there for, on most phones. */
+const FIRST_SCREEN_MS = 600;
 const AFTER_FIRST_SCREEN_MS = 2500;
 
 // It comes once and early; the screen that offers to install comes later.
@@ -35,7 +37,8 @@ new Intl.NumberFormat('en').format(1.5);
 await opened;
 render(<App />, document.getElementById('app') as HTMLElement);
 window.pairlogFault?.stands();
-const later = import('./parts/later.ts');
+const shown = new Promise((done) => setTimeout(done, FIRST_SCREEN_MS));
+const later = shown.then(() => import('./parts/later.ts'));
 later.then(
   ({ followLaunches, keepAppFresh }) => {
     followLaunches();
@@ -47,6 +50,7 @@ later.then(
 );
 
 let stop: (() => void) | null = null;
+await shown;
 session.subscribe((now) => {
   if (now?.hub && !now.revoked) stop ??= store.startSyncing();
   else {
