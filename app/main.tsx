@@ -32,8 +32,9 @@ const opened = Promise.all([
   loadSettings(store).catch(fault('code')),
   followStore().catch(fault('store')),
 ]);
-// The first formatter of a page is slow to make, and the database is not open yet.
-new Intl.NumberFormat('en').format(1.5);
+// The first formatter of a page is slow to make, and the database is not open yet. In a task of its own: all of
+// this file's start is one already.
+setTimeout(() => new Intl.NumberFormat('en').format(1.5));
 await opened;
 render(<App />, document.getElementById('app') as HTMLElement);
 window.pairlogFault?.stands();
