@@ -17,7 +17,7 @@ import { linksOf } from '../frame/route.ts';
 import { SmallForm } from '../parts/form-parts.tsx';
 import { speakerOf } from '../parts/speaker.ts';
 import { factsOf } from './session-facts.ts';
-import type { SessionProps } from './session-page.tsx';
+import type { SessionProps } from './session-props.ts';
 import { farInWords } from './wanted-part.tsx';
 
 interface AskProps extends SessionProps {

@@ -12,7 +12,7 @@ import { ShoeDrawing } from '../../parts/foot-map/shoe-drawing.tsx';
 import { formatNumber, formatSize } from '../../parts/format.ts';
 import { p, terms } from '../../words/index.ts';
 import { fitterName } from './names.ts';
-import type { SessionProps } from './session-page.tsx';
+import type { SessionProps } from './session-props.ts';
 
 /** Where each place lies on a left shoe as it is drawn, in the units of the drawing. Judgement. */
 const spots: Readonly<Record<FitPlace, readonly [x: number, y: number]>> = {

@@ -6,7 +6,7 @@ import { formatSize } from '../../parts/format.ts';
 import { store } from '../../parts/state.ts';
 import { d, p, t } from '../../words/index.ts';
 import { fitterName } from './names.ts';
-import type { SessionProps } from './session-page.tsx';
+import type { SessionProps } from './session-props.ts';
 
 /** All trials of a person in the session go, also those that a later one of the same pair stands for. */
 const takeOut = async (who: string, { trials }: SessionProps['facts'], fitter: Fitter) => {

@@ -9,22 +9,19 @@ import { formatDate, formatNumber } from '../../parts/format.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { store } from '../../parts/state.ts';
 import { d, listed, p, t, terms } from '../../words/index.ts';
-import { namesIn, type PlaceProps, type TabProps } from '../desk-state.ts';
+import { namesIn, type PlaceProps } from '../desk-state.ts';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { OpenForm } from '../parts/form-parts.tsx';
 import { FitTable } from './fit-table.tsx';
 import { fitterName } from './names.ts';
 import { PeoplePart } from './people-part.tsx';
-import { factsOf, type SessionFacts, type SessionRecord } from './session-facts.ts';
+import { factsOf, type SessionRecord } from './session-facts.ts';
+import type { SessionProps } from './session-props.ts';
 import { SessionForm } from './session-form.tsx';
 import { SizesPart } from './sizes-part.tsx';
 import { WalkingPart } from './walking-part.tsx';
 import { WantedPart } from './wanted-part.tsx';
-
-export interface SessionProps extends TabProps {
-  readonly facts: SessionFacts;
-}
 
 const feet: readonly FeetLooked[] = ['both', 'left', 'right'];
 

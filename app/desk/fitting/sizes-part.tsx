@@ -3,7 +3,7 @@ import { sizesTried } from '../../../core/fitting/index.ts';
 import { formatSize } from '../../parts/format.ts';
 import { listed, p } from '../../words/index.ts';
 import { nameByKey } from './names.ts';
-import type { SessionProps } from './session-page.tsx';
+import type { SessionProps } from './session-props.ts';
 
 export const SizesPart = (props: SessionProps) => {
   const { facts } = props;

@@ -3,7 +3,7 @@ import { heelCounts, type FeetLooked } from '../../../core/fitting/index.ts';
 import { groupBy } from '../../../core/statistics/index.ts';
 import { listed, p, t, terms } from '../../words/index.ts';
 import { fitterName } from './names.ts';
-import type { SessionProps } from './session-page.tsx';
+import type { SessionProps } from './session-props.ts';
 
 export const WalkingPart = (props: SessionProps & { readonly foot: FeetLooked }) => {
   const { facts, foot } = props;

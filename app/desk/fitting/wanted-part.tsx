@@ -13,7 +13,7 @@ import { amountInWords, whatInWords } from '../../words/say-talk.ts';
 import { linksOf } from '../frame/route.ts';
 import { nameByKey } from './names.ts';
 import { askedIn } from './session-facts.ts';
-import type { SessionProps } from './session-page.tsx';
+import type { SessionProps } from './session-props.ts';
 
 const STRIP = { width: 300, height: 46, from: 14, line: 26 } as const;
 /** The scale ends here at least, so that 1 mm does not fill it. */

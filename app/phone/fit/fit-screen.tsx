@@ -18,7 +18,6 @@ import {
   readFitTrial,
   whoTroubles,
   type FitForm,
-  type FitTrouble,
 } from '../../drafts/fit-trial.ts';
 import { fitWords, t } from '../../words/index.ts';
 import { fitDraftKey, readSession, SESSION_KINDS, type SessionHere } from './fit-session.ts';
@@ -26,12 +25,6 @@ import { StandingStep } from './standing-step.tsx';
 import { WalkingStep } from './walking-step.tsx';
 import { WhoStep } from './who-step.tsx';
 import './fit.css';
-
-export interface StepProps {
-  readonly form: FitForm;
-  readonly change: (next: (now: FitForm) => FitForm) => void;
-  readonly troubles: readonly FitTrouble[];
-}
 
 /** Begins the codes of people without a membership: the tester's own code, or a mark of the lead's own. */
 const phoneMark = ({ testers }: SessionHere, member: RecordId, isLead: boolean): string => {

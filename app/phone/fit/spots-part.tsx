@@ -7,7 +7,7 @@ import { FootMap, zoneKey } from '../../parts/foot-map/foot-map.tsx';
 import { useReveal } from '../../parts/reveal.ts';
 import { withSpot } from '../../drafts/fit-trial.ts';
 import { clauses, fitWords, t, terms } from '../../words/index.ts';
-import type { StepProps } from './fit-screen.tsx';
+import type { StepProps } from './step-props.ts';
 import '../../parts/foot-map/foot-map.css';
 
 const zoneName = (zone: ZoneCode): string => terms().zones[zone].name;

@@ -13,7 +13,7 @@ import {
   withMm,
 } from '../../drafts/fit-trial.ts';
 import { fitWords, terms } from '../../words/index.ts';
-import type { StepProps } from './fit-screen.tsx';
+import type { StepProps } from './step-props.ts';
 
 const Row = ({ form, change, place }: StepProps & { readonly place: FitPlace }) => {
   const words = fitWords().standing;

@@ -8,7 +8,7 @@ import { fitWords, terms } from '../../words/index.ts';
 import { CautionBar, CautionWords } from '../log/caution-bar.tsx';
 import { SpotsPart } from './spots-part.tsx';
 import { WantedPart } from './wanted-part.tsx';
-import type { StepProps } from './fit-screen.tsx';
+import type { StepProps } from './step-props.ts';
 
 type WalkingProps = StepProps & {
   readonly who: string;

@@ -12,7 +12,7 @@ import {
 import { moveKey } from '../../../core/fitting/index.ts';
 import { suggestedMoves } from '../../drafts/fit-trial.ts';
 import { fitWords, t } from '../../words/index.ts';
-import type { StepProps } from './fit-screen.tsx';
+import type { StepProps } from './step-props.ts';
 
 const begun = (): ChangeFormDraft => ({ ...emptyChangeForm('upper-pattern'), what: 'line collar' });
 

@@ -4,7 +4,7 @@ import { Button, Choice, Field } from '../../parts/controls/controls.tsx';
 import { formatSize } from '../../parts/format.ts';
 import { fitWords, t, terms } from '../../words/index.ts';
 import type { SessionHere } from './fit-session.ts';
-import type { StepProps } from './fit-screen.tsx';
+import type { StepProps } from './step-props.ts';
 
 type WhoProps = StepProps & {
   readonly here: SessionHere;
