@@ -35,6 +35,7 @@ export const fitByHand = async (
   who: { readonly another: boolean },
   said: Fitting,
 ): Promise<void> => {
+  await page.getByRole('button', { name: 'Stand in it' }).waitFor();
   hand.think();
   if (who.another && !(await page.getByLabel('Code of this person').isVisible()))
     await hand.tap(page.getByText('Another person here', { exact: true }));
