@@ -180,6 +180,7 @@ export const projectSchema: KeptSchema<ProjectDraft> = z.object({
     z.object({
       measure: z.enum(measures),
       site: text,
+      isTyped: z.optional(z.boolean()),
       bound: z.enum(['at-least', 'at-most']),
       basis: z.enum(['reading', 'share-of-new']),
       value: text,
