@@ -198,6 +198,32 @@ export const wear = {
     crumb: 'New',
   },
 
+  checkTable: {
+    crumb: 'As a table',
+    open: 'Type a table of checks',
+    headline: 'Type the readings, or paste them.',
+    sub: 'A row a place, a column a pair. Enter goes down. A block from a spreadsheet can be pasted into any cell. Each pair becomes one check.',
+    nothing:
+      'Nothing to measure is named yet. Give the round its dimensions or the brief its limits.',
+    round: 'Round',
+    pairs: 'Pairs',
+    span: (first: string, last: string) => `${first} to ${last}`,
+    name: (round: string) => `Readings of ${round}`,
+    place: 'Place',
+    foot: 'Foot',
+    cell: (place: string, pair: string) => `${place}, pair ${pair}`,
+    arrival: 'On arrival (before the first run)',
+    ofPair: (pair: string, said: string) => `Pair ${pair}: ${said}`,
+    beyond: (n: number) =>
+      `${count(n, 'cell', 'cells')} did not fit the table and ${n === 1 ? 'was' : 'were'} left out.`,
+    save: (n: number) => (n === 0 ? 'Save the checks' : `Save ${count(n, 'check', 'checks')}`),
+    empty: 'Type at least one reading.',
+    asks: (n: number) =>
+      n === 1
+        ? 'One reading looks wrong. Correct it above, or tick it if it is right, and save again.'
+        : `${n} readings look wrong. Correct them above, or tick those that are right, and save again.`,
+  },
+
   shop: {
     crumb: 'For the shop',
     headline: (round: string, lines: number, pairs: number) =>

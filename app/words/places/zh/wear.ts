@@ -171,6 +171,27 @@ export const wear: PlaceWords['wear'] = {
 
   newCheck: { headline: '记录一次测量', noPair: '还没有样鞋可测量。', crumb: '新建' },
 
+  checkTable: {
+    crumb: '整表录入',
+    open: '整表录入测量',
+    headline: '录入读数，或粘贴进来。',
+    sub: '每行一个部位，每列一双样鞋，回车向下。电子表格中的一块可以粘贴到任一单元格。每双样鞋记为一次测量。',
+    nothing: '还没有要测的项目。请先给轮次填尺寸，或给任务书填限值。',
+    round: '轮次',
+    pairs: '样鞋',
+    span: (first, last) => `${first} 至 ${last}`,
+    name: (round) => `${round}的读数`,
+    place: '部位',
+    foot: '脚',
+    cell: (place, pair) => `${place}，样鞋 ${pair}`,
+    arrival: '到货时（第一次跑步之前）',
+    ofPair: (pair, said) => `样鞋 ${pair}：${said}`,
+    beyond: (n) => `${n} 个单元格超出表格，未填入。`,
+    save: (n) => (n === 0 ? '保存测量' : `保存 ${n} 次测量`),
+    empty: '请至少填一个读数。',
+    asks: (n) => `${n} 个读数看起来不对。请在上面更正；如果没有错，就勾选它，再保存一次。`,
+  },
+
   shop: {
     crumb: '给车间的表格',
     headline: (round, lines, pairs) => `${round}：${pairs} 双样鞋，每双测 ${lines} 处。`,
