@@ -11,7 +11,7 @@ import {
 } from './store/database.ts';
 import { formatOf, type Format } from './store/format.ts';
 import { firstGroup } from './store/groups.ts';
-import { addInvite, INVITE_HOURS, newInviteCode } from './store/members.ts';
+import { addInvite, newInviteCode } from './store/members.ts';
 import { LAST_STEP } from './store/migrations.ts';
 
 export interface CommandOutcome {

@@ -150,7 +150,21 @@ export const plan = {
     nobody: 'No tester yet, so nobody to invite.',
     nobodyHow: 'Add the testers first.',
     name: 'Invites',
-    sub: 'Each code is good once. Making new codes leaves older ones good until they expire.',
+    sub: (joined: number, log: number, all: number) =>
+      `${joined} of ${all} have joined, ${log} ${log === 1 ? 'logs' : 'log'} runs.`,
+    who: 'Who is in',
+    logs: (n: number) => `has joined and logged ${count(n, 'run', 'runs')}`,
+    joined: 'has joined, no run yet',
+    byFile: (n: number) => `${count(n, 'run', 'runs')} by file or table, no phone has joined`,
+    invited: (until: string) => `invited, the code is good until ${until}`,
+    invitedElsewhere: (until: string) =>
+      `invited from another device, that code is good until ${until}`,
+    lapsed: 'invited, but the code has run out',
+    notInvited: 'not invited yet',
+    newCode: 'New code',
+    codesKept:
+      'Each code is good once, for three days. The hub keeps no code, only its fingerprint, so a code is shown on the device that made it and nowhere else. A new code leaves older ones good until they run out.',
+    makeAnew: (n: number) => `Make ${count(n, 'new code', 'new codes')}`,
     make: (n: number) => `Make ${count(n, 'code', 'codes')}`,
     making: (done: number, of: number) => `${done} of ${of} codes …`,
     print: 'Print the invites',
