@@ -184,8 +184,8 @@ describe('the sheet says first', () => {
       headline(said(cell('early-sign', 2, 2)), sayForTests),
     );
     expect(words).toEqual([
-      'T40 has heel-slip at U10 in both runs. Too few to say it recurs.',
-      'T40 的 2 次跑步中有 2 次heel-slip at U10，次数太少，还不能说反复出现。',
+      'Too early: heel-slip at U10 in both runs of T40.',
+      '为时尚早：T40 的 2 次跑步中有 2 次heel-slip at U10。',
     ]);
   });
 

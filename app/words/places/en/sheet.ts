@@ -8,9 +8,9 @@ type SureOnCard = Extract<RoundCardLine, { case: 'felt' }>['sure'];
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 const days = (n: number) => count(n, 'day', 'days');
 
-/** Such as "both runs" or "3 of 4 runs". */
-const shareOf = (n: number, of: number): string =>
-  n < of ? `${n} of ${of} runs` : n === 2 ? 'both runs' : `all ${n} runs`;
+/** Such as "both runs of T01" or "3 of T01’s 4 runs". */
+const shareOf = (n: number, of: number, tester: string): string =>
+  n < of ? `${n} of ${tester}’s ${of} runs` : `${n === 2 ? 'both' : `all ${n}`} runs of ${tester}`;
 
 export const sheet = {
   headline: (h: SheetHeadline, say: Say): string => {
@@ -44,7 +44,7 @@ export const sheet = {
       case 'watch':
         return `Nothing is proved in ${say.round(h.round)}. Watch ${say.felt(h.felt)}.`;
       case 'early':
-        return `${say.tester(h.tester)} has ${say.felt(h.felt)} in ${shareOf(h.reported, h.asked)}. Too few to say it recurs.`;
+        return `Too early: ${say.felt(h.felt)} in ${shareOf(h.reported, h.asked, say.tester(h.tester))}.`;
       case 'nothing-recurs':
         return `Nothing recurs in ${say.round(h.round)} so far.`;
     }

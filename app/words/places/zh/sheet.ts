@@ -32,7 +32,7 @@ export const sheet: PlaceWords['sheet'] = {
       case 'watch':
         return `${say.round(h.round)}尚无定论，请留意${say.felt(h.felt)}。`;
       case 'early':
-        return `${say.tester(h.tester)} 的 ${h.asked} 次跑步中有 ${h.reported} 次${say.felt(h.felt)}，次数太少，还不能说反复出现。`;
+        return `为时尚早：${say.tester(h.tester)} 的 ${h.asked} 次跑步中有 ${h.reported} 次${say.felt(h.felt)}。`;
       case 'nothing-recurs':
         return `${say.round(h.round)}目前没有反复出现的问题。`;
     }
