@@ -1,6 +1,7 @@
 /** What can be done with a hub's data on its own machine, beside running it? */
 import { randomBytes } from 'node:crypto';
 import { existsSync } from 'node:fs';
+import { INVITE_HOURS } from '../../core/records/index.ts';
 import { backUp, restore } from './store/backup.ts';
 import { checkHub } from './store/check.ts';
 import {

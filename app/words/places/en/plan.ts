@@ -151,7 +151,7 @@ export const plan = {
     nobodyHow: 'Add the testers first.',
     name: 'Invites',
     sub: (joined: number, log: number, all: number) =>
-      `${joined} of ${all} have joined, ${log} ${log === 1 ? 'logs' : 'log'} runs.`,
+      `${joined} of ${all} ${joined === 1 ? 'has' : 'have'} joined, ${log === 0 ? 'none has' : log === 1 ? '1 has' : `${log} have`} logged a run.`,
     who: 'Who is in',
     logs: (n: number) => `has joined and logged ${count(n, 'run', 'runs')}`,
     joined: 'has joined, no run yet',
