@@ -1,10 +1,18 @@
-/** The day of the run: today unless said otherwise, and the hour as soon as it is another. */
-import { useEffect, useId, useRef } from 'preact/hooks';
+/** The day of the run: today unless said otherwise; of another day the hour where the tester knows it. */
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { Field } from '../../parts/controls/controls.tsx';
 import { formatDay } from '../../parts/format.ts';
 import { toLocalMinute } from '../../parts/instant.ts';
 import { t } from '../../words/index.ts';
-import { dayOf, onDay, recentDays, shownStart, typedStart, type RunDay } from './run-day.ts';
+import {
+  dayOf,
+  onDay,
+  recentDays,
+  shownStart,
+  typedStart,
+  withHour,
+  type RunDay,
+} from './run-day.ts';
 import type { RunForm } from '../../drafts/run.ts';
 
 export const DayPart = (props: {
@@ -18,6 +26,9 @@ export const DayPart = (props: {
   const nowMs = Date.now();
   const day = dayOf(form, nowMs);
   const [today, ...before] = recentDays(nowMs);
+  /** The day was chosen from the list, so its hour alone is left to say; else both stand in one field. */
+  const [isListed, setListed] = useState(form.isHourMade);
+  const asksHour = isListed && before.includes(day);
   const started = useRef<HTMLInputElement>(null);
   const isTyped = day === 'other' && shownStart(form) === '';
   useEffect(() => {
@@ -39,7 +50,11 @@ export const DayPart = (props: {
           class="input"
           id={id}
           value={day}
-          onChange={(event) => onChange(onDay(event.currentTarget.value as RunDay, form, nowMs))}
+          onChange={(event) => {
+            const chosen = event.currentTarget.value as RunDay;
+            setListed(chosen !== 'other');
+            onChange(onDay(chosen, form, nowMs));
+          }}
         >
           {options.map(([value, label]) => (
             <option key={value} value={value}>
@@ -48,20 +63,34 @@ export const DayPart = (props: {
           ))}
         </select>
       </div>
-      {day !== 'now' && (
-        <Field label={words.when} error={props.error}>
+      {asksHour ? (
+        <Field label={words.whenKnown} error={props.error}>
           {(ids) => (
             <input
               class="input"
-              type="datetime-local"
-              max={toLocalMinute(nowMs)}
-              ref={started}
+              type="time"
               {...ids}
-              value={shownStart(form)}
-              onInput={(event) => onChange(typedStart(event.currentTarget.value))}
+              value={form.isHourMade ? '' : shownStart(form).slice(11)}
+              onInput={(event) => onChange(withHour(event.currentTarget.value, day, form, nowMs))}
             />
           )}
         </Field>
+      ) : (
+        day !== 'now' && (
+          <Field label={words.when} error={props.error}>
+            {(ids) => (
+              <input
+                class="input"
+                type="datetime-local"
+                max={toLocalMinute(nowMs)}
+                ref={started}
+                {...ids}
+                value={shownStart(form)}
+                onInput={(event) => onChange(typedStart(event.currentTarget.value))}
+              />
+            )}
+          </Field>
+        )
       )}
     </div>
   );
