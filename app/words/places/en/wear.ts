@@ -1,4 +1,5 @@
 /** Wear: how long each limit holds, the bench checks behind it, and the gauges. */
+import type { Metres } from '../../../../core/units/index.ts';
 import type {
   CheckHeadline,
   ChecksHeadline,
@@ -12,6 +13,12 @@ import type { Say } from '../../say-names.ts';
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 const readings = (n: number) => count(n, 'reading', 'readings');
 
+/** How far a shoe was measured: 0 km is no distance that anybody came to. @param briefM what it must carry */
+const until = (farthestM: Metres, say: Say, briefM?: Metres): string =>
+  farthestM === 0
+    ? 'only when new'
+    : `to ${say.distance(farthestM)}${briefM === undefined ? '' : ` of ${say.distance(briefM)}`}`;
+
 export const wear = {
   /** `measure`: the name of what a limit is about, such as "Tread depth". */
   headline: (h: WearHeadline, say: Say, measure: (limit: Limit) => string): string => {
@@ -19,7 +26,7 @@ export const wear = {
       case 'no-check':
         return 'Nothing has been measured yet.';
       case 'no-limit':
-        return `Measured to ${say.distance(h.farthestM)}. The brief sets no limit yet.`;
+        return `Measured ${until(h.farthestM, say)}. The brief sets no limit yet.`;
       case 'fails':
         return h.atM === null || h.atM >= h.briefM
           ? `${measure(h.limit)} fails before ${say.distance(h.briefM)}.`
@@ -29,9 +36,9 @@ export const wear = {
       case 'holds':
         return `${say.round(h.round)} keeps every limit of wear to ${say.distance(h.briefM)}.`;
       case 'open':
-        return `No limit is decided. Measured to ${say.distance(h.farthestM)} of ${say.distance(h.briefM)}.`;
+        return `No limit is decided. Measured ${until(h.farthestM, say, h.briefM)}.`;
       case 'too-early':
-        return `Too early to tell: measured to ${say.distance(h.farthestM)} of ${say.distance(h.briefM)}.`;
+        return `Too early to tell: measured ${until(h.farthestM, say, h.briefM)}.`;
     }
   },
   /** Which round the answer is about, where it is not the latest. */
@@ -47,7 +54,7 @@ export const wear = {
       case 'open':
         return `about ${one.inTen} in 10 would last ${say.distance(one.briefM)}`;
       case 'too-early':
-        return `measured to ${say.distance(one.farthestM)}, too early to tell`;
+        return `measured ${until(one.farthestM, say)}, too early to tell`;
       case 'measured-once':
         return 'no pair measured twice yet';
     }
@@ -55,8 +62,8 @@ export const wear = {
   roundLine: (round: string, says: string) => `${round}: ${says}`,
   measured: (rounds: readonly string[], list: (names: readonly string[]) => string) =>
     `Measured: ${list(rounds)}.`,
-  to: (round: string, distance: string) => `${round} to ${distance}`,
-  measuredTo: (distance: string) => `measured to ${distance}`,
+  to: (round: string, farthestM: Metres, say: Say) => `${round} ${until(farthestM, say)}`,
+  measuredTo: (farthestM: Metres, say: Say) => `measured ${until(farthestM, say)}`,
   atBound: {
     'at-least': (value: string) => `at least ${value}`,
     'at-most': (value: string) => `at most ${value}`,
@@ -94,7 +101,7 @@ export const wear = {
             ? 'One reading waits for you: does it count?'
             : `${h.readings} readings wait for you: do they count?`;
         case 'all':
-          return `${count(h.checks, 'check', 'checks')} of ${count(h.pairs, 'pair', 'pairs')}, to ${say.distance(h.farthestM)}.`;
+          return `${count(h.checks, 'check', 'checks')} of ${count(h.pairs, 'pair', 'pairs')}, ${until(h.farthestM, say)}.`;
       }
     },
     sub: (n: number, aside: number) =>

@@ -1,8 +1,14 @@
+import type { Say } from '../../say-names.ts';
+import type { Metres } from '../../../../core/units/index.ts';
 import type { PlaceWords } from '../../types.ts';
 import { apart } from './apart.ts';
 
 /** A figure stands apart from the words before it; words do not. */
 const spaced = (value: string) => (/^\d/.test(value) ? ` ${value}` : value);
+
+/** How far a shoe was measured: 0 km is no distance that anybody came to. */
+const until = (how: '已' | '只', farthestM: Metres, say: Say): string =>
+  farthestM === 0 ? '只在全新时测过' : `${how}测到 ${say.distance(farthestM)}`;
 
 export const wear: PlaceWords['wear'] = {
   headline: (h, say, measure) => {
@@ -10,7 +16,7 @@ export const wear: PlaceWords['wear'] = {
       case 'no-check':
         return '还没有任何测量。';
       case 'no-limit':
-        return `已测到 ${say.distance(h.farthestM)}，任务书还没有设限值。`;
+        return `${until('已', h.farthestM, say)}，任务书还没有设限值。`;
       case 'fails':
         return h.atM === null || h.atM >= h.briefM
           ? `${measure(h.limit)}撑不到 ${say.distance(h.briefM)}。`
@@ -20,9 +26,9 @@ export const wear: PlaceWords['wear'] = {
       case 'holds':
         return `${apart(say.round(h.round)).trimStart()}的各项磨损限值都能保持到 ${say.distance(h.briefM)}。`;
       case 'open':
-        return `各项限值都未定：已测到 ${say.distance(h.farthestM)}，要求 ${say.distance(h.briefM)}。`;
+        return `各项限值都未定：${until('已', h.farthestM, say)}，要求 ${say.distance(h.briefM)}。`;
       case 'too-early':
-        return `为时尚早：只测到 ${say.distance(h.farthestM)}，要求 ${say.distance(h.briefM)}。`;
+        return `为时尚早：${until('只', h.farthestM, say)}，要求 ${say.distance(h.briefM)}。`;
     }
   },
   thatIs: (round) => `这是${apart(round)}的情况。`,
@@ -37,15 +43,18 @@ export const wear: PlaceWords['wear'] = {
       case 'open':
         return `10 双中约 ${one.inTen} 双能撑到 ${say.distance(one.briefM)}`;
       case 'too-early':
-        return `只测到 ${say.distance(one.farthestM)}，为时尚早`;
+        return `${until('只', one.farthestM, say)}，为时尚早`;
       case 'measured-once':
         return '还没有一双测过两次';
     }
   },
   roundLine: (round, says) => `${round}：${says}`,
   measured: (rounds, list) => `已测：${list(rounds)}。`,
-  to: (round, distance) => `${apart(round).trimStart()}到 ${distance}`,
-  measuredTo: (distance) => `已测到 ${distance}`,
+  to: (round, farthestM, say) =>
+    farthestM === 0
+      ? `${apart(round).trimStart()}仅全新时`
+      : `${apart(round).trimStart()}到 ${say.distance(farthestM)}`,
+  measuredTo: (farthestM, say) => until('已', farthestM, say),
   atBound: {
     'at-least': (value) => `至少${spaced(value)}`,
     'at-most': (value) => `至多${spaced(value)}`,
@@ -75,7 +84,9 @@ export const wear: PlaceWords['wear'] = {
         case 'waiting':
           return `有 ${h.readings} 个读数等你决定是否计入。`;
         case 'all':
-          return `${h.pairs} 双样鞋共 ${h.checks} 次测量，最远 ${say.distance(h.farthestM)}。`;
+          return h.farthestM === 0
+            ? `${h.pairs} 双样鞋共 ${h.checks} 次测量，都在全新时。`
+            : `${h.pairs} 双样鞋共 ${h.checks} 次测量，最远 ${say.distance(h.farthestM)}。`;
       }
     },
     sub: (n, aside) =>
