@@ -155,7 +155,7 @@ for (const { at, viewport } of [
       await expect(cards(lead)).toHaveCount(0);
       await lead.getByRole('link', { name: 'Testers', exact: true }).click();
       await expect(answer(lead)).toHaveText(
-        '1 of 6 testers with a pair have run. Nobody has gone silent.',
+        '1 of 6 testers with a pair has run. Nobody has gone silent.',
       );
       await expect(strip(lead)).toHaveCount(0);
     });
