@@ -195,6 +195,28 @@ test('who has joined is said to have joined, before any run came', async ({ page
   await expect(page.locator('.place-sub')).toContainText('1 of 12 has joined');
 });
 
+test('the sheet of a hub with its own certificate says what a phone shows and what to press', async ({
+  page,
+}) => {
+  const project = await joinLead(page, hub);
+  const address = 'http://192.168.1.5:8788';
+  await openPlace(page, `${hub.url}${project}/plan/invites`);
+  // Behind a certificate that phones trust nothing is said.
+  await page.getByRole('button', { name: 'New code T01' }).click();
+  await expect(page.locator('.slip')).toHaveCount(1);
+  await expect(page.locator('.trust-first')).toHaveCount(0);
+  await page.route('**/v1/hello', async (route) => {
+    const answer = await route.fetch();
+    await route.fulfill({ json: { ...((await answer.json()) as object), trust: address } });
+  });
+  await openPlace(page, `${hub.url}${project}/plan/invites`);
+  const first = page.getByRole('region', { name: 'First, once per phone: let it trust this hub' });
+  await expect(first).toContainText('“Your connection is not private” (Android)');
+  await expect(first.getByRole('img', { name: address })).toBeVisible();
+  await expect(page.locator('.slip').first()).toContainText(`First, once: open ${address}`);
+  await printsWhole(page, 'A4');
+});
+
 test('a join says whose phone joins what as what, and a slip opens the log of its pair', async ({
   page,
   browser,

@@ -33,6 +33,7 @@ const useInvites = () => {
   const [made, setMade] = useState<readonly MadeInvite[]>([]);
   const [joined, setJoined] = useState<ReadonlySet<RecordId> | 'offline' | null>(null);
   const [deeds, setDeeds] = useState<Parameters<typeof openUntil>[0]>([]);
+  const [trust, setTrust] = useState<string | null>(null);
   useEffect(() => {
     let isOpen = true;
     const ask = async () => {
@@ -56,6 +57,10 @@ const useInvites = () => {
     );
     const askNow = () => void ask();
     askNow();
+    void store
+      .hub()
+      .then((hub) => hub?.hello())
+      .then((hello) => isOpen && hello?.ok && setTrust(hello.value.trust ?? null));
     const timer = setInterval(askNow, ASK_MS);
     document.addEventListener('visibilitychange', askNow);
     return () => {
@@ -69,15 +74,37 @@ const useInvites = () => {
     setMade((now) => [...now.filter(({ tester }) => tester !== one.tester), one]);
     await keepInvite(one, Date.now()).catch(() => {});
   };
-  return { made, joined, deeds, put };
+  return { made, joined, deeds, trust, put };
 };
 
-const InviteSlip = ({ of, made }: { of: RecordOf<'tester'>['body']; made: MadeInvite }) => {
+/** What a phone shows that does not trust the hub yet, and what to press: once, before the invite. */
+const TrustFirst = ({ address }: { readonly address: string }) => {
+  const words = p().plan.invites.trust;
+  return (
+    <section class="trust-first on-white" aria-label={words.title}>
+      <div class="slip-says">
+        <strong>{words.title}</strong>
+        <span>{words.shows}</span>
+        <span>{words.how(address)}</span>
+        <span class="small">{words.without}</span>
+      </div>
+      <SquareCode address={address} />
+    </section>
+  );
+};
+
+const InviteSlip = (props: {
+  readonly of: RecordOf<'tester'>['body'];
+  readonly made: MadeInvite;
+  readonly trust: string | null;
+}) => {
+  const { of, made, trust } = props;
   const words = p().plan.invites;
   return (
     <li class="slip">
       <div class="slip-says">
         <strong class="slip-code">{[of.code, of.name].filter(Boolean).join(' ')}</strong>
+        {trust !== null && <span class="small">{words.trust.onSlip(trust)}</span>}
         <span>{words.joins(session.value?.groupName ?? '', of.code)}</span>
         <span class="small">{words.type(`${location.origin}/join`)}</span>
         <span class="code">{made.code}</span>
@@ -91,7 +118,7 @@ const InviteSlip = ({ of, made }: { of: RecordOf<'tester'>['body']; made: MadeIn
 export const InvitesPage = (props: TabProps) => {
   const { records, review } = props;
   const words = p().plan.invites;
-  const { made, joined, deeds, put } = useInvites();
+  const { made, joined, deeds, trust, put } = useInvites();
   /** How many codes were made of how many; null: none is being made. */
   const [busy, setBusy] = useState<readonly [number, number] | null>(null);
   const [failed, setFailed] = useState<string | null>(null);
@@ -199,10 +226,11 @@ export const InvitesPage = (props: TabProps) => {
           {failed}
         </Notice>
       )}
+      {trust !== null && missing.length > 0 && <TrustFirst address={trust} />}
       <ul class="slips on-white" aria-label={words.name}>
         {slips.map(({ body, revision }) => {
           const own = here.get(revision.id);
-          return own && <InviteSlip key={revision.id} of={body} made={own} />;
+          return own && <InviteSlip key={revision.id} of={body} made={own} trust={trust} />;
         })}
       </ul>
       <WhoIsIn

@@ -164,6 +164,17 @@ export const plan = {
     newCode: 'New code',
     codesKept:
       'Each code is good once, for three days. The hub keeps no code, only its fingerprint, so a code is shown on the device that made it and nowhere else. A new code leaves older ones good until they run out.',
+    /** Only where the hub speaks with a certificate of its own. */
+    trust: {
+      title: 'First, once per phone: let it trust this hub',
+      shows:
+        'The hub has a certificate of its own, so a new phone says “Your connection is not private” (Android) or “This Connection Is Not Private” (iPhone).',
+      how: (address: string) =>
+        `Before the invite scan this code, or open ${address}, and follow the three steps on that page.`,
+      without:
+        'A phone that presses on without them can join, but it cannot install Pairlog and loses it without a network.',
+      onSlip: (address: string) => `First, once: open ${address} and follow its steps.`,
+    },
     makeAnew: (n: number) => `Make ${count(n, 'new code', 'new codes')}`,
     make: (n: number) => `Make ${count(n, 'code', 'codes')}`,
     making: (done: number, of: number) => `${done} of ${of} codes …`,

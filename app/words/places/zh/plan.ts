@@ -141,6 +141,14 @@ export const plan: PlaceWords['plan'] = {
     newCode: '新邀请码',
     codesKept:
       '每个邀请码只能用一次，三天内有效。服务器不保存邀请码，只保存它的指纹，所以邀请码只在生成它的设备上显示。生成新邀请码后，旧的在到期前仍然有效。',
+    trust: {
+      title: '每部手机先做一次：信任这台服务器',
+      shows:
+        '服务器用的是自己的证书，新手机会显示“您的连接不是私密连接”（安卓）或“此连接非私人连接”（iPhone）。',
+      how: (address) => `扫邀请码之前，先扫这个码，或打开 ${address}，按页面上的三步操作。`,
+      without: '不做这一步也能加入，但不能安装 Pairlog，没有网络时也打不开。',
+      onSlip: (address) => `先做一次：打开 ${address}，按步骤操作。`,
+    },
     makeAnew: (n) => `重新生成 ${n} 个邀请码`,
     make: (n) => `生成 ${n} 个邀请码`,
     making: (done, of) => `已生成 ${done} 个，共 ${of} 个……`,
