@@ -51,7 +51,7 @@ const addSixPairs = async (page: Page) => {
 const addSixTesters = async (page: Page) => {
   await page.getByLabel('Testers, a line each').fill(PANEL.join('\n'));
   // A code for each name as it is typed, and the size that the foot asks for.
-  await expect(page.getByText('T06, Finn, foot 284 / 285 mm, EU 45')).toBeVisible();
+  await expect(page.getByText('T06, Finn, foot 284 / 285 mm, EU 44.5')).toBeVisible();
   await save(page);
 };
 
