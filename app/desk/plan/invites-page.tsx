@@ -13,13 +13,7 @@ import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { inviteAddress, isThisMachineOnly } from '../parts/invite-card.tsx';
 import { inviteOnly } from './invite-only.ts';
-import {
-  inviteStateOf,
-  openUntil,
-  type InviteKnowledge,
-  type InviteState,
-  type MadeInvite,
-} from './invite-states.ts';
+import { openUntil, type InviteKnowledge, type MadeInvite } from './invite-states.ts';
 import { keepInvite, keptInvites } from './kept-invites.ts';
 import { WhoIsIn } from './who-is-in.tsx';
 import { SquareCode } from '../parts/square-code.tsx';
@@ -179,15 +173,14 @@ export const InvitesPage = (props: TabProps) => {
   const without = missing.filter(({ revision }) => !here.has(revision.id));
   /** All of them anew where each has one already. */
   const wanted = without.length > 0 ? without : missing;
-  const states = testers.map(({ revision }) => inviteStateOf(revision.id, known));
-  const count = (...of: readonly InviteState[]) =>
-    states.filter((state) => of.includes(state)).length;
+  const isIn = testers.filter(({ revision }) => joined.has(revision.id)).length;
+  const log = testers.filter(({ revision }) => (known.runs.get(revision.id) ?? 0) > 0).length;
   return (
     <>
       <PlaceHead
         crumbs={crumbs}
         headline={only ? words.selected(missing.length) : words.title(missing.length)}
-        sub={words.sub(count('logs', 'joined'), count('logs'), testers.length)}
+        sub={words.sub(isIn, log, testers.length)}
         actions={
           only && (
             <Button kind="quiet" onClick={() => (inviteOnly.value = null)}>

@@ -278,7 +278,9 @@ const ownPicture = ({ step, project, records }: StepProps) => {
   switch (step) {
     case 'brief': {
       const own = records.project.find(({ revision }) => revision.id === project);
-      return own && <BriefPicture {...drawnBrief(own.body.brief)} />;
+      const drawn = own && drawnBrief(own.body.brief);
+      // A distance alone makes no picture.
+      return drawn && (drawn.share ?? drawn.feet) !== null && <BriefPicture {...drawn} />;
     }
     case 'round':
       return (
