@@ -112,11 +112,7 @@ const InviteSlip = (props: {
 export const InvitesPage = (props: TabProps) => {
   const { records, review } = props;
   const words = p().plan.invites;
-  const { made, joined, deeds, trust, put } = useInvites();
-  /** How many codes were made of how many; null: none is being made. */
-  const [busy, setBusy] = useState<readonly [number, number] | null>(null);
-  const [failed, setFailed] = useState<string | null>(null);
-  const [fresh, setFresh] = useState<ReadonlySet<RecordId>>(new Set());
+  const found = useInvites();
   const crumbs = crumbsOfPlan(props, words.name);
   if (!session.value?.hub)
     return (
@@ -131,8 +127,22 @@ export const InvitesPage = (props: TabProps) => {
     );
   if (records.tester.length === 0)
     return <PlaceHead crumbs={crumbs} headline={words.nobody} sub={words.nobodyHow} />;
-  if (joined === 'offline') return <PlaceHead crumbs={crumbs} headline={words.offline} />;
-  if (joined === null) return <p class="soft">{t().loading}</p>;
+  if (found.joined === 'offline') return <PlaceHead crumbs={crumbs} headline={words.offline} />;
+  if (found.joined === null) return <p class="soft">{t().loading}</p>;
+  return <InviteSheet {...props} {...found} joined={found.joined} />;
+};
+
+/** Whom the sheet is for, their codes, and who is in. */
+const InviteSheet = (
+  props: TabProps &
+    Omit<ReturnType<typeof useInvites>, 'joined'> & { readonly joined: ReadonlySet<RecordId> },
+) => {
+  const { records, review, made, joined, deeds, trust, put } = props;
+  const words = p().plan.invites;
+  /** How many codes were made of how many; null: none is being made. */
+  const [busy, setBusy] = useState<readonly [number, number] | null>(null);
+  const [failed, setFailed] = useState<string | null>(null);
+  const [fresh, setFresh] = useState<ReadonlySet<RecordId>>(new Set());
   const only = inviteOnly.value;
   const testers = records.tester.toSorted((a, b) => byCode(a.body, b.body));
   const missing = testers.filter(({ revision }) =>
@@ -178,7 +188,7 @@ export const InvitesPage = (props: TabProps) => {
   return (
     <>
       <PlaceHead
-        crumbs={crumbs}
+        crumbs={crumbsOfPlan(props, words.name)}
         headline={only ? words.selected(missing.length) : words.title(missing.length)}
         sub={words.sub(isIn, log, testers.length)}
         actions={
