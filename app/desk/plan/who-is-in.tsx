@@ -29,7 +29,7 @@ export const WhoIsIn = (props: {
       lapsed: words.lapsed,
       none: words.notInvited,
     }[state];
-    return { tester, id, state, said, isElsewhere };
+    return { tester, id, state, said };
   });
   return (
     <section class="no-print who-is-in" aria-label={words.who}>
