@@ -2,6 +2,7 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { Field } from '../../parts/controls/controls.tsx';
 import { formatDay } from '../../parts/format.ts';
+import { useShown } from '../../parts/loaded.ts';
 import { toLocalMinute } from '../../parts/instant.ts';
 import { t } from '../../words/index.ts';
 import {
@@ -29,6 +30,8 @@ export const DayPart = (props: {
   /** The day was chosen from the list, so its hour alone is left to say; else both stand in one field. */
   const [isListed, setListed] = useState(form.isHourMade);
   const asksHour = isListed && before.includes(day);
+  // The first formatter of dates is slow to make, and most log the run of just now.
+  const isShown = useShown();
   const started = useRef<HTMLInputElement>(null);
   const isTyped = day === 'other' && shownStart(form) === '';
   useEffect(() => {
@@ -37,7 +40,10 @@ export const DayPart = (props: {
   const options: readonly (readonly [RunDay | undefined, string])[] = [
     ['now', words.today],
     [today, words.earlier],
-    ...before.map((one, at) => [one, at === 0 ? words.yesterday : formatDay(one)] as const),
+    ...before
+      .map((one, at) => ({ one, at }))
+      .filter(({ one, at }) => isShown || at === 0 || one === day)
+      .map(({ one, at }) => [one, at === 0 ? words.yesterday : formatDay(one)] as const),
     ['other', words.otherDay],
   ];
   return (
