@@ -212,9 +212,9 @@ describe('a phone that somebody has just come to', () => {
     if (!pair.ok) throw new Error('no pair');
     const handOut = { project: body.project, pair: pair.value.revision.id, tester };
     const from = '2026-05-02T07:30:00+02:00';
-    expect(
-      await desk.save('hand-out', { ...handOut, from, blind: true } as BodyOf<'hand-out'>),
-    ).toMatchObject({ ok: true });
+    expect(await desk.save('hand-out', { ...handOut, from, blind: true })).toMatchObject({
+      ok: true,
+    });
     await desk.sync();
     expect(await phone.list('hand-out')).toEqual([]);
     window.dispatchEvent(new Event('focus'));
