@@ -17,6 +17,7 @@ import { answerSets, type AnswerSet } from '../../core/talk/index.ts';
 import type { CheckDraft } from './check.ts';
 import type { FindingDraft, NewFindingDraft } from './finding.ts';
 import type { GaugeDraft } from './gauge.ts';
+import { keptChangeSchema } from './kept-change.ts';
 import type { NewHandOutDraft } from './hand-out.ts';
 import type { PairDraft } from './pair.ts';
 import type { ProjectDraft } from './project.ts';
@@ -82,6 +83,7 @@ export const findingSchema: KeptSchema<FindingDraft> = z.object({
   state: z.enum(findingStates),
   wanted: text,
   mm: text,
+  change: keptChangeSchema,
   due: text,
   carriedBy: text,
   other: z.object({ language: text, title: text, wanted: text }),
@@ -109,6 +111,8 @@ export const roundSchema: KeptSchema<RoundDraft> = z.object({
       part: z.enum(partIds),
       what: text,
       mends: z.enum([...complaintKinds, '']),
+      figures: keptChangeSchema,
+      limit: text,
       kept: saved,
     }),
   ),

@@ -41,7 +41,16 @@ export {
   type CalendarRun,
 } from './calendar.ts';
 export {
+  changeArrivals,
+  isAbsent,
+  type ChangeArrival,
+  type PlaceArrival,
+} from './change-arrivals.ts';
+export { openDamage, type DamageFinding } from './damage-findings.ts';
+export type { FoundDifference, FoundDifferences } from './found-differences.ts';
+export {
   arrivedAnswer,
+  askedInFigures,
   lookAtChanges,
   type Arrival,
   type CarriedFinding,

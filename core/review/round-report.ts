@@ -207,7 +207,7 @@ const reportOf = (
     callouts,
     story:
       earlier && look.against
-        ? lookAtChanges(log, review, earlier, reviewed, 'all', look.against)
+        ? lookAtChanges(log, earlier, reviewed, 'all', look.against)
         : null,
     comfort: lookAtComfort(log, review).flatMap(({ attribute, rounds: all }) => {
       const own = all.filter(({ round: of }) => of === roundId);

@@ -11,6 +11,7 @@ import { namesIn, useWork, type PlaceProps, type TabProps } from '../desk-state.
 import { FindingList } from '../findings/finding-list.tsx';
 import { FindingPage } from '../findings/finding-page.tsx';
 import { NewFinding } from '../findings/new-finding.tsx';
+import { OpenDamage } from '../findings/open-damage.tsx';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
@@ -32,6 +33,7 @@ export const ChangesPlace = (props: PlaceProps) => {
     return <FindingPage {...props} id={id as RecordId} />;
   return (
     <>
+      <OpenDamage {...props} />
       <Story {...props} />
       <FindingList {...props} />
     </>
