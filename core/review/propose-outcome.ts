@@ -72,7 +72,7 @@ export const proposeOutcome = (
     zone,
     evidence,
   }: Pick<Finding, 'round' | 'carriedBy' | 'kind' | 'zone' | 'evidence'>,
-  id: RecordId | null,
+  id: RecordId | null = null,
 ): ProposedOutcome | null => {
   const orderOf = (id: RecordId) =>
     log.rounds.find(({ revision }) => revision.id === id)?.body.order;
