@@ -10,17 +10,26 @@ import {
 import type { SampleDifference } from '../../core/rounds/index.ts';
 import { signed } from './figures.ts';
 import type { Speaker } from './say-complaint.ts';
-import { placeName } from './say-place.ts';
+import { placeName, siteName } from './say-place.ts';
 
 type Words = Pick<Speaker, 'desk' | 'glossary' | 'number'>;
 
-/** As fine as it is read. */
-const figure = (value: number, unit: MeasureUnit, { number }: Words): string =>
-  number(value, Math.abs(value) < 1 && unit === 'mm' ? 2 : 1);
+/** Writes figures of a change as fine as the change itself: of less than a millimetre in hundredths. */
+const figure = (value: number, unit: MeasureUnit, { number }: Words, of = value): string =>
+  number(value, Math.abs(of) < 1 && unit === 'mm' ? 2 : 1);
+
+/** A dimension by its place alone: that it is one goes without saying. */
+const placeOf = (
+  one: Pick<PlaceArrival, 'measure' | 'site'>,
+  { desk, glossary }: Pick<Words, 'desk' | 'glossary'>,
+): string =>
+  one.measure === 'dimension' ? siteName(one.site, { desk }) : placeName(one, { desk, glossary });
 
 /** What goes the wrong way bears a minus. */
-const along = (value: number, unit: MeasureUnit, words: Words): string =>
-  value < 0 ? signed(value, (size) => figure(size, unit, words)) : figure(value, unit, words);
+const along = (value: number, unit: MeasureUnit, words: Words, of: number): string =>
+  value < 0
+    ? signed(value, (size) => figure(size, unit, words, of))
+    : figure(value, unit, words, of);
 
 const inUnit = (text: string, unit: MeasureUnit, { glossary }: Words): string =>
   `${text}\u00a0${glossary.units[unit]}`;
@@ -30,7 +39,7 @@ export const arrivalFigures = ({ measured, wanted, unit }: PlaceArrival, words: 
   if (!measured || wanted === null) return null;
   const by = measured.difference * (wanted < 0 ? -1 : 1);
   return {
-    measured: along(by, unit, words),
+    measured: along(by, unit, words, wanted),
     wanted: inUnit(figure(Math.abs(wanted), unit, words), unit, words),
   };
 };
@@ -66,20 +75,20 @@ const sizesOf = ({ sizes }: SampleDifference, { desk, number }: Words): string =
 
 /** Interval, pairs and sizes of one place; empty where it was not measured. */
 const placeDetails = (place: PlaceArrival, words: Words): string[] => {
-  const { measured, unit } = place;
+  const { measured, unit, wanted } = place;
   const { arrival } = words.desk;
   if (!measured) return [];
   const { interval, against, earlier, later, gaugesUnknown } = measured;
   const write = (value: number) =>
     inUnit(
-      signed(value, (size) => figure(size, unit, words)),
+      signed(value, (size) => figure(size, unit, words, wanted ?? measured.difference)),
       unit,
       words,
     );
   const sizes = sizesOf(measured, words);
   return [
     ...(interval
-      ? [arrival.interval(placeName(place, words), write(interval.lower), write(interval.upper))]
+      ? [arrival.interval(placeOf(place, words), write(interval.lower), write(interval.upper))]
       : []),
     against === 'round'
       ? arrival.pairs(later.n, earlier.n, sizes)
@@ -100,7 +109,7 @@ export const measureLine = (
   const place = places.find((one) => one.word === 'open' || one.word === 'not-measured');
   if (!place || (word !== 'open' && word !== 'not-measured')) return null;
   const { arrival } = words.desk;
-  const name = placeName(place, words);
+  const name = placeOf(place, words);
   return place.unread.length === 0
     ? arrival.noPairLeft(name)
     : arrival.measure(name, pairs(place.unread), place.needed);
@@ -139,11 +148,12 @@ export const foundLine = (one: FoundDifference, words: Words): string => {
       return arrival.layers(zones[one.zone].name, one.earlier, one.later);
     case 'reading': {
       const { measured, unit } = one;
-      const write = (value: number) => signed(value, (size) => figure(size, unit, words));
       const { difference, interval } = measured;
+      const write = (value: number) =>
+        signed(value, (size) => figure(size, unit, words, difference));
       const { lower, upper } = interval ?? { lower: difference, upper: difference };
       return arrival.reading(
-        placeName(one, words),
+        placeOf(one, words),
         write(difference),
         write(lower),
         write(upper),

@@ -32,9 +32,10 @@ const size = (value: number, unit: MeasureUnit): string =>
   );
 
 export const Arrived = (props: Props) => {
-  const { look } = props;
+  const { look, review } = props;
   const words = p().changes;
   const speaker = speakerOf(props);
+  const links = linksOf(review.project.id);
   const { changes } = look.comparison;
   const inFigures = changes.flatMap(({ arrival }) => arrival ?? []);
   const [only] = inFigures;
@@ -48,6 +49,14 @@ export const Arrived = (props: Props) => {
             ? arrivalLine(only, speaker)
             : words.arrived[arrivedAnswer(askedInFigures(look))]}
         </b>
+        {changes.length > 0 && inFigures.length + look.arrivals.length === 0 && (
+          <>
+            {' '}
+            <a class="no-print" href={links.round(look.comparison.later)}>
+              {words.sayInFigures}
+            </a>
+          </>
+        )}
       </p>
       {changes.length === 0 && <p class="soft">{words.noChanges}</p>}
       <ul class="plain-list">

@@ -33,7 +33,6 @@ export const ChangesPlace = (props: PlaceProps) => {
     return <FindingPage {...props} id={id as RecordId} />;
   return (
     <>
-      <OpenDamage {...props} />
       <Story {...props} />
       <FindingList {...props} />
     </>
@@ -69,14 +68,17 @@ const Story = (props: PlaceProps) => {
   );
   if (!story || !earlier || !later)
     return (
-      <PlaceHead
-        headline={headline}
-        actions={
-          <LinkButton href={linksOf(review.project.id).place('rounds', NEW)}>
-            {p().rounds.add}
-          </LinkButton>
-        }
-      />
+      <>
+        <PlaceHead
+          headline={headline}
+          actions={
+            <LinkButton href={linksOf(review.project.id).place('rounds', NEW)}>
+              {p().rounds.add}
+            </LinkButton>
+          }
+        />
+        <OpenDamage {...props} />
+      </>
     );
   const hasRuns = story.headline.case !== 'nobody-ran';
   return (
@@ -112,6 +114,7 @@ const Story = (props: PlaceProps) => {
           </span>
         }
       />
+      <OpenDamage {...props} />
       <div class="changes-top">
         {hasRuns && (
           <div class="changes-pictures">

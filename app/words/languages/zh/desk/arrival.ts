@@ -21,8 +21,8 @@ export const arrival: DeskWords['arrival'] = {
   interval: (place, from, to) => `${place}：在 ${from} 与 ${to} 之间。`,
   pairs: (later, earlier, sizes) => `本轮 ${later} 双对上一轮 ${earlier} 双，${sizes}。`,
   nominal: (later, sizes) => `本轮 ${later} 双，${sizes}，对照上一轮的图纸。`,
-  size: (size) => `${size} 码`,
-  sizes: (from, to) => `${from} 至 ${to} 码，同码相比`,
+  size: (size) => `${size} mm 码`,
+  sizes: (from, to) => `${from} 至 ${to} mm 码，同码相比`,
   gauges: '两轮用的量具不同，部分差别可能来自量具。',
   measure: (place, pairs, needed) =>
     `请在${pairs}上测量${place}。${needed === null ? '' : `每轮 ${needed} 双、左右都测，应该就能下结论。`}`,
