@@ -83,7 +83,10 @@ test('a finding asks in figures, the next round carries it, and new pairs are to
 }) => {
   const project = await join(page);
   await page.goto(`${project}/changes`);
-  await page.getByRole('link', { name: 'The film presses on the right little toe' }).click();
+  await page
+    .getByRole('table', { name: 'Findings' })
+    .getByRole('link', { name: 'The film presses on the right little toe' })
+    .click();
   await page.getByRole('button', { name: 'Edit this finding' }).click();
   const form = page.getByRole('region', { name: 'Edit this finding' });
   await sayCollar(form);
@@ -99,6 +102,31 @@ test('a finding asks in figures, the next round carries it, and new pairs are to
   const round = (await recordsHeld<Round>(page, 'round')).find(({ name }) => name === 'Round 3');
   expect(round?.changes.at(-1)).toMatchObject({ structured: finding?.change });
   expect(finding?.change).toMatchObject({ line: 'collar', by: { amount: 3, unit: 'mm' } });
+  // A round with the same change, said in figures alone, and one new pair: the sheet asks to measure it.
+  await page.goto(`${project}/rounds`);
+  await page.getByRole('button', { name: 'As Round 3, but …' }).click();
+  const next = page.getByRole('region', { name: 'As Round 3, but …' });
+  await next.getByRole('button', { name: 'One more change' }).click();
+  const row = next.getByRole('group', { name: 'What changed 1' });
+  await sayCollar(row);
+  await row.getByLabel('Which way').selectOption({ label: 'higher' });
+  await row.getByLabel('Meant to keep the limit of').selectOption({ index: 1 });
+  await next.getByRole('button', { name: 'Save' }).click();
+  const card = page.getByRole('region', { name: 'Round 4' });
+  await expect(card).toContainText(/Collar line: 3\s*mm higher, lateral side/);
+  await card.getByRole('button', { name: 'Add a pair', exact: true }).click();
+  await card.getByLabel('Code on the tongue label').fill('777');
+  await card.getByLabel('Size, EU').fill('42.5');
+  await card.getByRole('button', { name: 'Save' }).click();
+  await expect(card.getByRole('link', { name: '777' })).toBeVisible();
+  const made = (await recordsHeld<Round>(page, 'round')).find(({ name }) => name === 'Round 4');
+  expect(made?.changes[0]?.structured?.limit).toHaveProperty('measure');
+  await page.goto(project);
+  await expect(
+    page.getByRole('link', {
+      name: /Did it arrive\? Measure “Collar line: 3\s*mm higher, lateral side” on 1 pair/,
+    }),
+  ).toBeVisible();
 });
 
 test('damage waits for a finding: one press writes it, undo brings it back', async ({ page }) => {
