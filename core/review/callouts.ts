@@ -114,6 +114,15 @@ export const sideOf = ({ left, right }: Readonly<Record<Foot, number>>): Side =>
         : 'both';
 };
 
+/** Fewer reports tell no side: of five alike one set in sixteen lies on one side by chance. Judgement, no source. */
+const LEAST_ON_SIDE = 5;
+
+/** The shoe whose build is to be looked at first: nearly all of enough reports are on it; null: neither. */
+export const oneSided = (byFoot: Readonly<Record<Foot, number>>): Foot | null => {
+  const side = sideOf(byFoot);
+  return side === 'both' || byFoot.left + byFoot.right < LEAST_ON_SIDE ? null : side;
+};
+
 const reportedOf = (
   { complaints: { asked } }: RoundReview,
   cell: WeighedCell | undefined,

@@ -31,7 +31,7 @@ export { feetAnswers } from './round-review.ts';
 export { byCode } from './by-code.ts';
 export type { Preference } from './preferences.ts';
 export * from './panel-check.ts';
-export { calloutsOf, type Callout, type Reported, type Side } from './callouts.ts';
+export { calloutsOf, oneSided, type Callout, type Reported, type Side } from './callouts.ts';
 export {
   calendarOf,
   MOST_ROWS,
