@@ -15,6 +15,7 @@ import {
   placeKey,
   sampleDifference,
   turned,
+  usualGaugeError,
   usualScatter,
   type ArrivalWord,
   type MeasuredAt,
@@ -168,7 +169,8 @@ const placeArrival = (
     later: rounds.readings.later.filter(isHere),
   };
   const nominal = nominalAt(rounds.log, rounds.earlier, at);
-  const measured = sampleDifference(read.earlier, read.later, nominal);
+  const gauge = usualGaugeError(measure, site, read.earlier[0]?.value ?? null);
+  const measured = sampleDifference(read.earlier, read.later, nominal, gauge);
   const from = measured?.earlier.mean ?? null;
   const amount = amountIn(change.by, unit, from);
   const interval = measured?.interval ?? null;

@@ -15,6 +15,7 @@ import {
   placeKey,
   sampleDifference,
   turned,
+  usualGaugeError,
   type ArrivalWord,
   type CellRise,
   type Felt,
@@ -216,6 +217,7 @@ const arrivalsOf = (
               before.filter(isHere),
               after.filter(isHere),
               nominalAt(log, from, one),
+              usualGaugeError(one.measure, one.site, before.find(isHere)?.value ?? null),
             );
       const sign = one.wanted < 0 ? -1 : 1;
       const interval = measured?.interval ?? null;

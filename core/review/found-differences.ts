@@ -11,6 +11,7 @@ import {
   measuredAt,
   placeKey,
   sampleDifference,
+  usualGaugeError,
   type MeasuredAt,
   type SampleDifference,
 } from '../rounds/index.ts';
@@ -110,8 +111,9 @@ export const foundDifferences = (
     const others = byPlace.get(key);
     const order = builtMeasures.findIndex((measure) => measure === one?.measure);
     if (!one || !others || listed.has(key) || order < 0) return [];
-    const measured = sampleDifference(others, own, nominalAt(log, from, one));
     const { measure, site, unit } = one;
+    const gauge = usualGaugeError(measure, site, others[0]?.value ?? null);
+    const measured = sampleDifference(others, own, nominalAt(log, from, one), gauge);
     return measured && measured.against === 'round'
       ? [{ of: 'reading', measure, site, unit, measured, order } as const]
       : [];

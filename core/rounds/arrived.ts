@@ -73,6 +73,13 @@ export const usualScatter = (
   return by === 'unit' ? value / 2 : before === null ? null : (value * Math.abs(before)) / 2;
 };
 
+/**
+ * What a gauge of which nothing is known errs by, as a standard uncertainty: that of one that just passes, 30 % of the
+ * usual tolerance at six standard deviations (AIAG, Measurement Systems Analysis, 4th ed.); 0 where no tolerance is usual.
+ */
+export const usualGaugeError = (measure: Measure, site: string, before: number | null): number =>
+  (0.3 * 4 * (usualScatter(measure, site, before) ?? 0)) / 6;
+
 /** More pairs than this nobody makes for it. */
 const MOST_PAIRS = 30;
 

@@ -9,7 +9,7 @@
  * (step/√12, JCGM 100:2008, F.2.2.1), together with what the gauges err by. One set of gauges in both rounds errs alike,
  * so that it falls out; another set, or a nominal, does not: its half width is added in squares (as Zou GY & Donner A,
  * Stat Med 2008;27:1693-1702, add those of two independent parts), which never makes the interval narrower. Where it is
- * not known that is said, and nothing is added.
+ * not known that is said, and it is taken to be as the caller says a usual gauge errs.
  */
 import type { Dimension, Foot } from '../records/index.ts';
 import {
@@ -100,14 +100,22 @@ const uncertaintyOf = (readings: readonly SampleReading[]): number | null =>
     0,
   );
 
-/** What the gauges add to the difference, in squares; null: not known. */
+/**
+ * What the gauges add to the difference, in squares.
+ * @param usual standard uncertainty of a gauge of which nothing is known
+ */
 const gaugeSquares = (
   earlier: readonly SampleReading[],
   later: readonly SampleReading[],
-): number | null => {
-  if (earlier.length > 0 && gaugesIn(earlier) === gaugesIn(later)) return 0;
+  usual: number,
+): { readonly squares: number; readonly isKnown: boolean } => {
+  if (earlier.length > 0 && gaugesIn(earlier) === gaugesIn(later))
+    return { squares: 0, isKnown: true };
   const [before, after] = [uncertaintyOf(earlier), uncertaintyOf(later)];
-  return before === null || after === null ? null : before ** 2 + after ** 2;
+  return {
+    squares: (before ?? usual) ** 2 + (after ?? usual) ** 2,
+    isKnown: before !== null && after !== null,
+  };
 };
 
 interface Estimate {
@@ -120,17 +128,17 @@ interface Estimate {
 
 const withInterval = (
   { difference, earlier, later, scatter, error }: Estimate,
-  gauge: number | null,
+  gauge: ReturnType<typeof gaugeSquares>,
 ): Pick<
   SampleDifference,
   'difference' | 'earlier' | 'later' | 'interval' | 'p' | 'differs' | 'scatter' | 'gaugesUnknown'
 > => {
-  const found = { difference, earlier, later, scatter, gaugesUnknown: gauge === null };
+  const found = { difference, earlier, later, scatter, gaugesUnknown: !gauge.isKnown };
   if (error === null) return { ...found, interval: null, p: null, differs: null };
   const times = tQuantile((1 + LEVEL) / 2, error.df);
   const half = Math.hypot(
     times * error.se,
-    normalQuantile((1 + LEVEL) / 2) * Math.sqrt(gauge ?? 0),
+    normalQuantile((1 + LEVEL) / 2) * Math.sqrt(gauge.squares),
   );
   const interval = { lower: difference - half, upper: difference + half };
   return {
@@ -202,12 +210,14 @@ const againstNominal = (
  * @param earlier readings of one measure, site and unit on the new pairs of the round before
  * @param later of the round itself
  * @param nominal of the round before, at a size; null where it has none
+ * @param usualGauge standard uncertainty that a gauge of unknown error is taken to have, in the unit
  * @returns null where nothing alike was read
  */
 export const sampleDifference = (
   earlier: readonly SampleReading[],
   later: readonly SampleReading[],
   nominal: (sizeMm: number) => number | null = () => null,
+  usualGauge = 0,
 ): SampleDifference | null => {
   if (later.length === 0) return null;
   const least = roundingOf([...earlier, ...later]);
@@ -219,14 +229,14 @@ export const sampleDifference = (
     const moved = ({ n, mean }: typeof first) => ({ n, mean: mean + by });
     const estimate = { difference, earlier: moved(first), later: moved(second), scatter, error };
     const isUsed = ({ sizeMm }: SampleReading) => sizes.includes(sizeMm);
-    const gauge = gaugeSquares(earlier.filter(isUsed), later.filter(isUsed));
+    const gauge = gaugeSquares(earlier.filter(isUsed), later.filter(isUsed), usualGauge);
     return { ...withInterval(estimate, gauge), against: 'round', sizes };
   }
   const drawn = againstNominal(after, nominal, least);
   if (!drawn) return null;
   const used = later.filter(({ sizeMm }) => drawn.sizes.includes(sizeMm));
   return {
-    ...withInterval(drawn, gaugeSquares([], used)),
+    ...withInterval(drawn, gaugeSquares([], used, usualGauge)),
     against: 'nominal',
     sizes: drawn.sizes,
   };

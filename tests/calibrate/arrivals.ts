@@ -3,6 +3,7 @@ import {
   arrivalWord,
   arrivalWords,
   sampleDifference,
+  usualGaugeError,
   type ArrivalWord,
   type SampleReading,
 } from '../../core/rounds/index.ts';
@@ -90,7 +91,9 @@ export const simulateArrivals = (
   >;
   let [told, holds] = [0, 0];
   for (let at = 0; at < tests; at++) {
-    const found = sampleDifference(play(scenario, 0, random), play(scenario, 1, random));
+    const rounds = [play(scenario, 0, random), play(scenario, 1, random)] as const;
+    const usual = usualGaugeError('dimension', 'collar-height-lateral', null);
+    const found = sampleDifference(...rounds, () => null, usual);
     const interval = found?.interval ?? null;
     said[arrivalWord(scenario.amount, interval)] += 1 / tests;
     if (!interval) continue;
@@ -125,7 +128,8 @@ const designs: readonly (readonly [string, Partial<ArrivalScenario>])[] = [
   ['8 and 8 pairs, scatter 2 mm', { pairSd: 2 }],
   ['8 and 8 pairs read in whole mm, scatter 0.1 mm', { pairSd: 0.1, shoeSd: 0.05, step: 1 }],
   ['8 and 8 pairs, a gauge a round, each off by ± 0.5 mm', { gauge: 0.5 }],
-  ['the same, and nobody knows by how much', { gauge: 0.5, gaugeKnown: false }],
+  ['a gauge a round, off by ± 0.2 mm, and nobody knows it', { gauge: 0.2, gaugeKnown: false }],
+  ['a gauge a round, off by ± 0.5 mm, and nobody knows it', { gauge: 0.5, gaugeKnown: false }],
 ];
 
 export const ARRIVAL_HEADER = [

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { changesHeadline, changesStamp } from '../../../core/headlines/index.ts';
 import { viewOfHeads, type Revision } from '../../../core/records/index.ts';
 import {
+  calloutsOf,
   changeArrivals,
   isAbsent,
   lookAtChanges,
@@ -259,6 +260,19 @@ describe('a change that is not in the shoe', () => {
     });
     expect(changesStamp(story)).toBe('too-little');
     expect(changesHeadline(look({}))).toMatchObject({ case: 'better' });
+  });
+
+  it('is not named beside what got better on the sheet', () => {
+    const changesOf = (built: Built) => {
+      const opened = open(built);
+      const review = reviewProject(opened);
+      const verdicts = review.rounds.map((round) => verdictOf(opened, round));
+      return calloutsOf(opened, review, verdicts).flatMap((one) =>
+        one.what === 'better' ? [one.changes.map(({ what }) => what)] : [],
+      );
+    };
+    expect(changesOf(absent)).toEqual([[]]);
+    expect(changesOf({})).toEqual([['Collar higher']]);
   });
 
   it('leaves the outcome of its finding open', () => {

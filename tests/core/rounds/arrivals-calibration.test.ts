@@ -14,6 +14,7 @@ const designs: readonly (readonly [string, Partial<ArrivalScenario>])[] = [
   ['later pairs that scatter more', { pairs: [4, 8], laterSd: 1.5 }],
   ['readings in whole millimetres', { pairSd: 0.1, shoeSd: 0.05, step: 1 }],
   ['a gauge a round, with known error', { gauge: 0.5 }],
+  ['a gauge a round, as good as is usual, and nobody knows it', { gauge: 0.2, gaugeKnown: false }],
 ];
 
 describe.each(designs)('a change of 3 mm: %s', (_, more) => {

@@ -10,6 +10,7 @@ import {
   pairsToTell,
   sampleDifference,
   turned,
+  usualGaugeError,
   usualScatter,
   type SampleReading,
 } from '../../../core/rounds/index.ts';
@@ -157,7 +158,11 @@ describe('the difference of samples', () => {
       6,
     );
     expect(unknown?.gaugesUnknown).toBe(true);
-    expect(width(unknown)).toBeCloseTo(width(same), 12);
+    // What nobody knows of the other gauge is taken as usual; what is known of the first stays.
+    const usual = sampleDifference(before, after(of('C9', null)), () => null, 0.4);
+    expect(width(usual)).toBeCloseTo(width(other), 12);
+    expect(usualGaugeError('dimension', 'collar-height-lateral', null)).toBeCloseTo(0.2, 12);
+    expect(usualGaugeError('dimension', 'own-place', null)).toBe(0);
   });
 
   it('of one pair each says what was read, and no interval', () => {
