@@ -86,6 +86,9 @@ export const Changes = ({
             options={complaintKinds.map((value) => ({ value, label: terms().kinds[value].name }))}
             onChange={(mends) => set(index, { mends })}
           />
+          <Button kind="quiet" onClick={() => change({ changes: without(changes, index) })}>
+            {t().remove}
+          </Button>
           <InFigures
             draft={one.figures}
             set={(figures) => set(index, { figures })}
@@ -104,9 +107,6 @@ export const Changes = ({
               />
             )}
           </InFigures>
-          <Button kind="quiet" onClick={() => change({ changes: without(changes, index) })}>
-            {t().remove}
-          </Button>
         </fieldset>
       ))}
       <Button kind="quiet" onClick={() => change({ changes: [...changes, emptyChange] })}>

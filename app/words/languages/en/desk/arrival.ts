@@ -51,7 +51,7 @@ export const arrival = {
     ballGirthMm: 'Girth of the last at the ball',
   },
   drawn: (what: string, from: string, to: string, unit: string) =>
-    `${what}: ${from} before, ${to} ${unit} now`,
+    `${what}: ${from} ${unit} before, ${to} ${unit} now`,
   layers: (zone: string, from: number, to: number) =>
     `Layers at the ${zone}: ${from} before, ${to} now`,
 };

@@ -32,6 +32,6 @@ export const arrival: DeskWords['arrival'] = {
   reading: (place, by, from, to, unit) => `${place}：${by} ${unit}（在 ${from} 与 ${to} 之间）`,
   last: (from, to) => `鞋楦：原为 ${from}，现为 ${to}`,
   lastSize: { lengthMm: '楦长', ballWidthMm: '楦的跖部宽', ballGirthMm: '楦的跖围' },
-  drawn: (what, from, to, unit) => `${what}：原为 ${from}，现为 ${to} ${unit}`,
+  drawn: (what, from, to, unit) => `${what}：原为 ${from} ${unit}，现为 ${to} ${unit}`,
   layers: (zone, from, to) => `${zone}的材料层数：原为 ${from}，现为 ${to}`,
 };
