@@ -4,6 +4,7 @@
  * told with its column, and the lines that can are kept.
  */
 import {
+  isSite,
   measures,
   measureUnits,
   readBody,
@@ -13,6 +14,8 @@ import {
   type RecordId,
 } from '../../core/records/index.ts';
 import { plainText } from '../../core/units/index.ts';
+import { columns, neededColumns, type Column } from './check-columns.ts';
+import { siteOf, named, type DimensionNames } from './dimension-rows.ts';
 import { emptyTable, tableLine, typedTable, type TableLine } from './table.ts';
 import { kindKey, type Gauges } from './check-gauges.ts';
 import {
@@ -26,20 +29,6 @@ import {
   type ReadingField,
   type WrongNumber,
 } from './check-readings.ts';
-
-const required = ['pair', 'measured_at', 'measure', 'site', 'foot', 'value', 'unit'] as const;
-const optional = [
-  'distance_km',
-  'rested_h',
-  'temperature_c',
-  'operator',
-  'gauge',
-  'uncertainty',
-  'load_n',
-  'method',
-] as const;
-export const columns = [...required, ...optional] as const;
-type Column = (typeof columns)[number];
 
 export type TableTrouble =
   | { readonly why: 'unknown-word'; readonly words: readonly string[] }
@@ -77,6 +66,13 @@ export interface ReadTable {
     readonly typed: string;
   })[];
 }
+
+/** Names of the reader's language, by the words that records keep. */
+export type TableNames = Partial<
+  Pick<DimensionNames, 'measures' | 'units' | 'sites'> & {
+    readonly feet: Readonly<Record<string, string>>;
+  }
+>;
 
 /** A pair at an instant: what makes two checks the same. */
 export const checkKey = ({ pair, at }: Pick<BodyOf<'bench-check'>, 'pair' | 'at'>): string =>
@@ -129,6 +125,7 @@ const instantOf = (text: string): string | null => {
 const readLine = (
   cell: TableLine<Column>['cell'],
   pairs: ReadonlyMap<string, RecordId>,
+  names: TableNames,
   fail: (column: Column, trouble: TableTrouble) => void,
 ) => {
   const failNumbers = (wrong: readonly WrongNumber<keyof typeof columnOfField>[]) => {
@@ -137,8 +134,12 @@ const readLine = (
     for (const { column, value, range } of told)
       fail(column, value === null ? { why: 'no-number' } : { why: 'out-of-range', range });
   };
-  const oneOf = <T extends string>(column: Column, of: readonly T[]): T | undefined => {
-    const word = of.find((one) => one.toLowerCase() === cell(column).toLowerCase());
+  const oneOf = <T extends string>(
+    column: Column,
+    of: readonly T[],
+    known: Readonly<Record<string, string>> = {},
+  ): T | undefined => {
+    const word = named(cell(column), of, known);
     if (word === undefined) fail(column, { why: 'unknown-word', words: of });
     return word;
   };
@@ -148,11 +149,11 @@ const readLine = (
   const instant = instantOf(cell('measured_at'));
   if (instant === null)
     fail('measured_at', { why: cell('measured_at') === '' ? 'no-day' : 'no-date' });
-  const site = cell('site').toLowerCase();
-  if (!/^[a-z0-9][a-z0-9-]{0,39}$/.test(site)) fail('site', { why: 'no-site' });
-  const measure = oneOf('measure', measures);
-  const unit = oneOf('unit', measure === undefined ? measureUnits : unitsOf[measure]);
-  const foot = oneOf('foot', feet);
+  const site = siteOf(cell('site'), names.sites ?? {});
+  if (!isSite(site)) fail('site', { why: 'no-site' });
+  const measure = oneOf('measure', measures, names.measures);
+  const unit = oneOf('unit', measure === undefined ? measureUnits : unitsOf[measure], names.units);
+  const foot = oneOf('foot', feet, names.feet);
   const typedReading = {
     ...emptyReading,
     site,
@@ -199,14 +200,16 @@ const withInstants = (lines: readonly TableLine<Column>[]): readonly TableLine<C
  * Reads a table.
  * @param pairs ids of the project's pairs by their code
  * @param known keys of the checks that the log has (see {@link checkKey})
+ * @param names what the reader's language calls measures, sites, feet and units: they are understood too
  */
 export const readBenchTable = (
   text: string,
   project: RecordId,
   pairs: ReadonlyMap<string, RecordId>,
   known: ReadonlySet<string> = new Set(),
+  names: TableNames = {},
 ): ReadTable => {
-  const { missing, width, lines: typed } = typedTable<Column>(text, required);
+  const { missing, width, lines: typed } = typedTable<Column>(text, neededColumns);
   if (missing.length > 0)
     return {
       checks: [],
@@ -239,7 +242,7 @@ export const readBenchTable = (
       unmeasured += 1;
       continue;
     }
-    const read = readLine(cell, pairs, fail);
+    const read = readLine(cell, pairs, names, fail);
     if (!read || troubles.length > before) continue;
     const { pair, at, circumstances, reading } = read;
     const key = checkKey({ pair, at });

@@ -1,6 +1,7 @@
 /** The rows of the table of dimensions, read into a blueprint, or what is wrong with each cell. Pure. */
 import {
   isIn,
+  isSite,
   rangeOf,
   ranges,
   unitsOf,
@@ -79,7 +80,7 @@ const choiceTroubles = (
 const siteTroubles = (site: string): readonly CellTrouble[] =>
   site === ''
     ? [{ field: 'site', why: 'missing' }]
-    : /^[a-z0-9][a-z0-9-]{0,39}$/.test(site)
+    : isSite(site)
       ? []
       : [{ field: 'site', why: 'site' }];
 

@@ -28,7 +28,7 @@ const LONGEST_NAME = 200;
 
 /** Reads a table; what cannot be read is left out and told. */
 export const readGaugeTable = (text: string): ReadGaugeTable => {
-  const { missing, lines } = typedTable<Column>(text, columns, ['\t', ';', ',']);
+  const { missing, lines } = typedTable<Column>(text, columns);
   if (missing.length > 0)
     return {
       readings: [],

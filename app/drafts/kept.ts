@@ -15,6 +15,7 @@ import {
 } from '../../core/records/index.ts';
 import { answerSets, type AnswerSet } from '../../core/talk/index.ts';
 import type { CheckDraft } from './check.ts';
+import type { GridDraft } from './check-grid.ts';
 import type { FindingDraft, NewFindingDraft } from './finding.ts';
 import type { GaugeDraft } from './gauge.ts';
 import { keptChangeSchema } from './kept-change.ts';
@@ -62,6 +63,15 @@ export const questionSchema: KeptSchema<QuestionDraft> = z.object({
   ask: z.enum([...askIds, '']),
   words: text,
   answers: z.enum([...(Object.keys(answerSets) as AnswerSet[]), ASKS_OWN]),
+});
+
+export const checkGridSchema: KeptSchema<GridDraft> = z.object({
+  round: text,
+  at: text,
+  arrival: z.nullable(z.boolean()),
+  operator: text,
+  gauges: z.record(text, text),
+  values: z.record(text, text),
 });
 
 export const gaugeSchema: KeptSchema<GaugeDraft> = z.object({
@@ -184,6 +194,7 @@ export const projectSchema: KeptSchema<ProjectDraft> = z.object({
     z.object({
       measure: z.enum(measures),
       site: text,
+      isTyped: z.optional(z.boolean()),
       bound: z.enum(['at-least', 'at-most']),
       basis: z.enum(['reading', 'share-of-new']),
       value: text,

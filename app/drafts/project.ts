@@ -3,6 +3,7 @@ import { comfortAttributeIds } from '../../core/foot/index.ts';
 import {
   editBody,
   isIn,
+  isSite,
   rangeOf,
   ranges,
   surfaces,
@@ -36,6 +37,8 @@ export interface LimitDraft {
   readonly measure: Measure;
   /** Empty: every site. */
   readonly site: string;
+  /** The site is none of those to choose from and is typed, so it must not stay empty. */
+  readonly isTyped?: boolean | undefined;
   readonly bound: Limit['bound'];
   readonly basis: Limit['basis'];
   /** As typed: percent where the basis is the value when new. */
@@ -119,6 +122,11 @@ export type ProjectTrouble =
   | { readonly field: 'distance' | 'allowed' | 'allowedPain'; readonly typed: number | null }
   | { readonly field: 'lengthMm' | 'widthMm' }
   | {
+      readonly field: 'site';
+      /** The limit it is of, from 0. */
+      readonly at: number;
+    }
+  | {
       readonly field: 'limit';
       /** From 0. */
       readonly at: number;
@@ -143,13 +151,17 @@ const readFromTo = (from: string, to: string, range: Range) => {
 const readLimit = (
   draft: LimitDraft,
   at: number,
-): { readonly limit: Limit } | { readonly trouble: ProjectTrouble } => {
-  const { measure, site, bound, basis, old } = draft;
+): { readonly limit: Limit } | { readonly troubles: readonly ProjectTrouble[] } => {
+  const { measure, bound, basis, old } = draft;
+  const site = draft.site.trim();
   const typed = parseDecimal(draft.value);
   const range = basis === 'share-of-new' ? sharesOfNew : rangeOf(measure);
   const value = typed !== null && typed <= 0 ? null : typed;
+  const hasSite = site === '' ? draft.isTyped !== true : isSite(site);
+  const noSite = hasSite ? [] : [{ field: 'site', at } as const];
   if (value === null || !isIn(value, range))
-    return { trouble: { field: 'limit', at, typed: value, range } };
+    return { troubles: [...noSite, { field: 'limit', at, typed: value, range }] };
+  if (!hasSite) return { troubles: noSite };
   const { site: _site, ...kept } = old ?? {};
   return {
     limit: {
@@ -158,7 +170,7 @@ const readLimit = (
       bound,
       basis,
       value: basis === 'share-of-new' ? tidy(value / 100) : value,
-      ...(site.trim() !== '' && { site: site.trim() }),
+      ...(site !== '' && { site }),
     },
   };
 };
@@ -202,7 +214,7 @@ export const readProject = (draft: ProjectDraft, old: Project | null): ReadProje
   const troubles: readonly ProjectTrouble[] = [
     ...(name === '' ? [{ field: 'name' } as const] : []),
     ...figureTroubles(draft),
-    ...limits.flatMap((one) => ('trouble' in one ? [one.trouble] : [])),
+    ...limits.flatMap((one) => ('troubles' in one ? one.troubles : [])),
   ];
   if (troubles.length > 0) return { ok: false, troubles };
   const { lengthMm, widthMm } = readFeet(draft.feet);

@@ -163,6 +163,7 @@ export const formOfRun = (run: Run, units: FormUnits): RunForm => ({
   distance: trimmed(fromMetres(run.distanceM, units.distance), 3),
   time: run.durationS === undefined ? '' : formatDuration(run.durationS),
   start: toLocalMinute(run.startedAt),
+  isHourMade: run.dayOnly === true,
   surfaces: Object.entries(run.surfaces ?? {})
     .filter(([, share]) => share > 0)
     .map(([surface]) => surface as Surface),

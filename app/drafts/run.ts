@@ -20,7 +20,7 @@ import {
   type Celsius,
   type Seconds,
 } from '../../core/units/index.ts';
-import { toInstant, toLocalMinute } from '../parts/instant.ts';
+import { toInstant, toLocalDay, toLocalMinute } from '../parts/instant.ts';
 import {
   closeComplaint,
   type ComplaintForm,
@@ -226,6 +226,10 @@ const distancesOf = (
   };
 };
 
+/** A day was chosen and no hour was said. The hour made for today is right within minutes, and was seen. */
+const saysDayOnly = ({ start, isHourMade }: RunForm, nowMs: number): boolean =>
+  start !== '' && isHourMade && !start.startsWith(toLocalDay(nowMs));
+
 const keepsSurfaces = (form: RunForm, before: Run | undefined): boolean => {
   const had = Object.entries(before?.surfaces ?? {}).filter(([, share]) => share > 0);
   return (
@@ -269,6 +273,7 @@ export const runOfForm = (typed: RunForm, context: RunContext): FormOutcome => {
     pair: form.pair,
     tester: context.tester,
     startedAt: keepsStart(form, before) ? before.startedAt : toInstant(startMs),
+    dayOnly: saysDayOnly(form, context.nowMs) || undefined,
     ...distancesOf(form, distanceM, context),
     durationS: durationS ?? undefined,
     surfaces: surfacesOf(form, before),

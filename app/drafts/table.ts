@@ -22,19 +22,28 @@ export interface TypedTable<Column extends string> {
   readonly lines: readonly TableLine<Column>[];
 }
 
+const MARKS = ['\t', ';', ','] as const;
+
+/**
+ * What parts the cells: tabs, else semicolons, else commas, by the first line, which is the heading. A comma elsewhere may
+ * be a decimal one.
+ */
+export const markOf = (text: string): string => {
+  const line = text.split(/\r?\n/).find((one) => one.trim() !== '') ?? '';
+  return MARKS.find((mark) => line.includes(mark)) ?? ',';
+};
+
 /**
  * Reads the text of a table.
  * @param required columns without which nothing can be read
- * @param delimiters what may part the cells; absent: whatever the reader of tables guesses
  */
 export const typedTable = <Column extends string>(
   text: string,
   required: readonly Column[],
-  delimiters?: string[],
 ): TypedTable<Column> => {
   const { data } = Papa.parse(text.replace(/^\uFEFF/, ''), {
     skipEmptyLines: false,
-    ...(delimiters && { delimitersToGuess: delimiters }),
+    delimiter: markOf(text),
   });
   const [heading = [], ...rows] = rowsSchema.parse(data);
   const names = heading.map((name) => name.trim().toLowerCase().replaceAll(' ', '_'));

@@ -26,6 +26,8 @@ export interface HubDeps {
   readonly tiles?: Tiles;
   /** For how many days backups still hold what was taken back; absent: not said. */
   readonly backupDays?: number;
+  /** Where phones learn to trust the hub's own certificate; null and absent: they need not. */
+  readonly trustUrl?: () => string | null;
   /** The caller's address, for the limit on guesses. */
   readonly addressOf?: (c: Context) => string;
   /** The origin at which browsers know the hub; absent: by the address that was asked for. */

@@ -106,6 +106,7 @@ export const createHub = (deps: HubDeps): Hono<Env> => {
       },
       encodings: ['gzip'],
       ...(deps.backupDays !== undefined && { backupDays: deps.backupDays }),
+      ...(deps.trustUrl?.() && { trust: deps.trustUrl() }),
       ...(deps.tiles && { tiles: deps.tiles }),
     }),
   );

@@ -1,6 +1,7 @@
 /** What can be done with a hub's data on its own machine, beside running it? */
 import { randomBytes } from 'node:crypto';
 import { existsSync } from 'node:fs';
+import { INVITE_HOURS } from '../../core/records/index.ts';
 import { backUp, restore } from './store/backup.ts';
 import { checkHub } from './store/check.ts';
 import {
@@ -11,7 +12,7 @@ import {
 } from './store/database.ts';
 import { formatOf, type Format } from './store/format.ts';
 import { firstGroup } from './store/groups.ts';
-import { addInvite, INVITE_HOURS, newInviteCode } from './store/members.ts';
+import { addInvite, newInviteCode } from './store/members.ts';
 import { LAST_STEP } from './store/migrations.ts';
 
 export interface CommandOutcome {

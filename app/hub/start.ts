@@ -124,6 +124,7 @@ export const startHub = async (options: HubOptions): Promise<RunningHub> => {
   const waker = createWaker({ db, now: Date.now, ...(options.log && { log }) }, send);
   // What a hub that was ended had not sent.
   waker.soon();
+  let trustUrl: string | null = null;
   const app = createHub({
     db,
     now: Date.now,
@@ -136,6 +137,7 @@ export const startHub = async (options: HubOptions): Promise<RunningHub> => {
       inline: inlineHashes(options.dist),
     }),
     originOf: (c) => originOf(c, options.behindProxy ?? false),
+    trustUrl: () => trustUrl,
     ...(options.tiles && { tiles: options.tiles }),
     ...(options.backups && { backupDays: options.backups.days }),
     ...(metrics && { metrics }),
@@ -150,7 +152,6 @@ export const startHub = async (options: HubOptions): Promise<RunningHub> => {
   const shown = addresses[0] ?? (host === '127.0.0.1' ? 'localhost' : host);
   const url = `${certificate ? 'https' : 'http'}://${shown}:${main.port}`;
   const others: Listening[] = [];
-  let trustUrl: string | null = null;
   if (certificate) {
     const port = options.port === 0 ? 0 : options.port + 1;
     const trust = await listen(trustPage(certificate.authority, url).fetch, port, host);

@@ -1,4 +1,5 @@
 /** How is a quantity written for a person, in their language and units? */
+import { isDayOnly } from '../../core/records/index.ts';
 import {
   formatDuration,
   fromMetres,
@@ -77,6 +78,11 @@ export const formatDay = (day: string): string =>
 
 export const formatDateTime = (at: number | string): string =>
   dateFormat('date and time', { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(at));
+
+/** When a run began: the day alone where no hour was said. */
+export const formatStart = (
+  run: Parameters<typeof isDayOnly>[0] & { readonly startedAt: string },
+) => (isDayOnly(run) ? formatDate(run.startedAt) : formatDateTime(run.startedAt));
 
 export const formatPercent = (share: number): string => percentOf(share, number);
 

@@ -3,7 +3,7 @@ import { editBody, type RecordId, type RecordOf, type Run } from '../../core/rec
 import { answerToPain } from '../../core/complaints/pain-stands.ts';
 import { Button, Notice } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
-import { formatDateTime } from '../parts/format.ts';
+import { formatDateTime, formatStart } from '../parts/format.ts';
 import { toInstant } from '../parts/instant.ts';
 import { PhotoRow } from '../parts/photos/photo-view.tsx';
 import { store } from '../parts/state.ts';
@@ -64,7 +64,7 @@ const Pain = ({ pains, replies }: Shown) => {
         <div class="stack" key={revision.id}>
           <p>
             <a href={`/runs/${revision.id}`}>
-              {words.pain.of(body.pain?.score ?? 0, formatDateTime(body.startedAt))}
+              {words.pain.of(body.pain?.score ?? 0, formatStart(body))}
             </a>
           </p>
           <LeadSays reply={body.pain && answerToPain(body.pain, replies.get(revision.id)?.body)} />

@@ -2,7 +2,7 @@
 import { editBody, type RecordId, type RecordOf, type Run } from '../../core/records/index.ts';
 import { Button, Page } from '../parts/controls/controls.tsx';
 import { showToast } from '../parts/controls/toast.tsx';
-import { formatDateTime, formatDistance, formatNumber, formatPace } from '../parts/format.ts';
+import { formatDistance, formatNumber, formatPace, formatStart } from '../parts/format.ts';
 import { session, store, useRecords, useStored } from '../parts/state.ts';
 import { t } from '../words/index.ts';
 import { OwnTests } from './heard/own-tests.tsx';
@@ -34,7 +34,7 @@ const RunRow = ({ run, code }: { run: RecordOf<'run'>; code: string }) => {
       </div>
       <p class="soft small">
         {[
-          formatDateTime(body.startedAt),
+          formatStart(body),
           formatPace(body.distanceM, body.durationS),
           feetInWords(body),
           overall === undefined ? '' : words.runs.comfort(Number(formatNumber(overall, 0))),
@@ -105,7 +105,7 @@ export const Runs = () => {
             {erased.map(({ id, lastBody }) => (
               <li class="row row-apart" key={id}>
                 <span class="soft">
-                  {`${formatDistance(lastBody.distanceM)} · ${formatDateTime(lastBody.startedAt)}`}
+                  {`${formatDistance(lastBody.distanceM)} · ${formatStart(lastBody)}`}
                 </span>
                 <Button kind="quiet" onClick={() => void restore(id, lastBody)}>
                   {words.runs.bringBack}

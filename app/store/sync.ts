@@ -44,12 +44,22 @@ const AFTER_SAVE_MS = 2000;
 const AFTER_BUSY_MS = 2000;
 /** How long a sync by hand waits for a round that is running. */
 const WAIT_MS = 30_000;
-/** A tester's phone has nothing to hear of; a lead at the desk waits for runs. */
+/** A tester's phone that lies open has little to hear of; a lead at the desk waits for runs. */
 const EVERY_MS: Readonly<Record<Role, number>> = {
   tester: 5 * 60_000,
   specialist: 5 * 60_000,
   lead: 20_000,
 };
+/** For so long after somebody came to it, a screen hears of a hand-out or a question as soon as a desk hears of a run. */
+const LOOKED_AT_MS = 5 * 60_000;
+
+/**
+ * How long until the next sync of a screen that is seen.
+ * @param lookedMs since it was opened, joined with, or come back to
+ */
+export const nextSyncMs = (role: Role, lookedMs: number): number =>
+  lookedMs < LOOKED_AT_MS ? Math.min(EVERY_MS.lead, EVERY_MS[role]) : EVERY_MS[role];
+
 const FIRST_RETRY_MS = 5000;
 const LAST_RETRY_MS = 10 * 60_000;
 
@@ -169,6 +179,7 @@ export const syncing = (
       /** Something was saved or came in during a round, maybe after the last that it sent. */
       let changedMeanwhile = false;
       let stopped = false;
+      let lookedAtMs = context.now();
       const later = (ms: number) => {
         clearTimeout(timer);
         // A round that ran when it was stopped plans no other.
@@ -191,7 +202,8 @@ export const syncing = (
             const role = (await member.session())?.role ?? 'tester';
             if (changedMeanwhile && (await context.withDatabase((db) => db.count('outbox'))) > 0)
               later(AFTER_SAVE_MS);
-            else if (document.visibilityState === 'visible') later(EVERY_MS[role]);
+            else if (document.visibilityState === 'visible')
+              later(nextSyncMs(role, context.now() - lookedAtMs));
           }
         } finally {
           running = false;
@@ -202,7 +214,9 @@ export const syncing = (
         later(0);
       };
       const onVisible = () => {
-        if (document.visibilityState === 'visible') soon();
+        if (document.visibilityState !== 'visible') return;
+        lookedAtMs = context.now();
+        soon();
       };
       const stopListening = changes.subscribe((change) => {
         if (!('kinds' in change) || change.kinds.size === 0) return;
@@ -211,6 +225,8 @@ export const syncing = (
       });
       window.addEventListener('online', soon);
       window.addEventListener('pageshow', soon);
+      // From another window, which covers nothing of this one.
+      window.addEventListener('focus', onVisible);
       document.addEventListener('visibilitychange', onVisible);
       // The first screen is drawn first: a tester in a hurry does not wait for the network's business.
       later(FIRST_SYNC_MS);
@@ -220,6 +236,7 @@ export const syncing = (
         stopListening();
         window.removeEventListener('online', soon);
         window.removeEventListener('pageshow', soon);
+        window.removeEventListener('focus', onVisible);
         document.removeEventListener('visibilitychange', onVisible);
       };
     },

@@ -1,11 +1,13 @@
 /** What does a round's card say of its complaints, in one line? The surest first, and never less than the shoe shows. */
 import { surenessOf, type Sureness, type WeighedCell } from '../complaints/index.ts';
 
-type Cell = Pick<WeighedCell, 'zone' | 'kind' | 'word' | 'testersOnce'>;
+type Cell = Pick<WeighedCell, 'zone' | 'kind' | 'word' | 'testersOnce' | 'runs'>;
 
 export type RoundCardLine<C extends Cell = Cell> =
   | { readonly case: 'nobody-ran' }
   | { readonly case: 'nothing' }
+  /** One tester has it in more than one run, which is too few to say that it recurs. */
+  | { readonly case: 'early'; readonly cell: C }
   | { readonly case: 'felt'; readonly sure: Exclude<Sureness, 'too-early'>; readonly cell: C };
 
 const bySureness = ['clear', 'one-tester', 'likely'] as const;
@@ -26,5 +28,8 @@ export const roundCardLine = <C extends Cell>(
       sure === 'likely' ? found.toSorted((a, b) => b.testersOnce - a.testersOnce)[0] : found[0];
     if (cell) return { case: 'felt', sure, cell };
   }
-  return { case: 'nothing' };
+  const [early] = cells
+    .filter(({ word }) => word === 'early-sign')
+    .toSorted((a, b) => b.runs - a.runs);
+  return early ? { case: 'early', cell: early } : { case: 'nothing' };
 };

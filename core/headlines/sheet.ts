@@ -51,6 +51,15 @@ export type SheetHeadline = { readonly claims: Claim } & (
       readonly testers: number;
       readonly askedTesters: number;
     }
+  /** One tester has it in more than one run, which is too few to say that it recurs. */
+  | {
+      readonly case: 'early';
+      readonly round: RecordId;
+      readonly felt: FeltName;
+      readonly tester: RecordId;
+      readonly reported: number;
+      readonly asked: number;
+    }
   | {
       readonly case: 'nothing-recurs';
       readonly round: RecordId;
@@ -121,7 +130,8 @@ export const sheetHeadline = (facts: SheetFacts): SheetHeadline => {
       ...distances,
     };
   return (
-    watched(complaints) ?? {
+    watched(complaints) ??
+    early(round) ?? {
       case: 'nothing-recurs',
       claims: 'nothing',
       round: round.id,
@@ -156,6 +166,20 @@ const watched = (complaints: readonly ComplaintCallout[]): SheetHeadline | null 
   return claims === 'one-tester'
     ? { case: 'one-tester', claims, round, felt, testers: proved }
     : { case: 'watch', claims, round, felt, testers, askedTesters };
+};
+
+/** What one tester alone told more than once: the share of their runs decides, then how many they are. */
+const early = ({
+  id: round,
+  complaints,
+}: SheetFacts['review']['rounds'][number]): SheetHeadline | null => {
+  const [most] = complaints.cells
+    .filter(({ word, testersOnce }) => word === 'early-sign' && testersOnce === 1)
+    .flatMap(({ zone, kind, byTester }) =>
+      byTester.map((one) => ({ felt: { zone, kind }, ...one })),
+    )
+    .sort((a, b) => b.reported / b.asked - a.reported / a.asked || b.reported - a.reported);
+  return most ? { case: 'early', claims: 'too-early', round, ...most } : null;
 };
 
 const feltOf = (one: Callout): FeltName[] =>

@@ -14,3 +14,9 @@ export const broughtInSchema = z.looseObject({
 });
 
 export type BroughtIn = z.infer<typeof broughtInSchema>;
+
+/** Whether only the day of a run is known, so that the hour of its start is said nowhere. */
+export const isDayOnly = (run: {
+  readonly dayOnly?: true | undefined;
+  readonly broughtIn?: BroughtIn | undefined;
+}): boolean => run.dayOnly === true || run.broughtIn?.dayOnly === true;

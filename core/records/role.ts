@@ -6,3 +6,6 @@ export type Role = (typeof roles)[number];
 
 /** Crockford base 32 without hyphens, upper case. */
 export const inviteCodeSchema = z.string().check(z.regex(/^[0-9A-HJKMNP-TV-Z]{10}$/));
+
+/** For how long the code of an invite is good. */
+export const INVITE_HOURS = 72;

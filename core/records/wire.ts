@@ -44,6 +44,8 @@ export const helloAnswer = z.looseObject({
   encodings: z.optional(z.array(z.string())),
   /** For how many days the hub's backups still hold what was taken back; absent: not said. */
   backupDays: z.optional(howMany),
+  /** Where phones of the local network learn to trust the hub's own certificate; absent: they trust it already. */
+  trust: z.optional(z.string().check(z.regex(/^http:\/\/[^\s"'<>]{1,200}$/))),
   /** Absent: maps are drawn on plain ground. */
   tiles: z.optional(tilesSchema),
 });

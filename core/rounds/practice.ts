@@ -28,6 +28,18 @@ const of = (
   ...(leftRight !== undefined && { leftRight }),
 });
 
+/** Where each measure is usually taken, the most usual site first. Common practice, no source, from memory. */
+export const practiceSites: Readonly<Record<Measure, readonly string[]>> = {
+  'stack-height': ['heel-centre', 'forefoot-centre'],
+  hardness: ['heel-centre', 'forefoot-centre'],
+  mass: ['shoe'],
+  'tread-depth': ['heel-lateral', 'heel-medial', 'forefoot-lateral', 'forefoot-medial'],
+  'impact-peak': ['heel-centre', 'forefoot-centre'],
+  'energy-absorbed': ['heel-centre', 'forefoot-centre'],
+  'energy-returned': ['heel-centre', 'forefoot-centre'],
+  dimension: ['internal-length', 'back-height'],
+};
+
 /** The usual dimensions, from the heel round to the toe, then the sole, then mass and hardness. */
 export const practiceDimensions: readonly PracticeDimension[] = [
   of('dimension', 'internal-length', 'mm', 2, 1),

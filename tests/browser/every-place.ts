@@ -10,6 +10,7 @@ const PLACES = [
   'shoe/arrival',
   'wear',
   'wear/checks',
+  'wear/checks/table',
   'wear/gauges',
   'changes',
   'verdict',

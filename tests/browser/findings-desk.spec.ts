@@ -33,6 +33,15 @@ test('a finding is made from wear, changed, looked at again, and its history say
   await form.getByLabel('in mm, if it has a size').fill('0.5');
   await form.getByRole('button', { name: 'Save' }).click();
 
+  // What was saved is said, and leads to the sheet of its trade.
+  await expect(
+    page.getByText('Saved: “The heel wears through”. It is on the sheet for tooling.'),
+  ).toBeVisible();
+  await page.getByRole('button', { name: 'Open the sheet for tooling' }).click();
+  await expect(page.locator('.report-paper')).toContainText('The heel wears through');
+  await expect(page).toHaveURL(/report\?round=.+&trade=tooling$/);
+  await page.goBack();
+
   // It is opened as it was written.
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('The heel wears through');
   await expect(page.getByText('outsole, tooling')).toBeVisible();

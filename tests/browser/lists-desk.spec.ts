@@ -140,8 +140,10 @@ test('a form says which fields may stay empty, and to a reader which must not', 
     page.getByRole('heading', { name: 'Feet that the shoe is for (optional)' }),
   ).toBeVisible();
   await page.getByRole('button', { name: 'One more limit' }).click();
-  const site = page.getByLabel('Site (optional; empty: every site)');
+  const site = page.getByLabel('Site', { exact: true });
   await expect(site).not.toHaveAttribute('required');
+  await site.selectOption('another site…');
+  await expect(page.getByLabel('Name of the site')).toHaveAttribute('required');
 });
 
 test('a hand-out that was noted late is put right, but not into the future', async ({ page }) => {

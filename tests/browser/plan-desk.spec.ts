@@ -165,6 +165,56 @@ test('slips and invites are printed with squares that hold the right address', a
   await expect(invites.first()).toContainText('Good once, until');
   await printsWhole(page, 'A4');
   expect(await cutSlips(page)).toEqual([]);
+  await page.emulateMedia({ media: 'screen' });
+
+  // Left and opened again, the codes still stand there; a new one takes one press.
+  await openPlace(page, `${hub.url}${project}/testers`);
+  await openPlace(page, `${hub.url}${project}/plan/invites`);
+  await expect(invites.first()).toBeVisible();
+  expect(await invites.locator('.code').allTextContents()).toEqual(codes);
+  await page.getByRole('button', { name: 'New code T02' }).click();
+  await expect(invites.nth(1).locator('.code')).not.toHaveText(codes[1] ?? '');
+  await expect(invites.first().locator('.code')).toHaveText(codes[0] ?? '');
+});
+
+test('who has joined is said to have joined, before any run came', async ({ page, browser }) => {
+  const project = await joinLead(page, hub);
+  await openPlace(page, `${hub.url}${project}/plan/invites`);
+  const who = page.getByRole('region', { name: 'Who is in' });
+  const of = (code: string) => who.getByRole('listitem').filter({ hasText: code });
+  await expect(of('T01')).toContainText('by file or table, no phone has joined');
+  await page.getByRole('button', { name: 'New code T01' }).click();
+  await expect(of('T01')).toContainText('invited, the code is good until');
+  const code = await page.locator('.slip .code').textContent();
+  const phone = await (await browser.newContext()).newPage();
+  await phone.goto(`${hub.url}/join#${code}`);
+  await phone.getByRole('button', { name: 'Join' }).click();
+  await expect(phone.getByRole('link', { name: 'Log a run' }).first()).toBeVisible();
+  // The page is not loaded anew: it asks the hub by itself.
+  await expect(of('T01')).toContainText('has joined', { timeout: 40_000 });
+  await expect(page.locator('.place-sub')).toContainText('1 of 12 has joined');
+});
+
+test('the sheet of a hub with its own certificate says what a phone shows and what to press', async ({
+  page,
+}) => {
+  const project = await joinLead(page, hub);
+  const address = 'http://192.168.1.5:8788';
+  await openPlace(page, `${hub.url}${project}/plan/invites`);
+  // Behind a certificate that phones trust nothing is said.
+  await page.getByRole('button', { name: 'New code T01' }).click();
+  await expect(page.locator('.slip')).toHaveCount(1);
+  await expect(page.locator('.trust-first')).toHaveCount(0);
+  await page.route('**/v1/hello', async (route) => {
+    const answer = await route.fetch();
+    await route.fulfill({ json: { ...((await answer.json()) as object), trust: address } });
+  });
+  await openPlace(page, `${hub.url}${project}/plan/invites`);
+  const first = page.getByRole('region', { name: 'First, once per phone: let it trust this hub' });
+  await expect(first).toContainText('“Your connection is not private” (Android)');
+  await expect(first.getByRole('img', { name: address })).toBeVisible();
+  await expect(page.locator('.slip').first()).toContainText(`First, once: open ${address}`);
+  await printsWhole(page, 'A4');
 });
 
 test('a join says whose phone joins what as what, and a slip opens the log of its pair', async ({

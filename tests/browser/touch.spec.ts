@@ -311,6 +311,34 @@ test('the foot map opens whole above the save bar', async ({ page }) => {
   }
 });
 
+test('what ends a complaint lies under no bar, wherever the page is scrolled to', async ({
+  page,
+}) => {
+  const log = await joinAsTester(page);
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  for (const [width, height] of [
+    [320, 568],
+    [390, 844],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    await openMap(page, log);
+    await page.getByLabel('Zones as a list').selectOption({ index: 3 });
+    const done = page.getByRole('button', { name: 'Done', exact: true });
+    await done.waitFor();
+    // As far down as a thumb brings it first: its foot at the foot of the screen.
+    const whole = await done.evaluate((button) => {
+      button.scrollIntoView({ block: 'end' });
+      const { left, bottom, width: wide } = button.getBoundingClientRect();
+      return button.contains(document.elementFromPoint(left + wide / 2, bottom - 3));
+    });
+    expect(whole, `${width} × ${height}`).toBe(true);
+    await page.locator('.complaint-open .choices label').first().click();
+    await done.click();
+    // The run is saved by its bar again.
+    await expect(page.locator('.foot-bar')).toHaveCSS('position', 'sticky');
+  }
+});
+
 test('every zone of the foot map holds a circle of 44 px on a phone 360 px wide', async ({
   page,
 }) => {

@@ -1,24 +1,21 @@
 /** Bench checks from a table that a shop or a laboratory wrote: looked through first, then taken in. */
-import { useId, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { Button, Notice } from '../../parts/controls/controls.tsx';
-import type { BodyOf, RecordId } from '../../../core/records/index.ts';
-import { showToast } from '../../parts/controls/toast.tsx';
+import type { BodyOf } from '../../../core/records/index.ts';
+import { neededColumns, otherColumns } from '../../drafts/check-columns.ts';
 import { formatDate } from '../../parts/format.ts';
-import { store } from '../../parts/state.ts';
-import { d, listed, t } from '../../words/index.ts';
+import { d, listed } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
-import { saveRecord, Unfold } from '../parts/form-parts.tsx';
+import { Unfold } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
 import { Some } from '../parts/some.tsx';
 import { TroubleList } from '../parts/trouble-list.tsx';
-import { saveDecisions } from '../waiting/save-decision.ts';
+import { namesHere } from '../rounds/names-here.ts';
+import { TakeTable } from '../tables/take-table.tsx';
 import type { ReadTable } from '../../drafts/check-table.ts';
-import {
-  confirmedReadings,
-  entryDoubts,
-  type DoubtedReading,
-  type EntryDoubts,
-} from './entry-doubts.ts';
+import { entryDoubts, type Check, type DoubtedReading, type EntryDoubts } from './entry-doubts.ts';
+import { saveChecks } from './save-checks.ts';
+import { roundsOf, saveEmptyTable, saveShopTable } from './save-shop-table.ts';
 import { TableDoubts } from './table-doubts.tsx';
 
 /** Two checks of a table differ in the pair or the instant. */
@@ -26,10 +23,10 @@ const checkId = ({ pair, at }: BodyOf<'bench-check'>): string => `${pair} ${at}`
 
 const noDoubts: EntryDoubts = { readings: [], gauges: [] };
 
-export const BenchFile = ({ review, records }: TabProps) => {
+export const BenchFile = (props: TabProps) => {
+  const { review, records } = props;
   const words = d().bench;
   const names = namesIn(review, records);
-  const id = useId();
   const [read, setRead] = useState<ReadTable | null>(null);
   const [doubts, setDoubts] = useState<EntryDoubts>(noDoubts);
   /** Doubted readings that the lead says are right. */
@@ -44,52 +41,26 @@ export const BenchFile = ({ review, records }: TabProps) => {
     await work().catch(() => setFailed(true));
     setBusy(false);
   };
-  const look = (file: File | undefined) =>
+  const look = (text: string) =>
     doing(async () => {
-      if (!file) return;
+      setRead(null);
+      if (text.trim() === '') return;
       // The reader of tables is fetched with the first table.
-      const { tableText } = await import('../../drafts/table.ts');
       const { checkKey, readBenchTable } = await import('../../drafts/check-table.ts');
       const pairs = new Map(review.pairs.map(({ id: pair, code }) => [code, pair]));
       const known = new Set(records['bench-check'].map(({ body }) => checkKey(body)));
-      const text = tableText(await file.arrayBuffer());
-      const table = readBenchTable(text, review.project.id, pairs, known);
+      const table = readBenchTable(text, review.project.id, pairs, known, namesHere());
       setRead(table);
       setDoubts(entryDoubts({ records, review }, table.checks, 'table'));
       setRight(new Set());
     });
   const take = (close: () => void) =>
     doing(async () => {
-      const taken: RecordId[] = [];
-      // What is taken in leaves the list at once: whatever happens, nothing is taken twice.
-      for (const check of read?.checks ?? []) {
-        const saved = await saveRecord('bench-check', check);
-        if (!saved) throw new Error('not saved');
-        setRead((now) => now && { ...now, checks: now.checks.slice(1) });
-        const { id: record, stamp: judged } = saved.revision;
-        taken.push(record);
-        const confirmed = doubts.readings.filter((one) => one.check === check && right.has(one));
-        await saveDecisions(
-          confirmedReadings(
-            confirmed,
-            { project: review.project.id, record, judged },
-            d().waiting.confirmed,
-            Date.now(),
-          ),
-          null,
-        );
-      }
+      await saveChecks(review.project.id, read?.checks ?? [], right, () =>
+        setRead((now) => now && { ...now, checks: now.checks.slice(1) }),
+      );
       setRead(null);
       close();
-      const takeOut = async () => {
-        let left = 0;
-        for (const id of taken) if (!(await store.erase(id)).ok) left++;
-        showToast({ text: left > 0 ? d().trouble : words.takenOut(taken.length) });
-      };
-      showToast({
-        text: words.takenIn(taken.length),
-        action: { label: t().undo, run: () => void takeOut() },
-      });
     });
   const trouble = (one: ReadTable['troubles'][number]): string => {
     const { 'unknown-word': unknownWord, ...rest } = words.tableTroubles;
@@ -101,6 +72,10 @@ export const BenchFile = ({ review, records }: TabProps) => {
           : rest[one.why];
     return words.lineTrouble(one.line, one.column, one.typed, what);
   };
+  const filled = roundsOf(props).filter(({ revision }) =>
+    review.pairs.some(({ round }) => round === revision.id),
+  );
+  const lines: ReadonlyMap<Check, readonly number[]> = read?.lines ?? new Map();
   const wrongLines = new Set(
     (read?.troubles ?? []).flatMap(({ line, why }) => (why === 'missing-column' ? [] : [line])),
   ).size;
@@ -108,16 +83,26 @@ export const BenchFile = ({ review, records }: TabProps) => {
     <Unfold label={words.readFile}>
       {(close) => (
         <div class="stack">
-          <label class="label" for={id}>
-            {words.chooseFile}
-          </label>
-          <input
-            id={id}
-            class="input"
-            type="file"
-            accept=".csv,text/csv"
-            onChange={(event) => void look(event.currentTarget.files?.[0])}
+          <TakeTable
+            hint={words.tableColumns(listed(neededColumns), listed(otherColumns))}
+            file={words.chooseFile}
+            onText={(text) => void look(text)}
           />
+          <div class="row">
+            <span class="soft small">{words.templates}</span>
+            {filled.map((round) => (
+              <Button
+                key={round.revision.id}
+                kind="quiet"
+                onClick={() => void doing(() => saveShopTable(props, round))}
+              >
+                {words.tableOf(round.body.name)}
+              </Button>
+            ))}
+            <Button kind="quiet" onClick={() => void doing(saveEmptyTable)}>
+              {words.emptyTable}
+            </Button>
+          </div>
           {failed && (
             <Notice tone="danger" live>
               {d().trouble}
@@ -133,7 +118,10 @@ export const BenchFile = ({ review, records }: TabProps) => {
                 records={records}
                 review={review}
                 doubts={doubts}
-                lines={read.lines}
+                placed={({ check, at }, said) =>
+                  d().waiting.ofLine(lines.get(check)?.[at] ?? 0, said)
+                }
+                asks={d().waiting.tableAsks}
                 right={right}
                 onChange={setRight}
               />

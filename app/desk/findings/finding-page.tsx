@@ -178,6 +178,7 @@ const Wanted = (props: FindingProps) => {
   const links = linksOf(review.project.id);
   const { round } = namesIn(review, records);
   const isClosed = body.state === 'closed';
+  const trade = tradeOf[body.part];
   const wanted = [
     body.wanted ?? '',
     body.change ? sayChange(body.change) : '',
@@ -187,7 +188,12 @@ const Wanted = (props: FindingProps) => {
   const rows: readonly (readonly [string, ComponentChildren])[] = [
     [
       words.part,
-      words.partAndTrade(terms().parts[body.part].name, terms().trades[tradeOf[body.part]]),
+      <>
+        {words.partAndTrade(terms().parts[body.part].name, terms().trades[trade])}{' '}
+        <a class="no-print" href={links.sheet(body.round, trade)}>
+          {d().finding.openSheet(terms().trades[trade])}
+        </a>
+      </>,
     ],
     [words.priority, d().finding.priorities[body.priority]],
     [words.state, d().finding.states[body.state]],

@@ -1,4 +1,5 @@
 /** Which place of the desk stands at which address? Pure, so that every address can be tested and shared. */
+import type { Trade } from '../../../core/foot/index.ts';
 import type { RecordId } from '../../../core/records/index.ts';
 
 /** The places in the bar, in its order: five ask about the shoe, three about the test. */
@@ -101,6 +102,9 @@ export const linksOf = (project: RecordId) => ({
   damage: (id: RecordId) => addressOf(project, 'pairs', 'damage', id),
   finding: (id: RecordId) => addressOf(project, 'changes', 'findings', id),
   round: (id: RecordId) => addressOf(project, 'rounds', id),
+  /** The report's sheet of a trade. */
+  sheet: (round: RecordId, trade: Trade) =>
+    `${addressOf(project, 'report')}?${new URLSearchParams({ round, trade }).toString()}`,
   zone: (foot: string, zone: string) => addressOf(project, 'shoe', 'zones', foot, zone),
 });
 export type Links = ReturnType<typeof linksOf>;

@@ -14,7 +14,7 @@ import { typedWhole } from '../../drafts/typed.ts';
 import { sayRange } from '../parts/in-range.ts';
 import { pairSchema } from '../../drafts/kept.ts';
 import { useKept } from '../../parts/kept.tsx';
-import { ListForm } from '../parts/list-form.tsx';
+import { ListDraw, ListForm } from '../parts/list-form.tsx';
 import { useMoveOn } from '../start/guide.ts';
 import {
   draftOfPair,
@@ -174,7 +174,7 @@ export const PairLines = (props: Props & { readonly close: () => void }) => {
         if (!moveOn()) props.close();
       }}
     >
-      <div class="list-draw">
+      <ListDraw label={words.drawCodes} act={draw}>
         <TextField
           label={words.sizes}
           hint={words.sizesHint}
@@ -197,8 +197,7 @@ export const PairLines = (props: Props & { readonly close: () => void }) => {
           numeric
           required={false}
         />
-        <Button onClick={draw}>{words.drawCodes}</Button>
-      </div>
+      </ListDraw>
     </ListForm>
   );
 };

@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { ComponentChildren } from 'preact';
 import { showToast } from '../../parts/controls/toast.tsx';
-import { Field } from '../../parts/controls/controls.tsx';
+import { Button, Field } from '../../parts/controls/controls.tsx';
 import { d, saidOf } from '../../words/index.ts';
 import { SmallForm } from './form-parts.tsx';
 import type { ReadLine } from '../../drafts/lines.ts';
@@ -24,7 +24,10 @@ export const ListForm = <Body, Why extends string>(props: {
   /** Answers the trouble, or null when it is saved. */
   readonly save: (body: Body) => Promise<string | null>;
   readonly close: () => void;
+  /** Ways to fill the list, before it. */
   readonly children?: ComponentChildren;
+  /** Ways to add to it, after it. */
+  readonly after?: ComponentChildren;
 }) => {
   const words = d().lines;
   const { text, rows } = props;
@@ -111,6 +114,31 @@ export const ListForm = <Body, Why extends string>(props: {
           </ul>
         </section>
       </div>
+      {props.after && (
+        <div class="stack" inert={saving}>
+          {props.after}
+        </div>
+      )}
     </SmallForm>
   );
 };
+
+/** Fields that write into the list: Enter in one of them does so, and saves nothing yet. */
+export const ListDraw = (props: {
+  readonly label: string;
+  readonly act: () => void;
+  readonly children: ComponentChildren;
+}) => (
+  <div
+    class="list-draw"
+    onKeyDown={(event) => {
+      if (event.key !== 'Enter' || event.isComposing || !(event.target instanceof HTMLInputElement))
+        return;
+      event.preventDefault();
+      props.act();
+    }}
+  >
+    {props.children}
+    <Button onClick={props.act}>{props.label}</Button>
+  </div>
+);

@@ -7,7 +7,7 @@ import { formatDate, formatSize } from '../../parts/format.ts';
 import { clauses, locale, p } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { linksOf, type Links } from '../frame/route.ts';
-import { ticksOf } from '../sheet/calendar-lines.ts';
+import { besideTick, ticksOf } from '../sheet/calendar-lines.ts';
 import type { RoomIn } from './plan-fit.ts';
 import { planRows, type PlanBlock, type PlanRow } from './plan-rows.ts';
 import { roomFigure, roomSigns } from './room-sign.tsx';
@@ -156,7 +156,7 @@ export const PlanPicture = (
           {ticksOf(fromMs, untilMs, right - LEFT - 60).map((ms) => (
             <g key={ms}>
               <path class="plan-tick" d={`M${x(ms)},${HEAD - 16}V${height}`} />
-              <text class="soft" x={x(ms) + 3} y={12}>
+              <text class="soft" y={12} {...besideTick(x(ms), right)}>
                 {day.format(ms)}
               </text>
             </g>

@@ -58,6 +58,9 @@ export const BriefPlace = (props: PlaceProps) => {
           <ProjectForm
             from={project.body}
             blueprint={drawn}
+            measured={records['bench-check'].flatMap(({ body }) =>
+              body.project === review.project.id ? body.readings : [],
+            )}
             keptAs={{ key: `project ${project.revision.id}`, of: project.revision.stamp }}
             save={save}
           />

@@ -65,7 +65,7 @@ const ChoiceCell = <T extends string>(props: {
 );
 
 /** The name of a place; any other word may stand there too. It is understood as it is typed, and shown so once it is left. */
-const SiteCell = (props: {
+export const SiteInput = (props: {
   readonly site: string;
   readonly sites: Readonly<Record<string, string>>;
   readonly onChange: (site: string) => void;
@@ -147,7 +147,7 @@ export const DimensionCells = (props: {
         />
       ))}
       {cell('site', 'wide', (attributes) => (
-        <SiteCell
+        <SiteInput
           site={row.site}
           sites={sites}
           onChange={(site) => onChange({ ...row, site })}

@@ -3,12 +3,7 @@ import { useState } from 'preact/hooks';
 import { practiceDimensions } from '../../../core/rounds/index.ts';
 import type { CellAt } from '../../drafts/cell-moves.ts';
 import type { DimensionTrouble } from '../../drafts/dimension-reading.ts';
-import {
-  dimensionColumns,
-  withoutRow,
-  withRow,
-  type DimensionNames,
-} from '../../drafts/dimension-rows.ts';
+import { dimensionColumns, withoutRow, withRow } from '../../drafts/dimension-rows.ts';
 import {
   draftOfPractice,
   emptyDimension,
@@ -20,6 +15,7 @@ import { Button, Field, Notice } from '../../parts/controls/controls.tsx';
 import { d, t, terms } from '../../words/index.ts';
 import { placeOf, useCells } from '../parts/cells.tsx';
 import { DimensionCells, SITES } from './dimension-cells.tsx';
+import { namesHere } from './names-here.ts';
 import type { PartProps } from './round-parts.tsx';
 
 /** After the cells of a row. */
@@ -27,14 +23,6 @@ const REMOVE = dimensionColumns.length;
 
 /** More states than this nobody goes back. */
 const MOST_STATES = 50;
-
-const namesHere = (): DimensionNames => ({
-  measures: terms().measures,
-  units: terms().units,
-  sites: d().blueprint.sites,
-  feet: { both: d().blueprint.both, left: t().left, right: t().right },
-  columns: d().blueprint.table.columns,
-});
 
 /** A usual dimension with its tolerance, to be told from the others. */
 const usualName = (at: number): string => {

@@ -15,13 +15,14 @@ import {
 import { isAsSaved, limitDoubt, type Drawn, type LimitDoubt } from '../../drafts/limit-doubts.ts';
 import { Button, Choice, Choices } from '../../parts/controls/controls.tsx';
 import { LimitedField } from '../../parts/controls/limited-field.tsx';
-import { d, terms } from '../../words/index.ts';
+import { d, saidOf, terms } from '../../words/index.ts';
 import { labelOf, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { typedIn } from '../../drafts/typed.ts';
 import { projectSchema } from '../../drafts/kept.ts';
 import { sayRange } from '../parts/in-range.ts';
 import { useKept } from '../../parts/kept.tsx';
-import { LimitRow } from './limit-row.tsx';
+import type { KnownSite } from '../../drafts/limit-sites.ts';
+import { LimitRow, type LimitErrors } from './limit-row.tsx';
 
 const options = <T extends string>(names: Readonly<Record<T, string>>) =>
   (Object.entries(names) as [T, string][]).map(([value, label]) => ({ value, label }));
@@ -38,8 +39,8 @@ const inPercent = typedIn(ranges.share, '%', 100);
 /** What is wrong with each field, in words; of the limits by their place. */
 const errorsOf = (troubles: readonly ProjectTrouble[]) => {
   const words = d().brief;
-  const fields: Partial<Record<Exclude<ProjectTrouble['field'], 'limit'>, string>> = {};
-  const limits = new Map<number, string>();
+  const fields: Partial<Record<Exclude<ProjectTrouble['field'], 'limit' | 'site'>, string>> = {};
+  const limits = new Map<number, LimitErrors>();
   const number = (typed: number | null, range: Range) =>
     typed === null ? d().wrongNumber : sayRange(range);
   for (const trouble of troubles)
@@ -62,7 +63,16 @@ const errorsOf = (troubles: readonly ProjectTrouble[]) => {
         fields.widthMm = `${words.fromTo} ${sayRange(ranges.footWidthMm)}`;
         break;
       case 'limit':
-        limits.set(trouble.at, number(trouble.typed, trouble.range));
+        limits.set(trouble.at, {
+          ...limits.get(trouble.at),
+          value: number(trouble.typed, trouble.range),
+        });
+        break;
+      case 'site':
+        limits.set(trouble.at, {
+          ...limits.get(trouble.at),
+          site: saidOf(d().bench.site, d().bench.tableTroubles['no-site']),
+        });
     }
   return { fields, limits };
 };
@@ -76,12 +86,15 @@ export const ProjectForm = (props: {
   readonly from: Project | null;
   /** Of the latest round. */
   readonly blueprint: readonly Drawn[];
+  /** Where else the shoe is measured already. */
+  readonly measured?: readonly KnownSite[];
   /** Under which name what is typed is kept on the device, and the stamp of the project that is changed. */
   readonly keptAs: { readonly key: string; readonly of?: string };
   /** Saves, calls `done` once it has, and answers the trouble, or null. */
   readonly save: (body: Project, done: () => Promise<void>) => Promise<string | null>;
 }) => {
-  const { from, blueprint } = props;
+  const { from, blueprint, measured = [] } = props;
+  const known = [...blueprint, ...measured];
   const words = d().brief;
   const kept = useKept<ProjectDraft>({
     ...props.keptAs,
@@ -190,7 +203,8 @@ export const ProjectForm = (props: {
           key={index}
           at={index}
           limit={limit}
-          error={errors.limits.get(index)}
+          known={known}
+          errors={errors.limits.get(index) ?? {}}
           doubt={doubtAt(limit)}
           onChange={(part) => changeLimit(index, part)}
           onRemove={() => change({ limits: limits.filter((_, other) => other !== index) })}

@@ -41,7 +41,9 @@ export const CorrectDay = (props: CorrectProps) => {
             {...ids}
             value={form.start}
             // An empty start would be read as "just now".
-            onInput={(event) => change({ start: event.currentTarget.value || '?' })}
+            onInput={(event) =>
+              change({ start: event.currentTarget.value || '?', isHourMade: false })
+            }
           />
         )}
       </Field>

@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { RecordId, Run, Sha256 } from '../../../core/records/index.ts';
 import type { RunLook } from '../../../core/review/index.ts';
-import { formatDate, formatDateTime } from '../../parts/format.ts';
+import { formatDate, formatStart } from '../../parts/format.ts';
 import { latePart } from '../../parts/late.tsx';
 import { useStored } from '../../parts/state.ts';
 import { d, p, t } from '../../words/index.ts';
@@ -69,7 +69,7 @@ const Head = (props: TabProps & RunPageAnswer) => {
       sub={
         <>
           <a href={links.tester(run.tester)}>{names.tester(run.tester)}</a>
-          {d().joined.clauses(['', formatDateTime(run.startedAt), roundDistance(run.distanceM)])}
+          {d().joined.clauses(['', formatStart(run), roundDistance(run.distanceM)])}
           {near.map(({ id, startMs, words: say }) => (
             <span key={id} class="run-near">
               <a href={links.run(id)}>{say(formatDate(startMs))}</a>

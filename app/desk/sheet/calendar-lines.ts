@@ -27,6 +27,16 @@ export const ticksOf = (fromMs: number, untilMs: number, width: number): number[
   return ticks;
 };
 
+/** Room for a day such as "25 Jan" or “12月25日”, in px. */
+const DAY_WIDTH = 54;
+
+/** Where the day stands beside its tick; near the right edge it ends there, or it would be cut. */
+export const besideTick = (
+  x: number,
+  right: number,
+): { readonly x: number; readonly 'text-anchor'?: 'end' } =>
+  x + 3 + DAY_WIDTH > right ? { x: right, 'text-anchor': 'end' } : { x: x + 3 };
+
 export interface Line {
   readonly key: string;
   readonly y: number;

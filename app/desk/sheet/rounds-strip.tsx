@@ -43,8 +43,9 @@ const lineInWords = (line: RoundCardLine, asked: number): string => {
   const words = p().sheet;
   if (line.case === 'nobody-ran') return words.nobodyRan;
   if (line.case === 'nothing') return words.nothingRecurs;
-  const { kind, zone, testersOnce } = line.cell;
+  const { kind, zone, testersOnce, runs } = line.cell;
   const felt = p().frame.feltTitle(terms().kinds[kind].name, terms().zones[zone].name);
+  if (line.case === 'early') return words.early(felt, runs);
   return words.recurs(felt, line.sure, testersOnce, asked);
 };
 

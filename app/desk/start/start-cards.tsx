@@ -37,7 +37,7 @@ const Card = (props: {
       </h2>
       <p>{ask}</p>
       <div class="start-picture" aria-hidden="true">
-        <StepPicture step={step} project={project} records={records} />
+        <StepPicture step={step} project={project} records={records} isDone={isDone} />
       </div>
       <p class="soft small">{standOf(step, start) ?? leaves}</p>
       {isNext && (

@@ -1,16 +1,26 @@
 /**
- * What each step leaves behind, as a small drawing of the shapes that its place draws: examples, until the shoe has
- * pairs and testers of its own.
+ * What each step leaves behind, as a small drawing of the shapes that its place draws: the shoe's own, or an example
+ * where it has nothing yet.
  */
 import { viewBox, zoneShapes } from '../../../core/foot/index.ts';
 import type { RecordId } from '../../../core/records/index.ts';
-import { byCode, type StartStep } from '../../../core/review/index.ts';
+import type { StartStep } from '../../../core/review/index.ts';
 import { metres, millimetres } from '../../../core/units/index.ts';
 import { Decorations } from '../../parts/foot-map/decorations.tsx';
 import { formatDate, formatNumber, formatSetPercent, formatSize } from '../../parts/format.ts';
 import { p } from '../../words/index.ts';
 import { roundDistance } from '../frame/say.ts';
 import { SquareCode } from '../parts/square-code.tsx';
+import {
+  drawnBrief,
+  ownFeet,
+  ownPairs,
+  ownPlan,
+  type DrawnBrief,
+  type DrawnFoot,
+  type DrawnPair,
+  type DrawnPlan,
+} from './drawn.ts';
 import { footOutlinePath, stretchedTo, widthAt } from '../people/foot-outline.ts';
 import type { DeskRecords } from '../worker/desk-work.ts';
 
@@ -29,39 +39,53 @@ const Foot = (props: {
   />
 );
 
+const exampleBrief: DrawnBrief = { distanceM: metres(600_000), share: 0.7, feet: [248, 283] };
+
 /** A curve above its limit, and the feet that the shoe is for. */
-const BriefPicture = () => {
+const BriefPicture = ({ distanceM, share, feet }: DrawnBrief) => {
   const words = p().start.pictures;
   const mm = (length: number) => formatNumber(length, 0);
   return (
     <svg viewBox={VIEW}>
-      <path class="start-curve" d="M8,10C44,42 92,52 146,57" />
-      <path class="start-limit" d="M8,70H152" />
+      {share !== null && (
+        <>
+          <path class="start-curve" d="M8,10C44,42 92,52 146,57" />
+          <path class="start-limit" d="M8,70H152" />
+          <text class="soft" x="8" y="86">
+            {words.ofNew(formatSetPercent(share))}
+          </text>
+        </>
+      )}
       <path class="start-line" d="M152,10V92" />
-      <text class="soft" x="8" y="86">
-        {words.ofNew(formatSetPercent(0.7))}
-      </text>
       <text class="soft" x="152" y="108" text-anchor="end">
-        {roundDistance(metres(600_000))}
+        {roundDistance(distanceM)}
       </text>
-      <Foot length={66} at={[208, 86]} />
-      <Foot length={78} at={[252, 86]} />
-      <text class="soft" x="230" y="108" text-anchor="middle">
-        {words.feet(mm(248), mm(283))}
-      </text>
+      {feet && (
+        <>
+          <Foot length={66} at={[208, 86]} />
+          <Foot length={78} at={[252, 86]} />
+          <text class="soft" x="230" y="108" text-anchor="middle">
+            {words.feet(mm(feet[0]), mm(feet[1]))}
+          </text>
+        </>
+      )}
     </svg>
   );
 };
 
-/** The shoe from above, toe to the right, with a few of its dimensions; what was changed is marked. */
-const RoundPicture = () => {
+/** The shoe from above, toe to the right; as an example with a few dimensions, and what was changed is marked. */
+const RoundPicture = ({ isExample }: { readonly isExample: boolean }) => {
   const [scale, right, top] = [0.46, 262, 8];
   const mm = (length: number) => `${formatNumber(length, 0)} mm`;
   return (
     <svg class="shoe-drawing" viewBox={VIEW}>
       <g transform={`translate(${right} ${top}) rotate(90) scale(${scale})`}>
         {zoneShapes('upper').map(({ zone, path }) => (
-          <g key={zone} class="foot-map-zone" {...(zone === 'U9' && { 'data-level': 2 })}>
+          <g
+            key={zone}
+            class="foot-map-zone"
+            {...(isExample && zone === 'U9' && { 'data-level': 2 })}
+          >
             <path class="foot-map-area" d={path} />
           </g>
         ))}
@@ -69,18 +93,25 @@ const RoundPicture = () => {
           <Decorations view="upper" />
         </g>
       </g>
-      <path class="start-line" d={`M${right - scale * (viewBox.height - 18)},110H${right - 8}`} />
-      <text x="150" y="106" text-anchor="middle">
-        {mm(284)}
-      </text>
-      <path class="start-line" d="M38,26V82" />
-      <text x="34" y="58" text-anchor="end">
-        {mm(66)}
-      </text>
-      <path class="start-line" d="M266,18V88" />
-      <text x="270" y="20">
-        {mm(98)}
-      </text>
+      {isExample && (
+        <>
+          <path
+            class="start-line"
+            d={`M${right - scale * (viewBox.height - 18)},110H${right - 8}`}
+          />
+          <text x="150" y="106" text-anchor="middle">
+            {mm(284)}
+          </text>
+          <path class="start-line" d="M38,26V82" />
+          <text x="34" y="58" text-anchor="end">
+            {mm(66)}
+          </text>
+          <path class="start-line" d="M266,18V88" />
+          <text x="270" y="20">
+            {mm(98)}
+          </text>
+        </>
+      )}
     </svg>
   );
 };
@@ -89,9 +120,7 @@ const RoundPicture = () => {
 const cut = (code: string, most: number): string =>
   code.length > most ? `${code.slice(0, most - 1)}…` : code;
 
-type Named = readonly { readonly name: string; readonly sub: string }[];
-
-const examplePairs = (): Named =>
+const examplePairs = (): readonly DrawnPair[] =>
   [
     [688, 255],
     [260, 260],
@@ -99,37 +128,29 @@ const examplePairs = (): Named =>
     [395, 270],
     [429, 275],
     [864, 280],
-  ].map(([code, size]) => ({ name: String(code), sub: formatSize(millimetres(size as number)) }));
+  ].map(([code, size]) => ({ code: String(code), sizeMm: millimetres(size as number) }));
 
-const PairsPicture = ({ pairs }: { readonly pairs: Named }) => (
+const PairsPicture = ({ pairs }: { readonly pairs: readonly DrawnPair[] }) => (
   <svg viewBox={VIEW}>
-    {pairs.map(({ name, sub }, at) => {
+    {pairs.map(({ code, sizeMm }, at) => {
       const [x, y] = [100 * (at % 3), 56 * Math.floor(at / 3)];
       return (
-        <g key={name} transform={`translate(${x} ${y})`}>
+        <g key={code} transform={`translate(${x} ${y})`}>
           <Foot length={44} at={[14, 50]} />
           <g transform="translate(46 0) scale(-1 1)">
             <Foot length={44} at={[14, 50]} />
           </g>
           <text class="start-name" x="50" y="27">
-            {cut(name, 7)}
+            {cut(code, 7)}
           </text>
           <text class="soft" x="50" y="43">
-            {sub}
+            {formatSize(sizeMm)}
           </text>
         </g>
       );
     })}
   </svg>
 );
-
-interface DrawnFoot {
-  readonly code: string;
-  /** Its length; null: not measured. */
-  readonly mm: number | null;
-  /** In front of it, in its last; absent: without a last, which belongs to the round. */
-  readonly room?: number;
-}
 
 const exampleFeet: readonly DrawnFoot[] = [
   { code: 'T01', mm: 250, room: 15 },
@@ -169,33 +190,37 @@ const TestersPicture = ({ feet }: { readonly feet: readonly DrawnFoot[] }) => {
   );
 };
 
-const PLAN = [
-  ['688', 'T01', 'T04'],
-  ['260', 'T02', 'T05'],
-  ['146', 'T03', 'T06'],
-  ['395', 'T04', 'T01'],
-] as const;
 const DAY_MS = 86_400_000;
 
-/** Two periods of three weeks, four pairs; what is to come is dashed. */
-const PlanPicture = () => {
+const examplePlan = (nowMs: number): DrawnPlan => ({
+  rows: [
+    ['688', 'T01', 'T04'],
+    ['260', 'T02', 'T05'],
+    ['146', 'T03', 'T06'],
+    ['395', 'T04', 'T01'],
+  ],
+  days: [nowMs, nowMs + 21 * DAY_MS],
+});
+
+/** Two periods, four pairs; what is to come is dashed. */
+const PlanPicture = ({ rows, days }: DrawnPlan) => {
   const [left, wide, row] = [44, 124, 22];
   return (
     <svg viewBox={VIEW}>
-      {[0, 1].map((period) => (
+      {days.map((ms, period) => (
         <text key={period} class="soft" x={left + 4 + period * (wide + 4)} y="18">
-          {formatDate(Date.now() + period * 21 * DAY_MS)}
+          {formatDate(ms)}
         </text>
       ))}
-      {PLAN.map(([pair, ...testers], at) => {
+      {rows.map(([pair = '', ...testers], at) => {
         const y = 26 + at * row;
         return (
           <g key={pair}>
             <text class="soft" x="38" y={y + 14} text-anchor="end">
-              {pair}
+              {cut(pair, 5)}
             </text>
             {testers.map((tester, period) => (
-              <g key={tester} transform={`translate(${left + period * (wide + 4)} ${y})`}>
+              <g key={period} transform={`translate(${left + period * (wide + 4)} ${y})`}>
                 <rect
                   class={`plan-block ${period === 0 ? 'plan-running' : 'plan-drawn'}`}
                   width={wide}
@@ -203,7 +228,7 @@ const PlanPicture = () => {
                   rx="2"
                 />
                 <text x="6" y="14">
-                  {tester}
+                  {cut(tester, 12)}
                 </text>
               </g>
             ))}
@@ -242,42 +267,70 @@ const InvitesPicture = () => {
   );
 };
 
-/** The first few that the shoe has; null: none yet. */
-const some = <T,>(list: readonly T[], most: number): readonly T[] | null =>
-  list.length > 0 ? list.slice(0, most) : null;
-
-export const StepPicture = (props: {
+interface StepProps {
   readonly step: StartStep;
   readonly project: RecordId | null;
   readonly records: DeskRecords;
-}) => {
-  const { step, project, records } = props;
+}
+
+/** What the shoe has of a step, drawn; null: nothing yet, or nothing that can be drawn. */
+const ownPicture = ({ step, project, records }: StepProps) => {
   switch (step) {
-    case 'brief':
-      return <BriefPicture />;
+    case 'brief': {
+      const own = records.project.find(({ revision }) => revision.id === project);
+      const drawn = own && drawnBrief(own.body.brief);
+      // A distance alone makes no picture.
+      return drawn && (drawn.share ?? drawn.feet) !== null && <BriefPicture {...drawn} />;
+    }
     case 'round':
-      return <RoundPicture />;
+      return (
+        records.round.some(({ body }) => body.project === project) && (
+          <RoundPicture isExample={false} />
+        )
+      );
     case 'pairs': {
-      const own = records.pair
-        .map(({ body }) => body)
-        .filter((body) => body.project === project)
-        .sort((a, b) => a.sizeMm - b.sizeMm || byCode(a, b))
-        .map(({ code, sizeMm }) => ({ name: code, sub: formatSize(sizeMm) }));
-      return <PairsPicture pairs={some(own, 6) ?? examplePairs()} />;
+      const first = ownPairs(records, project);
+      return first && <PairsPicture pairs={first} />;
     }
     case 'testers': {
-      const all = records.tester
-        .map(({ body }) => body)
-        .sort(byCode)
-        .map(({ code, footLengthMm }) => ({
-          code,
-          mm: footLengthMm ? Math.max(footLengthMm.left, footLengthMm.right) : null,
-        }));
-      return <TestersPicture feet={some(all, 4) ?? exampleFeet} />;
+      const first = ownFeet(records);
+      return first && <TestersPicture feet={first} />;
     }
+    case 'plan': {
+      const own = ownPlan(records, project);
+      return own && <PlanPicture {...own} />;
+    }
+    case 'invites':
+      return null;
+  }
+};
+
+const examplePicture = (step: StartStep) => {
+  switch (step) {
+    case 'brief':
+      return <BriefPicture {...exampleBrief} />;
+    case 'round':
+      return <RoundPicture isExample />;
+    case 'pairs':
+      return <PairsPicture pairs={examplePairs()} />;
+    case 'testers':
+      return <TestersPicture feet={exampleFeet} />;
     case 'plan':
-      return <PlanPicture />;
+      return <PlanPicture {...examplePlan(Date.now())} />;
     case 'invites':
       return <InvitesPicture />;
   }
+};
+
+/** What the shoe has of a step; where it has nothing yet, an example that says so. A step that is done shows no example. */
+export const StepPicture = (props: StepProps & { readonly isDone: boolean }) => {
+  const own = ownPicture(props);
+  if (own) return own;
+  if (props.isDone) return null;
+  return (
+    <>
+      {examplePicture(props.step)}
+      {props.project !== null && <p class="start-example soft small">{p().start.example}</p>}
+    </>
+  );
 };

@@ -5,6 +5,7 @@ import { sendFile } from '../../parts/send-file.ts';
 import { store } from '../../parts/state.ts';
 import { d } from '../../words/index.ts';
 import type { Invite } from '../parts/invite-card.tsx';
+import { keepInvite } from '../plan/kept-invites.ts';
 
 /** Hands over a file with what a tester may see. */
 export const sendHandOutFile = async (tester: RecordId): Promise<void> => {
@@ -18,7 +19,10 @@ export const inviteTester = async (tester: RecordId, code: string): Promise<Invi
   await store.sync();
   const hub = await store.hub();
   const made = await hub?.invite('tester', tester);
-  if (made?.ok) return { ...made.value, role: 'tester', tester: code };
+  if (made?.ok) {
+    await keepInvite({ tester, ...made.value }, Date.now()).catch(() => {});
+    return { ...made.value, role: 'tester', tester: code };
+  }
   showToast({ text: hub ? d().trouble : d().testers.needsHub });
   return null;
 };

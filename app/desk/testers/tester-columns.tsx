@@ -156,7 +156,7 @@ export const columnsOfTesters = (
     {
       column: 'acts',
       title: words.actions,
-      width: 9.5,
+      width: 12.25,
       card: 'wide',
       bare: true,
       cell: (row) => <Getting row={row} onInvite={onInvite} />,

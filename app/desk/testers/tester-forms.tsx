@@ -1,8 +1,9 @@
 /** Testers as they are typed: one in a form, or a panel as a list. */
 import { useState } from 'preact/hooks';
-import type { RecordId, RecordOf } from '../../../core/records/index.ts';
-import { Button } from '../../parts/controls/controls.tsx';
-import { d } from '../../words/index.ts';
+import type { RecordId, RecordOf, Tester } from '../../../core/records/index.ts';
+import { millimetres } from '../../../core/units/index.ts';
+import { formatSize } from '../../parts/format.ts';
+import { clauses, d } from '../../words/index.ts';
 import { readLines } from '../../drafts/lines.ts';
 import {
   draftOfTester,
@@ -19,7 +20,7 @@ import { saveFromForm, SmallForm, TextField } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
 import { testerSchema } from '../../drafts/kept.ts';
 import { useKept } from '../../parts/kept.tsx';
-import { ListForm } from '../parts/list-form.tsx';
+import { ListDraw, ListForm } from '../parts/list-form.tsx';
 import { useMoveOn } from '../start/guide.ts';
 import { testerLabel } from './tester-label.ts';
 
@@ -96,6 +97,13 @@ export const TesterFields = ({
   );
 };
 
+/** What a line makes: code, name and foot, and the size that the foot asks for. */
+const testerWithSize = (tester: Tester): string => {
+  const { footLengthMm: foot } = tester;
+  const size = foot && formatSize(millimetres(Math.max(foot.left, foot.right)));
+  return clauses(testerLabel(tester), size ?? d().testers.noLength);
+};
+
 /** A panel of more comes in as a table. */
 const MOST_AT_ONCE = 200;
 
@@ -119,9 +127,9 @@ export const TestersForm = (props: {
       hint={words.listHint}
       text={text}
       onText={setText}
-      rows={readLines(text, (line) => readTesterLine(line, props.taken))}
+      rows={readLines(withCodes(text, 0, props.taken), (line) => readTesterLine(line, props.taken))}
       count={words.testers}
-      says={testerLabel}
+      says={testerWithSize}
       whys={{
         'not-a-code': d().notACode,
         taken: words.taken,
@@ -135,22 +143,22 @@ export const TestersForm = (props: {
       close={() => {
         if (!moveOn()) props.close();
       }}
-    >
-      <div class="list-draw">
-        <TextField
-          label={words.howMany}
-          hint={words.giveCodesHint}
-          value={count}
-          onInput={(value) => {
-            setCount(value);
-            setWrong(undefined);
-          }}
-          error={wrong}
-          numeric
-          required={false}
-        />
-        <Button onClick={give}>{words.giveCodes}</Button>
-      </div>
-    </ListForm>
+      after={
+        <ListDraw label={words.giveCodes} act={give}>
+          <TextField
+            label={words.howMany}
+            hint={words.giveCodesHint}
+            value={count}
+            onInput={(value) => {
+              setCount(value);
+              setWrong(undefined);
+            }}
+            error={wrong}
+            numeric
+            required={false}
+          />
+        </ListDraw>
+      }
+    />
   );
 };

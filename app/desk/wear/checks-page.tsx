@@ -238,7 +238,14 @@ export const ChecksPage = (props: PlaceProps) => {
             </>
           )
         }
-        actions={<LinkButton href={links.place('wear', 'checks', 'new')}>{words.write}</LinkButton>}
+        actions={
+          <>
+            <LinkButton href={links.place('wear', 'checks', 'new')}>{words.write}</LinkButton>
+            <LinkButton href={links.place('wear', 'checks', 'table')}>
+              {words.checkTable.open}
+            </LinkButton>
+          </>
+        }
       />
       {checks.length > 0 && <Checks records={records} review={review} checks={checks} />}
       <div class="forms-row no-print">

@@ -21,6 +21,13 @@ export const NewCheckPage = ({ records, review }: PlaceProps) => {
           { words: words.newCheck.crumb },
         ]}
         headline={review.pairs.length === 0 ? words.newCheck.noPair : words.newCheck.headline}
+        actions={
+          review.pairs.length > 1 && (
+            <LinkButton href={links.place('wear', 'checks', 'table')}>
+              {words.checkTable.open}
+            </LinkButton>
+          )
+        }
       />
       {review.pairs.length === 0 ? (
         <div class="row">

@@ -48,9 +48,7 @@ export const WearCard = (props: CardProps) => {
   const { distanceM: briefM } = review.project.brief;
   const markOf = ({ round }: WearRound) => review.rounds.findIndex(({ id }) => id === round);
   const saysOf = (one: WearRound) =>
-    limit
-      ? words.roundSays(wearRoundSays(one, briefM), say)
-      : words.measuredTo(say.distance(one.greatest));
+    limit ? words.roundSays(wearRoundSays(one, briefM), say) : words.measuredTo(one.greatest, say);
   const write = (value: number) =>
     kind === null ? say.number(value, 2) : valueOf(value, { kind }, speaker);
   const shaded = farthestRound(rounds);

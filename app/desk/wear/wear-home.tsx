@@ -91,7 +91,7 @@ export const WearHome = (props: PlaceProps) => {
               words.thatIs(say.round(headline.round))}
             {measured.length > 0 &&
               words.measured(
-                measured.map(({ id: one, name }) => words.to(name, say.distance(farthest(one)))),
+                measured.map(({ id: one, name }) => words.to(name, farthest(one), say)),
                 say.list,
               )}
             {brief.limits.length === 0 && (

@@ -2,6 +2,7 @@
 import type { RecordId } from '../../../core/records/index.ts';
 import type { PlaceProps } from '../desk-state.ts';
 import { CheckPage } from './check-page.tsx';
+import { CheckTablePage } from './check-table-page.tsx';
 import { ChecksPage } from './checks-page.tsx';
 import { GaugesPage } from './gauges-page.tsx';
 import { NewCheckPage } from './new-check-page.tsx';
@@ -17,6 +18,7 @@ export const WearPlace = (props: PlaceProps) => {
   if (id === undefined) return <ChecksPage {...props} />;
   if (id === 'paper' && round !== undefined)
     return <ShopSheet {...props} round={round as RecordId} />;
+  if (id === 'table') return <CheckTablePage {...props} />;
   return id === 'new' ? (
     <NewCheckPage {...props} />
   ) : (

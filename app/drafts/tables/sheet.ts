@@ -1,5 +1,6 @@
 /** What stands in a table that was pasted, or that a spreadsheet wrote? Cells as text, by line; pure. */
 import Papa from 'papaparse';
+import { markOf } from '../table.ts';
 
 export interface SheetRow {
   /** From 1, the head included, as a spreadsheet counts. */
@@ -14,14 +15,6 @@ export interface Sheet {
 
 /** Longer tables are brought in in parts: the preview holds all of it. Judgement. */
 export const MOST_ROWS = 20_000;
-
-const MARKS = ['\t', ';', ','] as const;
-
-/** Of the marks that part the first line, the first in the order above: a comma may be a decimal one. */
-const markOf = (text: string): string => {
-  const line = text.split(/\r?\n/).find((one) => one.trim() !== '') ?? '';
-  return MARKS.find((mark) => line.includes(mark)) ?? ',';
-};
 
 const isEmpty = (cells: readonly string[]): boolean => cells.every((cell) => cell === '');
 

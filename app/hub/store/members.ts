@@ -1,5 +1,6 @@
 /** Who belongs to a group, with which devices, and who is invited? Codes and tokens are kept as hashes only. */
 import {
+  INVITE_HOURS,
   sha256OfText,
   type Caller,
   type DeviceId,
@@ -11,7 +12,6 @@ import { isFull, type HubDatabase } from './database.ts';
 import type { Tables } from './schema.ts';
 import { dropWakeAddress } from './waking.ts';
 
-export const INVITE_HOURS = 72;
 const CROCKFORD = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
 
 export interface Device {

@@ -136,7 +136,7 @@ const Details = (props: {
     kinds.current?.scrollIntoView({ block: 'center' });
   };
   return (
-    <div class="stack">
+    <div class="stack complaint-open">
       <hr class="stitch" />
       <p>
         <strong>{clauses(words.foot[open.foot], zoneName(open.zone))}</strong>

@@ -1,11 +1,19 @@
-/** The day of the run: today unless said otherwise, and the hour as soon as it is another. */
-import { useEffect, useId, useRef } from 'preact/hooks';
+/** The day of the run: today unless said otherwise; of another day the hour where the tester knows it. */
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { Field } from '../../parts/controls/controls.tsx';
 import { formatDay } from '../../parts/format.ts';
 import { useShown } from '../../parts/loaded.ts';
 import { toLocalMinute } from '../../parts/instant.ts';
 import { t } from '../../words/index.ts';
-import { dayOf, onDay, recentDays, shownStart, typedStart, type RunDay } from './run-day.ts';
+import {
+  dayOf,
+  onDay,
+  recentDays,
+  shownStart,
+  typedStart,
+  withHour,
+  type RunDay,
+} from './run-day.ts';
 import type { RunForm } from '../../drafts/run.ts';
 
 export const DayPart = (props: {
@@ -19,6 +27,9 @@ export const DayPart = (props: {
   const nowMs = Date.now();
   const day = dayOf(form, nowMs);
   const [today, ...before] = recentDays(nowMs);
+  /** The day was chosen from the list, so its hour alone is left to say; else both stand in one field. */
+  const [isListed, setListed] = useState(form.isHourMade);
+  const asksHour = isListed && before.includes(day);
   // The first formatter of dates is slow to make, and most log the run of just now.
   const isShown = useShown();
   const started = useRef<HTMLInputElement>(null);
@@ -45,7 +56,11 @@ export const DayPart = (props: {
           class="input"
           id={id}
           value={day}
-          onChange={(event) => onChange(onDay(event.currentTarget.value as RunDay, form, nowMs))}
+          onChange={(event) => {
+            const chosen = event.currentTarget.value as RunDay;
+            setListed(chosen !== 'other');
+            onChange(onDay(chosen, form, nowMs));
+          }}
         >
           {options.map(([value, label]) => (
             <option key={value} value={value}>
@@ -54,20 +69,34 @@ export const DayPart = (props: {
           ))}
         </select>
       </div>
-      {day !== 'now' && (
-        <Field label={words.when} error={props.error}>
+      {asksHour ? (
+        <Field label={words.whenKnown} error={props.error}>
           {(ids) => (
             <input
               class="input"
-              type="datetime-local"
-              max={toLocalMinute(nowMs)}
-              ref={started}
+              type="time"
               {...ids}
-              value={shownStart(form)}
-              onInput={(event) => onChange(typedStart(event.currentTarget.value))}
+              value={form.isHourMade ? '' : shownStart(form).slice(11)}
+              onInput={(event) => onChange(withHour(event.currentTarget.value, day, form, nowMs))}
             />
           )}
         </Field>
+      ) : (
+        day !== 'now' && (
+          <Field label={words.when} error={props.error}>
+            {(ids) => (
+              <input
+                class="input"
+                type="datetime-local"
+                max={toLocalMinute(nowMs)}
+                ref={started}
+                {...ids}
+                value={shownStart(form)}
+                onInput={(event) => onChange(typedStart(event.currentTarget.value))}
+              />
+            )}
+          </Field>
+        )
       )}
     </div>
   );

@@ -95,3 +95,12 @@ export const onDay = (day: RunDay, form: RunForm, nowMs: number): Start => {
   const made = { start: madeStart(day, form, nowMs), startMs, isHourMade: true };
   return { ...made, ...withTrackStart({ ...form, ...made }, form.track?.startMs ?? null) };
 };
+
+/** The form with the hour of a day of the list; an empty one is open again. @param hour such as `18:30` */
+export const withHour = (
+  hour: string,
+  day: RunDay,
+  form: RunForm,
+  nowMs: number,
+): Partial<Start> =>
+  hour === '' ? onDay(day, { ...form, isHourMade: true }, nowMs) : typedStart(`${day}T${hour}`);

@@ -5,7 +5,7 @@ import { DistanceChart } from '../../parts/charts/distance-chart.tsx';
 import { LinkButton, Page } from '../../parts/controls/controls.tsx';
 import {
   formatDate,
-  formatDateTime,
+  formatStart,
   formatDistance,
   formatNumber,
   formatSize,
@@ -134,7 +134,7 @@ export const OwnPairPage = ({ pair: id }: { readonly pair: string }) => {
               .map(({ run }) => (
                 <li key={run.revision.id}>
                   <a href={`/run/${run.revision.id}`}>
-                    {`${formatDistance(run.body.distanceM)} · ${formatDateTime(run.body.startedAt)}`}
+                    {`${formatDistance(run.body.distanceM)} · ${formatStart(run.body)}`}
                   </a>
                 </li>
               ))}

@@ -4,7 +4,7 @@ import { useLocation } from 'preact-iso';
 import { editBody, type RecordOf, type Sha256 } from '../../../core/records/index.ts';
 import { Button, Notice } from '../../parts/controls/controls.tsx';
 import { showToast } from '../../parts/controls/toast.tsx';
-import { formatDateTime, formatDistance } from '../../parts/format.ts';
+import { formatStart, formatDistance } from '../../parts/format.ts';
 import { shrinkPhoto } from '../../parts/photos/shrink-photo.ts';
 import { session, store, useStored } from '../../parts/state.ts';
 import { ownWords, t } from '../../words/index.ts';
@@ -75,11 +75,7 @@ export const PhotoToEntry = ({ file }: { readonly file: File }) => {
       {found.held.length === 0 && <p>{words.photoNone}</p>}
       {found.latest.map(({ run, code }) => (
         <Button key={run.revision.id} onClick={() => void toRun(run)}>
-          {words.photoRun(
-            formatDistance(run.body.distanceM),
-            code,
-            formatDateTime(run.body.startedAt),
-          )}
+          {words.photoRun(formatDistance(run.body.distanceM), code, formatStart(run.body))}
         </Button>
       ))}
       {found.held.map(({ pair }) => (

@@ -4,7 +4,7 @@ import type { ComfortAttributeId, TwoSidedId } from '../../../core/foot/index.ts
 import type { Complaint, RecordId, Run } from '../../../core/records/index.ts';
 import { LinkButton, Page } from '../../parts/controls/controls.tsx';
 import { ShoeDrawing, type DrawnZone } from '../../parts/foot-map/shoe-drawing.tsx';
-import { formatDateTime, formatDistance, formatNumber, formatPace } from '../../parts/format.ts';
+import { formatStart, formatDistance, formatNumber, formatPace } from '../../parts/format.ts';
 import { latePart } from '../../parts/late.tsx';
 import { PhotoRow } from '../../parts/photos/photo-view.tsx';
 import { useStored } from '../../parts/state.ts';
@@ -184,7 +184,7 @@ export const OwnRunPage = ({ run: id }: { readonly run: string }) => {
   const code = found.pair?.body.code ?? '?';
   return (
     <Page title={words.of(formatDistance(body.distanceM), code)} back={back}>
-      <p class="soft">{formatDateTime(body.startedAt)}</p>
+      <p class="soft">{formatStart(body)}</p>
       <LeadsNote run={body} />
       <Talk run={revision.id} />
       <Feet feet={body.feet} />

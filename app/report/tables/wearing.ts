@@ -6,7 +6,7 @@ import {
   type ProjectLog,
 } from '../../../core/review/index.ts';
 import { twoSidedIds } from '../../../core/foot/index.ts';
-import type { Run } from '../../../core/records/index.ts';
+import { isDayOnly, type Run } from '../../../core/records/index.ts';
 import { markColumnOf } from './mark-columns.ts';
 import { km, tableOf, type Table } from './table.ts';
 import type { Names } from './written.ts';
@@ -75,6 +75,7 @@ export const runsTable = (log: ProjectLog, { round, pair, tester }: Names): Tabl
     pair: ({ body }) => pair(body.pair),
     round: ({ body }) => round(roundOf.get(body.pair)),
     started_at: ({ body }) => body.startedAt,
+    day_only: ({ body }) => isDayOnly(body),
     distance_km: ({ body }) => km(body.distanceM),
     distance_from: ({ body }) => body.distanceFrom,
     duration_s: ({ body }) => body.durationS,

@@ -58,6 +58,7 @@ export const columns = {
   cost_too_much_upper_95: 'Upper end of the 95 % interval of that',
   counts: 'Whether the reading is in the figures',
   damage: 'What came apart',
+  day_only: 'Whether only the day was said: the hour of the start is made up',
   decision: 'Whether the reading is within its tolerance, with its uncertainty',
   deviation: 'Value less nominal',
   difference: 'Left less right',

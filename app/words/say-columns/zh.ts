@@ -57,6 +57,7 @@ export const columns: Readonly<Record<keyof typeof english, string>> = {
   cost_too_much_upper_95: '其 95 % 区间上限',
   counts: '该读数是否计入',
   damage: '损坏的部位',
+  day_only: '是否只填了日期：开始的钟点是补上的',
   decision: '考虑不确定度后是否在公差内',
   deviation: '实测值减标称值',
   difference: '左减右',

@@ -72,4 +72,6 @@ export const photosField = z
   .check(z.maxLength(12));
 
 /** Where on the sample a reading is taken: one word, e.g. `heel-centre`; the same word for the same place. */
-export const siteField = z.string().check(z.regex(/^[a-z0-9][a-z0-9-]{0,39}$/));
+const SITE = /^[a-z0-9][a-z0-9-]{0,39}$/;
+export const siteField = z.string().check(z.regex(SITE));
+export const isSite = (text: string): boolean => SITE.test(text);

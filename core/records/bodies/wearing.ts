@@ -151,6 +151,8 @@ export const runSchema = z.looseObject({
   wornDespiteStop: z.optional(lineField),
   words: z.optional(wordsField),
   photos: z.optional(photosField),
+  /** The day was said and no hour: the hour of the start is made up. */
+  dayOnly: z.optional(z.literal(true)),
   /** Set where a lead corrected it on the tester's behalf; absent again once the tester saves it anew. */
   correctedBy: z.optional(correctedBySchema),
   /** Set where a lead brought it in from a table; absent again once the tester saves it anew. */

@@ -106,7 +106,11 @@ const overclaims = (desk: PlaceAnswers, project: RecordId, rounds: readonly Reco
   };
   const { headline, stamp, callouts } = desk.sheet(project);
   // What is said of a complaint is as sure as the mark of it beside the headline.
-  if (headline.claims !== stamp && 'round' in headline && 'felt' in headline) {
+  if (headline.case === 'early') {
+    // A first sign of one tester is no mark on the shoe, so nothing surer may be one.
+    if (callouts.some((one) => one.what === 'complaint' && one.round === headline.round))
+      faults.push('sheet passes over what is shown');
+  } else if (headline.claims !== stamp && 'round' in headline && 'felt' in headline) {
     const named = [headline.felt].flat();
     for (const { zone, kind } of named) {
       const shown = callouts.find(

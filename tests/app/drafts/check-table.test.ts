@@ -65,7 +65,7 @@ describe('a table of bench checks', () => {
       '999,2026-05-01T09:30Z,stack-height,heel,left,35,mm,,,,,,,,',
       '146,yesterday,stack-height,heel,left,35,mm,,,,,,,,',
       '146,2026-05-01T09:30Z,thickness,heel,left,35,mm,,,,,,,,',
-      '146,2026-05-01T09:30Z,stack-height,Heel centre,both,thick,inch,-3,,,,,,,',
+      '146,2026-05-01T09:30Z,stack-height,Heel/centre,both,thick,inch,-3,,,,,,,',
       '146,2026-05-01T09:30Z,stack-height,heel,left,35,mm,,,,,,,,',
     );
     expect(checks).toHaveLength(1);
@@ -204,6 +204,43 @@ describe('a table of bench checks', () => {
     // 张 in GB 18030.
     expect(tableText(new Uint8Array([0xd5, 0xc5]).buffer)).toBe('张');
     expect(tableText(new TextEncoder().encode('张').buffer)).toBe('张');
+  });
+
+  it('reads what semicolons or tabs part, with decimal commas, and what stands on the clipboard', () => {
+    for (const mark of [';', '\t']) {
+      const { checks, troubles } = read(
+        ['pair', 'measured_at', 'measure', 'site', 'foot', 'value', 'unit'].join(mark),
+        ['146', '2026-05-01', 'stack-height', 'heel-centre', 'left', '35,8', 'mm'].join(mark),
+        ['146', '', 'stack-height', 'heel-centre', 'right', '36', 'mm'].join(mark),
+      );
+      expect(troubles).toEqual([]);
+      expect(checks[0]?.readings.map(({ value }) => value)).toEqual([35.8, 36]);
+    }
+    // One line, whose only comma is a decimal one: a guess by the commas would find two cells.
+    const { checks } = read(
+      'pair;measured_at;measure;site;foot;value;unit',
+      '146;2026-05-01;mass;shoe;left;281,5;g',
+    );
+    expect(checks[0]?.readings[0]?.value).toBe(281.5);
+  });
+
+  it('understands what the reader’s language calls measures, sites, feet and units', () => {
+    const { checks, troubles } = readBenchTable(
+      'pair,measured_at,measure,site,foot,value,unit\n146,2026-05-01,厚度,后跟中心,左,35.8,毫米',
+      PROJECT,
+      pairs,
+      new Set(),
+      {
+        measures: { 'stack-height': '厚度' } as never,
+        sites: { 'heel-centre': '后跟中心' },
+        feet: { left: '左' },
+        units: { mm: '毫米' } as never,
+      },
+    );
+    expect(troubles).toEqual([]);
+    expect(checks[0]?.readings).toEqual([
+      { measure: 'stack-height', site: 'heel-centre', foot: 'left', value: 35.8, unit: 'mm' },
+    ]);
   });
 
   it('reads an empty table as nothing', () => {

@@ -1,4 +1,5 @@
 /** The hub as it runs: upgraded from its first format, by https, watched, backed up, and stopped. */
+import { helloAnswer } from '../../../core/records/index.ts';
 import { once } from 'node:events';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { request } from 'node:https';
@@ -125,6 +126,17 @@ describe('the hub on a local network', () => {
     const [answer] = (await once(asked, 'response')) as [{ statusCode: number; resume(): void }];
     answer.resume();
     expect(answer.statusCode).toBe(200);
+    // A lead's sheet of invites says it too.
+    const asking = request({
+      host: '127.0.0.1',
+      port: new URL(url).port,
+      path: '/v1/hello',
+      ca: authority,
+    }).end();
+    const [hello] = (await once(asking, 'response')) as [AsyncIterable<Buffer>];
+    const parts: Buffer[] = [];
+    for await (const chunk of hello) parts.push(chunk);
+    expect(helloAnswer.parse(JSON.parse(Buffer.concat(parts).toString())).trust).toBe(trustUrl);
     // The hub's own origin is the https address that the phone asked for.
     const joinFrom = async (origin: string) => {
       const joining = request({

@@ -6,11 +6,12 @@ import {
   recentDays,
   shownStart,
   typedStart,
+  withHour,
   withTime,
   withTrackStart,
 } from '../../../app/phone/log/run-day.ts';
-import { emptyRunForm, runOfForm, type RunForm } from '../../../app/drafts/run.ts';
-import type { Run } from '../../../core/records/index.ts';
+import { emptyRunForm, formOfRun, runOfForm, type RunForm } from '../../../app/drafts/run.ts';
+import { isDayOnly, type Run } from '../../../core/records/index.ts';
 import { toLocalMinute } from '../../../app/parts/instant.ts';
 import { idOf } from '../../core/records/make.ts';
 
@@ -143,6 +144,46 @@ describe('a run of earlier today', () => {
     expect(onDay('2026-03-30', { ...yesterday, time: '1:00:00' }, at(7)).start).toBe(
       '2026-03-30T06:00',
     );
+  });
+});
+
+describe('a run of an earlier day without its hour', () => {
+  const dayOnly = (part: Partial<RunForm>, nowMs = at(7)) => {
+    const outcome = outcomeOf(part, nowMs);
+    return outcome.ok ? outcome.run.dayOnly : outcome.errors;
+  };
+
+  it('is of the day alone, until the hour is said', () => {
+    const yesterday = form(onDay('2026-03-29', form(), at(7)));
+    expect(dayOnly(yesterday)).toBe(true);
+    const said = form({ ...yesterday, ...withHour('18:30', '2026-03-29', yesterday, at(7)) });
+    expect(startedAt(said, at(7))).toBe('2026-03-29T18:30');
+    expect(dayOnly(said)).toBeUndefined();
+    expect(dayOnly({ ...said, ...withHour('', '2026-03-29', said, at(7)) })).toBe(true);
+  });
+
+  it('is not: one of now, of earlier today, or of a track', () => {
+    expect(dayOnly({})).toBeUndefined();
+    expect(dayOnly(form(onDay('2026-03-30', form(), at(7))))).toBeUndefined();
+    const tracked = form({ ...onDay('2026-03-29', form(), at(7)) });
+    expect(dayOnly({ ...tracked, ...withTrackStart(tracked, at(18, 12, 29)) })).toBeUndefined();
+  });
+
+  it('stays so when it is changed, and knows its hour once one is said', () => {
+    const outcome = outcomeOf(form(onDay('2026-03-29', form(), at(7))), at(7));
+    if (!outcome.ok) throw new Error('no run');
+    const again = formOfRun(outcome.run, { distance: 'km', temperature: 'C' });
+    expect(again.isHourMade).toBe(true);
+    const change = (part: Partial<RunForm>) => {
+      const changed = outcomeOf({ ...again, ...part }, at(9), outcome.run);
+      return changed.ok ? changed.run : null;
+    };
+    expect(change({ distance: '11' })).toMatchObject({
+      dayOnly: true,
+      startedAt: outcome.run.startedAt,
+    });
+    expect(change(typedStart('2026-03-29T06:00'))?.dayOnly).toBeUndefined();
+    expect(isDayOnly(outcome.run)).toBe(true);
   });
 });
 

@@ -2,6 +2,7 @@
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { openStore, type Store, type StoreOptions } from '../../../app/store/index.ts';
+import { nextSyncMs } from '../../../app/store/sync.ts';
 import type { BodyOf, RecordId } from '../../../core/records/index.ts';
 import { metres } from '../../../core/units/index.ts';
 import { testHub, type TestHub } from '../hub/hub-for-tests.ts';
@@ -183,6 +184,43 @@ describe('the sync by itself', () => {
     const sent = await settles(async () => (await phone.unsent()).revisions === 0, 5000);
     stop();
     expect(sent).toBe(true);
+  });
+});
+
+describe('a phone that somebody has just come to', () => {
+  it('asks as often as a desk for some minutes, then leaves its radio alone', () => {
+    expect(nextSyncMs('tester', 0)).toBe(20_000);
+    expect(nextSyncMs('tester', 4 * 60_000)).toBe(20_000);
+    expect(nextSyncMs('tester', 5 * 60_000)).toBe(5 * 60_000);
+    expect(nextSyncMs('lead', 60 * 60_000)).toBe(20_000);
+  });
+
+  it('hears at once of what came in while another window was used', async () => {
+    const phone = await joined();
+    const desk = await hub.joined('lead');
+    const stop = phone.startSyncing();
+    // The first round of the page is over.
+    await settles(async () => (await phone.unsent()).revisions === 0, 100);
+    await new Promise((later) => setTimeout(later, 2600));
+    const body = {
+      project: desk.newId(),
+      round: desk.newId(),
+      code: '101',
+      sizeMm: 270,
+    } as unknown as BodyOf<'pair'>;
+    const pair = await desk.save('pair', body);
+    if (!pair.ok) throw new Error('no pair');
+    const handOut = { project: body.project, pair: pair.value.revision.id, tester };
+    const from = '2026-05-02T07:30:00+02:00';
+    expect(await desk.save('hand-out', { ...handOut, from, blind: true })).toMatchObject({
+      ok: true,
+    });
+    await desk.sync();
+    expect(await phone.list('hand-out')).toEqual([]);
+    window.dispatchEvent(new Event('focus'));
+    const heard = await settles(async () => (await phone.list('hand-out')).length === 1, 3000);
+    stop();
+    expect(heard).toBe(true);
   });
 });
 

@@ -304,7 +304,7 @@ describe('the list of testers says first', () => {
     [
       'how many have run, where some have not yet',
       [testerRow(), testerRow({ tester: idOf(9), runs: 0 })],
-      '1 of 2 testers with a pair have run. Nobody has gone silent.',
+      '1 of 2 testers with a pair has run. Nobody has gone silent.',
       '手中有鞋的 2 名试穿员中，1 名跑过，没有人久无消息。',
     ],
   ];

@@ -10,13 +10,25 @@ const cell = (word: EvidenceWord, testersOnce: number, zone: 'U10' | 'U3' | 'P6'
   kind: 'heel-slip' as const,
   word,
   testersOnce,
+  runs: 2,
 });
 
 describe('the card of a round', () => {
   it('says that nobody ran, or that there are single reports at most', () => {
     expect(roundCardLine([], 0)).toEqual({ case: 'nobody-ran' });
     expect(roundCardLine([], 12)).toEqual({ case: 'nothing' });
-    expect(roundCardLine([cell('early-sign', 1)], 12)).toEqual({ case: 'nothing' });
+    expect(roundCardLine([cell('seen-once', 1)], 12)).toEqual({ case: 'nothing' });
+  });
+
+  it('does not say that nothing recurs of what one tester has in each of their runs', () => {
+    const twice = cell('early-sign', 1);
+    const often = { ...cell('early-sign', 1, 'P6'), runs: 3 };
+    expect(roundCardLine([twice, often], 12)).toEqual({ case: 'early', cell: often });
+    expect(roundCardLine([twice, cell('early-sign', 2)], 12)).toMatchObject({ sure: 'likely' });
+    expect(en.early('Heel slip', 2)).toBe(
+      'Heel slip: one tester, in 2 runs. Too few to say it recurs.',
+    );
+    expect(zh.early('后跟滑动', 2)).toBe('后跟滑动：一名试穿员有 2 次，还不能说反复出现。');
   });
 
   it('names what is clear, then what one tester has, then what most testers likely have', () => {

@@ -9,7 +9,10 @@ import {
   type SheetFacts,
 } from '../../../core/headlines/index.ts';
 import type { Callout, Verdict } from '../../../core/review/index.ts';
+import { sheet as en } from '../../../app/words/places/en/sheet.ts';
+import { sheet as zh } from '../../../app/words/places/zh/sheet.ts';
 import { idOf } from '../records/make.ts';
+import { sayForTests } from './say.ts';
 
 const round = idOf(10);
 const earlier = idOf(9);
@@ -40,6 +43,7 @@ const facts = (
     next?: readonly object[];
     runs?: number;
     rounds?: number;
+    cells?: readonly object[];
   } = {},
 ): SheetFacts =>
   ({
@@ -50,7 +54,11 @@ const facts = (
           ? []
           : [
               { id: earlier, size: { runs: more.runs ?? 10 } },
-              { id: round, size: { runs: more.runs ?? 10 } },
+              {
+                id: round,
+                size: { runs: more.runs ?? 10 },
+                complaints: { cells: more.cells ?? [] },
+              },
             ],
       pairs: [
         { id: pair, round, totalM: 227_000 },
@@ -142,6 +150,43 @@ describe('the sheet says first', () => {
       sheetHeadline(facts('not-known-yet', { callouts: [complaint('early-sign')] })),
     ).toMatchObject({ case: 'watch', claims: 'likely', felt: { zone: 'U10' } });
     expect(sheetHeadline(facts('not-known-yet')).case).toBe('nothing-recurs');
+  });
+
+  it('what one tester has in both of two runs, which is too few to say that it recurs', () => {
+    const cell = (word: EvidenceWord, reported: number, asked: number, testers = 1) => ({
+      zone: 'U10',
+      kind: 'heel-slip',
+      word,
+      testersOnce: testers,
+      byTester: [{ tester: idOf(40), reported, asked }],
+    });
+    const said = (...cells: object[]) => sheetHeadline(facts('not-known-yet', { cells }));
+    expect(said(cell('early-sign', 3, 9), cell('early-sign', 2, 2))).toEqual({
+      case: 'early',
+      claims: 'too-early',
+      round,
+      felt: { zone: 'U10', kind: 'heel-slip' },
+      tester: idOf(40),
+      reported: 2,
+      asked: 2,
+    });
+    expect(said(cell('seen-once', 1, 2)).case).toBe('nothing-recurs');
+    // A surer one, and pain, stand before it.
+    expect(
+      sheetHeadline(
+        facts('not-known-yet', {
+          cells: [cell('early-sign', 2, 2)],
+          callouts: [complaint('early-sign')],
+        }),
+      ).case,
+    ).toBe('watch');
+    const words = [en, zh].map(({ headline }) =>
+      headline(said(cell('early-sign', 2, 2)), sayForTests),
+    );
+    expect(words).toEqual([
+      'Too early: heel-slip at U10 in both runs of T40.',
+      '为时尚早：T40 的 2 次跑步中有 2 次heel-slip at U10。',
+    ]);
   });
 
   it('reads its stamp from the latest round that anybody has run in', () => {

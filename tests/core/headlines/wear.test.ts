@@ -193,6 +193,12 @@ describe('a round says of a limit', () => {
       'measured to 172 km, too early to tell',
       '只测到 172 km，为时尚早',
     ],
+    // 0 km is no distance that anybody came to.
+    [
+      round(first, null, null, { greatest: 0 }),
+      'measured only when new, too early to tell',
+      '只在全新时测过，为时尚早',
+    ],
     [
       { ...round(first, null, null), basis: 'prior-only' as const },
       'no pair measured twice yet',

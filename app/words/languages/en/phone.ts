@@ -133,6 +133,7 @@ export const phone = {
     yesterday: 'Yesterday',
     otherDay: 'Another day',
     when: 'Started',
+    whenKnown: 'Started, if you know',
     surface: 'Surface',
     otherSurface: 'other',
     surfaceHint: 'Several: shared evenly.',

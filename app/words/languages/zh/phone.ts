@@ -121,6 +121,7 @@ export const phone: PhoneWords = {
     yesterday: '昨天',
     otherDay: '其他日期',
     when: '开始时间',
+    whenKnown: '开始时间（记得就填）',
     surface: '路面',
     otherSurface: '其他',
     surfaceHint: '多选时平均分配。',

@@ -150,7 +150,32 @@ export const plan = {
     nobody: 'No tester yet, so nobody to invite.',
     nobodyHow: 'Add the testers first.',
     name: 'Invites',
-    sub: 'Each code is good once. Making new codes leaves older ones good until they expire.',
+    sub: (joined: number, log: number, all: number) =>
+      `${joined} of ${all} ${joined === 1 ? 'has' : 'have'} joined, ${log === 0 ? 'none has' : log === 1 ? '1 has' : `${log} have`} logged a run.`,
+    who: 'Who is in',
+    logs: (n: number) => `has joined and logged ${count(n, 'run', 'runs')}`,
+    joined: 'has joined, no run yet',
+    byFile: (n: number) => `${count(n, 'run', 'runs')} by file or table, no phone has joined`,
+    invited: (until: string) => `invited, the code is good until ${until}`,
+    invitedElsewhere: (until: string) =>
+      `invited from another device, that code is good until ${until}`,
+    lapsed: 'invited, but the code has run out',
+    notInvited: 'not invited yet',
+    newCode: 'New code',
+    codesKept:
+      'Each code is good once, for three days. The hub keeps no code, only its fingerprint, so a code is shown on the device that made it and nowhere else. A new code leaves older ones good until they run out.',
+    /** Only where the hub speaks with a certificate of its own. */
+    trust: {
+      title: 'First, once per phone: let it trust this hub',
+      shows:
+        'The hub has a certificate of its own, so a new phone says “Your connection is not private” (Android) or “This Connection Is Not Private” (iPhone).',
+      how: (address: string) =>
+        `Before the invite scan this code, or open ${address}, and follow the three steps on that page.`,
+      without:
+        'A phone that presses on without them can join, but it cannot install Pairlog and loses it without a network.',
+      onSlip: (address: string) => `First, once: open ${address} and follow its steps.`,
+    },
+    makeAnew: (n: number) => `Make ${count(n, 'new code', 'new codes')}`,
     make: (n: number) => `Make ${count(n, 'code', 'codes')}`,
     making: (done: number, of: number) => `${done} of ${of} codes …`,
     print: 'Print the invites',

@@ -8,6 +8,10 @@ type SureOnCard = Extract<RoundCardLine, { case: 'felt' }>['sure'];
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 const days = (n: number) => count(n, 'day', 'days');
 
+/** Such as "both runs of T01" or "3 of T01’s 4 runs". */
+const shareOf = (n: number, of: number, tester: string): string =>
+  n < of ? `${n} of ${tester}’s ${of} runs` : `${n === 2 ? 'both' : `all ${n}`} runs of ${tester}`;
+
 export const sheet = {
   headline: (h: SheetHeadline, say: Say): string => {
     switch (h.case) {
@@ -39,6 +43,8 @@ export const sheet = {
         return `${say.upper(say.list(h.felt.map(say.felt)))} ${h.felt.length > 1 ? 'are' : 'is'} better. Nothing is settled yet.`;
       case 'watch':
         return `Nothing is proved in ${say.round(h.round)}. Watch ${say.felt(h.felt)}.`;
+      case 'early':
+        return `Too early: ${say.felt(h.felt)} in ${shareOf(h.reported, h.asked, say.tester(h.tester))}.`;
       case 'nothing-recurs':
         return `Nothing recurs in ${say.round(h.round)} so far.`;
     }
@@ -68,12 +74,15 @@ export const sheet = {
       likely: `${felt}: likely, ${of}.`,
     }[sure];
   },
+  /** One tester's, in more than one run. */
+  early: (felt: string, n: number) =>
+    `${felt}: one tester, in ${count(n, 'run', 'runs')}. Too few to say it recurs.`,
   nothingRecurs: 'Nothing recurs so far.',
   nobodyRan: 'Nobody has run in it yet.',
   shoe: 'What shows on the shoe',
   left: { sole: 'left sole', upper: 'left upper' },
   right: { sole: 'right sole', upper: 'right upper' },
-  nothingShows: 'Nothing recurs, wears out early, comes apart or is out of tolerance.',
+  nothingShows: 'Nothing is known to recur, wear out early, come apart or be out of tolerance.',
   callout: {
     /** `sure`: how sure it is that it recurs. */
     felt: (sure: string, testers: number, of: number, runs: number, ofRuns: number) =>

@@ -14,7 +14,9 @@ interface Step {
 }
 
 export const start = {
-  sub: 'No shoe yet. Each picture shows what its step leaves behind.',
+  sub: 'No shoe yet. The pictures are examples of what each step leaves behind.',
+  /** Under a picture that is not the shoe's own. */
+  example: 'Example',
   guide: 'Six steps to the first run',
   steps: {
     brief: {

@@ -29,7 +29,7 @@ export const testers = {
           ? 'The one tester with a pair has run, and has not gone silent.'
           : `All ${h.holders} testers with a pair have run. Nobody has gone silent.`;
       case 'some-ran':
-        return `${h.ran} of ${h.holders} testers with a pair have run. Nobody has gone silent.`;
+        return `${h.ran} of ${h.holders} testers with a pair ${h.ran === 1 ? 'has' : 'have'} run. Nobody has gone silent.`;
       case 'nobody-ran':
         return h.holders === 1
           ? 'One tester has a pair. Nobody has run yet.'
@@ -37,7 +37,7 @@ export const testers = {
     }
   },
   sub: (all: number, holders: number, ran: number, runCount: number, distance: string) =>
-    `${testerCount(all)} in the group, ${holders} with a pair, ${ran} have run: ${runs(runCount)}, ${distance}.`,
+    `${testerCount(all)} in the group, ${holders} with a pair, ${ran} ${ran === 1 ? 'has' : 'have'} run: ${runs(runCount)}, ${distance}.`,
   columns: {
     tester: 'Tester',
     pairs: 'Pairs in hand',

@@ -1,4 +1,5 @@
 /** Wear: how long each limit holds, the bench checks behind it, and the gauges. */
+import type { Metres } from '../../../../core/units/index.ts';
 import type {
   CheckHeadline,
   ChecksHeadline,
@@ -12,6 +13,12 @@ import type { Say } from '../../say-names.ts';
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 const readings = (n: number) => count(n, 'reading', 'readings');
 
+/** How far a shoe was measured: 0 km is no distance that anybody came to. @param briefM what it must carry */
+const until = (farthestM: Metres, say: Say, briefM?: Metres): string =>
+  farthestM === 0
+    ? 'only when new'
+    : `to ${say.distance(farthestM)}${briefM === undefined ? '' : ` of ${say.distance(briefM)}`}`;
+
 export const wear = {
   /** `measure`: the name of what a limit is about, such as "Tread depth". */
   headline: (h: WearHeadline, say: Say, measure: (limit: Limit) => string): string => {
@@ -19,7 +26,7 @@ export const wear = {
       case 'no-check':
         return 'Nothing has been measured yet.';
       case 'no-limit':
-        return `Measured to ${say.distance(h.farthestM)}. The brief sets no limit yet.`;
+        return `Measured ${until(h.farthestM, say)}. The brief sets no limit yet.`;
       case 'fails':
         return h.atM === null || h.atM >= h.briefM
           ? `${measure(h.limit)} fails before ${say.distance(h.briefM)}.`
@@ -29,9 +36,9 @@ export const wear = {
       case 'holds':
         return `${say.round(h.round)} keeps every limit of wear to ${say.distance(h.briefM)}.`;
       case 'open':
-        return `No limit is decided. Measured to ${say.distance(h.farthestM)} of ${say.distance(h.briefM)}.`;
+        return `No limit is decided. Measured ${until(h.farthestM, say, h.briefM)}.`;
       case 'too-early':
-        return `Too early to tell: measured to ${say.distance(h.farthestM)} of ${say.distance(h.briefM)}.`;
+        return `Too early to tell: measured ${until(h.farthestM, say, h.briefM)}.`;
     }
   },
   /** Which round the answer is about, where it is not the latest. */
@@ -47,7 +54,7 @@ export const wear = {
       case 'open':
         return `about ${one.inTen} in 10 would last ${say.distance(one.briefM)}`;
       case 'too-early':
-        return `measured to ${say.distance(one.farthestM)}, too early to tell`;
+        return `measured ${until(one.farthestM, say)}, too early to tell`;
       case 'measured-once':
         return 'no pair measured twice yet';
     }
@@ -55,8 +62,8 @@ export const wear = {
   roundLine: (round: string, says: string) => `${round}: ${says}`,
   measured: (rounds: readonly string[], list: (names: readonly string[]) => string) =>
     `Measured: ${list(rounds)}.`,
-  to: (round: string, distance: string) => `${round} to ${distance}`,
-  measuredTo: (distance: string) => `measured to ${distance}`,
+  to: (round: string, farthestM: Metres, say: Say) => `${round} ${until(farthestM, say)}`,
+  measuredTo: (farthestM: Metres, say: Say) => `measured ${until(farthestM, say)}`,
   atBound: {
     'at-least': (value: string) => `at least ${value}`,
     'at-most': (value: string) => `at most ${value}`,
@@ -94,7 +101,7 @@ export const wear = {
             ? 'One reading waits for you: does it count?'
             : `${h.readings} readings wait for you: do they count?`;
         case 'all':
-          return `${count(h.checks, 'check', 'checks')} of ${count(h.pairs, 'pair', 'pairs')}, to ${say.distance(h.farthestM)}.`;
+          return `${count(h.checks, 'check', 'checks')} of ${count(h.pairs, 'pair', 'pairs')}, ${until(h.farthestM, say)}.`;
       }
     },
     sub: (n: number, aside: number) =>
@@ -196,6 +203,32 @@ export const wear = {
     headline: 'Write a check down',
     noPair: 'No pair yet, so nothing to measure.',
     crumb: 'New',
+  },
+
+  checkTable: {
+    crumb: 'As a table',
+    open: 'Type a table of checks',
+    headline: 'Type the readings, or paste them.',
+    sub: 'A row a place, a column a pair. Enter goes down. A block from a spreadsheet can be pasted into any cell. Each pair becomes one check.',
+    nothing:
+      'Nothing to measure is named yet. Give the round its dimensions or the brief its limits.',
+    round: 'Round',
+    pairs: 'Pairs',
+    span: (first: string, last: string) => `${first} to ${last}`,
+    name: (round: string) => `Readings of ${round}`,
+    place: 'Place',
+    foot: 'Foot',
+    cell: (place: string, pair: string) => `${place}, pair ${pair}`,
+    arrival: 'On arrival (before the first run)',
+    ofPair: (pair: string, said: string) => `Pair ${pair}: ${said}`,
+    beyond: (n: number) =>
+      `${count(n, 'cell', 'cells')} did not fit the table and ${n === 1 ? 'was' : 'were'} left out.`,
+    save: (n: number) => (n === 0 ? 'Save the checks' : `Save ${count(n, 'check', 'checks')}`),
+    empty: 'Type at least one reading.',
+    asks: (n: number) =>
+      n === 1
+        ? 'One reading looks wrong. Correct it above, or tick it if it is right, and save again.'
+        : `${n} readings look wrong. Correct them above, or tick those that are right, and save again.`,
   },
 
   shop: {

@@ -31,6 +31,8 @@ export const sheet: PlaceWords['sheet'] = {
         return `${say.list(h.felt.map(say.felt))}已有改善，但还没有定论。`;
       case 'watch':
         return `${say.round(h.round)}尚无定论，请留意${say.felt(h.felt)}。`;
+      case 'early':
+        return `为时尚早：${say.tester(h.tester)} 的 ${h.asked} 次跑步中有 ${h.reported} 次${say.felt(h.felt)}。`;
       case 'nothing-recurs':
         return `${say.round(h.round)}目前没有反复出现的问题。`;
     }
@@ -52,12 +54,13 @@ export const sheet: PlaceWords['sheet'] = {
       likely: `${felt}：很可能反复出现，${of}。`,
     }[sure];
   },
+  early: (felt, n) => `${felt}：一名试穿员有 ${n} 次，还不能说反复出现。`,
   nothingRecurs: '目前没有反复出现的问题。',
   nobodyRan: '还没有人穿它跑过。',
   shoe: '鞋上看得到的问题',
   left: { sole: '左鞋底', upper: '左鞋面' },
   right: { sole: '右鞋底', upper: '右鞋面' },
-  nothingShows: '没有反复出现、过早磨损、损坏或超差的地方。',
+  nothingShows: '目前没有能确认反复出现、过早磨损、损坏或超差的地方。',
   callout: {
     felt: (sure, testers, of, runs, ofRuns) =>
       `${sure}：${of} 名试穿员中 ${testers} 名，${ofRuns} 次中 ${runs} 次`,

@@ -1,7 +1,8 @@
 import type { PlaceWords } from '../../types.ts';
 
 export const start: PlaceWords['start'] = {
-  sub: '还没有鞋款。每张图是这一步完成后的样子。',
+  sub: '还没有鞋款。各图为示例：这一步完成后的样子。',
+  example: '示例',
   guide: '走到第一次跑步的六步',
   steps: {
     brief: {

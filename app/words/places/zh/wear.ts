@@ -1,8 +1,14 @@
+import type { Say } from '../../say-names.ts';
+import type { Metres } from '../../../../core/units/index.ts';
 import type { PlaceWords } from '../../types.ts';
 import { apart } from './apart.ts';
 
 /** A figure stands apart from the words before it; words do not. */
 const spaced = (value: string) => (/^\d/.test(value) ? ` ${value}` : value);
+
+/** How far a shoe was measured: 0 km is no distance that anybody came to. */
+const until = (how: '已' | '只', farthestM: Metres, say: Say): string =>
+  farthestM === 0 ? '只在全新时测过' : `${how}测到 ${say.distance(farthestM)}`;
 
 export const wear: PlaceWords['wear'] = {
   headline: (h, say, measure) => {
@@ -10,7 +16,7 @@ export const wear: PlaceWords['wear'] = {
       case 'no-check':
         return '还没有任何测量。';
       case 'no-limit':
-        return `已测到 ${say.distance(h.farthestM)}，任务书还没有设限值。`;
+        return `${until('已', h.farthestM, say)}，任务书还没有设限值。`;
       case 'fails':
         return h.atM === null || h.atM >= h.briefM
           ? `${measure(h.limit)}撑不到 ${say.distance(h.briefM)}。`
@@ -20,9 +26,9 @@ export const wear: PlaceWords['wear'] = {
       case 'holds':
         return `${apart(say.round(h.round)).trimStart()}的各项磨损限值都能保持到 ${say.distance(h.briefM)}。`;
       case 'open':
-        return `各项限值都未定：已测到 ${say.distance(h.farthestM)}，要求 ${say.distance(h.briefM)}。`;
+        return `各项限值都未定：${until('已', h.farthestM, say)}，要求 ${say.distance(h.briefM)}。`;
       case 'too-early':
-        return `为时尚早：只测到 ${say.distance(h.farthestM)}，要求 ${say.distance(h.briefM)}。`;
+        return `为时尚早：${until('只', h.farthestM, say)}，要求 ${say.distance(h.briefM)}。`;
     }
   },
   thatIs: (round) => `这是${apart(round)}的情况。`,
@@ -37,15 +43,18 @@ export const wear: PlaceWords['wear'] = {
       case 'open':
         return `10 双中约 ${one.inTen} 双能撑到 ${say.distance(one.briefM)}`;
       case 'too-early':
-        return `只测到 ${say.distance(one.farthestM)}，为时尚早`;
+        return `${until('只', one.farthestM, say)}，为时尚早`;
       case 'measured-once':
         return '还没有一双测过两次';
     }
   },
   roundLine: (round, says) => `${round}：${says}`,
   measured: (rounds, list) => `已测：${list(rounds)}。`,
-  to: (round, distance) => `${apart(round).trimStart()}到 ${distance}`,
-  measuredTo: (distance) => `已测到 ${distance}`,
+  to: (round, farthestM, say) =>
+    farthestM === 0
+      ? `${apart(round).trimStart()}仅全新时`
+      : `${apart(round).trimStart()}到 ${say.distance(farthestM)}`,
+  measuredTo: (farthestM, say) => until('已', farthestM, say),
   atBound: {
     'at-least': (value) => `至少${spaced(value)}`,
     'at-most': (value) => `至多${spaced(value)}`,
@@ -75,7 +84,9 @@ export const wear: PlaceWords['wear'] = {
         case 'waiting':
           return `有 ${h.readings} 个读数等你决定是否计入。`;
         case 'all':
-          return `${h.pairs} 双样鞋共 ${h.checks} 次测量，最远 ${say.distance(h.farthestM)}。`;
+          return h.farthestM === 0
+            ? `${h.pairs} 双样鞋共 ${h.checks} 次测量，都在全新时。`
+            : `${h.pairs} 双样鞋共 ${h.checks} 次测量，最远 ${say.distance(h.farthestM)}。`;
       }
     },
     sub: (n, aside) =>
@@ -170,6 +181,27 @@ export const wear: PlaceWords['wear'] = {
   },
 
   newCheck: { headline: '记录一次测量', noPair: '还没有样鞋可测量。', crumb: '新建' },
+
+  checkTable: {
+    crumb: '整表录入',
+    open: '整表录入测量',
+    headline: '录入读数，或粘贴进来。',
+    sub: '每行一个部位，每列一双样鞋，回车向下。电子表格中的一块可以粘贴到任一单元格。每双样鞋记为一次测量。',
+    nothing: '还没有要测的项目。请先给轮次填尺寸，或给任务书填限值。',
+    round: '轮次',
+    pairs: '样鞋',
+    span: (first, last) => `${first} 至 ${last}`,
+    name: (round) => `${round}的读数`,
+    place: '部位',
+    foot: '脚',
+    cell: (place, pair) => `${place}，样鞋 ${pair}`,
+    arrival: '到货时（第一次跑步之前）',
+    ofPair: (pair, said) => `样鞋 ${pair}：${said}`,
+    beyond: (n) => `${n} 个单元格超出表格，未填入。`,
+    save: (n) => (n === 0 ? '保存测量' : `保存 ${n} 次测量`),
+    empty: '请至少填一个读数。',
+    asks: (n) => `${n} 个读数看起来不对。请在上面更正；如果没有错，就勾选它，再保存一次。`,
+  },
 
   shop: {
     crumb: '给车间的表格',

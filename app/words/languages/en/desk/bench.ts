@@ -21,6 +21,12 @@ export const bench = {
     lines === 1
       ? '1 line has no value and is left out.'
       : `${lines} lines have no value and are left out.`,
+  /** Beside where a table is pasted or chosen. */
+  tableColumns: (needed: string, other: string) =>
+    `One reading a line; the first line names the columns: ${needed}. You may add ${other}. Commas, semicolons or tabs part the cells. The day stands once a pair.`,
+  templates: 'Save a table to fill in:',
+  tableOf: (round: string) => `with the pairs of ${round}`,
+  emptyTable: 'with the columns alone',
   chooseFile: 'Choose the table',
   fromFile: (checks: number, readings: number) =>
     `${checks} ${checks === 1 ? 'check' : 'checks'} with ${readings} ${readings === 1 ? 'reading' : 'readings'}`,

@@ -19,8 +19,11 @@ export const brief = {
   addLimit: 'One more limit',
   bounds: { 'at-least': 'must stay at least', 'at-most': 'must stay at most' },
   value: 'Limit',
-  bases: { reading: 'as read', 'share-of-new': '% of the same pair when new' },
-  everySite: 'empty: every site',
+  bound: 'At least or at most',
+  basis: 'Percent or unit',
+  ofNew: '% of new',
+  otherSite: 'another site…',
+  siteName: 'Name of the site',
   fromTo: 'Give both ends, the smaller one first.',
   doubts: {
     'above-new': (typed: string) =>

@@ -1,5 +1,8 @@
 export const finding = {
   make: 'Make it a finding',
+  /** After it was saved: what, and on whose sheet it stands now. */
+  saved: (title: string, trade: string) => `Saved: “${title}”. It is on the sheet for ${trade}.`,
+  openSheet: (trade: string) => `Open the sheet for ${trade}`,
   title: 'Finding',
   part: 'Part that can act',
   priority: 'Priority',

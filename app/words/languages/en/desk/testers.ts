@@ -6,10 +6,11 @@ export const testers = {
   addSeveral: 'Add several testers',
   list: 'Testers, a line each',
   listHint:
-    'Code, name, foot length in mm, left/right where they differ: T07 Ada 265/267. Name and length may be missing. Cells of a table can be pasted.',
-  howMany: 'How many',
-  giveCodes: 'Give codes',
-  giveCodesHint: 'A code for each name in the list, and for as many as you say.',
+    'Name and foot length in mm, left/right where they differ: Ada 265/267. Each line gets the next code, T01, T02 …, unless it begins with one: T07 Ada. The foot length tells the size. Both may be missing. Cells of a table can be pasted.',
+  noLength: 'size not known',
+  howMany: 'Without names: how many testers',
+  giveCodes: 'Fill up with codes',
+  giveCodesHint: 'Adds codes alone until the list has so many. Names and feet can follow.',
   taken: 'This code is another tester’s.',
   wrongLength: 'A foot length is from 100 to 400 mm, left/right where they differ: 265/267.',
   tooManyCells:

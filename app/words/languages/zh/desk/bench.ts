@@ -19,6 +19,11 @@ export const bench: DeskWords['bench'] = {
   tableName: (round) => `bench-checks ${round}.csv`,
   tableHint: '每双、每项尺寸、每只脚一行。每双只写一次日期，没测的留空，再在下面读入文件。',
   unmeasured: (lines) => `${lines} 行没有数值，已略过。`,
+  tableColumns: (needed, other) =>
+    `每行一个读数，第一行写列名：${needed}；还可以有 ${other}。单元格用逗号、分号或制表符隔开，每双鞋只写一次日期。`,
+  templates: '保存一张待填的表格：',
+  tableOf: (round) => `含${round}的样鞋`,
+  emptyTable: '只有列名',
   chooseFile: '选择表格',
   fromFile: (checks, readings) => `${checks} 次测量，${readings} 个读数`,
   knownChecks: (count) => `${count} 次测量已在日志中，不再读入。`,

@@ -19,8 +19,11 @@ export const brief: DeskWords['brief'] = {
   addLimit: '再加一项限值',
   bounds: { 'at-least': '不得低于', 'at-most': '不得高于' },
   value: '限值',
-  bases: { reading: '读数', 'share-of-new': '同一双新鞋时的 %' },
-  everySite: '留空：所有部位',
+  bound: '上限或下限',
+  basis: '百分比或单位',
+  ofNew: '%（新鞋为 100 %）',
+  otherSite: '其他部位…',
+  siteName: '部位名称',
   fromTo: '两端都要填，小的在前。',
   doubts: {
     'above-new': (typed) => `不得低于新鞋的 ${typed} %？新鞋就是 100 %，每双一开始就不合格。`,

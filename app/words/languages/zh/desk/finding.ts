@@ -2,6 +2,8 @@ import type { DeskWords } from '../../../types.ts';
 
 export const finding: DeskWords['finding'] = {
   make: '立为问题项',
+  saved: (title, trade) => `已保存“${title}”，见${trade}工种单。`,
+  openSheet: (trade) => `打开${trade}工种单`,
   title: '问题项',
   part: '可改动的部件',
   priority: '优先级',
