@@ -93,6 +93,13 @@ export const rounds: readonly RoundPlan[] = [
         part: 'upper-pattern',
         what: 'Collar 3 mm higher on the lateral side, heel curve drawn in by 1.5 mm',
         mends: { kind: 'heel-slip', zone: 'U10' },
+        structured: {
+          part: 'upper-pattern',
+          line: 'collar',
+          side: 'lateral',
+          direction: 'higher',
+          by: { amount: 3, unit: 'mm' },
+        },
       },
       { part: 'upper-material', what: 'Lateral mudguard in a firmer film' },
     ],

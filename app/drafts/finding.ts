@@ -14,6 +14,15 @@ import {
 } from '../../core/records/index.ts';
 import { millimetres } from '../../core/units/index.ts';
 import { toInstant, toLocalDay } from '../parts/instant.ts';
+import {
+  changeTroubles,
+  draftOfChange,
+  emptyChangeForm,
+  readChange,
+  saysChange,
+  type ChangeFormDraft,
+  type ChangeTrouble,
+} from './change.ts';
 import { typedNumber } from './typed.ts';
 
 export interface FindingDraft {
@@ -24,6 +33,8 @@ export interface FindingDraft {
   readonly wanted: string;
   /** As typed; empty: it has no size. */
   readonly mm: string;
+  /** The same in figures; nothing said: in words alone. Its part is that of the finding. */
+  readonly change: ChangeFormDraft;
   /** By when, as the browser's date control gives it; empty: nobody said. */
   readonly due: string;
   /** Empty: not decided. */
@@ -62,6 +73,7 @@ export const newFinding = (title: string, part: PartId, language?: string): Find
   state: 'open',
   wanted: '',
   mm: '',
+  change: emptyChangeForm(part),
   due: '',
   carriedBy: '',
   other: { language: otherThan(language), title: '', wanted: '' },
@@ -79,6 +91,7 @@ export const draftOfFinding = (
   state: finding.state,
   wanted: finding.wanted ?? '',
   mm: finding.wantedMm === undefined ? '' : write(finding.wantedMm),
+  change: finding.change ? draftOfChange(finding.change, write) : emptyChangeForm(finding.part),
   due: finding.due === undefined ? '' : toLocalDay(finding.due),
   carriedBy: finding.carriedBy ?? '',
   other: {
@@ -91,11 +104,15 @@ export const draftOfFinding = (
 
 /** What is wrong: the title is missing, the day is none, or the size cannot be read or lies outside of its range. */
 export type FindingTrouble =
-  { readonly field: 'title' | 'due' } | { readonly field: 'mm'; readonly range: Range };
+  | { readonly field: 'title' | 'due' }
+  | { readonly field: 'mm'; readonly range: Range }
+  | ChangeTrouble;
 
 /** What the lead cannot type: where a new finding comes from. */
 export type FindingOrigin = Pick<Finding, 'project' | 'round'> &
-  Partial<Pick<Finding, 'source' | 'kind' | 'zone' | 'evidence' | 'change' | 'fitSession'>>;
+  Partial<
+    Pick<Finding, 'source' | 'kind' | 'zone' | 'evidence' | 'change' | 'fitSession' | 'damage'>
+  >;
 
 export type ReadFinding =
   | { readonly ok: true; readonly body: Finding }
@@ -115,6 +132,7 @@ export const findingTroubles = (draft: FindingDraft): readonly FindingTrouble[] 
     ...(mm === null || (mm !== undefined && !isIn(mm, ranges.wantedMm))
       ? [{ field: 'mm', range: ranges.wantedMm } as const]
       : []),
+    ...(saysChange(draft.change) ? changeTroubles(draft.change) : []),
     ...(draft.due !== '' && Number.isNaN(instantOfDay(draft.due))
       ? [{ field: 'due' } as const]
       : []),
@@ -162,6 +180,9 @@ export const readFinding = (draft: FindingDraft, from: Finding | FindingOrigin):
       state: draft.state,
       wanted: wanted === '' ? undefined : wanted,
       wantedMm: mm === undefined ? undefined : millimetres(mm),
+      change: saysChange(draft.change)
+        ? (readChange({ ...draft.change, part: draft.part }, before.change ?? null) ?? undefined)
+        : undefined,
       otherWords: readOther(draft.other, before.otherWords),
       due: readDue(draft.due, before.due),
       carriedBy: draft.carriedBy === '' ? undefined : draft.carriedBy,

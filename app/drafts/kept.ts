@@ -18,6 +18,7 @@ import type { CheckDraft } from './check.ts';
 import type { GridDraft } from './check-grid.ts';
 import type { FindingDraft, NewFindingDraft } from './finding.ts';
 import type { GaugeDraft } from './gauge.ts';
+import { keptChangeSchema } from './kept-change.ts';
 import type { NewHandOutDraft } from './hand-out.ts';
 import type { PairDraft } from './pair.ts';
 import type { ProjectDraft } from './project.ts';
@@ -92,6 +93,7 @@ export const findingSchema: KeptSchema<FindingDraft> = z.object({
   state: z.enum(findingStates),
   wanted: text,
   mm: text,
+  change: keptChangeSchema,
   due: text,
   carriedBy: text,
   other: z.object({ language: text, title: text, wanted: text }),
@@ -119,6 +121,8 @@ export const roundSchema: KeptSchema<RoundDraft> = z.object({
       part: z.enum(partIds),
       what: text,
       mends: z.enum([...complaintKinds, '']),
+      figures: keptChangeSchema,
+      limit: text,
       kept: saved,
     }),
   ),

@@ -33,7 +33,7 @@ export type RoundChangeTrouble = ChangeTrouble | { readonly field: 'round' | 'li
 const LINE = 200;
 
 /**
- * @param change as `changeFromProposal` makes it
+ * @param change as `changeForRound` makes it
  * @param write a number as the reader types it
  */
 export const draftOfRoundChange = (

@@ -3,16 +3,30 @@ import type { ZoneCode } from '../../core/foot/index.ts';
 import {
   editBody,
   isIn,
+  measures,
   ranges,
   type Change,
   type Last,
   type Range,
   type Round,
+  type StructuredChange,
 } from '../../core/records/index.ts';
 import { millimetres, parseDecimal } from '../../core/units/index.ts';
+import {
+  changeTroubles,
+  readChange as readFigures,
+  saysChange,
+  type ChangeTrouble,
+} from './change.ts';
 import { readSole, type SoleTrouble } from './compound.ts';
 import { readDimensions, type DimensionTrouble } from './dimension-reading.ts';
-import { lastFields, type ChangeDraft, type LastField, type RoundDraft } from './round.ts';
+import {
+  lastFields,
+  limitKey,
+  type ChangeDraft,
+  type LastField,
+  type RoundDraft,
+} from './round.ts';
 
 /** What the figures of a last can be. */
 const lastRanges: Readonly<Record<LastField, Range>> = {
@@ -36,6 +50,7 @@ export type RoundTrouble =
   | ({ readonly part: 'last' } & LastTrouble)
   | { readonly part: 'layers'; readonly zone: ZoneCode }
   | ({ readonly part: 'sole' } & SoleTrouble)
+  | ({ readonly part: 'changes'; readonly at: number } & ChangeTrouble)
   | { readonly part: 'name' };
 
 export type ReadDraft =
@@ -48,16 +63,48 @@ const isTrouble = <Part extends object, Trouble>(
   read: Read<Part, Trouble>,
 ): read is { readonly wrong: readonly Trouble[] } => 'wrong' in read;
 
-const readChange = ({ part, what, mends, kept }: ChangeDraft): Change => {
-  const { mends: before, ...rest } = kept ?? {};
-  return {
-    ...rest,
-    part,
-    what: what.trim(),
-    // The zone belongs to the kind that it was noted with.
-    ...(mends !== '' && { mends: before?.kind === mends ? before : { kind: mends } }),
-  };
+/** The limit that a key names; undefined: none. */
+const limitOf = (
+  key: string,
+  before: StructuredChange['limit'],
+): NonNullable<StructuredChange['limit']> | undefined => {
+  if (key === '') return undefined;
+  if (before && limitKey(before) === key) return before;
+  const [measure, ...site] = key.split(' ');
+  const known = measures.find((one) => one === measure);
+  return known && { measure: known, ...(site.join(' ') !== '' && { site: site.join(' ') }) };
 };
+
+/** The figures of a change as they are saved; null: none are said. */
+const figuresOf = ({ part, figures, limit, kept }: ChangeDraft): StructuredChange | null => {
+  const before = kept?.structured ?? null;
+  const read = saysChange(figures) ? readFigures({ ...figures, part }, before) : null;
+  if (!read) return null;
+  const { limit: _limit, ...rest } = read;
+  const meant = limitOf(limit, before?.limit);
+  return { ...rest, ...(meant && { limit: meant }) };
+};
+
+/** Whether a row says anything: one that nobody filled in is no change. */
+const saysAnything = ({ what, figures }: ChangeDraft): boolean =>
+  what.trim() !== '' || saysChange(figures);
+
+const readChange =
+  (say: (change: StructuredChange) => string) =>
+  (draft: ChangeDraft): Change => {
+    const { part, what, mends, kept } = draft;
+    const { mends: before, structured: _structured, ...rest } = kept ?? {};
+    const structured = figuresOf(draft);
+    const words = what.trim();
+    return {
+      ...rest,
+      part,
+      what: words === '' && structured ? say(structured) : words,
+      // The zone belongs to the kind that it was noted with.
+      ...(mends !== '' && { mends: before?.kind === mends ? before : { kind: mends } }),
+      ...(structured && { structured }),
+    };
+  };
 
 /** Undefined: no last is noted. */
 const readLast = (
@@ -113,11 +160,13 @@ const fine = <Part extends object, Trouble>(all: readonly Read<Part, Trouble>[])
  * Reads a draft, or says everything that is wrong with it.
  * @param old the round as it was; its fields that no form knows are kept
  * @param place the project, and which of its rounds it is
+ * @param say a change in figures in the words of who writes it: of one that is said in figures alone
  */
 export const readDraft = (
   draft: RoundDraft,
   old: Round | null,
   place: Readonly<Pick<Round, 'project' | 'order'>>,
+  say: (change: StructuredChange) => string,
 ): ReadDraft => {
   const blueprint = readDimensions(draft.dimensions);
   const sole = readSole(draft.sole, old);
@@ -126,6 +175,11 @@ export const readDraft = (
   const isLastFine = last === undefined || !isTrouble(last);
   const troubles: readonly RoundTrouble[] = [
     ...(draft.name.trim() === '' ? [{ part: 'name' } as const] : []),
+    ...draft.changes.flatMap(({ figures }, at) =>
+      saysChange(figures)
+        ? changeTroubles(figures).map((one) => ({ part: 'changes', at, ...one }) as const)
+        : [],
+    ),
     ...sole.troubles.map((one) => ({ part: 'sole', ...one }) as const),
     ...blueprint.troubles.map((one) => ({ part: 'blueprint', ...one }) as const),
     ...(isLastFine ? [] : last.wrong.map((one) => ({ part: 'last', ...one }) as const)),
@@ -139,7 +193,7 @@ export const readDraft = (
     ...place,
     name: draft.name.trim(),
     stage: draft.stage,
-    changes: draft.changes.filter(({ what }) => what.trim() !== '').map(readChange),
+    changes: draft.changes.filter(saysAnything).map(readChange(say)),
     blueprint: [...blueprint.dimensions],
   };
   return {

@@ -6,11 +6,13 @@ import {
   type Change,
   type Dimension,
   type Foot,
+  type Limit,
   type Measure,
   type MeasureUnit,
   type RecordId,
   type Round,
 } from '../../core/records/index.ts';
+import { draftOfChange, emptyChangeForm, type ChangeFormDraft } from './change.ts';
 import { draftOfSole, type SoleDraft } from './compound.ts';
 
 /** `kept`: what it was before, with any field of a newer app. */
@@ -18,8 +20,16 @@ export interface ChangeDraft {
   readonly part: PartId;
   readonly what: string;
   readonly mends: ComplaintKind | '';
+  /** The same in figures; nothing said: in words alone. Its part is that of the change. */
+  readonly figures: ChangeFormDraft;
+  /** The limit of the brief that it is meant to keep, by `limitKey`; empty: none. */
+  readonly limit: string;
   readonly kept?: Change;
 }
+
+/** A limit of the brief, as a form names it. */
+export const limitKey = ({ measure, site }: Pick<Limit, 'measure' | 'site'>): string =>
+  `${measure} ${site ?? ''}`;
 
 /** A row of the table of dimensions, as typed. */
 export interface DimensionDraft {
@@ -62,7 +72,13 @@ export interface RoundDraft {
   readonly layers: Readonly<Partial<Record<ZoneCode, string>>>;
 }
 
-export const emptyChange: ChangeDraft = { part: 'upper-pattern', what: '', mends: '' };
+export const emptyChange: ChangeDraft = {
+  part: 'upper-pattern',
+  what: '',
+  mends: '',
+  figures: emptyChangeForm('upper-pattern'),
+  limit: '',
+};
 
 const written = (value: number | undefined): string => (value === undefined ? '' : String(value));
 
@@ -136,6 +152,8 @@ export const draftOfRound = (round: Round | null): RoundDraft => ({
     part: kept.part,
     what: kept.what,
     mends: kept.mends?.kind ?? '',
+    figures: kept.structured ? draftOfChange(kept.structured, String) : emptyChangeForm(kept.part),
+    limit: kept.structured?.limit ? limitKey(kept.structured.limit) : '',
     kept,
   })),
   dimensions: (round?.blueprint ?? []).map((kept) => ({

@@ -84,7 +84,11 @@ interface FieldsProps {
 }
 
 export const ChangeFields = (
-  props: FieldsProps & { readonly troubles: readonly { readonly field: string }[] },
+  props: FieldsProps & {
+    readonly troubles: readonly { readonly field: string }[];
+    /** The part is asked elsewhere in the form. */
+    readonly noPart?: boolean;
+  },
 ) => {
   const { draft, set, troubles } = props;
   const words = proposeWords();
@@ -94,17 +98,19 @@ export const ChangeFields = (
   const amount = wrong('amount');
   return (
     <div class="change-fields">
-      <Pick
-        label={words.part}
-        value={draft.part}
-        onChange={(part) => set({ ...draft, part: part as PartId })}
-      >
-        {partIds.map((part) => (
-          <option key={part} value={part}>
-            {terms().parts[part].name}
-          </option>
-        ))}
-      </Pick>
+      {!props.noPart && (
+        <Pick
+          label={words.part}
+          value={draft.part}
+          onChange={(part) => set({ ...draft, part: part as PartId })}
+        >
+          {partIds.map((part) => (
+            <option key={part} value={part}>
+              {terms().parts[part].name}
+            </option>
+          ))}
+        </Pick>
+      )}
       <What {...props} />
       <Pick
         label={words.direction}

@@ -3,9 +3,10 @@ import { isOnSheet, tradeOf } from '../../core/foot/index.ts';
 import { changesHeadline, type WorseName } from '../../core/headlines/index.ts';
 import type { ChangesLook, FeltMove } from '../../core/review/index.ts';
 import { percentOf } from '../words/figures.ts';
+import { foundLine } from '../words/say-arrival.ts';
 import { questionName } from '../words/say-question.ts';
 import type { PartProps } from './document-props.ts';
-import { arrivalLine, arrivedLine, Change, Word, type StoryProps } from './one-change.tsx';
+import { arrivedLine, Change, Word, type StoryProps } from './one-change.tsx';
 import { Own } from './own-words.tsx';
 import { Lines, Say, type Spoken } from './spoken.tsx';
 
@@ -60,9 +61,7 @@ export const ChangesPage = (props: PartProps) => {
 /** Places whose drawing was changed though no change on the list is of a trade that checks them. */
 const Unlisted = ({ story, languages }: StoryProps) => {
   const own = story.arrivals.filter(
-    (one) =>
-      one.wanted !== null &&
-      !story.comparison.changes.some(({ part }) => isOnSheet(one, tradeOf[part])),
+    (one) => !story.comparison.changes.some(({ part }) => isOnSheet(one, tradeOf[part])),
   );
   if (own.length === 0) return null;
   return (
@@ -92,7 +91,7 @@ const headline = (story: ChangesLook, spoken: Spoken): string => {
 
 const Else = (props: StoryProps) => {
   const { story, languages, report } = props;
-  const moved = story.arrivals.filter(({ word, wanted }) => word === 'moved' && wanted === null);
+  const { found } = story.differences;
   const { knew } = story.comparison;
   const who = [...new Set([...knew.earlier, ...knew.later])];
   return (
@@ -120,8 +119,8 @@ const Else = (props: StoryProps) => {
           <Lines
             in={languages}
             of={(spoken) =>
-              moved.length > 0
-                ? moved.map((one) => arrivalLine(one, spoken))
+              found.length > 0
+                ? found.map((one) => foundLine(one, spoken.speaker))
                 : [spoken.paper.changes.foundNothing]
             }
           />

@@ -1,5 +1,6 @@
 /** What was changed in the round, and what came of it against the round before. */
-import type { RoundComparison } from '../../core/review/index.ts';
+import { isAbsent, type RoundComparison } from '../../core/review/index.ts';
+import { arrivalLines } from '../words/say-arrival.ts';
 import {
   benchLine,
   comparisonLines,
@@ -71,7 +72,7 @@ const Compared = ({
             <Say
               in={languages}
               of={({ speaker }) =>
-                change.found
+                change.found && !isAbsent(change.arrival)
                   ? speaker.desk.joined.of(
                       speaker.glossary.parts[change.part].name,
                       speaker.glossary.changeVerdicts[change.found.verdict].name,
@@ -85,14 +86,15 @@ const Compared = ({
           </p>
           <Lines
             in={languages}
-            of={({ speaker }) =>
-              change.found && change.mends
+            of={({ speaker }) => [
+              ...arrivalLines(change, speaker),
+              ...(change.found && change.mends
                 ? [
                     speaker.desk.changes.mends(feltTitle(change.mends, speaker)),
                     ...comparisonLines(change.found, against, speaker),
                   ]
-                : [speaker.desk.changes.mendsNothing]
-            }
+                : [speaker.desk.changes.mendsNothing]),
+            ]}
           />
         </section>
       ))}

@@ -1,8 +1,15 @@
 /** One change: what it is, whether it arrived on the samples, whether it worked; and those of one trade on its sheet. */
 import { isOnSheet, tradeOf, type Trade } from '../../core/foot/index.ts';
 import type { ChangeVerdict } from '../../core/records/index.ts';
-import type { Arrival, ChangesLook, FeltMove, ReportedFinding } from '../../core/review/index.ts';
+import {
+  isAbsent,
+  type Arrival,
+  type ChangesLook,
+  type FeltMove,
+  type ReportedFinding,
+} from '../../core/review/index.ts';
 import { signed, written } from '../words/figures.ts';
+import { absentLine, arrivalDetails, arrivalLine as arrivalLineOf } from '../words/say-arrival.ts';
 import { feltTitle } from '../words/say-change.ts';
 import { siteName } from '../words/say-place.ts';
 import type { PartProps } from './document-props.ts';
@@ -19,7 +26,7 @@ export const arrivalLine = (one: Arrival, spoken: Spoken): string => {
   const place = siteName(one.site, speaker);
   const { measured } = one;
   return measured === null
-    ? speaker.desk.joined.of(place, paper.changes.arrivedWord['not-measured'])
+    ? speaker.desk.joined.of(place, speaker.desk.arrival.words['not-measured'])
     : paper.changes.arrivedLine(
         one.measure === 'dimension'
           ? place
@@ -36,7 +43,7 @@ export const arrivedLine = (one: Arrival, spoken: Spoken): string =>
     ? arrivalLine(one, spoken)
     : spoken.paper.changes.arrivedAs(
         arrivalLine(one, spoken),
-        spoken.paper.changes.arrivedWord[one.word],
+        spoken.speaker.desk.arrival.words[one.word],
       );
 
 const countOf = ({ reported, runs }: FeltMove['earlier'], { paper }: Spoken) =>
@@ -47,7 +54,7 @@ const countOf = ({ reported, runs }: FeltMove['earlier'], { paper }: Spoken) =>
  * to a dimension more closely.
  */
 const arrivalsOf = ({ arrivals }: ChangesLook, trade: Trade): readonly Arrival[] =>
-  arrivals.filter((one) => one.wanted !== null && isOnSheet(one, trade));
+  arrivals.filter((one) => isOnSheet(one, trade));
 
 export const Change = ({
   story,
@@ -61,7 +68,8 @@ export const Change = ({
 }) => {
   const change = story.comparison.changes[at];
   if (!change) return null;
-  const { found, mends } = change;
+  const { found, mends, arrival } = change;
+  const absent = isAbsent(arrival);
   const wanted = arrivalsOf(story, tradeOf[change.part]);
   return (
     <section class="change whole">
@@ -85,7 +93,15 @@ export const Change = ({
         <h4 aria-level={level}>
           <Say in={languages} of={({ paper }) => paper.changes.arrived} />
         </h4>
-        {wanted.length === 0 ? (
+        {arrival ? (
+          <Lines
+            in={languages}
+            of={({ speaker }) => [
+              arrivalLineOf(arrival, speaker),
+              ...arrivalDetails(arrival, speaker),
+            ]}
+          />
+        ) : wanted.length === 0 ? (
           <p class="soft">
             <Say in={languages} of={({ paper }) => paper.changes.notOnBlueprint} />
           </p>
@@ -100,7 +116,14 @@ export const Change = ({
         {found ? (
           <>
             <p>
-              <Word languages={languages} word={found.verdict} />
+              {absent ? (
+                <Say
+                  in={languages}
+                  of={({ speaker }) => absentLine(change, speaker) ?? speaker.desk.arrival.absent}
+                />
+              ) : (
+                <Word languages={languages} word={found.verdict} />
+              )}
             </p>
             <p>
               <Say

@@ -69,7 +69,7 @@ export const headlinesOf = (
     ),
     changes: review.rounds.slice(1).map((later, at) => {
       const earlier = review.rounds[at] as (typeof review.rounds)[number];
-      const story = lookAtChanges(log, review, earlier, later);
+      const story = lookAtChanges(log, earlier, later);
       const moved = movedOf(story.felt, glossary, say);
       return places.changes.headline(changesHeadline(story), { ...say, moved });
     }),

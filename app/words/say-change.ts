@@ -1,6 +1,11 @@
 /** What did a change do, in sentences? The same at the desk, in the terminal and in a finding. */
 import type { Finding, RecordId } from '../../core/records/index.ts';
-import type { ComparedChange, ProposedOutcome, RoundComparison } from '../../core/review/index.ts';
+import {
+  isAbsent,
+  type ComparedChange,
+  type ProposedOutcome,
+  type RoundComparison,
+} from '../../core/review/index.ts';
 import type {
   BenchChange,
   CellComparison,
@@ -10,6 +15,7 @@ import type {
   ShareChange,
 } from '../../core/rounds/index.ts';
 import { percentOf, setPercentOf, signed } from './figures.ts';
+import { arrivalLine } from './say-arrival.ts';
 import { cellTitle, pOf, type Speaker } from './say-complaint.ts';
 import { placeName } from './say-place.ts';
 import { twoSidedOutcomeLines } from './say-two-sided.ts';
@@ -219,11 +225,16 @@ export const outcomeOf = (
   verdict: proposed.verdict,
   until,
   language,
-  lines:
-    proposed.of === 'complaint'
+  lines: [
+    ...(proposed.arrival ? [arrivalLine(proposed.arrival, speaker)] : []),
+    ...(isAbsent(proposed.arrival) ? [speaker.desk.arrival.absent] : []),
+    ...(proposed.of === 'complaint'
       ? [
-          speaker.glossary.changeVerdicts[proposed.verdict].meaning,
+          ...(isAbsent(proposed.arrival)
+            ? []
+            : [speaker.glossary.changeVerdicts[proposed.verdict].meaning]),
           ...comparisonLines(proposed.found, { earlier: round, later: proposed.round }, speaker),
         ]
-      : twoSidedOutcomeLines(proposed, { earlier: round, later: proposed.round }, speaker),
+      : twoSidedOutcomeLines(proposed, { earlier: round, later: proposed.round }, speaker)),
+  ],
 });

@@ -48,11 +48,13 @@ export const findingInWords = (
 ): SaidFinding => {
   const { desk, glossary } = speaker;
   const words = desk.report;
-  const { kind, zone, part, source, evidence, outcome } = finding;
+  const { kind, zone, part, source, evidence, outcome, damage } = finding;
   const about = kind && zone ? cellTitle({ kind, zone }, speaker) : null;
   const wanted = wantedOf(finding, speaker);
   const carrier = finding.carriedBy === undefined ? null : roundName(finding.carriedBy);
-  const known = source ?? (evidence?.complaint ? 'complaint' : undefined);
+  const known = damage
+    ? ('damage' as const)
+    : (source ?? (evidence?.complaint ? 'complaint' : undefined));
   return {
     about: about === finding.title ? null : about,
     part: words.part(glossary.parts[part].name, glossary.trades[tradeOf[part]]),

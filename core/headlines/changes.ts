@@ -4,7 +4,7 @@
  */
 import type { ComfortAttributeId, ComplaintKind, TwoSidedId, ZoneCode } from '../foot/index.ts';
 import type { ChangeVerdict, RecordId } from '../records/index.ts';
-import type { ChangesLook } from '../review/index.ts';
+import { isAbsent, type ChangesLook } from '../review/index.ts';
 
 /** A complaint as a headline names it; in any zone where that is null. */
 export interface MovedName {
@@ -40,6 +40,13 @@ export type ChangesHeadline =
       readonly case: 'no-different';
       readonly same: readonly MovedName[];
     }
+  /** What moved or did not is no doing of a change that is not in the shoe. */
+  | {
+      readonly claims: 'too-little';
+      readonly case: 'not-in-shoe';
+      readonly better: readonly MovedName[];
+      readonly named: readonly MovedName[];
+    }
   | {
       readonly claims: 'too-little';
       readonly case: 'too-early';
@@ -63,11 +70,24 @@ interface Sorted {
   readonly worse: readonly WorseName[];
   readonly same: readonly MovedName[];
   readonly open: readonly MovedName[];
+  /** What only changes were to mend that are not in the shoe: rarer, and all but what is worse. */
+  readonly absent: { readonly better: readonly MovedName[]; readonly named: readonly MovedName[] };
   /** Not asked about and not proved, but worth asking about. */
   readonly look: readonly MovedName[];
 }
 
 const nameOf = ({ zone, kind }: MovedName): MovedName => ({ zone, kind });
+
+/** Whether every change that was to mend it is measured not to be in the shoe. */
+const isUnmade = (
+  { zone, kind }: MovedName,
+  changes: ChangesFacts['comparison']['changes'],
+): boolean => {
+  const meant = changes.filter(
+    ({ mends }) => mends?.kind === kind && (mends.zone ?? zone) === (zone ?? mends.zone),
+  );
+  return meant.length > 0 && meant.every(({ arrival }) => isAbsent(arrival));
+};
 
 /** Every complaint by what it ended with. */
 const sorted = ({ felt, comfort, comparison }: ChangesFacts): Sorted => {
@@ -76,7 +96,10 @@ const sorted = ({ felt, comfort, comparison }: ChangesFacts): Sorted => {
       ? [{ ...nameOf(mends), word: found.verdict, asked: true }]
       : [],
   );
-  const all = [...felt.filter(({ asked }) => asked), ...anywhere];
+  const everything = [...felt.filter(({ asked }) => asked), ...anywhere];
+  const [without, all] = [true, false].map((is) =>
+    everything.filter((one) => is === (one.word !== 'worse' && isUnmade(one, comparison.changes))),
+  ) as [typeof everything, typeof everything];
   const rest = felt.filter(({ asked }) => !asked);
   // A question may have been answered on both kinds of line.
   const questions = [...comfort, ...comparison.twoSided].flatMap(({ attribute, word }) =>
@@ -94,6 +117,10 @@ const sorted = ({ felt, comfort, comparison }: ChangesFacts): Sorted => {
     ],
     same: ended('no-different'),
     open: ended('too-little'),
+    absent: {
+      better: without.filter(({ word }) => word === 'mended' || word === 'better').map(nameOf),
+      named: without.map(nameOf),
+    },
     look: rest.filter(({ word }) => word === 'look').map(nameOf),
   };
 };
@@ -101,10 +128,10 @@ const sorted = ({ felt, comfort, comparison }: ChangesFacts): Sorted => {
 /** What is proved of two rounds, in one word; the headline never claims another. */
 export const changesStamp = (facts: ChangesFacts | null): ChangesStamp => {
   if (!facts) return 'too-little';
-  const { better, worse, mended, same, open } = sorted(facts);
+  const { better, worse, mended, same, open, absent } = sorted(facts);
   if (worse.length > 0) return better.length > 0 ? 'mixed' : 'worse';
   if (better.length > 0) return mended ? 'mended' : 'better';
-  return same.length > 0 && open.length === 0 ? 'no-different' : 'too-little';
+  return same.length > 0 && open.length + absent.named.length === 0 ? 'no-different' : 'too-little';
 };
 
 /**
@@ -118,7 +145,7 @@ export const changesHeadline = (facts: ChangesFacts | null): ChangesHeadline => 
     return { claims: 'nothing', case: 'nobody-ran', round: earlier };
   if (testers.both + testers.onlyLater === 0)
     return { claims: 'nothing', case: 'nobody-ran', round: later };
-  const { better, worse, mended, same, open, look } = sorted(facts);
+  const { better, worse, mended, same, open, look, absent } = sorted(facts);
   if (worse.length > 0)
     return better.length > 0
       ? { claims: 'mixed', case: 'mixed', better: better.slice(0, 1), worse: worse.slice(0, 1) }
@@ -129,6 +156,13 @@ export const changesHeadline = (facts: ChangesFacts | null): ChangesHeadline => 
     const named = better.slice(0, unsettled ? 1 : 2);
     return { claims: word, case: word, better: named, open: unsettled };
   }
+  if (absent.named.length > 0)
+    return {
+      claims: 'too-little',
+      case: 'not-in-shoe',
+      better: absent.better.slice(0, 2),
+      named: absent.named.slice(0, 2),
+    };
   if (open.length > 0) return { claims: 'too-little', case: 'too-early', open: open.slice(0, 2) };
   if (same.length > 0)
     return { claims: 'no-different', case: 'no-different', same: same.slice(0, 2) };

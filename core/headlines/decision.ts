@@ -57,7 +57,7 @@ const findingOf = (
   callout: Callout,
   findings: readonly ReportedFinding[],
 ): ReportedFinding | null =>
-  findings.find(({ body: { kind, zone, evidence } }) => {
+  findings.find(({ body: { kind, zone, evidence, damage } }) => {
     switch (callout.what) {
       case 'complaint':
       case 'better':
@@ -69,7 +69,7 @@ const findingOf = (
           evidence?.place?.site === callout.site && evidence.place.measure === callout.limit.measure
         );
       case 'damage':
-        return false;
+        return damage === callout.damage;
     }
   }) ?? null;
 

@@ -16,6 +16,7 @@ import type {
 } from '../records/index.ts';
 import type { Metres } from '../units/index.ts';
 import { surenessOf, type EvidenceWord, type WeighedCell } from '../complaints/index.ts';
+import { changeArrivals, isAbsent } from './change-arrivals.ts';
 import { isProven } from './closer-look.ts';
 import { compareComplaint } from './compare-rounds.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
@@ -114,6 +115,15 @@ export const sideOf = ({ left, right }: Readonly<Record<Foot, number>>): Side =>
         : 'both';
 };
 
+/** Fewer reports tell no side: of five alike one set in sixteen lies on one side by chance. Judgement, no source. */
+const LEAST_ON_SIDE = 5;
+
+/** The shoe whose build is to be looked at first: nearly all of enough reports are on it; null: neither. */
+export const oneSided = (byFoot: Readonly<Record<Foot, number>>): Foot | null => {
+  const side = sideOf(byFoot);
+  return side === 'both' || byFoot.left + byFoot.right < LEAST_ON_SIDE ? null : side;
+};
+
 const reportedOf = (
   { complaints: { asked } }: RoundReview,
   cell: WeighedCell | undefined,
@@ -153,7 +163,7 @@ const complaintsOf = (review: Review): Callout[] => {
   }));
 };
 
-/** Every change after one round, up to another, that names a kind of complaint there or anywhere. */
+/** Every change after one round, up to another, that names a kind of complaint there or anywhere, and is not measured to be absent. */
 const meantFor = (
   log: ProjectLog,
   { zone, kind }: { readonly zone: ZoneCode; readonly kind: ComplaintKind },
@@ -162,13 +172,14 @@ const meantFor = (
 ): readonly MeantChange[] =>
   log.rounds
     .filter(({ body }) => body.order > after && body.order <= upTo)
-    .flatMap(({ body, revision }) =>
-      body.changes.flatMap(({ part, what, mends }) =>
-        mends?.kind === kind && (mends.zone ?? zone) === zone
+    .flatMap(({ body, revision }) => {
+      const arrivals = changeArrivals(log, revision.id);
+      return body.changes.flatMap(({ part, what, mends }, at) =>
+        mends?.kind === kind && (mends.zone ?? zone) === zone && !isAbsent(arrivals[at] ?? null)
           ? [{ round: revision.id, part, what }]
           : [],
-      ),
-    );
+      );
+    });
 
 const bettersOf = (log: ProjectLog, review: Review): Callout[] => {
   const latest = latestAsked(review);

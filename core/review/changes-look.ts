@@ -9,31 +9,37 @@
  */
 import type { ComfortChange } from '../complaints/index.ts';
 import type { ComfortAttributeId, ComplaintKind, ZoneCode } from '../foot/index.ts';
-import type {
-  ChangeVerdict,
-  Dimension,
-  Measure,
-  MeasureUnit,
-  RecordId,
-  RecordOf,
-} from '../records/index.ts';
+import type { ChangeVerdict, Measure, MeasureUnit, RecordId, RecordOf } from '../records/index.ts';
 import {
-  benchChanges,
-  type BenchChange,
+  arrivalWord,
+  placeKey,
+  sampleDifference,
+  turned,
+  usualGaugeError,
+  type ArrivalWord,
   type CellRise,
   type Felt,
   type FirstReading,
   type RoundCount,
+  type SampleDifference,
 } from '../rounds/index.ts';
+import {
+  arrivalRank,
+  nominalAt,
+  sampleReadings,
+  type ChangeArrival,
+  type PlaceArrival,
+} from './change-arrivals.ts';
 import {
   compareComplaint,
   compareRounds,
   type Hands,
   type RoundComparison,
 } from './compare-rounds.ts';
+import { foundDifferences, type FoundDifferences } from './found-differences.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
 import { proposeOutcome } from './propose-outcome.ts';
-import type { Review, RoundReview } from './review-types.ts';
+import type { RoundReview } from './review-types.ts';
 
 /** What is known of a line from the earlier to the later round; `look`: not proved, for the lead to ask about. */
 export type MoveWord = ChangeVerdict | 'look';
@@ -57,17 +63,16 @@ export interface ComfortMove {
   readonly word: ComfortChange['word'];
 }
 
-/** One place on the samples that was measured in both rounds, or that the blueprint changed. */
+/** One place on the samples whose drawing the later round changed. */
 export interface Arrival {
   readonly measure: Measure;
   readonly site: string;
   readonly unit: MeasureUnit;
-  /** Later nominal less earlier; null where both blueprints do not name it. */
-  readonly wanted: number | null;
-  /** Null: not measured in both rounds. */
-  readonly measured: BenchChange | null;
-  /** `arrived`: differs the way that was wanted. `moved`: differs and nobody wanted it to. */
-  readonly word: 'arrived' | 'not-arrived' | 'not-measured' | 'moved' | 'same';
+  /** Later nominal less earlier. */
+  readonly wanted: number;
+  /** Null: nothing alike was read in both rounds. */
+  readonly measured: SampleDifference | null;
+  readonly word: ArrivalWord;
 }
 
 /** A finding whose change one of the rounds up to the later one carries. */
@@ -79,6 +84,8 @@ export interface CarriedFinding {
   readonly written: ChangeVerdict | null;
   /** What the comparison of the two rounds says; null where it names neither a complaint nor a two-sided question. */
   readonly found: ChangeVerdict | null;
+  /** Whether its change is in the shoe; null: it is not said in figures. */
+  readonly arrival: ChangeArrival | null;
 }
 
 export interface ChangesLook {
@@ -86,8 +93,10 @@ export interface ChangesLook {
   /** Asked about first, then what moved, then the most frequent. */
   readonly felt: readonly FeltMove[];
   readonly comfort: readonly ComfortMove[];
-  /** What was wanted first. */
+  /** Dimensions that the drawing changed and no structured change names; what did not arrive first. */
   readonly arrivals: readonly Arrival[];
+  /** What differs though nobody asked for it. */
+  readonly differences: FoundDifferences;
   readonly findings: readonly CarriedFinding[];
 }
 
@@ -169,9 +178,6 @@ const comfortMoves = (
   });
 };
 
-const placeKey = ({ measure, site, unit }: Pick<Dimension, 'measure' | 'site' | 'unit'>) =>
-  `${measure} ${site} ${unit}`;
-
 /** Later nominal less earlier of every dimension that both blueprints name, where it is not the same. */
 const wantedOf = (log: ProjectLog, earlier: RecordId, later: RecordId) => {
   const nominals = (round: RecordId) =>
@@ -191,43 +197,37 @@ const wantedOf = (log: ProjectLog, earlier: RecordId, later: RecordId) => {
   );
 };
 
-const arrivalWord = (wanted: number | null, measured: BenchChange | null): Arrival['word'] => {
-  if (!measured) return 'not-measured';
-  const differs = measured.differs === true;
-  if (wanted === null) return differs ? 'moved' : 'same';
-  return differs && Math.sign(measured.difference) === Math.sign(wanted)
-    ? 'arrived'
-    : 'not-arrived';
-};
-
+/** Places that a structured change names are told with it. */
 const arrivalsOf = (
   log: ProjectLog,
-  review: Pick<Review, 'deviations'>,
-  comparison: RoundComparison,
+  { earlier, later }: Pick<RoundComparison, 'earlier' | 'later'>,
+  told: readonly PlaceArrival[],
 ): Arrival[] => {
-  const { earlier, later, bench } = comparison;
-  const readingsOf = (round: RecordId): FirstReading[] =>
-    review.deviations.filter((one) => one.round === round && one.measure === 'dimension');
-  const measured = [
-    ...benchChanges(readingsOf(earlier), readingsOf(later), ['dimension']),
-    ...bench,
-  ];
-  const wanted = wantedOf(log, earlier, later);
-  const unmeasured = [...wanted].filter(([key]) => !measured.some((one) => placeKey(one) === key));
-  const rank = ({ word }: Arrival) =>
-    ['not-arrived', 'arrived', 'not-measured', 'moved', 'same'].indexOf(word);
-  return [
-    ...unmeasured.map(([, one]): Arrival => ({
-      ...one,
-      measured: null,
-      word: arrivalWord(one.wanted, null),
-    })),
-    ...measured.map((one): Arrival => {
-      const by = wanted.get(placeKey(one))?.wanted ?? null;
-      const { measure, site, unit } = one;
-      return { measure, site, unit, wanted: by, measured: one, word: arrivalWord(by, one) };
-    }),
-  ].sort((a, b) => rank(a) - rank(b));
+  const [before, after] = [sampleReadings(log, earlier), sampleReadings(log, later)];
+  const from = log.rounds.find(({ revision }) => revision.id === earlier);
+  const rank = ({ word }: Arrival) => arrivalRank.indexOf(word);
+  return [...wantedOf(log, earlier, later)]
+    .filter(([key]) => !told.some((one) => placeKey(one) === key))
+    .map(([key, one]): Arrival => {
+      const isHere = (reading: FirstReading) => placeKey(reading) === key;
+      const measured =
+        from === undefined
+          ? null
+          : sampleDifference(
+              before.filter(isHere),
+              after.filter(isHere),
+              nominalAt(log, from, one),
+              usualGaugeError(one.measure, one.site, before.find(isHere)?.value ?? null),
+            );
+      const sign = one.wanted < 0 ? -1 : 1;
+      const interval = measured?.interval ?? null;
+      return {
+        ...one,
+        measured,
+        word: arrivalWord(Math.abs(one.wanted), interval && turned(interval, sign)),
+      };
+    })
+    .sort((a, b) => rank(a) - rank(b));
 };
 
 /**
@@ -236,13 +236,14 @@ const arrivalsOf = (
  */
 export const lookAtChanges = (
   log: ProjectLog,
-  review: Review,
   earlier: RoundReview,
   later: RoundReview,
   hands: Hands = 'all',
   comparison: RoundComparison = compareRounds(log, earlier, later, hands),
 ): ChangesLook => {
   const carried = carriedBetween(log, earlier, later);
+  const told = comparison.changes.flatMap(({ arrival }) => arrival?.places ?? []);
+  const arrivals = arrivalsOf(log, comparison, told);
   const named: Felt[] = [
     ...comparison.changes.flatMap(({ mends }) => mends ?? []),
     ...carried.flatMap(({ body: { kind, zone } }) =>
@@ -253,28 +254,50 @@ export const lookAtChanges = (
     comparison,
     felt: feltMoves(log, comparison, named, earlier),
     comfort: comfortMoves(comparison, earlier, later),
-    arrivals: arrivalsOf(log, review, comparison),
-    findings: carried.map(({ revision: { id }, body }) => ({
-      id,
-      title: body.title,
-      carriedBy: body.carriedBy as RecordId,
-      written: body.outcome?.verdict ?? null,
-      found: proposeOutcome(log, body)?.verdict ?? null,
-    })),
+    arrivals,
+    differences: foundDifferences(
+      log,
+      comparison.earlier,
+      comparison.later,
+      new Set(arrivals.map(placeKey)),
+    ),
+    findings: carried.map(({ revision: { id }, body }) => {
+      const proposed = proposeOutcome(log, body, id);
+      return {
+        id,
+        title: body.title,
+        carriedBy: body.carriedBy as RecordId,
+        written: body.outcome?.verdict ?? null,
+        found: proposed?.verdict ?? null,
+        arrival: proposed?.arrival ?? null,
+      };
+    }),
   };
 };
 
 /**
- * Did what the blueprint changed arrive on the samples? Of what is named in both blueprints and not the same; what else
- * differs is no answer to that: `not-asked` where that alone was measured.
+ * Did what was asked for arrive in the samples, in one word? Of structured changes, and of dimensions that the drawing
+ * changed: `partly` as well where some of it did and some did not. `not-asked`: nothing was asked for in figures.
  */
 export const arrivedAnswer = (
-  arrivals: readonly Arrival[],
-): 'yes' | 'partly' | 'no' | 'not-asked' | 'not-measured' => {
-  const measured = arrivals.filter(({ wanted, measured: is }) => wanted !== null && is !== null);
-  const arrived = measured.filter(({ word }) => word === 'arrived').length;
-  if (measured.length === 0)
-    return arrivals.some(({ measured: is }) => is !== null) ? 'not-asked' : 'not-measured';
-  if (arrived === 0) return 'no';
-  return arrived === arrivals.filter(({ wanted }) => wanted !== null).length ? 'yes' : 'partly';
+  arrivals: readonly Pick<Arrival, 'word'>[],
+): 'yes' | 'partly' | 'no' | 'open' | 'not-asked' | 'not-measured' => {
+  const words = arrivals.map(({ word }) => word);
+  const has = (...some: readonly ArrivalWord[]) => words.some((word) => some.includes(word));
+  if (words.length === 0) return 'not-asked';
+  if (!has('arrived', 'beyond', 'partly', 'not', 'open')) return 'not-measured';
+  if (!has('partly', 'not', 'open', 'not-measured')) return 'yes';
+  if (has('arrived', 'beyond', 'partly')) return 'partly';
+  return has('not') ? 'no' : 'open';
 };
+
+/** Everything that was asked for in figures. */
+export const askedInFigures = ({
+  comparison,
+  arrivals,
+}: Pick<ChangesLook, 'arrivals'> & {
+  readonly comparison: Pick<RoundComparison, 'changes'>;
+}): readonly Pick<Arrival, 'word'>[] => [
+  ...comparison.changes.flatMap(({ arrival }) => arrival ?? []),
+  ...arrivals,
+];

@@ -30,16 +30,15 @@ import {
   type FirstReading,
   type RoundAnswers,
 } from '../rounds/index.ts';
+import { changeArrivals, type ChangeArrival } from './change-arrivals.ts';
 import { isProven } from './closer-look.ts';
+import { NEW_UP_TO_M } from './check-distance.ts';
 import { ownRecords, type LoggedPair, type ProjectLog } from './project-log.ts';
 import type { RoundReview } from './review-types.ts';
 import { allComfortAnswers, type ComfortAnswers } from './round-review.ts';
 
 /** Which runs are read: all, or those of hand-outs in which the tester did not know what was changed. */
 export type Hands = 'all' | 'blind-only';
-
-/** Pairs with more on them at their first bench check are not new. Judgement, no source. */
-const NEW_UP_TO_M = 20_000;
 
 /** One entry of the rounds' lists of changes, and what it did. */
 export interface ComparedChange extends Pick<Change, 'part' | 'what'> {
@@ -49,6 +48,8 @@ export interface ComparedChange extends Pick<Change, 'part' | 'what'> {
   readonly mends: Felt | null;
   /** Null where there is nothing to mend. */
   readonly found: CellComparison | null;
+  /** Whether it is in the shoe; null: it is said in words alone. */
+  readonly arrival: ChangeArrival | null;
 }
 
 export interface RoundComparison {
@@ -231,8 +232,9 @@ export const compareRounds = (
     knew: { earlier: before.knew, later: after.knew },
     changes: log.rounds
       .filter(({ body }) => body.order > earlier.order && body.order <= later.order)
-      .flatMap(({ body, revision }) =>
-        body.changes.map(({ part, what, mends }): ComparedChange => {
+      .flatMap(({ body, revision }) => {
+        const arrivals = changeArrivals(log, revision.id);
+        return body.changes.map(({ part, what, mends }, at): ComparedChange => {
           const felt = mends ? { kind: mends.kind, zone: mends.zone ?? null } : null;
           return {
             round: revision.id,
@@ -240,9 +242,10 @@ export const compareRounds = (
             what,
             mends: felt,
             found: felt && compareFelt(log, before, after, felt),
+            arrival: arrivals[at] ?? null,
           };
-        }),
-      ),
+        });
+      }),
     cells: compareCells(before.answers, after.answers, (zone, kind) => ({
       earlier: provenBefore.has(`${zone} ${kind}`),
       later: provenAfter.has(`${zone} ${kind}`),

@@ -15,7 +15,7 @@ const DAY_MS = 86_400_000;
  * The checks of a pair on arrival: the first, and what was read again within a day of it, before the pair was worn
  * on (judgement, no source).
  */
-const arrivalChecks = (checks: readonly Check[], curve: MileageCurve): readonly Check[] => {
+export const arrivalChecks = (checks: readonly Check[], curve: MileageCurve): readonly Check[] => {
   const [first] = checks;
   if (!first) return [];
   const at = (check: Check) => Date.parse(check.body.at);

@@ -31,7 +31,7 @@ export { feetAnswers } from './round-review.ts';
 export { byCode } from './by-code.ts';
 export type { Preference } from './preferences.ts';
 export * from './panel-check.ts';
-export { calloutsOf, type Callout, type Reported, type Side } from './callouts.ts';
+export { calloutsOf, oneSided, type Callout, type Reported, type Side } from './callouts.ts';
 export {
   calendarOf,
   MOST_ROWS,
@@ -41,7 +41,16 @@ export {
   type CalendarRun,
 } from './calendar.ts';
 export {
+  changeArrivals,
+  isAbsent,
+  type ChangeArrival,
+  type PlaceArrival,
+} from './change-arrivals.ts';
+export { openDamage, type DamageFinding } from './damage-findings.ts';
+export type { FoundDifference, FoundDifferences } from './found-differences.ts';
+export {
   arrivedAnswer,
+  askedInFigures,
   lookAtChanges,
   type Arrival,
   type CarriedFinding,

@@ -5,11 +5,13 @@
  */
 import type { CellName } from '../complaints/index.ts';
 import { isWithin } from '../mileage/index.ts';
-import type { RecordId } from '../records/index.ts';
+import type { RecordId, StructuredChange } from '../records/index.ts';
 import { acceptedOf, proposalsTo } from '../talk/index.ts';
 import type { HoldWord } from '../wear/index.ts';
 import type { Metres } from '../units/index.ts';
+import { changeArrivals } from './change-arrivals.ts';
 import { isProven } from './closer-look.ts';
+import { openDamage } from './damage-findings.ts';
 import { doubtsOf, RECENT_DAYS, unaskedDoubts } from './doubts.ts';
 import { ownRecords, type ProjectLog } from './project-log.ts';
 import type { Quiet, Review, RoundReview } from './review-types.ts';
@@ -72,6 +74,23 @@ export type NextStep =
   | {
       readonly step: 'assign-findings';
       readonly findings: readonly RecordId[];
+      readonly count: number;
+    }
+  /** Damage that no finding answers. */
+  | {
+      readonly step: 'answer-damage';
+      readonly damages: readonly RecordId[];
+      readonly count: number;
+    }
+  /** A change in figures of which nobody can say whether it is in the shoe; one step each. */
+  | {
+      readonly step: 'measure-change';
+      readonly round: RecordId;
+      /** Its place in the round's list. */
+      readonly at: number;
+      readonly change: StructuredChange;
+      /** New pairs that it was not read on yet. */
+      readonly pairs: readonly RecordId[];
       readonly count: number;
     }
   /** Findings whose round has been run in, without an outcome. */
@@ -182,6 +201,20 @@ const arrivalSteps = (log: ProjectLog, review: Review): NextStep[] => {
   });
 };
 
+/** Changes in figures that are not measured, or on too few pairs, where new pairs are left to measure. */
+const changeSteps = (log: ProjectLog): NextStep[] =>
+  [...log.rounds].reverse().flatMap(({ revision: { id: round } }) =>
+    changeArrivals(log, round).flatMap((arrival, at): NextStep[] => {
+      const place = arrival?.places.find(({ word }) => word === 'open' || word === 'not-measured');
+      if (!arrival || !place || (arrival.word !== 'open' && arrival.word !== 'not-measured'))
+        return [];
+      const pairs = place.unread;
+      return [
+        { step: 'measure-change', round, at, change: arrival.change, pairs, count: pairs.length },
+      ];
+    }),
+  );
+
 type Asked = Pick<Review['pains'][number], 'at' | 'pair' | 'tester' | 'stands' | 'answer'>;
 
 const uniqueOf = <T>(list: readonly T[]): T[] => [...new Set(list)];
@@ -222,6 +255,7 @@ export const overviewOf = (
   const damages = review.damages.filter(
     (one) => awaitsAnswer(one) && !review.pairs.find(({ id }) => id === one.pair)?.stopUse,
   );
+  const broken = openDamage(log);
   const odd = review.oddities.filter(({ startedAt }) => isRecent(startedAt));
   const read = new Set(records.acknowledgement.map(({ body }) => `${body.stopUse} ${body.tester}`));
   const unread = review.pairs.flatMap(({ holder, stopUse }) =>
@@ -277,12 +311,14 @@ export const overviewOf = (
       pairs: uniqueOf(damages.map(({ pair }) => pair)),
       count: damages.length,
     },
+    { step: 'answer-damage', damages: broken.map(({ id }) => id), count: broken.length },
     { step: 'reach-about-stop-use', testers: uniqueOf(unread), count: uniqueOf(unread).length },
     { step: 'decide-what-counts', count: review.waiting.length },
     { step: 'add-round', count: latest ? 0 : 1 },
     { step: 'add-pairs', count: latest && ofLatest.length === 0 ? 1 : 0 },
     { step: 'add-testers', count: records.tester.length === 0 ? 1 : 0 },
     ...arrivalSteps(log, review),
+    ...changeSteps(log),
     { step: 'hand-out', pairs: waiting.map(({ id }) => id), count: waiting.length },
     { step: 'set-up-phones', testers: unheard, count: unheard.length },
     ...(quiet ? [{ step: 'ask-all', count: quiet.testers.length, ...quiet } as const] : []),

@@ -6,6 +6,7 @@ import { reviewTwoSided, twoSidedChanges, type TwoSidedChange } from '../complai
 import type { TwoSidedId } from '../foot/index.ts';
 import type { ChangeVerdict, Finding, RecordId } from '../records/index.ts';
 import type { CellComparison } from '../rounds/index.ts';
+import { arrivalForFinding, isAbsent, type ChangeArrival } from './change-arrivals.ts';
 import { compareComplaint } from './compare-rounds.ts';
 import type { ProjectLog } from './project-log.ts';
 import { twoSidedAnswers } from './round-review.ts';
@@ -17,6 +18,8 @@ export type ProposedOutcome = {
   readonly verdict: ChangeVerdict;
   /** The instant until which the log was read, milliseconds since 1970. */
   readonly untilMs: number;
+  /** Whether the change is in the shoe; null: it is not said in figures. Of one that is not, nothing is called its doing. */
+  readonly arrival: ChangeArrival | null;
 } & (
   | { readonly of: 'complaint'; readonly found: CellComparison }
   /** Null: fewer than two testers answered it in both rounds. */
@@ -55,7 +58,8 @@ const ofTwoSided = (
 };
 
 /**
- * Proposes what came of a finding.
+ * Proposes what came of a finding; too little to say where its change is not in the shoe.
+ * @param id of the finding; null: it has none yet
  * @returns null where it names neither a complaint nor a two-sided question, no round that carries the change, or that
  * round is not a later one of the project
  */
@@ -68,6 +72,7 @@ export const proposeOutcome = (
     zone,
     evidence,
   }: Pick<Finding, 'round' | 'carriedBy' | 'kind' | 'zone' | 'evidence'>,
+  id: RecordId | null = null,
 ): ProposedOutcome | null => {
   const orderOf = (id: RecordId) =>
     log.rounds.find(({ revision }) => revision.id === id)?.body.order;
@@ -75,12 +80,14 @@ export const proposeOutcome = (
   if (carriedBy === undefined || (kind === undefined && attribute === undefined)) return null;
   const [from, to] = [orderOf(round), orderOf(carriedBy)];
   if (from === undefined || to === undefined || to <= from) return null;
-  const about = { round: carriedBy, untilMs: log.nowMs };
+  const arrival = arrivalForFinding(log, id, { carriedBy, kind, zone });
+  const about = { round: carriedBy, untilMs: log.nowMs, arrival };
+  const said = (verdict: ChangeVerdict) => (isAbsent(arrival) ? 'too-little' : verdict);
   if (kind !== undefined) {
     const found = compareComplaint(log, round, carriedBy, { kind, zone: zone ?? null });
-    return { ...about, of: 'complaint', verdict: found.verdict, found };
+    return { ...about, of: 'complaint', verdict: said(found.verdict), found };
   }
   if (attribute === undefined) return null;
   const own = ofTwoSided(log, [round, carriedBy], attribute);
-  return { ...about, of: 'two-sided', attribute, ...own };
+  return { ...about, of: 'two-sided', attribute, ...own, verdict: said(own.verdict) };
 };

@@ -206,9 +206,7 @@ const reportOf = (
     ...wear,
     callouts,
     story:
-      earlier && look.against
-        ? lookAtChanges(log, review, earlier, reviewed, 'all', look.against)
-        : null,
+      earlier && look.against ? lookAtChanges(log, earlier, reviewed, 'all', look.against) : null,
     comfort: lookAtComfort(log, review).flatMap(({ attribute, rounds: all }) => {
       const own = all.filter(({ round: of }) => of === roundId);
       return own.length > 0 ? [{ attribute, rounds: own }] : [];

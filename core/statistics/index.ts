@@ -18,6 +18,7 @@ export * from './rate-evidence.ts';
 export * from './survival.ts';
 export * from './icc.ts';
 export * from './means.ts';
+export * from './blocked-difference.ts';
 export * from './nonlinear.ts';
 export * from './mixed.ts';
 export type { MixedRow } from './mixed-rows.ts';

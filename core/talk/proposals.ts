@@ -54,19 +54,22 @@ export const offeredChange = (
   answer === 'cannot' ? null : (change ?? (answer === 'can' ? (asked ?? null) : null));
 
 /**
- * The change that a round carries, made from an accepted proposal.
+ * The change that a round carries, made from an accepted proposal, or from what the finding asks for.
+ * @param proposal null: nobody answered, or the lead does not wait for it
  * @param say the structured change in the words of who writes it
  * @returns null where the specialist cannot
  */
-export const changeFromProposal = (
+export const changeForRound = (
   finding: RecordOf<'finding'>,
-  proposal: Proposal,
+  proposal: Proposal | null,
   say: (change: StructuredChange) => string,
 ): Change | null => {
-  if (proposal.body.answer === 'cannot') return null;
-  const structured = offeredChange(finding.body, proposal.body);
+  if (proposal?.body.answer === 'cannot') return null;
+  const structured = proposal
+    ? offeredChange(finding.body, proposal.body)
+    : (finding.body.change ?? null);
   const { kind, zone, part, title, wanted } = finding.body;
-  const words = structured ? say(structured) : (proposal.body.words ?? wanted ?? title);
+  const words = structured ? say(structured) : (proposal?.body.words ?? wanted ?? title);
   const line = words.trim().replace(/\s+/g, ' ') || title;
   return {
     part: structured?.part ?? part,
@@ -74,7 +77,7 @@ export const changeFromProposal = (
     ...(kind && { mends: { kind, ...(zone && { zone }) } }),
     ...(structured && { structured }),
     finding: finding.revision.id,
-    proposal: proposal.revision.id,
+    ...(proposal && { proposal: proposal.revision.id }),
   };
 };
 

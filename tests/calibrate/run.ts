@@ -3,11 +3,12 @@
  * the verdicts on changes between rounds, over a grid of simulated wear tests, the agreement of panels, and what is said
  * of two-sided comfort, as
  * Markdown tables.
- * `-- --quick` for a first look, `-- --only changes` (or `complaints`, `wear`, `limits`, `wrong-numbers`, `agreement`, `two-sided`)
+ * `-- --quick` for a first look, `-- --only changes` (or `arrivals`, `complaints`, `wear`, `limits`, `wrong-numbers`, `agreement`, `two-sided`)
  * for one of them.
  */
 import { agreementRows, AGREEMENT_HEADER } from './agreement-table.ts';
 import { sweepPanels } from './agreement.ts';
+import { ARRIVAL_HEADER, arrivalRows } from './arrivals.ts';
 import { changeRows, newRows, NEW_HEADER, CHANGE_HEADER } from './changes-table.ts';
 import { FAULT_HEADER, faultRows, limitLines } from './limits-table.ts';
 import { simulate, type RuleFigures, type Scenario } from './simulate.ts';
@@ -184,6 +185,12 @@ if (wants('changes')) {
   console.log();
   for (const line of NEW_HEADER) console.log(line);
   for (const row of newRows(quick ? 100 : 1000, SEED)) console.log(row);
+}
+
+if (wants('arrivals')) {
+  const ARRIVALS = quick ? 500 : 5000;
+  console.log(`\nArrived: ${ARRIVALS} pairs of rounds a line; seed ${SEED}.\n`);
+  for (const line of [...ARRIVAL_HEADER, ...arrivalRows(ARRIVALS, SEED)]) console.log(line);
 }
 
 if (wants('limits')) {

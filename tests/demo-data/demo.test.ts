@@ -48,7 +48,7 @@ describe('the demo', () => {
     expect(review?.leftOut).toMatchObject([{ kind: 'lab-booking', why: 'unknown-kind' }]);
   });
 
-  it('gives the figures that it gave before testers added words and marks', () => {
+  it('gives the figures that it gave before testers added words and marks, and the lead a change in figures', () => {
     const reviewOf = (name: string) => {
       const records = viewOfLog(addRevisions(emptyLog, revisionsIn(name)));
       const id = records.project[0]?.revision.id as never;
@@ -59,9 +59,19 @@ describe('the demo', () => {
     const now = reviewOf('wear-test.pairlog');
     // Marks on the two-sided lines came later, and stand apart from every other figure.
     expect(now.rounds.map(({ twoSided }) => twoSided.length > 0)).toEqual([false, true, true]);
+    // So did the collar's change in figures, which only its own arrival reads.
+    const structured = now.rounds.flatMap(({ changes }) =>
+      changes.flatMap((one) => one.structured ?? []),
+    );
+    expect(structured).toMatchObject([{ line: 'collar', by: { amount: 3, unit: 'mm' } }]);
     expect({
       ...now,
-      rounds: now.rounds.map((round) => ({ ...round, twoSided: [], twoSidedChanges: [] })),
+      rounds: now.rounds.map((round) => ({
+        ...round,
+        changes: round.changes.map(({ structured: _structured, ...words }) => words),
+        twoSided: [],
+        twoSidedChanges: [],
+      })),
     }).toEqual(before);
   });
 

@@ -1,10 +1,11 @@
 /** One change: what it was meant to mend, what came of it, and for whom. */
-import type { ComparedChange } from '../../../core/review/index.ts';
+import { isAbsent, type ComparedChange } from '../../../core/review/index.ts';
 import type { CellComparison } from '../../../core/rounds/index.ts';
 import type { UnitCount } from '../../../core/statistics/index.ts';
 import { SlopeLines } from '../../parts/charts/slope-lines.tsx';
 import { formatPercent } from '../../parts/format.ts';
 import { d, terms } from '../../words/index.ts';
+import { arrivalLines } from '../../words/say-arrival.ts';
 import {
   changeTitle,
   comparisonLines,
@@ -22,20 +23,25 @@ export const ChangeSheet = (props: Props) => {
   const { change, rounds } = props;
   const words = d().changes;
   const speaker = speakerOf(props);
-  const { found, mends, round } = change;
+  const { found, mends, round, arrival } = change;
   return (
     <article class="sheet">
       <div class="row row-apart">
         <h3>{changeTitle(change, speaker)}</h3>
-        {found && (
+        {found && !isAbsent(arrival) && (
           <Judged word={found.verdict}>{terms().changeVerdicts[found.verdict].name}</Judged>
         )}
       </div>
       {round !== rounds.later && <p class="soft small">{words.since(speaker.round(round))}</p>}
+      {arrivalLines(change, speaker).map((line) => (
+        <p key={line}>{line}</p>
+      ))}
       {found && mends ? (
         <>
           <p>{words.mends(feltTitle(mends, speaker))}</p>
-          <p class="soft small">{terms().changeVerdicts[found.verdict].meaning}</p>
+          {!isAbsent(arrival) && (
+            <p class="soft small">{terms().changeVerdicts[found.verdict].meaning}</p>
+          )}
           {comparisonLines(found, rounds, speaker).map((line) => (
             <p key={line}>{line}</p>
           ))}

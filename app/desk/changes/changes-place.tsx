@@ -11,6 +11,7 @@ import { namesIn, useWork, type PlaceProps, type TabProps } from '../desk-state.
 import { FindingList } from '../findings/finding-list.tsx';
 import { FindingPage } from '../findings/finding-page.tsx';
 import { NewFinding } from '../findings/new-finding.tsx';
+import { OpenDamage } from '../findings/open-damage.tsx';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { sayOf } from '../frame/say.ts';
@@ -67,14 +68,17 @@ const Story = (props: PlaceProps) => {
   );
   if (!story || !earlier || !later)
     return (
-      <PlaceHead
-        headline={headline}
-        actions={
-          <LinkButton href={linksOf(review.project.id).place('rounds', NEW)}>
-            {p().rounds.add}
-          </LinkButton>
-        }
-      />
+      <>
+        <PlaceHead
+          headline={headline}
+          actions={
+            <LinkButton href={linksOf(review.project.id).place('rounds', NEW)}>
+              {p().rounds.add}
+            </LinkButton>
+          }
+        />
+        <OpenDamage {...props} />
+      </>
     );
   const hasRuns = story.headline.case !== 'nobody-ran';
   return (
@@ -110,6 +114,7 @@ const Story = (props: PlaceProps) => {
           </span>
         }
       />
+      <OpenDamage {...props} />
       <div class="changes-top">
         {hasRuns && (
           <div class="changes-pictures">

@@ -1,21 +1,15 @@
 /** Three questions to a pair of rounds, each with its answer: did it arrive, did it mend, did anything else move? */
 import type { TwoSidedChange } from '../../../core/complaints/index.ts';
-import {
-  arrivedAnswer,
-  type Arrival,
-  type ChangesLook,
-  type FeltMove,
-} from '../../../core/review/index.ts';
+import { isAbsent, type ChangesLook, type FeltMove } from '../../../core/review/index.ts';
 import type { RoundCount } from '../../../core/rounds/index.ts';
 import { formatNumber } from '../../parts/format.ts';
-import { signed } from '../../words/figures.ts';
 import { p, terms } from '../../words/index.ts';
-import { changeTitle } from '../../words/say-change.ts';
-import { placeName } from '../../words/say-place.ts';
+import { absentLine } from '../../words/say-arrival.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
 import { VerdictStamp } from '../findings/verdict-stamp.tsx';
 import { linksOf } from '../frame/route.ts';
 import { speakerOf } from '../parts/speaker.ts';
+import { Arrived } from './arrived.tsx';
 
 type Props = TabProps & { readonly look: ChangesLook };
 
@@ -29,50 +23,6 @@ export const Questions = (props: Props) => (
     <Else {...props} />
   </div>
 );
-
-const Arrived = (props: Props) => {
-  const { look, review } = props;
-  const words = p().changes;
-  const speaker = speakerOf(props);
-  const links = linksOf(review.project.id);
-  const { changes, later } = look.comparison;
-  const size = (value: number, unit: Arrival['unit']) =>
-    words.measured(
-      signed(value, (by) => formatNumber(by, unit === 'mm' ? 2 : 1)),
-      terms().units[unit],
-    );
-  const told = look.arrivals.filter(({ word }) => word !== 'same');
-  const same = look.arrivals.length - told.length;
-  return (
-    <section aria-label={words.arrive}>
-      <h2>{words.arrive}</h2>
-      <p>
-        <b>{words.arrived[arrivedAnswer(look.arrivals)]}</b>
-      </p>
-      {changes.length === 0 && <p class="soft">{words.noChanges}</p>}
-      <ul class="plain-list">
-        {changes.slice(0, MOST_LINES).map((change, at) => (
-          <li key={`${change.round} ${at}`}>
-            <a href={links.round(change.round)}>{changeTitle(change, speaker)}</a>
-            {change.round !== later && (
-              <span class="soft small">{` ${words.since(speaker.round(change.round))}`}</span>
-            )}
-          </li>
-        ))}
-        {told.slice(0, MOST_LINES).map(({ measure, site, unit, wanted, measured, word }) => (
-          <li key={`${measure} ${site} ${unit}`} class="soft">
-            {words.arrivals[word](
-              placeName({ measure, site }, speaker),
-              size(wanted ?? 0, unit),
-              size(measured?.difference ?? 0, unit),
-            )}
-          </li>
-        ))}
-        {same > 0 && <li class="soft">{words.sameMeasures(same)}</li>}
-      </ul>
-    </section>
-  );
-};
 
 const Mended = (props: Props) => {
   const { look, review, records } = props;
@@ -93,13 +43,17 @@ const Mended = (props: Props) => {
       <h2>{words.mend}</h2>
       {look.findings.length + others.length === 0 && <p>{words.mendNothing}</p>}
       <ul class="plain-list">
-        {look.findings.map(({ id, title, carriedBy, written, found }) => (
+        {look.findings.map(({ id, title, carriedBy, written, found, arrival }) => (
           <li key={id} class="asked">
             <span>
               <a href={links.finding(id)}>{title}</a>
               <span class="soft small">{` ${names.round(carriedBy)}`}</span>
             </span>
-            <VerdictStamp word={written ?? found ?? 'too-little'} />
+            {written === null && isAbsent(arrival) ? (
+              <span class="soft">{speaker.desk.arrival.absent}</span>
+            ) : (
+              <VerdictStamp word={written ?? found ?? 'too-little'} />
+            )}
             {written === null && (
               <a class="small" href={links.finding(id)}>
                 {words.judge}
@@ -108,7 +62,7 @@ const Mended = (props: Props) => {
           </li>
         ))}
         {others.map(
-          ({ mends, found }) =>
+          ({ mends, found, arrival }) =>
             mends &&
             found && (
               <li key={`${mends.zone} ${mends.kind}`} class="asked">
@@ -121,7 +75,11 @@ const Mended = (props: Props) => {
                     </a>
                   )}
                 </span>
-                <VerdictStamp word={found.verdict} />
+                {isAbsent(arrival) ? (
+                  <span class="soft">{absentLine({ arrival, found }, speaker)}</span>
+                ) : (
+                  <VerdictStamp word={found.verdict} />
+                )}
               </li>
             ),
         )}

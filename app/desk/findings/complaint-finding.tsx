@@ -1,11 +1,16 @@
 /** A complaint becomes a finding: for one part, with what the data said frozen as of now. */
 import { suspectsOf } from '../../../core/foot/index.ts';
-import { freezeComplaint, type CellSummary, type CloserLook } from '../../../core/review/index.ts';
+import {
+  freezeComplaint,
+  oneSided,
+  type CellSummary,
+  type CloserLook,
+} from '../../../core/review/index.ts';
 import type { RoundSummary } from '../../../core/review/index.ts';
 import { carriersOf, newFinding } from '../../drafts/finding.ts';
 import { toInstant } from '../../parts/instant.ts';
 import { settings } from '../../parts/settings.ts';
-import { d } from '../../words/index.ts';
+import { d, proposeWords } from '../../words/index.ts';
 import { cellTitle } from '../../words/say-complaint.ts';
 import { frozenEvidence } from '../../words/say-evidence.ts';
 import type { TabProps } from '../desk-state.ts';
@@ -35,8 +40,17 @@ const Fields = (props: ComplaintFindingProps & { readonly close: () => void }) =
   const speaker = speakerOf(props);
   const { save, kept, ...form } = useFinding({
     key: `new finding ${round.id} ${cell.kind} ${cell.zone}`,
-    begin: () =>
-      newFinding(cellTitle(cell, speaker), suspectsOf(cell.kind, cell.zone).first[0] ?? 'last'),
+    begin: () => {
+      const side = oneSided(cell.byFoot);
+      return {
+        ...newFinding(
+          cellTitle(cell, speaker),
+          suspectsOf(cell.kind, cell.zone).first[0] ?? 'last',
+        ),
+        // A complaint of one shoe points to that shoe's build before it points to the design.
+        ...(side !== null && { wanted: proposeWords().onFoot[side] }),
+      };
+    },
   });
   return (
     <SmallForm

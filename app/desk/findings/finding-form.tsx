@@ -8,6 +8,7 @@ import type { FindingDraft, FindingTrouble } from '../../drafts/finding.ts';
 import { PhotoPicker } from '../../parts/photos/photo-picker.tsx';
 import { d, locale, p, terms } from '../../words/index.ts';
 import { languageIn } from '../../words/figures.ts';
+import { InFigures } from '../parts/in-figures.tsx';
 import { DateTimeField, SelectField, TextField } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
 
@@ -84,6 +85,11 @@ export const FindingFields = (props: FindingFieldsProps) => {
         onInput={(wanted) => change({ wanted })}
         most={4000}
         optional
+      />
+      <InFigures
+        draft={draft.change}
+        set={(figures) => change({ change: figures })}
+        troubles={troubles}
       />
       <div class="field-row">
         <TextField

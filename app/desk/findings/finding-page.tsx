@@ -4,10 +4,12 @@ import { useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import { tradeOf } from '../../../core/foot/index.ts';
 import type { RecordId } from '../../../core/records/index.ts';
+import { isAbsent } from '../../../core/review/index.ts';
 import type { RoundCount } from '../../../core/rounds/index.ts';
 import { findingHeadline } from '../../../core/headlines/index.ts';
 import { carriersOf } from '../../drafts/finding.ts';
 import { Button } from '../../parts/controls/controls.tsx';
+import { sayChange } from '../../parts/change-speaker.ts';
 import { showToast } from '../../parts/controls/toast.tsx';
 import { formatDate, formatNumber } from '../../parts/format.ts';
 import { PhotoRow } from '../../parts/photos/photo-view.tsx';
@@ -15,6 +17,7 @@ import { SaidLines } from '../../parts/said-lines.tsx';
 import { store } from '../../parts/state.ts';
 import { d, p, proposeWords, t, terms } from '../../words/index.ts';
 import { wantedSize } from '../../words/figures.ts';
+import { arrivalLine } from '../../words/say-arrival.ts';
 import { findingInWords } from '../../words/say-finding.ts';
 import { namesIn, useWork, type TabProps } from '../desk-state.ts';
 import { OpenForm } from '../parts/form-parts.tsx';
@@ -178,6 +181,7 @@ const Wanted = (props: FindingProps) => {
   const trade = tradeOf[body.part];
   const wanted = [
     body.wanted ?? '',
+    body.change ? sayChange(body.change) : '',
     body.wantedMm === undefined ? '' : `${wantedSize(body.wantedMm, formatNumber)}\u00a0mm`,
   ].filter((one) => one !== '');
   const roundLink = (id: RecordId) => <a href={links.round(id)}>{round(id)}</a>;
@@ -274,9 +278,15 @@ const Proposed = ({ finding, review, records }: FindingProps) => {
     const right = (counts: typeof moved.later) => words.of(counts.right, moved.testers);
     return words.proposedRight(right(moved.earlier), right(moved.later));
   };
+  const { arrival } = proposed;
+  const speaker = speakerOf({ records, review });
   return (
-    <p>
-      {said()} <VerdictStamp word={proposed.verdict} />
-    </p>
+    <>
+      {arrival && <p>{arrivalLine(arrival, speaker)}</p>}
+      <p>
+        {said()}{' '}
+        {isAbsent(arrival) ? speaker.desk.arrival.absent : <VerdictStamp word={proposed.verdict} />}
+      </p>
+    </>
   );
 };

@@ -92,8 +92,8 @@ export const FindingTalk = (props: FindingProps) => {
         }}
       />
       {standing.length === 0 && <p class="soft">{words.noAnswer}</p>}
-      {accepted && finding.body.state !== 'closed' && (
-        <RoundChange key={accepted.revision.stamp} {...props} proposal={accepted} />
+      {(accepted || finding.body.change) && finding.body.state !== 'closed' && (
+        <RoundChange key={(accepted ?? finding).revision.stamp} {...props} proposal={accepted} />
       )}
     </section>
   );

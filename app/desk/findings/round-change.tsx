@@ -1,7 +1,7 @@
-/** The accepted answer as a change of a round: prefilled, edited before it is saved, with its undo. */
+/** The accepted answer, or else what the finding asks for, as a change of a round: prefilled, edited before it is saved, with its undo. */
 import { useState } from 'preact/hooks';
 import type { RecordId, RecordOf } from '../../../core/records/index.ts';
-import { changeFromProposal } from '../../../core/talk/index.ts';
+import { changeForRound } from '../../../core/talk/index.ts';
 import { carriersOf } from '../../drafts/finding.ts';
 import {
   draftOfRoundChange,
@@ -20,16 +20,19 @@ import { SelectField, SmallForm, TextField, Unfold } from '../parts/form-parts.t
 import { NEW } from '../start/guide.ts';
 import type { FindingProps } from './finding-props.ts';
 
-type Props = FindingProps & { readonly proposal: RecordOf<'proposal'> };
+/** `proposal`: null where no answer is accepted. */
+type Props = FindingProps & { readonly proposal: RecordOf<'proposal'> | null };
 
 export const RoundChange = (props: Props) => {
   const { finding, proposal, records, review } = props;
   const words = proposeWords();
   const carriers = carriersOf(review.rounds, finding.body.round, finding.body.carriedBy);
   const holding = records.round.find(({ body }) =>
-    body.changes.some((one) => one.proposal === proposal.revision.id),
+    body.changes.some((one) =>
+      proposal ? one.proposal === proposal.revision.id : one.finding === finding.revision.id,
+    ),
   );
-  if (!changeFromProposal(finding, proposal, sayChange)) return null;
+  if (!changeForRound(finding, proposal, sayChange)) return null;
   return (
     <div class="no-print stack">
       {holding && <p>{words.alreadyIn(holding.body.name)}</p>}
@@ -57,7 +60,7 @@ const Fields = (
 ) => {
   const { finding, proposal, records, carriers, close } = props;
   const words = proposeWords();
-  const [made] = useState(() => changeFromProposal(finding, proposal, sayChange));
+  const [made] = useState(() => changeForRound(finding, proposal, sayChange));
   const [draft, setDraft] = useState(
     () =>
       made &&

@@ -82,7 +82,8 @@ const Counts = (props: FindingProps & { readonly evidence: Evidence }) => {
 /** The records behind it: zone and runs of a complaint, the pair of a reading, the curves of wear, comfort. */
 const Behind = (props: FindingProps) => {
   const { finding, review, records } = props;
-  const { kind, zone, evidence, source } = finding.body;
+  const { kind, zone, evidence, source, damage } = finding.body;
+  const broken = records['damage-report'].find(({ revision }) => revision.id === damage);
   const words = p().changes;
   const links = linksOf(review.project.id);
   const measured = records.pair.find(
@@ -99,6 +100,12 @@ const Behind = (props: FindingProps) => {
           </li>
           <Runs {...props} zone={zone} kind={kind} foot={sideOf(evidence)} />
         </>
+      )}
+      {broken && (
+        <li>
+          {words.damage.caution}{' '}
+          <a href={links.damage(broken.revision.id)}>{words.damage.report}</a>
+        </li>
       )}
       {measured && (
         <li>

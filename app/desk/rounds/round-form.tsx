@@ -17,6 +17,7 @@ import {
 import type { SolePart as PartOfSole } from '../../drafts/compound.ts';
 import { roundSchema } from '../../drafts/kept.ts';
 import { readDraft, type RoundTrouble } from '../../drafts/round-reading.ts';
+import { sayChange } from '../../parts/change-speaker.ts';
 import type { TabProps } from '../desk-state.ts';
 import { saveFromForm, SelectField, SmallForm, TextField, Unfold } from '../parts/form-parts.tsx';
 import { sayRange } from '../parts/in-range.ts';
@@ -70,7 +71,8 @@ const errorsOf = (troubles: readonly RoundTrouble[]) => {
         layers[trouble.zone] = sayRange(ranges.layers);
         break;
       case 'blueprint':
-      // Its table says them cell by cell.
+      case 'changes':
+      // Said cell by cell, and at each change.
     }
   return { name, sole, last, layers };
 };
@@ -141,7 +143,8 @@ const Fields = ({
   const [tried, setTried] = useState(false);
   const moveOn = useMoveOn('round');
   const change = (part: Partial<RoundDraft>) => setDraft((now) => ({ ...now, ...part }));
-  const read = readDraft(draft, of?.body ?? null, { project: review.project.id, order });
+  const place = { project: review.project.id, order };
+  const read = readDraft(draft, of?.body ?? null, place, sayChange);
   const errors = errorsOf(tried && !read.ok ? read.troubles : []);
   const earlier = of || like ? null : earlierRound({ records, review });
   const save = async () => {
@@ -170,7 +173,16 @@ const Fields = ({
         />
       </div>
       {like && <p class="soft">{p().rounds.duplicateHint(like.name)}</p>}
-      <Changes draft={draft} change={change} />
+      <Changes
+        draft={draft}
+        change={change}
+        limits={review.project.brief.limits}
+        troubles={(at) =>
+          tried && !read.ok
+            ? read.troubles.flatMap((one) => (one.part === 'changes' && one.at === at ? [one] : []))
+            : []
+        }
+      />
       <SolePart
         draft={draft}
         change={change}

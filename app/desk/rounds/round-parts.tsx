@@ -1,10 +1,19 @@
 /** Parts of a round's form: what changed, its last, its layers. */
 import { complaintKinds, partIds, type ZoneCode } from '../../../core/foot/index.ts';
+import type { Limit } from '../../../core/records/index.ts';
 import { layeredZones } from '../../../core/review/index.ts';
 import { Button } from '../../parts/controls/controls.tsx';
 import { d, t, terms } from '../../words/index.ts';
-import { emptyChange, lastFields, type LastField, type RoundDraft } from '../../drafts/round.ts';
+import {
+  emptyChange,
+  lastFields,
+  limitKey,
+  type LastField,
+  type RoundDraft,
+} from '../../drafts/round.ts';
+import { placeName } from '../../words/say-place.ts';
 import { labelOf, SelectField, TextField } from '../parts/form-parts.tsx';
+import { InFigures } from '../parts/in-figures.tsx';
 
 export interface PartProps {
   readonly draft: RoundDraft;
@@ -15,6 +24,9 @@ const replaced = <T,>(list: readonly T[], index: number, part: Partial<T>): read
   list.map((one, other) => (other === index ? { ...one, ...part } : one));
 const without = <T,>(list: readonly T[], index: number): readonly T[] =>
   list.filter((_, other) => other !== index);
+
+/** Stands for no limit among the options of a change. */
+const NO_LIMIT = 'none';
 
 const lastLabels = (): Readonly<Record<LastField, string>> => {
   const words = d().blueprint;
@@ -28,8 +40,29 @@ const lastLabels = (): Readonly<Record<LastField, string>> => {
   };
 };
 
-export const Changes = ({ draft: { changes }, change }: PartProps) => {
+/** The limits of the brief, as a change can name them. */
+const limitOptions = (limits: readonly Limit[]) => {
+  const said = { desk: d(), glossary: terms() };
+  return [...new Map(limits.map((one) => [limitKey(one), one])).entries()].map(([value, one]) => ({
+    value,
+    label: one.site
+      ? placeName({ measure: one.measure, site: one.site }, said)
+      : terms().measures[one.measure],
+  }));
+};
+
+export const Changes = ({
+  draft: { changes },
+  change,
+  limits,
+  troubles,
+}: PartProps & {
+  readonly limits: readonly Limit[];
+  /** What is wrong with each change's figures. */
+  readonly troubles: (at: number) => readonly { readonly field: string }[];
+}) => {
   const words = d().rounds;
+  const meant = limitOptions(limits);
   const set = (index: number, part: Partial<RoundDraft['changes'][number]>) =>
     change({ changes: replaced(changes, index, part) });
   return (
@@ -37,7 +70,7 @@ export const Changes = ({ draft: { changes }, change }: PartProps) => {
       <h3>{words.changes}</h3>
       {changes.length > 0 && <p class="soft small">{words.mendsHint}</p>}
       {changes.map((one, index) => (
-        <fieldset class="field-row reading" key={index}>
+        <fieldset class="field-row reading change-row" key={index}>
           <legend class="hidden-words">{`${words.changes} ${index + 1}`}</legend>
           <SelectField
             label={words.part}
@@ -56,6 +89,24 @@ export const Changes = ({ draft: { changes }, change }: PartProps) => {
           <Button kind="quiet" onClick={() => change({ changes: without(changes, index) })}>
             {t().remove}
           </Button>
+          <InFigures
+            draft={one.figures}
+            set={(figures) => set(index, { figures })}
+            troubles={troubles(index)}
+          >
+            {meant.length > 0 && (
+              <SelectField
+                label={words.meantLimit}
+                optional
+                value={one.limit}
+                options={[
+                  ...(one.limit === '' ? [] : [{ value: NO_LIMIT, label: d().none }]),
+                  ...meant,
+                ]}
+                onChange={(limit) => set(index, { limit: limit === NO_LIMIT ? '' : limit })}
+              />
+            )}
+          </InFigures>
         </fieldset>
       ))}
       <Button kind="quiet" onClick={() => change({ changes: [...changes, emptyChange] })}>

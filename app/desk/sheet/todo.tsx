@@ -1,6 +1,7 @@
 /** What to do next: a line a thing, each opening the record that it is about; what may hurt somebody first. */
 import type { RecordId } from '../../../core/records/index.ts';
 import type { NextStep } from '../../../core/review/index.ts';
+import { sayChange } from '../../parts/change-speaker.ts';
 import { formatDate } from '../../parts/format.ts';
 import { comma, locale, p, terms } from '../../words/index.ts';
 import { namesIn, type TabProps } from '../desk-state.ts';
@@ -17,6 +18,8 @@ const MOST_IN_LINE = 3;
 const placeOfStep: Readonly<Record<NextStep['step'], readonly [Place, ...string[]]>> = {
   'ask-about-pain': ['runs'],
   'look-at-damage': ['pairs'],
+  'answer-damage': ['changes'],
+  'measure-change': ['shoe', 'arrival'],
   'reach-about-stop-use': ['pairs'],
   'decide-what-counts': ['waiting'],
   'add-round': ['rounds', NEW],
@@ -41,6 +44,7 @@ const placeOfStep: Readonly<Record<NextStep['step'], readonly [Place, ...string[
 const dangers: ReadonlySet<NextStep['step']> = new Set([
   'ask-about-pain',
   'look-at-damage',
+  'answer-damage',
   'reach-about-stop-use',
 ]);
 
@@ -64,6 +68,10 @@ const subjectsOf = (step: NextStep, props: TabProps, links: Links): readonly Sub
     return review.damages
       .filter(({ pair }) => step.pairs.includes(pair))
       .map(({ id, pair }) => ({ name: names.code(pair), href: links.damage(id) }));
+  if (step.step === 'answer-damage')
+    return review.damages
+      .filter(({ id }) => step.damages.includes(id))
+      .map(({ pair }) => ({ name: names.code(pair), href: links.place('changes') }));
   if (step.step === 'ask-about-odd-runs')
     return [...new Map(review.oddities.map((one) => [one.run, one])).values()]
       .filter(({ tester }) => step.testers.includes(tester))
@@ -86,7 +94,7 @@ const subjectsOf = (step: NextStep, props: TabProps, links: Links): readonly Sub
 const whomOf = (step: NextStep, subjects: readonly Subject[]): string => {
   const words = p().sheet;
   const names = [...new Set(subjects.map(({ name }) => name))];
-  const isPairs = 'pairs' in step;
+  const isPairs = 'pairs' in step || step.step === 'answer-damage';
   if (names.length > MOST_IN_LINE)
     return isPairs ? words.pairs(names.length) : words.testers(names.length);
   const list = new Intl.ListFormat(locale(), { type: 'conjunction' }).format(names);
@@ -101,6 +109,8 @@ const titleOfStep = (step: NextStep, props: TabProps, subjects: readonly Subject
       namesIn(props.review, props.records).round(step.round),
       step.count,
     );
+  if (step.step === 'measure-change')
+    return steps['measure-change'](sayChange(step.change), step.count);
   return steps[step.step](whomOf(step, subjects), step.count);
 };
 
@@ -112,7 +122,7 @@ export const stepLine = (step: NextStep, props: TabProps, links: Links) => {
     subjects,
     title: titleOfStep(step, props, subjects),
     href:
-      step.step === 'measure-on-arrival'
+      step.step === 'measure-on-arrival' || step.step === 'measure-change'
         ? links.place('shoe', 'arrival')
         : subjects.length === 1 && only && step.step !== 'ask-testers'
           ? only.href
@@ -120,6 +130,14 @@ export const stepLine = (step: NextStep, props: TabProps, links: Links) => {
     danger: dangers.has(step.step),
   };
 };
+
+/** Of some steps there are several. */
+const keyOf = (step: NextStep): string =>
+  step.step === 'measure-change'
+    ? `${step.round} ${step.at}`
+    : 'round' in step
+      ? step.round
+      : step.step;
 
 /** A step with what it is about. */
 const StepItem = (props: TabProps & { readonly step: NextStep }) => {
@@ -152,14 +170,7 @@ export const Todo = (props: TabProps & { readonly next: readonly NextStep[] }) =
   const [urgent, later] = [true, false].map((isUrgent) =>
     next
       .filter(({ step }) => dangers.has(step) === isUrgent)
-      .map((step) => (
-        <StepItem
-          key={'round' in step ? step.round : step.step}
-          records={records}
-          review={review}
-          step={step}
-        />
-      )),
+      .map((step) => <StepItem key={keyOf(step)} records={records} review={review} step={step} />),
   );
   return (
     <section class="paper todo" aria-label={words.next}>

@@ -1,20 +1,34 @@
 /** Beside the runs: the zone on the shoe, what is felt there, which parts are usually behind it, its findings. */
 import { suspectsOf } from '../../../core/foot/index.ts';
-import type { ZoneLook } from '../../../core/review/index.ts';
+import { oneSided, type ZoneLook } from '../../../core/review/index.ts';
 import { heatLevel } from '../../parts/foot-map/heat.ts';
 import { ShoeDrawing } from '../../parts/foot-map/shoe-drawing.tsx';
-import { p, terms } from '../../words/index.ts';
+import { p, proposeWords, terms } from '../../words/index.ts';
 import type { TabProps } from '../desk-state.ts';
 import { linksOf } from '../frame/route.ts';
 
-const Behind = ({ look }: { readonly look: ZoneLook }) => {
+/** The shoe that a complaint is nearly always on, in the latest round that has it; null: neither. */
+const sideOfLatest = (
+  { rounds }: TabProps['review'],
+  { zone, kind }: Pick<ZoneLook, 'zone' | 'kind'>,
+) => {
+  const cell = rounds
+    .toReversed()
+    .flatMap(({ complaints }) => complaints.cells)
+    .find((one) => one.zone === zone && one.kind === kind);
+  return cell ? oneSided(cell.byFoot) : null;
+};
+
+const Behind = ({ look, review }: TabProps & { readonly look: ZoneLook }) => {
   const words = p().shoe.zone;
   if (look.kind === null) return null;
   const { first, second } = suspectsOf(look.kind, look.zone);
   if (first.length + second.length === 0) return null;
+  const side = sideOfLatest(review, look);
   return (
     <section>
       <h2>{words.behind}</h2>
+      {side !== null && <p>{proposeWords().onFoot[side]}</p>}
       <ul class="plain-list">
         {first.map((part) => (
           <li key={part}>{terms().parts[part].name}</li>
@@ -83,7 +97,7 @@ export const ZoneAside = (props: TabProps & { readonly look: ZoneLook }) => {
           </ul>
         </section>
       )}
-      <Behind look={look} />
+      <Behind {...props} />
       {findings.length > 0 && (
         <section>
           <h2>{words.findings}</h2>

@@ -10,7 +10,9 @@ import {
   findingTurns,
   lookAtChanges,
   lookAtThanks,
+  openDamage,
   type ChangesLook,
+  type DamageFinding,
   type Hands,
   type ThanksLook,
 } from '../../../core/review/index.ts';
@@ -31,7 +33,7 @@ const changes = (
 ): ChangesStory | null => {
   const [from, to] = [earlier, later].map((id) => review.rounds.find((one) => one.id === id));
   if (!from || !to) return null;
-  const look = lookAtChanges(log, review, from, to, hands);
+  const look = lookAtChanges(log, from, to, hands);
   return { headline: changesHeadline(look), stamp: changesStamp(look), look };
 };
 
@@ -43,4 +45,7 @@ const thanks = ({ log }: Opened, finding: RecordId): { readonly look: ThanksLook
 /** Whose turn each finding is that is not closed. */
 const turns = ({ log }: Opened) => findingTurns(log);
 
-export const changesQuestions = { changes, thanks, turns };
+/** Damage that no finding answers yet. */
+const openDamages = ({ log }: Opened): readonly DamageFinding[] => openDamage(log);
+
+export const changesQuestions = { changes, thanks, turns, openDamages };

@@ -193,7 +193,7 @@ const answersFrom = (find: (project: RecordId) => Opened | null): DeskAnswers =>
     proposeOutcome(project, finding) {
       const { log } = get(project);
       const one = log.records.finding.find(({ revision }) => revision.id === finding);
-      return one ? proposeOutcome(log, one.body) : null;
+      return one ? proposeOutcome(log, one.body, finding) : null;
     },
     zones(project, round, kind) {
       const answers = feetAnswers(runsOf(project, round), kind);

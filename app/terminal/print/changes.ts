@@ -1,5 +1,6 @@
 /** What did the changes from one round to the next do? */
-import type { RoundComparison } from '../../../core/review/index.ts';
+import { isAbsent, type RoundComparison } from '../../../core/review/index.ts';
+import { arrivalLines } from '../../words/say-arrival.ts';
 import {
   benchLine,
   changeTitle,
@@ -65,9 +66,13 @@ export const changesOf = (found: RoundComparison, printing: Printing, headline: 
     ...(found.changes.length === 0 ? [words.noChanges] : []),
     ...found.changes.flatMap((change) => {
       const title = changeTitle(change, speaker);
-      if (!change.found || !change.mends) return [title, `  ${words.mendsNothing}`];
+      const arrived = arrivalLines(change, speaker).map((line) => `  ${line}`);
+      if (!change.found || !change.mends) return [title, ...arrived, `  ${words.mendsNothing}`];
       return [
-        joined.of(title, glossary.changeVerdicts[change.found.verdict].name),
+        isAbsent(change.arrival)
+          ? title
+          : joined.of(title, glossary.changeVerdicts[change.found.verdict].name),
+        ...arrived,
         ...[
           words.mends(feltTitle(change.mends, speaker)),
           ...(printing.howSure

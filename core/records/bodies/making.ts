@@ -90,6 +90,8 @@ export const findingSchema = z.looseObject({
   carriedBy: z.optional(idField),
   /** The session of fit trials that showed it. */
   fitSession: z.optional(idField),
+  /** The report of damage that it answers: beside the source, so that an older app reads the finding. */
+  damage: z.optional(idField),
   /** What showed it; absent in findings of complaints from before this field was there. */
   source: z.optional(z.enum(findingSources)),
   /** What the data said, and until when, as frozen when the finding was written. */

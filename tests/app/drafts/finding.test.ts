@@ -89,6 +89,47 @@ describe('a finding’s draft', () => {
   });
 });
 
+describe('what is asked for in figures', () => {
+  const change: NonNullable<Finding['change']> = {
+    part: 'upper-pattern',
+    line: 'collar',
+    foot: 'left',
+    direction: 'higher',
+    by: { amount: 3, unit: 'mm' },
+  };
+  const asked: Finding = { ...finding, change: { ...change, ofANewerApp: 1 } };
+
+  it('comes back as it was, and follows the part of the finding', () => {
+    const draft = draftOfFinding(asked, String);
+    expect(readFinding(draft, asked)).toEqual({ ok: true, body: asked });
+    const moved = readFinding({ ...draft, part: 'last' }, asked);
+    expect(moved.ok && moved.body.change).toEqual({ ...asked.change, part: 'last' });
+  });
+
+  it('is typed into a finding that had none, and let go of', () => {
+    const draft = draftOfFinding(finding, String);
+    const typed = {
+      ...draft.change,
+      what: 'line collar',
+      foot: 'left' as const,
+      direction: 'higher' as const,
+      amount: '3',
+    };
+    const read = readFinding({ ...draft, change: typed }, finding);
+    expect(read.ok && read.body.change).toEqual(change);
+    expect(read.ok && readBody('finding', read.body).ok).toBe(true);
+    const gone = readFinding({ ...draftOfFinding(asked, String), change: draft.change }, asked);
+    expect(gone.ok && 'change' in gone.body).toBe(false);
+  });
+
+  it('is told by its field where it is half said', () => {
+    const draft = draftOfFinding(finding, String);
+    expect(
+      readFinding({ ...draft, change: { ...draft.change, amount: 'three' } }, finding),
+    ).toMatchObject({ ok: false, troubles: [{ field: 'direction' }, { field: 'amount' }] });
+  });
+});
+
 describe('by when, and in the other language', () => {
   const bare: Finding = { ...origin, title: 'x', part: 'last', priority: 'low', state: 'open' };
   it('is what was typed: noon of the day, and the language that the finding is not in', () => {

@@ -7,6 +7,7 @@ import {
   duplicateOf,
   firstRoundLike,
   newRound,
+  emptyChange,
   emptyDimension,
   takeOver,
   usualLeft,
@@ -14,12 +15,14 @@ import {
 } from '../../../app/drafts/round.ts';
 import { readDraft } from '../../../app/drafts/round-reading.ts';
 import { practiceDimensions } from '../../../core/rounds/index.ts';
-import { readBody, type Round } from '../../../core/records/index.ts';
+import { readBody, type Round, type StructuredChange } from '../../../core/records/index.ts';
 import { millimetres as mm } from '../../../core/units/index.ts';
 import { languageFile, languages } from '../../../app/terminal/languages.ts';
 import { idOf } from '../../core/records/make.ts';
 
 const place = { project: idOf(1), order: 2 };
+/** A change in figures as its writer would say it. */
+const sayLine = ({ line, by }: StructuredChange) => `${line} by ${by?.amount}`;
 const round: Round = {
   ...place,
   name: 'Round 2',
@@ -60,7 +63,7 @@ const heel: DimensionDraft = {
 
 describe('a round’s draft', () => {
   it('reads back to the same round, with what no form knows', () => {
-    const read = readDraft(draftOfRound(round), round, place);
+    const read = readDraft(draftOfRound(round), round, place, sayLine);
     expect(read).toEqual({ ok: true, body: round });
     expect(read.ok && readBody('round', read.body).ok).toBe(true);
   });
@@ -78,6 +81,7 @@ describe('a round’s draft', () => {
       },
       round,
       place,
+      sayLine,
     );
     if (!read.ok) throw new Error(JSON.stringify(read.troubles));
     expect(read.body).not.toHaveProperty('foam');
@@ -91,7 +95,7 @@ describe('a round’s draft', () => {
   it('keeps the zone of a mended complaint only with its kind', () => {
     const draft = draftOfRound(round);
     const other = draft.changes.map((one) => ({ ...one, mends: 'rubbing' as const }));
-    const read = readDraft({ ...draft, changes: other }, round, place);
+    const read = readDraft({ ...draft, changes: other }, round, place, sayLine);
     expect(read.ok && read.body.changes[0]?.mends).toEqual({ kind: 'rubbing' });
   });
 
@@ -99,7 +103,7 @@ describe('a round’s draft', () => {
     const mass = practiceDimensions.find(({ measure }) => measure === 'mass');
     if (!mass) throw new Error('no mass');
     const draft = { ...draftOfPractice(mass), nominal: '252' };
-    const read = readDraft({ ...draftOfRound(round), dimensions: [draft] }, null, place);
+    const read = readDraft({ ...draftOfRound(round), dimensions: [draft] }, null, place, sayLine);
     expect(read.ok && read.body.blueprint[0]).toMatchObject({
       lower: -12.6,
       upper: 12.6,
@@ -110,7 +114,7 @@ describe('a round’s draft', () => {
   it('names the part, or the dimension and its field, that cannot be read', () => {
     const draft = draftOfRound(round);
     const of = (part: object) => {
-      const read = readDraft({ ...draft, ...part }, round, place);
+      const read = readDraft({ ...draft, ...part }, round, place, sayLine);
       return read.ok ? undefined : read.troubles[0];
     };
     expect(of({ name: ' ' })).toEqual({ part: 'name' });
@@ -145,6 +149,7 @@ describe('a round’s draft', () => {
       },
       round,
       place,
+      sayLine,
     );
     expect(!read.ok && read.troubles).toMatchObject([
       { part: 'name' },
@@ -162,7 +167,7 @@ describe('a round’s draft', () => {
   it('says what a figure can be that cannot be as it was typed', () => {
     const draft = draftOfRound(round);
     const of = (part: object) => {
-      const read = readDraft({ ...draft, ...part }, round, place);
+      const read = readDraft({ ...draft, ...part }, round, place, sayLine);
       return read.ok ? undefined : read.troubles[0];
     };
     const dimension = (part: object) => of({ dimensions: [{ ...heel, nominal: '36', ...part }] });
@@ -238,7 +243,7 @@ describe('taking over an earlier round', () => {
 describe('a round as the last one', () => {
   it('takes everything over but its name and its changes', () => {
     const draft = duplicateOf(round, 'Round 3');
-    const read = readDraft(draft, null, { ...place, order: 3 });
+    const read = readDraft(draft, null, { ...place, order: 3 }, sayLine);
     const { changes: _changes, words: _words, ...same } = round;
     // The maker of the last is known to the round alone, as no form asks for it.
     const { maker: _maker, ...last } = { maker: '', ...round.last };
@@ -267,5 +272,74 @@ describe('the first round of a project that begins as another', () => {
       compoundOfANewerApp: 'A60',
     });
     expect(readBody('round', first).ok).toBe(true);
+  });
+});
+
+describe('a change in figures', () => {
+  const collar: StructuredChange = {
+    part: 'upper-pattern',
+    line: 'collar',
+    side: 'lateral',
+    direction: 'higher',
+    by: { amount: 3, unit: 'mm' },
+    limit: { measure: 'stack-height', site: 'heel-centre' },
+  };
+  const with3 = { ...round, changes: [{ ...round.changes[0], structured: collar }] } as Round;
+  const draft = draftOfRound(with3);
+  const [change = emptyChange] = draft.changes;
+  const readOf = (part: Partial<typeof change>, old: Round | null = with3) =>
+    readDraft({ ...draft, changes: [{ ...change, ...part }] }, old, place, sayLine);
+  const changeOf = (part: Partial<typeof change>) => {
+    const read = readOf(part);
+    return read.ok ? read.body.changes[0] : undefined;
+  };
+
+  it('comes back as it was, with what a newer app wrote into it', () => {
+    expect(readOf({})).toEqual({ ok: true, body: with3 });
+    const newer = { ...collar, measuredBy: 'x' };
+    const body = { ...with3, changes: [{ ...with3.changes[0], structured: newer }] } as Round;
+    expect(readDraft(draftOfRound(body), body, place, sayLine)).toEqual({ ok: true, body });
+  });
+
+  it('is read beside the words, follows the part of the change, and names the limit', () => {
+    expect(changeOf({ part: 'last', limit: 'hardness forefoot-centre' })?.structured).toEqual({
+      ...collar,
+      part: 'last',
+      limit: { measure: 'hardness', site: 'forefoot-centre' },
+    });
+    expect(changeOf({ limit: '' })?.structured).not.toHaveProperty('limit');
+    expect(changeOf({ limit: 'mass ' })?.structured?.limit).toEqual({ measure: 'mass' });
+  });
+
+  it('said alone is put into words by its writer', () => {
+    expect(changeOf({ what: ' ' })?.what).toBe('collar by 3');
+    expect(changeOf({ what: 'Mine' })?.what).toBe('Mine');
+  });
+
+  it('is let go of where nothing is said any more, and a row without anything is no change', () => {
+    const cleared = {
+      ...change.figures,
+      what: '',
+      direction: '' as const,
+      amount: '',
+      side: '' as const,
+    };
+    expect(changeOf({ figures: cleared })).toEqual(round.changes[0]);
+    const read = readOf({ what: '', figures: cleared });
+    expect(read.ok && read.body.changes).toEqual([]);
+  });
+
+  it('that is half said or cannot be is told with its row', () => {
+    const figures = { ...change.figures, direction: '' as const, amount: '99999' };
+    const read = readDraft(
+      { ...draft, changes: [change, { ...change, figures }] },
+      with3,
+      place,
+      sayLine,
+    );
+    expect(!read.ok && read.troubles).toMatchObject([
+      { part: 'changes', at: 1, field: 'direction' },
+      { part: 'changes', at: 1, field: 'amount' },
+    ]);
   });
 });

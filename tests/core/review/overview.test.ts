@@ -150,9 +150,10 @@ describe('what to do next', () => {
         what: 'sole-peeling',
       }),
     );
-    expect(steps(found).slice(0, 2)).toEqual([
+    expect(steps(found).slice(0, 3)).toEqual([
       ['ask-about-pain', 1],
       ['look-at-damage', 1],
+      ['answer-damage', 1],
     ]);
   });
 
@@ -164,7 +165,7 @@ describe('what to do next', () => {
     own(idOf(500), 'reply', { about, tester: idOf(201), at: daysAgo(days), advice });
   const urgent = (...more: readonly Revision[]) =>
     steps(overview(project(), round(FIRST, 1), tester(1), pair(1), ...more)).flatMap(
-      ([step, count]) => (/pain|damage/.test(String(step)) ? [[step, count]] : []),
+      ([step, count]) => (/pain|look-at-damage/.test(String(step)) ? [[step, count]] : []),
     );
 
   it('asks about pain until a lead has answered or the tester said that it is over', () => {

@@ -236,7 +236,7 @@ describe('what came of a finding on something too soft', () => {
     const review = reviewProject(log);
     const [earlier, later] = review.rounds;
     if (!earlier || !later) throw new Error('no round');
-    expect(lookAtChanges(log, review, earlier, later).findings).toMatchObject([
+    expect(lookAtChanges(log, earlier, later).findings).toMatchObject([
       { id: FINDING, written: null, found: 'mended' },
     ]);
   });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readBody, type RecordOf, type Revision } from '../../../core/records/index.ts';
 import {
   acceptedOf,
-  changeFromProposal,
+  changeForRound,
   daysOfTurn,
   isLate,
   isTestOver,
@@ -106,7 +106,7 @@ describe('the change of an accepted proposal', () => {
     offered: Readonly<Record<string, unknown>>,
   ) => {
     const records = view(finding(asked), proposal(-9, offered));
-    return changeFromProposal(
+    return changeForRound(
       records.finding[0] as RecordOf<'finding'>,
       records.proposal[0] as RecordOf<'proposal'>,
       say,

@@ -1,6 +1,6 @@
 /** Two rounds as one story, and the findings that go with them. */
 import type { ChangesHeadline, ChangesStamp } from '../../../../core/headlines/index.ts';
-import type { Arrival, MoveWord } from '../../../../core/review/index.ts';
+import type { MoveWord } from '../../../../core/review/index.ts';
 import type { Say } from '../../say-names.ts';
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
@@ -38,6 +38,10 @@ export const changes = {
           : `${names(h.better)} ${are(h.better)} better. Nothing else is clearly worse.`;
       case 'no-different':
         return `${names(h.same)} ${are(h.same)} no different: the change did not help.`;
+      case 'not-in-shoe':
+        return h.better.length > 0
+          ? `${names(h.better)} ${are(h.better)} better, but the change was not in the shoe.`
+          : `The change for ${list(h.named)} was not in the shoe: nothing to judge.`;
       case 'too-early':
         return `Too early to tell whether ${list(h.open)} got better.`;
       case 'nothing-moved':
@@ -106,26 +110,20 @@ export const changes = {
   },
   arrive: 'Did it arrive?',
   arrived: {
-    yes: 'Yes, as measured.',
+    yes: 'Yes, all of it.',
     partly: 'Partly.',
-    no: 'No, as measured.',
-    'not-asked': 'Not known yet: nobody measured what was changed.',
-    'not-measured': 'Not measured on new pairs.',
+    no: 'No: not in the shoe.',
+    open: 'Too few pairs to say.',
+    'not-asked': 'Not known: no change is said in figures.',
+    'not-measured': 'Not measured on new pairs yet.',
   },
+  sayInFigures: 'Say the change in figures',
   noChanges: 'No change is noted for this round.',
   measured: (size: string, unit: string) => `${size} ${unit}`,
-  arrivals: {
-    arrived: (place: string, wanted: string, measured: string) =>
-      `${place}: ${measured} of ${wanted} asked`,
-    'not-arrived': (place: string, wanted: string, measured: string) =>
-      `${place}: ${wanted} asked, not there (${measured})`,
-    'not-measured': (place: string, wanted: string) =>
-      `${place}: ${wanted} asked, not measured in both rounds`,
-    moved: (place: string, _: string, measured: string) => `${place}: ${measured}, not asked for`,
-    same: (place: string) => `${place}: no difference shown`,
-  } satisfies Readonly<
-    Record<Arrival['word'], (place: string, wanted: string, measured: string) => string>
-  >,
+  drawn: (place: string, wanted: string, measured: string, word: string) =>
+    `${place}: ${measured} of ${wanted} drawn: ${word}`,
+  drawnUnmeasured: (place: string, wanted: string) =>
+    `${place}: ${wanted} drawn, not measured on enough pairs of one size`,
   sameMeasures: (n: number) =>
     `${count(n, 'other place', 'other places')}: no difference shown on new pairs.`,
   mend: 'Did it mend?',
@@ -143,6 +141,23 @@ export const changes = {
   newPairs: 'Stack height, hardness and mass of new pairs',
   print: 'Print',
 
+  damage: {
+    title: 'To be answered: it came apart',
+    line: (pair: string, what: string) => `Pair ${pair}: ${what}`,
+    where: (at: string, brief: string, shoe: string, date: string) =>
+      `at ${at} of ${brief}${shoe === '' ? '' : `, ${shoe}`}, reported ${date}`,
+    /** Of a shoe: a finding's title. */
+    finding: (what: string, pair: string, at: string) => `${what}: pair ${pair} at ${at}`,
+    evidence: (pair: string, what: string, at: string, brief: string, date: string) =>
+      `Pair ${pair}: ${what} at ${at} of ${brief}, reported ${date}.`,
+    make: 'Write the finding',
+    made: 'Finding written: say what is wanted.',
+    report: 'The report',
+    caution: 'Nobody should run in a pair that comes apart.',
+    stopped: 'The pair is out of use.',
+    still: 'The pair is not stopped.',
+    stop: 'See to the pair',
+  },
   findings: 'Findings',
   noFindings:
     'No finding yet. Make one from a complaint, or write a new one here from wear, the blueprint or comfort.',

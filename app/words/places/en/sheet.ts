@@ -106,6 +106,9 @@ export const sheet = {
   steps: {
     'ask-about-pain': (who: string) => `Answer ${who}: pain`,
     'look-at-damage': (which: string) => `Look at ${which}: it comes apart`,
+    'answer-damage': (which: string) => `Answer ${which} with a finding: it came apart`,
+    'measure-change': (change: string, n: number) =>
+      `Did it arrive? Measure “${change}” on ${count(n, 'pair', 'pairs')}`,
     'reach-about-stop-use': (who: string) => `Tell ${who}: do not run`,
     'decide-what-counts': (_: string, n: number) =>
       n === 1 ? 'Decide whether one entry counts' : `Decide whether ${n} entries count`,

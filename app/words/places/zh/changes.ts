@@ -23,6 +23,10 @@ export const changes: PlaceWords['changes'] = {
           : `${names(h.better)}有改善，其他方面没有明显变差。`;
       case 'no-different':
         return `${names(h.same)}没有变化：改动没有起作用。`;
+      case 'not-in-shoe':
+        return h.better.length > 0
+          ? `${names(h.better)}有改善，但改动没有做到鞋上。`
+          : `针对${names(h.named)}的改动没有做到鞋上，无法评价。`;
       case 'too-early':
         return `${names(h.open)}有没有改善，还看不出来。`;
       case 'nothing-moved':
@@ -89,21 +93,19 @@ export const changes: PlaceWords['changes'] = {
   },
   arrive: '改动到位了吗？',
   arrived: {
-    yes: '到位，实测证实。',
+    yes: '全部到位。',
     partly: '部分到位。',
-    no: '未到位，实测证实。',
-    'not-asked': '还不知道：没有人测量改动的地方。',
-    'not-measured': '新样鞋没有测量。',
+    no: '没有做到鞋上。',
+    open: '样鞋太少，还不能下结论。',
+    'not-asked': '还不知道：没有用数字写明的改动。',
+    'not-measured': '还没有在新样鞋上测量。',
   },
+  sayInFigures: '用数字写明改动',
   noChanges: '本轮没有记录任何改动。',
   measured: (size, unit) => `${size} ${unit}`,
-  arrivals: {
-    arrived: (place, wanted, measured) => `${place}：要求 ${wanted}，实测 ${measured}`,
-    'not-arrived': (place, wanted, measured) => `${place}：要求 ${wanted}，未到位（${measured}）`,
-    'not-measured': (place, wanted) => `${place}：要求 ${wanted}，两轮未都测量`,
-    moved: (place, _, measured) => `${place}：${measured}，并未要求`,
-    same: (place) => `${place}：未显示差别`,
-  },
+  drawn: (place, wanted, measured, word) =>
+    `${place}：图纸要求 ${wanted}，实测 ${measured}：${word}`,
+  drawnUnmeasured: (place, wanted) => `${place}：图纸要求 ${wanted}，同码样鞋测量不足`,
   sameMeasures: (n) => `其余 ${n} 处：新样鞋未显示差别。`,
   mend: '问题解决了吗？',
   mendNothing: '没有问题项或改动写明要解决什么。',
@@ -119,6 +121,22 @@ export const changes: PlaceWords['changes'] = {
   newPairs: '新样鞋的厚度、硬度与重量',
   print: '打印',
 
+  damage: {
+    title: '待答复：样鞋损坏',
+    line: (pair, what) => `样鞋 ${pair}：${what}`,
+    where: (at, brief, shoe, date) =>
+      `要求 ${brief}，${at} 时出现${shoe === '' ? '' : `，${shoe}`}，${date}报告`,
+    finding: (what, pair, at) => `${what}：样鞋 ${pair}，${at}`,
+    evidence: (pair, what, at, brief, date) =>
+      `样鞋 ${pair}：要求 ${brief}，${at} 时${what}，${date}报告。`,
+    make: '写成问题项',
+    made: '问题项已写好：请说明要怎么改。',
+    report: '查看报告',
+    caution: '开始损坏的样鞋不应再穿着跑步。',
+    stopped: '这双样鞋已停穿。',
+    still: '这双样鞋还没有停穿。',
+    stop: '处理这双样鞋',
+  },
   findings: '问题项',
   noFindings: '还没有问题项。可由不适建立，也可在此根据磨损、图纸或舒适度新建。',
   noneShown: '没有符合条件的问题项。',

@@ -80,6 +80,8 @@ export const sheet: PlaceWords['sheet'] = {
   steps: {
     'ask-about-pain': (who) => `答复 ${who}：疼痛`,
     'look-at-damage': (which) => `查看${which}：开始损坏`,
+    'answer-damage': (which) => `损坏待答复，请写问题项：${which}`,
+    'measure-change': (change, n) => `到位了吗？在 ${n} 双样鞋上测量“${change}”`,
     'reach-about-stop-use': (who) => `通知 ${who}：停穿`,
     'decide-what-counts': (_, n) => `决定 ${n} 条记录是否计入`,
     'add-round': () => '添加第一轮',

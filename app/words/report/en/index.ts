@@ -222,6 +222,10 @@ export const paper = {
           return `${h.case === 'mended' ? 'Mended' : 'Better'}: ${say.names(h.better)}.${h.open ? ` Ask about: ${say.names([h.open])}.` : ''}`;
         case 'no-different':
           return `No difference shown: ${say.names(h.same)}.`;
+        case 'not-in-shoe':
+          return h.better.length > 0
+            ? `Better, though the change was not in the shoe: ${say.names(h.better)}.`
+            : `Not in the shoe: the change for ${say.names(h.named)}.`;
         case 'too-early':
           return `Too early to tell: ${say.names(h.open)}.`;
         case 'nothing-moved':
@@ -233,27 +237,21 @@ export const paper = {
     meant: (felt: string) => `Meant to mend: ${felt}.`,
     mendsNothing: 'Does not say what it was meant to mend.',
     arrived: 'Did it arrive?',
-    arrivedWord: {
-      arrived: 'arrived',
-      'not-arrived': 'did not arrive',
-      'not-measured': 'not measured',
-      moved: 'moved unasked',
-      same: 'as before',
-    },
     arrivedLine: (place: string, from: string, to: string, by: string) =>
       `${place}: ${from} before, ${to} now (${by})`,
     arrivedAs: (line: string, word: string) => `${line}: ${word}`,
     arrivedKey:
-      'Arrival is told only where the drawing has a new number, by the trade that checks it. Other changes cannot be measured here yet.',
-    notOnBlueprint: 'Cannot be told: the drawing has no new number for it.',
+      'Arrival is told where a change is said in figures, or the drawing has a new number. A change in words alone cannot be measured.',
+    notOnBlueprint:
+      'Cannot be told: it is not said in figures, and the drawing has no new number for it.',
     unlisted: 'Changed on the drawing, named by no change',
     worked: 'Did it work?',
     notJudged: 'Cannot be judged.',
     noAim: 'Cannot be judged: no complaint is named for it.',
     else: 'Did anything else move?',
     elseKey: 'Share of runs, before and now. A dashed line marks what the brief allows.',
-    found: 'Moved on new pairs, with the same number on the drawing',
-    foundNothing: 'No other measured place moved.',
+    found: 'Also different, as found: nobody asked for it',
+    foundNothing: 'Nothing else differs that was measured or written down.',
     comfort: 'Comfort',
     rightNow: (question: string) => `${question}, just right`,
     ofAll: (some: number, all: number) => `${some} of ${all}`,

@@ -190,6 +190,10 @@ export const paper: PaperWords = withSpaces<PaperWords>({
           return `${h.case === 'mended' ? '已解决' : '有改善'}：${say.names(h.better)}。${h.open ? `请询问：${say.names([h.open])}。` : ''}`;
         case 'no-different':
           return `未显示有差别：${say.names(h.same)}。`;
+        case 'not-in-shoe':
+          return h.better.length > 0
+            ? `有改善，但改动没有做到鞋上：${say.names(h.better)}。`
+            : `没有做到鞋上：针对${say.names(h.named)}的改动。`;
         case 'too-early':
           return `为时尚早：${say.names(h.open)}。`;
         case 'nothing-moved':
@@ -200,26 +204,18 @@ export const paper: PaperWords = withSpaces<PaperWords>({
     meant: (felt) => `用于解决：${felt}。`,
     mendsNothing: '没有写明要解决什么。',
     arrived: '做到了吗？',
-    arrivedWord: {
-      arrived: '已做到',
-      'not-arrived': '没有做到',
-      'not-measured': '没有测量',
-      moved: '无人要求却变了',
-      same: '与之前相同',
-    },
     arrivedLine: (place, from, to, by) => `${place}：之前 ${from}，现在 ${to}（${by}）`,
     arrivedAs: (line, word) => `${line}：${word}`,
-    arrivedKey:
-      '只有图纸改了数值的地方才能判断是否做到，由检查该处的工种列出；其他改动目前还无法测量。',
-    notOnBlueprint: '无法判断：图纸没有为此改数值。',
+    arrivedKey: '改动用数字写明，或图纸改了数值，才能判断是否做到；只用文字写的改动无法测量。',
+    notOnBlueprint: '无法判断：没有用数字写明，图纸也没有为此改数值。',
     unlisted: '图纸已改，改动清单里没有提到',
     worked: '有效吗？',
     notJudged: '无法判断。',
     noAim: '无法判断：没有写明针对哪种不适。',
     else: '还有别的变化吗？',
     elseKey: '跑步次数的占比，之前与现在。虚线为任务书允许的比例。',
-    found: '新鞋上测到变化，图纸未改',
-    foundNothing: '其他测量位置没有变化。',
+    found: '另外发现的差别：没有人要求',
+    foundNothing: '测量和记录的其他方面都没有差别。',
     comfort: '舒适度',
     rightNow: (question) => `${question}（正好的人数）`,
     ofAll: (some, all) => `${some}／${all}`,

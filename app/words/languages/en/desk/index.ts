@@ -1,4 +1,5 @@
 /** What the desk says, in English; one file a topic. */
+import { arrival } from './arrival.ts';
 import { ask } from './ask.ts';
 import { audit } from './audit.ts';
 import { bench } from './bench.ts';
@@ -29,6 +30,7 @@ import { wear } from './wear.ts';
 
 export const desk = {
   ...common,
+  arrival,
   unread,
   tabs,
   brief,

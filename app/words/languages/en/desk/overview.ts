@@ -9,6 +9,10 @@ export const overview = {
       count === 1 ? 'Ask about one report of pain' : `Ask about ${count} reports of pain`,
     'look-at-damage': (count: number) =>
       count === 1 ? 'Look at one damaged pair' : `Look at ${count} reports of damage`,
+    'answer-damage': (count: number) =>
+      count === 1 ? 'Answer one damage with a finding' : `Answer ${count} damages with findings`,
+    'measure-change': (count: number) =>
+      `Measure whether a change arrived: ${count} ${count === 1 ? 'pair' : 'pairs'} can tell`,
     'reach-about-stop-use': (count: number) =>
       count === 1
         ? 'Reach one tester who has not read a stop-use notice'

@@ -78,6 +78,7 @@ export const report = {
     wear: 'from wear',
     blueprint: 'from the blueprint',
     comfort: 'from comfort',
+    damage: 'from damage',
     other: 'in the lead’s own words',
   },
 

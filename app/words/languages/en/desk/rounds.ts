@@ -20,7 +20,9 @@ export const rounds = {
   part: 'Part',
   what: 'What is different',
   mends: 'Meant to mend',
-  mendsHint: 'Say what each is meant to mend: “Changes” then compares it.',
+  mendsHint:
+    'Say what each is meant to mend, and how far it moves: “Changes” then asks whether it arrived and what it did.',
+  meantLimit: 'Meant to keep the limit of',
   addChange: 'One more change',
   blueprint: 'Blueprint',
   unit: 'Unit',

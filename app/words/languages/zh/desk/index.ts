@@ -1,5 +1,6 @@
 /** 工作台的文字；一个主题一个文件。 */
 import type { DeskWords } from '../../../types.ts';
+import { arrival } from './arrival.ts';
 import { ask } from './ask.ts';
 import { audit } from './audit.ts';
 import { bench } from './bench.ts';
@@ -30,6 +31,7 @@ import { wear } from './wear.ts';
 
 export const desk: DeskWords = {
   ...common,
+  arrival,
   unread,
   tabs,
   brief,

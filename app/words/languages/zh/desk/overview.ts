@@ -7,6 +7,8 @@ export const overview: DeskWords['overview'] = {
   steps: {
     'ask-about-pain': (count: number) => `询问 ${count} 次疼痛报告`,
     'look-at-damage': (count: number) => `查看 ${count} 次破损报告`,
+    'answer-damage': (count: number) => `为 ${count} 处破损写问题项`,
+    'measure-change': (count: number) => `测量改动是否到位：有 ${count} 双样鞋可测`,
     'reach-about-stop-use': (count: number) => `联系 ${count} 位尚未阅读停用通知的试穿员`,
     'decide-what-counts': (count: number) => `决定 ${count} 次跑步或读数是否计入`,
     'add-round': () => '添加第一轮：类型、图纸尺寸、楦',

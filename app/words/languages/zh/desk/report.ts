@@ -68,6 +68,7 @@ export const report: DeskWords['report'] = {
     wear: '来自磨损数据',
     blueprint: '来自图纸对照',
     comfort: '来自舒适度',
+    damage: '来自破损报告',
     other: '负责人自述',
   },
 
