@@ -7,6 +7,7 @@ import { languageIn } from '../words/figures.ts';
 import { placeTitle } from '../words/say-wear.ts';
 import { limitAct, limitBy, soFar, whyThere, type LimitRow } from './limit-rows.ts';
 import { ofTrade } from './sheet-parts.tsx';
+import { offWords, type OffRow } from './off-rows.ts';
 import { AsWritten, foreignOfAll, Own } from './own-words.tsx';
 import {
   actWords,
@@ -30,6 +31,8 @@ interface ActsProps {
     readonly trade: Trade;
     /** What the brief limits of its wear: what is to be measured stands before what is only watched. */
     readonly limits: readonly LimitRow[];
+    /** What of its own questions is too much or too little. */
+    readonly off: readonly OffRow[];
   };
 }
 
@@ -116,6 +119,9 @@ export const ActsTable = ({ languages, rows, of: sheet }: ActsProps) => {
           </thead>
           <tbody>
             {drawn(rows.filter(isActed))}
+            {sheet?.off.map((row) => (
+              <Off key={row.attribute} row={row} {...{ languages, columns }} />
+            ))}
             {sheet?.limits.map((row, at) => (
               <Limits key={at} row={row} {...{ languages, columns }} report={sheet.report} />
             ))}
@@ -126,6 +132,44 @@ export const ActsTable = ({ languages, rows, of: sheet }: ActsProps) => {
     </>
   );
 };
+
+/** What testers find too much or too little, and that no finding asks for a change of it yet. */
+const Off = ({
+  row,
+  languages,
+  columns,
+}: Pick<RowProps, 'languages' | 'columns'> & { readonly row: OffRow }) => (
+  <tr>
+    <td>
+      <strong>
+        <Say
+          in={languages}
+          of={(spoken) => {
+            const [name, side] = offWords(row, spoken);
+            return spoken.speaker.desk.joined.of(name, side);
+          }}
+        />
+      </strong>
+      <div class="soft">
+        <Say
+          in={languages}
+          of={(spoken) => {
+            const [, , testers, of] = offWords(row, spoken);
+            return spoken.paper.sheet.someTesters(testers, of);
+          }}
+        />
+      </div>
+    </td>
+    <td>
+      <Say in={languages} of={({ paper }) => paper.acts.asked} />
+    </td>
+    {columns.includes('amount') && <td>–</td>}
+    {columns.includes('by') && <td>–</td>}
+    <td>
+      <Say in={languages} of={({ paper }) => paper.sure[row.sure]} />
+    </td>
+  </tr>
+);
 
 /** What the brief limits, how far it has come, and what is measured next. */
 const Limits = ({
@@ -147,10 +191,7 @@ const Limits = ({
             <Say in={languages} of={({ speaker }) => placeTitle(one.look, speaker)} />
           </strong>
           <div class="soft">
-            <Say
-              in={languages}
-              of={(spoken) => spoken.speaker.desk.joined.sentence(soFar(one, spoken))}
-            />
+            <Say in={languages} of={(spoken) => soFar(one, spoken)} />
           </div>
         </div>
       ))}

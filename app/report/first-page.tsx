@@ -2,7 +2,7 @@
 import { zones } from '../../core/foot/index.ts';
 import { decisionHeadline, decisionRows, type DecisionRow } from '../../core/headlines/index.ts';
 import type { RoundReport, WearLook } from '../../core/review/index.ts';
-import { ReportMap } from './complaints-part.tsx';
+import { MapKey, ReportMap } from './complaints-part.tsx';
 import type { PartProps } from './document-props.ts';
 import { LimitStrip } from './limit-strip.tsx';
 import { ActsTable } from './acts-table.tsx';
@@ -13,6 +13,9 @@ import { Say, type Spoken } from './spoken.tsx';
 
 /** So many rows stand on the page; in two languages each is twice as tall. */
 const MOST_ROWS = [5, 3] as const;
+
+/** With so many rows it has the page to itself. */
+const ROWS_OF_PAGE = 2;
 
 /** The sentence that says what to do. */
 export const headlineWords = (report: RoundReport, spoken: Spoken): string => {
@@ -41,7 +44,8 @@ export const FirstPage = (props: PartProps) => {
   const all = decisionRows(report);
   const rows = all.slice(0, MOST_ROWS[languages.length > 1 ? 1 : 0]);
   return (
-    <section class="first-page">
+    // What was changed begins on a page of its own, but where this one says little nothing waits for it.
+    <section class={`first-page${report.story && rows.length >= ROWS_OF_PAGE ? ' alone' : ''}`}>
       <h1>
         <Say in={languages} of={(spoken) => headlineWords(report, spoken)} />
       </h1>
@@ -108,6 +112,7 @@ const Proof = (props: PartProps & { readonly rows: readonly DecisionRow[] }) => 
             </strong>
           </figcaption>
           <ReportMap {...props} view={zones[kind.zone].view} zones={own} marked={kind.zone} />
+          <MapKey {...props} view={zones[kind.zone].view} zones={own} />
         </figure>
       )}
       {look && <PaperCurve {...props} look={look} />}

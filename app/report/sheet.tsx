@@ -4,10 +4,11 @@ import { decisionRows, rowsOfTrade } from '../../core/headlines/index.ts';
 import { cellsOfTrade, type CellSummary, type RoundReport } from '../../core/review/index.ts';
 import { ActsTable } from './acts-table.tsx';
 import { TradeChanges } from './one-change.tsx';
-import { ReportMap } from './complaints-part.tsx';
+import { MapKey, ReportMap } from './complaints-part.tsx';
 import type { SheetProps } from './document-props.ts';
 import { besideLimits, limitRows, measureAsked } from './limit-rows.ts';
 import { FindingNotes } from './findings-part.tsx';
+import { offRows, offWords } from './off-rows.ts';
 import { rowName } from './row-words.ts';
 import { ArrivalTable, Damages, LayersTable, PairTable, SurfacesLine } from './sheet-bench.tsx';
 import { ComfortTable, ComplaintTable, TwoSidedOfTrade } from './sheet-parts.tsx';
@@ -29,7 +30,10 @@ export const headlineOf = (props: SheetProps, spoken: Spoken): string => {
   const change = own.filter(({ act }) => act === 'change');
   const findings = report.findings.filter(ofTrade(trade)).length;
   const measure = measureAsked(limitRows(props), spoken);
-  const asked = measure === null ? [] : [measure];
+  const off = offRows(props)
+    .filter(({ sure }) => sure === 'clear')
+    .map((one) => words.off(...offWords(one, spoken)));
+  const asked = [...off, ...(measure === null ? [] : [measure])];
   const said = (...some: readonly string[]) => spoken.paper.sentences(some);
   if (change.length > 0)
     return said(
@@ -45,7 +49,8 @@ export const headlineOf = (props: SheetProps, spoken: Spoken): string => {
   return said(
     words.quiet,
     ...asked,
-    ...(cell
+    // What is clear says more than what is only watched.
+    ...(cell && off.length === 0
       ? [
           words.watch(
             spoken.paper.felt(
@@ -64,6 +69,7 @@ export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) =>
   const own = ofTrade(trade);
   const cells = cellsOfTrade(report.round.complaints.cells, trade);
   const limits = limitRows(props);
+  const off = offRows(props);
   const rows = besideLimits(rowsOfTrade(decisionRows(report), trade), limits);
   return (
     <section class="sheet">
@@ -81,8 +87,8 @@ export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) =>
         </p>
       )}
       <SoleLines {...props} />
-      {rows.length + limits.length > 0 && (
-        <ActsTable languages={languages} rows={rows} of={{ report, trade, limits }} />
+      {rows.length + limits.length + off.length > 0 && (
+        <ActsTable languages={languages} rows={rows} of={{ report, trade, limits, off }} />
       )}
       <FindingNotes
         {...props}
@@ -141,6 +147,7 @@ const Map = (props: SheetProps & { readonly cells: readonly CellSummary[] }) => 
         zones={own}
         marked={cell.zone}
       />
+      <MapKey {...{ report, languages }} view={zones[cell.zone].view} zones={own} />
     </section>
   );
 };
