@@ -7,7 +7,8 @@ import { languageIn } from '../words/figures.ts';
 import { placeTitle } from '../words/say-wear.ts';
 import { limitAct, limitBy, soFar, whyThere, type LimitRow } from './limit-rows.ts';
 import { ofTrade } from './sheet-parts.tsx';
-import { offWords, type OffRow } from './off-rows.ts';
+import { Off } from './off-row.tsx';
+import type { OffRow } from './off-rows.ts';
 import { AsWritten, foreignOfAll, Own } from './own-words.tsx';
 import {
   actWords,
@@ -22,6 +23,8 @@ import { joined, Say, type Languages, type Spoken } from './spoken.tsx';
 interface ActsProps {
   readonly languages: Languages;
   readonly rows: readonly DecisionRow[];
+  /** What is too much or too little. */
+  readonly off: readonly OffRow[];
   /**
    * On the sheet of one trade: who acts is known, so it says how sure it is instead. Rows have no number, and complaints
    * no counts, which the next table has. A column that says nothing in any row is left out.
@@ -31,12 +34,10 @@ interface ActsProps {
     readonly trade: Trade;
     /** What the brief limits of its wear: what is to be measured stands before what is only watched. */
     readonly limits: readonly LimitRow[];
-    /** What of its own questions is too much or too little. */
-    readonly off: readonly OffRow[];
   };
 }
 
-type Column = 'so' | 'change' | 'amount' | 'who' | 'by' | 'sure';
+export type Column = 'so' | 'change' | 'amount' | 'who' | 'by' | 'sure';
 
 const tableClass = (columns: readonly Column[], sheet: ActsProps['of']): string =>
   sheet === undefined
@@ -63,7 +64,7 @@ const columnsOf = (
   'sure',
 ];
 
-export const ActsTable = ({ languages, rows, of: sheet }: ActsProps) => {
+export const ActsTable = ({ languages, rows, off, of: sheet }: ActsProps) => {
   const trade = sheet?.trade;
   const columns: readonly Column[] = sheet
     ? columnsOf(rows, sheet, languages[0])
@@ -119,8 +120,12 @@ export const ActsTable = ({ languages, rows, of: sheet }: ActsProps) => {
           </thead>
           <tbody>
             {drawn(rows.filter(isActed))}
-            {sheet?.off.map((row) => (
-              <Off key={row.attribute} row={row} {...{ languages, columns }} />
+            {off.map((row) => (
+              <Off
+                key={row.attribute}
+                isOfTrade={trade !== undefined}
+                {...{ row, languages, columns }}
+              />
             ))}
             {sheet?.limits.map((row, at) => (
               <Limits key={at} row={row} {...{ languages, columns }} report={sheet.report} />
@@ -132,44 +137,6 @@ export const ActsTable = ({ languages, rows, of: sheet }: ActsProps) => {
     </>
   );
 };
-
-/** What testers find too much or too little, and that no finding asks for a change of it yet. */
-const Off = ({
-  row,
-  languages,
-  columns,
-}: Pick<RowProps, 'languages' | 'columns'> & { readonly row: OffRow }) => (
-  <tr>
-    <td>
-      <strong>
-        <Say
-          in={languages}
-          of={(spoken) => {
-            const [name, side] = offWords(row, spoken);
-            return spoken.speaker.desk.joined.of(name, side);
-          }}
-        />
-      </strong>
-      <div class="soft">
-        <Say
-          in={languages}
-          of={(spoken) => {
-            const [, , testers, of] = offWords(row, spoken);
-            return spoken.paper.sheet.someTesters(testers, of);
-          }}
-        />
-      </div>
-    </td>
-    <td>
-      <Say in={languages} of={({ paper }) => paper.acts.asked} />
-    </td>
-    {columns.includes('amount') && <td>–</td>}
-    {columns.includes('by') && <td>–</td>}
-    <td>
-      <Say in={languages} of={({ paper }) => paper.sure[row.sure]} />
-    </td>
-  </tr>
-);
 
 /** What the brief limits, how far it has come, and what is measured next. */
 const Limits = ({

@@ -6,6 +6,7 @@ import { MapKey, ReportMap } from './complaints-part.tsx';
 import type { PartProps } from './document-props.ts';
 import { LimitStrip } from './limit-strip.tsx';
 import { ActsTable } from './acts-table.tsx';
+import { clearlyOff, offSentence } from './off-rows.ts';
 import { PaperCurve } from './paper-curve.tsx';
 import { rowName } from './row-words.ts';
 import { ShoePicture } from './shoe-picture.tsx';
@@ -22,11 +23,14 @@ export const headlineWords = (report: RoundReport, spoken: Spoken): string => {
   const h = decisionHeadline(report, decisionRows(report));
   const named = h.case === 'change' ? h.change : h.case === 'watch' ? h.watch : [];
   const pairs = h.case === 'change' || h.case === 'look' ? h.look : [];
-  return spoken.paper.headline(h, {
+  const off = clearlyOff({ report, trade: null }).map((one) => offSentence(one, spoken));
+  const said = spoken.paper.headline(h, {
+    isProved: off.length > 0,
     names: [...new Set(named.map((row) => rowName(row, spoken)))],
     pairs: pairs.map(spoken.speaker.pair),
     list: spoken.list,
   });
+  return spoken.paper.sentences([...off, said]);
 };
 
 /** How many testers, pairs, runs and kilometres, and how far the farthest pair has come. */
@@ -43,6 +47,7 @@ export const FirstPage = (props: PartProps) => {
   const { report, languages } = props;
   const all = decisionRows(report);
   const rows = all.slice(0, MOST_ROWS[languages.length > 1 ? 1 : 0]);
+  const off = clearlyOff({ report, trade: null });
   return (
     // What was changed begins on a page of its own, but where this one says little nothing waits for it.
     <section class={`first-page${report.story && rows.length >= ROWS_OF_PAGE ? ' alone' : ''}`}>
@@ -53,13 +58,13 @@ export const FirstPage = (props: PartProps) => {
         <Say in={languages} of={(spoken) => sizeWords(report, spoken)} />
       </p>
       <ShoePicture {...props} rows={rows} />
-      {rows.length === 0 ? (
+      {rows.length + off.length === 0 ? (
         <p>
           <Say in={languages} of={({ paper }) => paper.nothingShows} />
         </p>
       ) : (
         <>
-          <ActsTable languages={languages} rows={rows} />
+          <ActsTable {...{ languages, rows, off }} />
           {all.length > rows.length && (
             <p class="soft">
               <Say in={languages} of={({ paper }) => paper.moreRows(all.length - rows.length)} />

@@ -14,7 +14,7 @@ import { Say, type Spoken } from './spoken.tsx';
 import { Table } from './table.tsx';
 
 /** So many pairs stay together on a page. */
-const MOST_WHOLE = 8;
+const MOST_WHOLE = 6;
 /** More readings than this do not fit the paper. */
 const MOST_COLUMNS = 4;
 

@@ -8,12 +8,12 @@ import { MapKey, ReportMap } from './complaints-part.tsx';
 import type { SheetProps } from './document-props.ts';
 import { besideLimits, limitRows, measureAsked } from './limit-rows.ts';
 import { FindingNotes } from './findings-part.tsx';
-import { offRows, offWords } from './off-rows.ts';
+import { clearlyOff, offRows, offSentence } from './off-rows.ts';
 import { rowName } from './row-words.ts';
 import { ArrivalTable, Damages, LayersTable, PairTable, SurfacesLine } from './sheet-bench.tsx';
 import { ComfortTable, ComplaintTable, TwoSidedOfTrade } from './sheet-parts.tsx';
 import { WearOfTrade } from './sheet-wear.tsx';
-import { WordsOfTesters } from './sheet-words.tsx';
+import { linesOfWords, WordsOfTesters } from './sheet-words.tsx';
 import { SoleLines } from './sole-line.tsx';
 import { Say, type Spoken } from './spoken.tsx';
 
@@ -30,9 +30,7 @@ export const headlineOf = (props: SheetProps, spoken: Spoken): string => {
   const change = own.filter(({ act }) => act === 'change');
   const findings = report.findings.filter(ofTrade(trade)).length;
   const measure = measureAsked(limitRows(props), spoken);
-  const off = offRows(props)
-    .filter(({ sure }) => sure === 'clear')
-    .map((one) => words.off(...offWords(one, spoken)));
+  const off = clearlyOff(props).map((one) => offSentence(one, spoken));
   const asked = [...off, ...(measure === null ? [] : [measure])];
   const said = (...some: readonly string[]) => spoken.paper.sentences(some);
   if (change.length > 0)
@@ -63,6 +61,9 @@ export const headlineOf = (props: SheetProps, spoken: Spoken): string => {
   );
 };
 
+/** So many lines of words leave room beside the map for the comfort. */
+const LINES_BESIDE_COMFORT = 3;
+
 /** @param props.under what stands below the title, where the sheet is a report by itself */
 export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) => string }) => {
   const { report, languages, trade, under } = props;
@@ -71,6 +72,9 @@ export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) =>
   const limits = limitRows(props);
   const off = offRows(props);
   const rows = besideLimits(rowsOfTrade(decisionRows(report), trade), limits);
+  // In two languages, and where they are many, the words beside the map are as tall as it is.
+  const isBeside =
+    languages.length === 1 && linesOfWords({ ...props, cells }) <= LINES_BESIDE_COMFORT;
   return (
     <section class="sheet">
       <h2 class="page-title">
@@ -88,7 +92,7 @@ export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) =>
       )}
       <SoleLines {...props} />
       {rows.length + limits.length + off.length > 0 && (
-        <ActsTable languages={languages} rows={rows} of={{ report, trade, limits, off }} />
+        <ActsTable {...{ languages, rows, off }} of={{ report, trade, limits }} />
       )}
       <FindingNotes
         {...props}
@@ -101,12 +105,11 @@ export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) =>
         <Map {...props} cells={cells} />
         <div>
           <WordsOfTesters {...props} cells={cells} />
-          {languages.length === 1 && <ComfortTable {...props} />}
+          {isBeside && <ComfortTable {...props} />}
         </div>
       </div>
       <TwoSidedOfTrade {...props} />
-      {/* In two languages the words beside the map are as tall as it is. */}
-      {languages.length > 1 && <ComfortTable {...props} />}
+      {!isBeside && <ComfortTable {...props} />}
       <WearOfTrade {...props} />
       <SurfacesLine {...props} />
       <ArrivalTable {...props} />

@@ -13,6 +13,8 @@ const DPI = 50;
 /** Heights of the margin with the running head and of the one with the page number, mm (`report.css`). */
 const HEAD_MM = 12;
 const FOOT_MM = 14;
+/** The running head ends above this, in two languages as well; thin letters of another colour may look like it below. */
+const RUNNING_MM = 28;
 /** Free at either side, mm. */
 const SIDE_MM = 9;
 /** Words of one heading stand closer than this, mm; columns do not. */
@@ -77,32 +79,43 @@ interface Picture {
   readonly isRunning: (x: number, y: number) => boolean;
 }
 
+const [INK, HEAD, TABLE_HEAD, TAIL, FIRST_ROW, FIRST_OF_MORE_ROWS, RUNNING] = [
+  1, 2, 4, 8, 16, 32, 64,
+] as const;
+
+/** From this difference on a colour is no grey. */
+const HUE = 15;
+
+/** What a point of this colour is, by the colours above. */
+const kindOf = (r: number, g: number, b: number): number => {
+  let kind = Math.min(r, g, b) < PAPER ? INK : 0;
+  if (Math.min(r, b) - g > HUE) kind |= HEAD | (r - b > HUE ? TABLE_HEAD : 0);
+  else if (g - Math.max(r, b) > HUE) kind |= TAIL;
+  else if (b - Math.max(r, g) > HUE) kind |= FIRST_ROW | (g - r > HUE ? 0 : FIRST_OF_MORE_ROWS);
+  else if (Math.min(g, b) - r > HUE) kind |= RUNNING;
+  return kind;
+};
+
 const pictureOf = (file: string): Picture => {
   const bytes = readFileSync(file);
   const [head = '', w = '', h = ''] =
     /^P6\s+(\d+)\s+(\d+)\s+255\s/.exec(bytes.subarray(0, 40).toString('latin1')) ?? [];
   const [width, height] = [Number(w), Number(h)];
-  const at = (x: number, y: number, channel: number) =>
-    bytes[head.length + 3 * (y * width + x) + channel] ?? 255;
-  const [RED, GREEN, BLUE] = [0, 1, 2];
-  /** Whether these channels are brighter than the others. */
-  const has = (bright: readonly number[]) => (x: number, y: number) =>
-    Math.min(...bright.map((channel) => at(x, y, channel))) -
-      Math.max(
-        ...[RED, GREEN, BLUE].flatMap((channel) =>
-          bright.includes(channel) ? [] : [at(x, y, channel)],
-        ),
-      ) >
-    15;
+  // Each point once: the rules look at it many times.
+  const kinds = new Uint8Array(width * height);
+  for (let at = 0, from = head.length; at < kinds.length; at++, from += 3)
+    kinds[at] = kindOf(bytes[from] ?? 255, bytes[from + 1] ?? 255, bytes[from + 2] ?? 255);
+  const is = (kind: number) => (x: number, y: number) =>
+    ((kinds[y * width + x] as number) & kind) !== 0;
   return {
     ...{ width, height },
-    isInk: (x, y) => [RED, GREEN, BLUE].some((channel) => at(x, y, channel) < PAPER),
-    isHead: has([RED, BLUE]),
-    isTableHead: (x, y) => has([RED, BLUE])(x, y) && at(x, y, RED) - at(x, y, BLUE) > 15,
-    isTail: has([GREEN]),
-    isFirstRow: has([BLUE]),
-    isFirstOfMore: (x, y) => has([BLUE])(x, y) && at(x, y, GREEN) - at(x, y, RED) <= 15,
-    isRunning: has([GREEN, BLUE]),
+    isInk: is(INK),
+    isHead: is(HEAD),
+    isTableHead: is(TABLE_HEAD),
+    isTail: is(TAIL),
+    isFirstRow: is(FIRST_ROW),
+    isFirstOfMore: is(FIRST_OF_MORE_ROWS),
+    isRunning: is(RUNNING),
   };
 };
 
@@ -153,7 +166,9 @@ const beginsWithTail = (picture: Picture, end: number): boolean => {
   const { width, height, isInk, isHead, isTableHead, isFirstRow, isTail, isRunning } = picture;
   const columns = Array.from({ length: width }, (_, x) => x);
   const rows = Array.from({ length: height }, (_, y) => y);
-  const running = rows.findLast((y) => columns.some((x) => isRunning(x, y))) ?? px(HEAD_MM);
+  const running =
+    rows.slice(0, px(RUNNING_MM)).findLast((y) => columns.some((x) => isRunning(x, y))) ??
+    px(HEAD_MM);
   // Where two rules cross their ink is of neither colour.
   const body = rows.slice(running + 2, end);
   const lineOf = (isOwn: (x: number, y: number) => boolean) => {

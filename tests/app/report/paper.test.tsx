@@ -68,7 +68,7 @@ describe('the first sentence', () => {
   it.each(cases)('of %j', (h, english, chinese) => {
     const said = (id: string, names: readonly string[]) => {
       const [{ paper, list }] = speak(id);
-      return paper.headline(h, { names, pairs: ['963'], list });
+      return paper.headline(h, { isProved: false, names, pairs: ['963'], list });
     };
     expect(said('en', ['collar', 'tread'])).toBe(english);
     expect(said('zh', ['领口', '花纹'])).toBe(chinese);
@@ -223,6 +223,23 @@ describe('the sheet of a trade', () => {
     );
     expect(told).not.toContain('Heel cushioning: too soft|');
     expect(told).toContain('Forefoot cushioning: too soft|');
+  });
+
+  it('says on the first page what its sheets call clear, and no more that nothing is proved', () => {
+    const page = (report: RoundReport, id: string) =>
+      documentOf(report, null, id)
+        .replace(/<[^>]+>/g, '|')
+        .replaceAll(/[|]+/g, '|');
+    const said = page(last, 'en');
+    expect(said).toContain(
+      '|Heel cushioning: too soft for 4 of 8 testers, clear. Watch the left collar and outer heel.|',
+    );
+    expect(said).toContain(
+      '|Heel cushioning: too soft|4 of 8 testers, clear|No change is written down yet.|–|Foam|–|',
+    );
+    expect(page(last, 'zh')).toContain('后跟缓震：8 名试穿员中 4 名觉得太软，已证实。请留意');
+    const unasked = { ...last, round: { ...last.round, twoSided: [] } };
+    expect(page(unasked, 'en')).toContain('|Nothing is proved yet. Watch the left collar');
   });
 
   it('says what the numbers on the drawn shoe are', () => {

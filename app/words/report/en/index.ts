@@ -15,6 +15,8 @@ const limits = (n: number) => count(n, 'limit', 'limits');
 
 /** Names that the first sentence uses; each row by the part of the shoe that it is about. */
 export interface PaperSay {
+  /** Whether a sentence before it says something that is proved. */
+  readonly isProved: boolean;
   readonly names: readonly string[];
   readonly pairs: readonly string[];
   readonly list: (names: readonly string[]) => string;
@@ -51,7 +53,7 @@ export const paper = {
       case 'fails':
         return `The round fails: ${paper.failing[h.what]}. Find the cause first.`;
       case 'watch':
-        return `Nothing is proved yet. Watch the ${say.list(say.names)}.`;
+        return `${say.isProved ? '' : 'Nothing is proved yet. '}Watch the ${say.list(say.names)}.`;
       case 'keep':
         return `Keep it as it is: all ${limits(h.limits)} hold.`;
       case 'go-on':

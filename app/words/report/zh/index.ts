@@ -27,7 +27,7 @@ export const paper: PaperWords = withSpaces<PaperWords>({
       case 'fails':
         return `本轮不达标：${paper.failing[h.what]}。请先找原因。`;
       case 'watch':
-        return `目前没有已证实的问题，请留意${say.list(say.names)}。`;
+        return `${say.isProved ? '' : '目前没有已证实的问题，'}请留意${say.list(say.names)}。`;
       case 'keep':
         return `保持不变：${h.limits} 项限值全部达标。`;
       case 'go-on':
