@@ -69,6 +69,7 @@ interface Picture {
   readonly width: number;
   readonly height: number;
   readonly isInk: (x: number, y: number) => boolean;
+  readonly isStrong: (x: number, y: number) => boolean;
   readonly isHead: (x: number, y: number) => boolean;
   readonly isTail: (x: number, y: number) => boolean;
   readonly isTableHead: (x: number, y: number) => boolean;
@@ -79,16 +80,19 @@ interface Picture {
   readonly isRunning: (x: number, y: number) => boolean;
 }
 
-const [INK, HEAD, TABLE_HEAD, TAIL, FIRST_ROW, FIRST_OF_MORE_ROWS, RUNNING] = [
-  1, 2, 4, 8, 16, 32, 64,
+const [INK, HEAD, TABLE_HEAD, TAIL, FIRST_ROW, FIRST_OF_MORE_ROWS, RUNNING, STRONG] = [
+  1, 2, 4, 8, 16, 32, 64, 128,
 ] as const;
 
+/** Fainter ink may be the edge of a coloured letter whose colour cannot be told any more. */
+const STRONG_INK = 200;
 /** From this difference on a colour is no grey. */
 const HUE = 15;
 
 /** What a point of this colour is, by the colours above. */
 const kindOf = (r: number, g: number, b: number): number => {
-  let kind = Math.min(r, g, b) < PAPER ? INK : 0;
+  const least = Math.min(r, g, b);
+  let kind = (least < PAPER ? INK : 0) | (least < STRONG_INK ? STRONG : 0);
   if (Math.min(r, b) - g > HUE) kind |= HEAD | (r - b > HUE ? TABLE_HEAD : 0);
   else if (g - Math.max(r, b) > HUE) kind |= TAIL;
   else if (b - Math.max(r, g) > HUE) kind |= FIRST_ROW | (g - r > HUE ? 0 : FIRST_OF_MORE_ROWS);
@@ -110,6 +114,7 @@ const pictureOf = (file: string): Picture => {
   return {
     ...{ width, height },
     isInk: is(INK),
+    isStrong: is(STRONG),
     isHead: is(HEAD),
     isTableHead: is(TABLE_HEAD),
     isTail: is(TAIL),
@@ -163,7 +168,7 @@ const endsWithHead = (picture: Picture): boolean => {
  * something, or it is the first row of a table whose words before it stand there.
  */
 const beginsWithTail = (picture: Picture, end: number): boolean => {
-  const { width, height, isInk, isHead, isTableHead, isFirstRow, isTail, isRunning } = picture;
+  const { width, height, isStrong, isHead, isTableHead, isFirstRow, isTail, isRunning } = picture;
   const columns = Array.from({ length: width }, (_, x) => x);
   const rows = Array.from({ length: height }, (_, y) => y);
   const running =
@@ -178,8 +183,8 @@ const beginsWithTail = (picture: Picture, end: number): boolean => {
       line.some((y) => columns.some((x) => of(x, y)));
   };
   const [first, words] = [
-    lineOf((x, y) => isInk(x, y) && !isRunning(x, y)),
-    lineOf((x, y) => isInk(x, y) && !isHead(x, y) && !isRunning(x, y)),
+    lineOf((x, y) => isStrong(x, y) && !isRunning(x, y)),
+    lineOf((x, y) => isStrong(x, y) && !isHead(x, y) && !isRunning(x, y)),
   ];
   return words(isTail) || (first(isTableHead) && words(isFirstRow));
 };

@@ -10,6 +10,7 @@ import { execFileSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { PROJECT } from '../core/review/log-for-tests.ts';
 import { smallBundle } from '../small-log.ts';
 import { startHubProcess } from './hub-process.ts';
 import { colourParts, pagesOf } from './paper.ts';
@@ -96,6 +97,7 @@ const printFiles = async (page: Page, some: readonly Print[]) => {
 test('no page of a report but the last is under half full, nothing is cut or stands alone', async ({
   page,
 }) => {
+  if (prints === all) test.setTimeout(3_600_000);
   const { wrong, counts } = await printFiles(page, prints);
   if (prints === all) for (const [what, pages] of counts) console.log(`${what}: ${pages} pages`);
   expect(wrong).toEqual([]);
@@ -113,9 +115,11 @@ for (const log of ['small', 'empty'] as const)
     try {
       await page.goto(`${hub.url}/join#${hub.codes.lead}`);
       await page.getByRole('button', { name: 'Join' }).click();
-      await page.getByRole('link', { name: 'Test' }).click();
-      await page.locator('.todo').waitFor();
-      const project = page.url();
+      await page
+        .getByRole('link', { name: /^Test\b/ })
+        .first()
+        .waitFor();
+      const project = `${hub.url}/desk/${PROJECT}`;
       for (const one of own) {
         const [, , language] = one.what.split('/') as [string, string, string];
         await page.goto(`${project}/report?languages=${encodeURIComponent(language)}`);
