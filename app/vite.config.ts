@@ -1,6 +1,7 @@
 import preact from '@preact/preset-vite';
 import { defineConfig } from 'vite';
 import { faultScreen } from './fault-plugin.ts';
+import { packedFiles } from './packed-files-plugin.ts';
 import { serviceWorker } from './service-worker-plugin.ts';
 
 const root = new URL('.', import.meta.url).pathname;
@@ -65,6 +66,8 @@ export default defineConfig({
       // Pictures for the install dialog are of no use offline.
       include: /^(?!pictures\/).*\.(html|js|css|svg|png|webmanifest)$/,
     }),
+    // The last: it packs what the others wrote.
+    packedFiles({ include: /\.(html|js|css|svg|webmanifest|txt)$/ }),
   ],
   build: {
     target: 'es2022',

@@ -1,9 +1,7 @@
-/** Serves the built app: from memory, compressed once, with the headers that keep it safe and fresh. */
+/** Serves the built app: from memory, as the build packed it, with the headers that keep it safe and fresh. */
 import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
-import { promisify } from 'node:util';
-import { brotliCompress, gzipSync } from 'node:zlib';
 import type { MiddlewareHandler } from 'hono';
 
 const TYPES: Readonly<Record<string, string>> = {
@@ -18,9 +16,9 @@ const TYPES: Readonly<Record<string, string>> = {
 
 interface StaticFile {
   readonly plain: Uint8Array<ArrayBuffer>;
+  /** The packed forms that the build wrote; none of a file that would grow. */
   readonly gzip: Uint8Array<ArrayBuffer> | null;
-  /** A tenth smaller still; it takes its time, so it comes some moments after the start. */
-  brotli: Uint8Array<ArrayBuffer> | null;
+  readonly brotli: Uint8Array<ArrayBuffer> | null;
   readonly type: string;
   readonly etag: string;
   /** Named by its content, so it never changes under its name. */
@@ -29,6 +27,9 @@ interface StaticFile {
 
 const own = (bytes: Uint8Array): Uint8Array<ArrayBuffer> => new Uint8Array(bytes);
 
+const packed = (path: string): Uint8Array<ArrayBuffer> | null =>
+  existsSync(path) ? own(readFileSync(path)) : null;
+
 const readFiles = (folder: string): ReadonlyMap<string, StaticFile> => {
   const files = new Map<string, StaticFile>();
   for (const entry of readdirSync(folder, { recursive: true, withFileTypes: true })) {
@@ -36,14 +37,13 @@ const readFiles = (folder: string): ReadonlyMap<string, StaticFile> => {
     const full = join(entry.parentPath, entry.name);
     const path = `/${relative(folder, full).replaceAll('\\', '/')}`;
     const type = TYPES[path.split('.').at(-1) ?? ''];
-    // Source maps and the build's own manifest are for developers, not for the network.
+    // Source maps and the build's own manifest are for developers; a packed form is no file of its own.
     if (type === undefined || path.includes('/.')) continue;
     const plain = own(readFileSync(full));
-    const gzip = type.startsWith('image/png') ? null : own(gzipSync(plain, { level: 9 }));
     files.set(path, {
       plain,
-      gzip: gzip && gzip.length < plain.length ? gzip : null,
-      brotli: null,
+      gzip: packed(`${full}.gz`),
+      brotli: packed(`${full}.br`),
       type,
       etag: `W/"${createHash('sha256').update(plain).digest('hex').slice(0, 16)}"`,
       forever: path.startsWith('/assets/'),
@@ -69,11 +69,6 @@ export const inlineHashes = (
   return { scripts: hashesOf('script'), styles: hashesOf('style') };
 };
 
-const compressBest = async (files: Iterable<StaticFile>): Promise<void> => {
-  for (const file of files)
-    if (file.gzip) file.brotli = own(await promisify(brotliCompress)(file.plain));
-};
-
 /** The smallest form that the browser says it reads. */
 const encodedFor = (file: StaticFile, accepted: string) => {
   if (file.brotli && /\bbr\b/.test(accepted)) return { name: 'br', bytes: file.brotli };
@@ -84,7 +79,6 @@ const encodedFor = (file: StaticFile, accepted: string) => {
 /** A handler for every GET that the API leaves: a file of `folder`, else the app's page. */
 export const staticFiles = (folder: string): MiddlewareHandler => {
   const files = readFiles(folder);
-  void compressBest(files.values());
   return async (c, next) => {
     if (c.req.method !== 'GET' && c.req.method !== 'HEAD') return next();
     const path = c.req.path === '/' ? '/index.html' : c.req.path;

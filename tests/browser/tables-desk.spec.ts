@@ -42,6 +42,14 @@ test('an old spreadsheet comes in, each mistake told at its cell, and goes out a
   await expect(size).toHaveAccessibleDescription('Must be from 17 to 56.');
   await expect(size).toHaveAttribute('aria-invalid', 'true');
   await size.fill('42,5');
+  // The table is drawn anew amid the word, and the word stays.
+  for (const at of [1, 0])
+    await page.getByLabel('Distances').evaluate((distances: HTMLSelectElement, index) => {
+      distances.selectedIndex = index;
+      distances.dispatchEvent(new Event('change', { bubbles: true }));
+    }, at);
+  await expect(size).toHaveAttribute('aria-invalid', 'true');
+  await expect(size).toHaveValue('42,5');
   await size.press('Enter');
   await size.blur();
   await page.getByRole('button', { name: 'Bring in 20 pairs' }).click();

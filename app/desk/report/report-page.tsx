@@ -76,7 +76,9 @@ export const ReportPage = (props: TabProps) => {
   const spoken = useWords(choice);
   if (!round) return <p>{d().rounds.none}</p>;
   const go = (change: Readonly<Record<string, string | null>>) => {
-    const next = { round: round.id, trade, languages: choice, ...change };
+    // From the address as it is now: a second choice may come before this screen is drawn with the first.
+    const now = new URLSearchParams(location.search);
+    const next = { round: round.id, languages: choice, ...Object.fromEntries(now), ...change };
     const search = new URLSearchParams(
       Object.entries(next).flatMap(([key, value]) => (value ? [[key, value]] : [])),
     );

@@ -115,6 +115,8 @@ const PreviewCell = (
   const words = p().tables;
   const id = useId();
   const key = mendKey(line, at);
+  // The preview may be drawn anew amid a word: a sync, say.
+  const [typed, setTyped] = useState<string | null>(null);
   if (troubles.length === 0 && !mends.has(key)) return <td>{text}</td>;
   const isWrong = troubles.some(({ grade }) => grade === 'wrong') && !props.out.has(line);
   return (
@@ -125,9 +127,13 @@ const PreviewCell = (
         aria-label={words.mend(words.columns[column], line)}
         {...(troubles.length > 0 && { 'aria-describedby': id })}
         {...(isWrong && { 'aria-invalid': true })}
-        value={text}
+        value={typed ?? text}
+        onInput={(event) => setTyped(event.currentTarget.value)}
         // Read anew once it is typed: each letter would judge half a word.
-        onChange={(event) => props.onMend(key, event.currentTarget.value)}
+        onChange={(event) => {
+          setTyped(null);
+          props.onMend(key, event.currentTarget.value);
+        }}
       />
       {troubles.length > 0 && (
         <p id={id} class={isWrong ? 'field-error small' : 'small'}>

@@ -69,8 +69,11 @@ export const WordsPlace = (props: PlaceProps) => {
   }, [answer]);
   if (!shown) return <p class="soft">{t().loading}</p>;
   const { headline, slice } = shown;
-  const change = (part: Partial<WordFilters>) =>
-    route(wordsAddress(links.place('words'), { ...filters, ...part }), true);
+  const change = (part: Partial<WordFilters>) => {
+    // From the address as it is now: a second choice may come before this screen is drawn with the first.
+    const now = wordFiltersIn(Object.fromEntries(new URLSearchParams(location.search)));
+    route(wordsAddress(links.place('words'), { ...now, ...part }), true);
+  };
   const none = () => setChosen([]);
   const rest = slice.found - slice.rows.length;
   return (
