@@ -15,6 +15,8 @@ import { Say, type Spoken } from './spoken.tsx';
 /** So many rows stand on the page; in two languages each is twice as tall. */
 const MOST_ROWS = [5, 3] as const;
 
+/** Of these so many are what is too much or too little. */
+const MOST_OFF = 1;
 /** With so many rows it has the page to itself. */
 const ROWS_OF_PAGE = 2;
 
@@ -46,8 +48,8 @@ export const sizeWords = (
 export const FirstPage = (props: PartProps) => {
   const { report, languages } = props;
   const all = decisionRows(report);
-  const rows = all.slice(0, MOST_ROWS[languages.length > 1 ? 1 : 0]);
-  const off = clearlyOff({ report, trade: null });
+  const off = clearlyOff({ report, trade: null }).slice(0, MOST_OFF);
+  const rows = all.slice(0, MOST_ROWS[languages.length > 1 ? 1 : 0] - off.length);
   return (
     // What was changed begins on a page of its own, but where this one says little nothing waits for it.
     <section class={`first-page${report.story && rows.length >= ROWS_OF_PAGE ? ' alone' : ''}`}>
@@ -117,7 +119,7 @@ const Proof = (props: PartProps & { readonly rows: readonly DecisionRow[] }) => 
             </strong>
           </figcaption>
           <ReportMap {...props} view={zones[kind.zone].view} zones={own} marked={kind.zone} />
-          <MapKey {...props} view={zones[kind.zone].view} zones={own} />
+          {languages.length === 1 && <MapKey {...props} view={zones[kind.zone].view} zones={own} />}
         </figure>
       )}
       {look && <PaperCurve {...props} look={look} />}

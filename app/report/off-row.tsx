@@ -9,12 +9,16 @@ const title = (row: OffRow, spoken: Spoken): string => {
   return spoken.speaker.desk.joined.of(name, side);
 };
 
+/** In the words of the table of these questions. */
+const sureOf = ({ sure }: OffRow, { speaker }: Spoken): string =>
+  speaker.desk.comfort.twoSided.sure[sure];
+
 /** How many testers; on the first page, which has no column for it, how sure as well. */
 const note = (row: OffRow, isOfTrade: boolean, spoken: Spoken): string => {
   const [, , testers, of] = offWords(row, spoken);
   return spoken.speaker.desk.joined.clauses([
     spoken.paper.sheet.someTesters(testers, of),
-    ...(isOfTrade ? [] : [spoken.paper.sure[row.sure]]),
+    ...(isOfTrade ? [] : [sureOf(row, spoken)]),
   ]);
 };
 
@@ -62,7 +66,7 @@ export const Off = ({
     {columns.includes('by') && <td>–</td>}
     {columns.includes('sure') && (
       <td>
-        <Say in={languages} of={({ paper }) => paper.sure[row.sure]} />
+        <Say in={languages} of={(spoken) => sureOf(row, spoken)} />
       </td>
     )}
   </tr>

@@ -237,7 +237,7 @@ describe('the sheet of a trade', () => {
     expect(said).toContain(
       '|Heel cushioning: too soft|4 of 8 testers, clear|No change is written down yet.|–|Foam|–|',
     );
-    expect(page(last, 'zh')).toContain('后跟缓震：8 名试穿员中 4 名觉得太软，已证实。请留意');
+    expect(page(last, 'zh')).toContain('后跟缓震：8 名试穿员中 4 名觉得太软，明确。请留意');
     const unasked = { ...last, round: { ...last.round, twoSided: [] } };
     expect(page(unasked, 'en')).toContain('|Nothing is proved yet. Watch the left collar');
   });
@@ -347,7 +347,7 @@ describe('the first line of a sheet', () => {
       'something is clearly too soft as well',
       leaning,
       'No change is asked of you yet. Heel cushioning: too soft for 4 of 8 testers, clear. Measure three pairs at 390 km, from about 11 Dec 2026.',
-      '目前不要求修改。后跟缓震：8 名试穿员中 4 名觉得太软，已证实。请在 390 km 时测量 3 双样鞋，约 2026年12月11日起。',
+      '目前不要求修改。后跟缓震：8 名试穿员中 4 名觉得太软，明确。请在 390 km 时测量 3 双样鞋，约 2026年12月11日起。',
     ],
     [
       'a check is due and nothing is felt',

@@ -7,7 +7,7 @@ export const sheet: PaperWords['sheet'] = {
     finding: (n) => `有 ${n} 个问题项给你。`,
     quiet: '目前不要求修改。',
     off: (question, side, testers, of) =>
-      `${question}：${of} 名试穿员中 ${testers} 名觉得${side}，已证实。`,
+      `${question}：${of} 名试穿员中 ${testers} 名觉得${side}，明确。`,
     watch: (felt) => `请留意：${felt}。`,
     measure: {
       what: (pairs, distance, when) =>
@@ -74,7 +74,7 @@ export const sheet: PaperWords['sheet'] = {
     cost: '整体舒适度：与觉得正好的人相差',
   },
   twoSidedKey:
-    '“已证实”：至少一半试穿员在这一侧，而且几乎不可能是偶然。“很可能”：至少五分之一，尚未证实。',
+    '“明确”：至少一半试穿员在这一侧，而且几乎不可能是偶然。“很可能”：至少五分之一，尚未证实。',
   someTesters: (testers, of) => `${of} 名试穿员中 ${testers} 名`,
   comfortColumns: {
     what: '问题',
