@@ -2,7 +2,7 @@
 import { zones } from '../../core/foot/index.ts';
 import { decisionHeadline, decisionRows, type DecisionRow } from '../../core/headlines/index.ts';
 import type { RoundReport, WearLook } from '../../core/review/index.ts';
-import { MapKey, ReportMap } from './complaints-part.tsx';
+import { ReportMap } from './complaints-part.tsx';
 import type { PartProps } from './document-props.ts';
 import { LimitStrip } from './limit-strip.tsx';
 import { ActsTable } from './acts-table.tsx';
@@ -119,7 +119,6 @@ const Proof = (props: PartProps & { readonly rows: readonly DecisionRow[] }) => 
             </strong>
           </figcaption>
           <ReportMap {...props} view={zones[kind.zone].view} zones={own} marked={kind.zone} />
-          {languages.length === 1 && <MapKey {...props} view={zones[kind.zone].view} zones={own} />}
         </figure>
       )}
       {look && <PaperCurve {...props} look={look} />}

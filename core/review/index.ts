@@ -26,7 +26,7 @@ export * from './feet-look.ts';
 export * from './freeze.ts';
 export { lookAtRounds, type RoundLook } from './round-look.ts';
 export * from './round-report.ts';
-export type { PairLine, PairReading, SaidOfRun, SkinFound } from './report-parts.ts';
+export type { PairLine, PairReading, SaidOfRun } from './report-parts.ts';
 export { feetAnswers } from './round-review.ts';
 export { byCode } from './by-code.ts';
 export type { Preference } from './preferences.ts';
