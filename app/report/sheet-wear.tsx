@@ -31,7 +31,7 @@ export const WearOfTrade = (props: SheetProps) => {
         <Say in={languages} of={(spoken) => wearKey(curves, report, spoken)} />
       </p>
       <Lines in={languages} of={(spoken) => notesOf(report, curves, spoken)} />
-      <p class="key">
+      <p class="curve-key">
         <Say in={languages} of={({ paper }) => paper.curveKey} />
       </p>
       <div class="curves">

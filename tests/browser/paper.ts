@@ -96,7 +96,8 @@ const kindOf = (r: number, g: number, b: number): number => {
   if (Math.min(r, b) - g > HUE) kind |= HEAD | (r - b > HUE ? TABLE_HEAD : 0);
   else if (g - Math.max(r, b) > HUE) kind |= TAIL;
   else if (b - Math.max(r, g) > HUE) kind |= FIRST_ROW | (g - r > HUE ? 0 : FIRST_OF_MORE_ROWS);
-  else if (Math.min(g, b) - r > HUE) kind |= RUNNING;
+  // Faint ink of the first rows has this hue too.
+  else if (Math.min(g, b) - r > 3 * HUE) kind |= RUNNING;
   return kind;
 };
 

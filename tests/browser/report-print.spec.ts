@@ -125,7 +125,8 @@ for (const log of ['small', 'empty'] as const)
         await page.goto(`${project}/report?languages=${encodeURIComponent(language)}`);
         await page.locator('.report .appendix').waitFor();
         const onDesk = { ...one, what: `desk/${one.what}` };
-        const found = await printed(page, onDesk, join(folder, 'desk.pdf'));
+        const pdf = join(folder, `desk-${language}-${one.paper}.pdf`);
+        const found = await printed(page, onDesk, pdf);
         wrong.push(...found.wrong);
         const inFile = counts.get(`${one.what} on ${one.paper}`);
         if (found.pages !== inFile)
