@@ -1,6 +1,11 @@
 /** The first page, for who decides: what is so, what to change, how much, who, by when, and what proves it. */
 import { zones } from '../../core/foot/index.ts';
-import { decisionHeadline, decisionRows, type DecisionRow } from '../../core/headlines/index.ts';
+import {
+  decisionHeadline,
+  decisionRows,
+  type DecisionHeadline,
+  type DecisionRow,
+} from '../../core/headlines/index.ts';
 import type { RoundReport, WearLook } from '../../core/review/index.ts';
 import { ReportMap } from './complaints-part.tsx';
 import type { PartProps } from './document-props.ts';
@@ -20,12 +25,20 @@ const MOST_OFF = 1;
 /** With so many rows it has the page to itself. */
 const ROWS_OF_PAGE = 2;
 
+/** Sentences that ask for no change. */
+const quiet: ReadonlySet<DecisionHeadline['case']> = new Set(['watch', 'keep', 'go-on'] as const);
+
 /** The sentence that says what to do. */
 export const headlineWords = (report: RoundReport, spoken: Spoken): string => {
   const h = decisionHeadline(report, decisionRows(report));
   const named = h.case === 'change' ? h.change : h.case === 'watch' ? h.watch : [];
   const pairs = h.case === 'change' || h.case === 'look' ? h.look : [];
-  const off = clearlyOff({ report, trade: null }).map((one) => offSentence(one, spoken));
+  // Where something is asked or comes apart that goes first; its row says the rest.
+  const off = quiet.has(h.case)
+    ? clearlyOff({ report, trade: null })
+        .slice(0, MOST_OFF)
+        .map((one) => offSentence(one, spoken))
+    : [];
   const said = spoken.paper.headline(h, {
     isProved: off.length > 0,
     names: [...new Set(named.map((row) => rowName(row, spoken)))],

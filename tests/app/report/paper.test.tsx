@@ -238,6 +238,8 @@ describe('the sheet of a trade', () => {
       '|Heel cushioning: too soft|4 of 8 testers, clear|No change is written down yet.|–|Foam|–|',
     );
     expect(page(last, 'zh')).toContain('后跟缓震：8 名试穿员中 4 名觉得太软，明确。请留意');
+    // What comes apart goes first.
+    expect(page(reports[1] as RoundReport, 'en')).toContain('|Look at pair 963 first. Change');
     const unasked = { ...last, round: { ...last.round, twoSided: [] } };
     expect(page(unasked, 'en')).toContain('|Nothing is proved yet. Watch the left collar');
   });
