@@ -4,7 +4,7 @@
  * alone is printed in colours that nothing else has, so that no guess from its words is needed.
  */
 import { execFileSync } from 'node:child_process';
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { programs } from './programs.ts';
@@ -205,7 +205,7 @@ export interface PrintedPage {
 
 const measure = (file: string): PrintedPage => {
   const picture = pictureOf(file);
-  const { width, height, isInk, isRunning, isFirstOfMore } = picture;
+  const { width, height, isInk, isStrong, isRunning, isFirstOfMore } = picture;
   const end = height - px(FOOT_MM);
   const columns = Array.from({ length: width }, (_, x) => x);
   const side = px(SIDE_MM);
@@ -216,7 +216,7 @@ const measure = (file: string): PrintedPage => {
     for (const x of columns)
       if (isInk(x, y)) {
         lowest = y;
-        if (!isRunning(x, y)) isBlank = false;
+        if (isStrong(x, y) && !isRunning(x, y)) isBlank = false;
         if (x < side || x >= width - side) runsIntoMargin = true;
       }
   const lastLine = Array.from({ length: px(LINE_MM) }, (_, n) => lowest - n);
@@ -236,10 +236,12 @@ const measure = (file: string): PrintedPage => {
 export const pagesOf = (pdf: string): readonly PrintedPage[] => {
   const pdftoppm = join(dirname(programs.pdftotext as string), 'pdftoppm');
   const name = pdf.replace(/\.pdf$/, '-page');
+  const pictures = () =>
+    readdirSync(dirname(pdf))
+      .map((file) => join(dirname(pdf), file))
+      .filter((file) => file.startsWith(name));
+  // Of a print before with more pages.
+  for (const old of pictures()) rmSync(old);
   execFileSync(pdftoppm, ['-r', String(DPI), pdf, name]);
-  return readdirSync(dirname(pdf))
-    .map((file) => join(dirname(pdf), file))
-    .filter((file) => file.startsWith(name))
-    .sort()
-    .map(measure);
+  return pictures().sort().map(measure);
 };
