@@ -85,7 +85,7 @@ const [INK, HEAD, TABLE_HEAD, TAIL, FIRST_ROW, FIRST_OF_MORE_ROWS, RUNNING, STRO
 ] as const;
 
 /** Fainter ink may be the edge of a coloured letter whose colour cannot be told any more. */
-const STRONG_INK = 200;
+const STRONG_INK = 180;
 /** From this difference on a colour is no grey. */
 const HUE = 15;
 
