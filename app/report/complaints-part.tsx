@@ -246,6 +246,11 @@ export const ComplaintsPart = (props: PartProps) => {
           </section>
         );
       })}
+      {rest > 0 && proven.length > 0 && (
+        <p>
+          <Say in={languages} of={({ paper }) => paper.alsoReported} />
+        </p>
+      )}
       {rest > 0 && <Others {...props} />}
     </section>
   );

@@ -308,6 +308,8 @@ export const paper = {
   },
 
   sheet,
+  /** Leads to the complaints of the appendix that are not proved, after those that are. */
+  alsoReported: 'Also reported, not proved:',
   appendix: 'Appendix: figures and methods',
   /** What a dictionary finds in words that the reader does not read. */
   named: (names: string) => `(no translation; our word list finds: ${names})`,

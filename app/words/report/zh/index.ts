@@ -271,6 +271,7 @@ export const paper: PaperWords = withSpaces<PaperWords>({
   },
 
   sheet,
+  alsoReported: '另有反映，尚未证实：',
   appendix: '附录：数据与方法',
   named: (names) => `（非译文；词表从中找到：${names}）`,
   asIn: (language) => (language === null ? '（外文原文）' : `（${language}原文）`),
