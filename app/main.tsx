@@ -13,6 +13,8 @@ import { showFault, type FaultKind } from './parts/fault.ts';
 import { loadSettings } from './parts/settings.ts';
 import { followStore, session, store } from './parts/state.ts';
 
+/** By then the first screen says what it is there for, on most phones. */
+const FIRST_SCREEN_MS = 600;
 const AFTER_FIRST_SCREEN_MS = 2500;
 
 // It comes once and early; the screen that offers to install comes later.
@@ -30,12 +32,14 @@ const opened = Promise.all([
   loadSettings(store).catch(fault('code')),
   followStore().catch(fault('store')),
 ]);
-// The first formatter of a page is slow to make, and the database is not open yet.
-new Intl.NumberFormat('en').format(1.5);
+// The first formatter of a page is slow to make, and the database is not open yet. In a task of its own: all of
+// this file's start is one already.
+setTimeout(() => new Intl.NumberFormat('en').format(1.5));
 await opened;
 render(<App />, document.getElementById('app') as HTMLElement);
 window.pairlogFault?.stands();
-const later = import('./parts/later.ts');
+const shown = new Promise((done) => setTimeout(done, FIRST_SCREEN_MS));
+const later = shown.then(() => import('./parts/later.ts'));
 later.then(
   ({ followLaunches, keepAppFresh }) => {
     followLaunches();
@@ -47,6 +51,7 @@ later.then(
 );
 
 let stop: (() => void) | null = null;
+await shown;
 session.subscribe((now) => {
   if (now?.hub && !now.revoked) stop ??= store.startSyncing();
   else {

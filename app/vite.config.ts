@@ -1,5 +1,7 @@
+import { readdirSync } from 'node:fs';
 import preact from '@preact/preset-vite';
 import { defineConfig } from 'vite';
+import { aheadFiles } from './ahead-plugin.ts';
 import { faultScreen } from './fault-plugin.ts';
 import { packedFiles } from './packed-files-plugin.ts';
 import { serviceWorker } from './service-worker-plugin.ts';
@@ -14,7 +16,7 @@ interface ModuleGraph {
 const LATER = new RegExp(
   [
     'core/foot/(suspects|trade-data|outline|geometry|two-sided-marks|.*-drawing)',
-    'core/records/(hash|seal|edit|log|cursor|wire|number-fields|bundle|bundle-file|policy|file-plan|file-changes|view|json-schema)',
+    'core/records/(new-id|track-fingerprint|shown-attachments|hash|seal|edit|log|cursor|wire|number-fields|bundle|bundle-file|policy|file-plan|file-changes|view|json-schema)',
     'core/mileage/(pair-mileage|same-run|run-due|unread)',
     'core/statistics/(?!group-by|index)',
     'core/units/typed',
@@ -61,6 +63,7 @@ export default defineConfig({
   plugins: [
     preact({ devToolsEnabled: false, prefreshEnabled: false }),
     faultScreen(),
+    aheadFiles(readdirSync(`${root}words/languages`).sort()),
     serviceWorker({
       entry: new URL('../service-worker/service-worker.ts', import.meta.url).pathname,
       // Pictures for the install dialog are of no use offline.

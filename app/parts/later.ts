@@ -4,3 +4,4 @@ export { keepAppFresh } from './update.ts';
 
 // The first save must not wait for it, nor fail where the network is gone by then.
 void import('../store/write-records.ts').catch(() => undefined);
+void import('../store/attachments.ts').catch(() => undefined);

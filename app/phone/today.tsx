@@ -228,9 +228,9 @@ export const Today = () => {
   const first = held?.[0];
   const wearable = held?.filter(({ off }) => !off) ?? [];
   const due = wearable.length > 0 ? Math.min(...wearable.map((one) => daysSince(one, nowMs))) : 0;
-  const parts = useLoaded(loadOwn);
-  const notes = useLoaded(loadNotes);
-  const heard = useLoaded(loadHeard);
+  const parts = useLoaded(loadOwn, held !== null);
+  const notes = useLoaded(loadNotes, held !== null);
+  const heard = useLoaded(loadHeard, held !== null);
   const saved = justSaved.value;
   const question = notes && held && (
     <notes.LeadsQuestion>

@@ -1,5 +1,4 @@
 /** What every room of the store works with. */
-import { newRecordId, type DeviceId, type RecordId } from '../../core/records/index.ts';
 import type { Changes } from './changes.ts';
 import type { Connection } from './database.ts';
 
@@ -12,8 +11,3 @@ export interface StoreContext extends Connection {
   /** Whether photos and tracks may go out by themselves over the network that there is now. */
   readonly maySendAttachments: () => boolean;
 }
-
-export const newId = ({ now, random }: StoreContext): RecordId => newRecordId(now(), random(16));
-
-export const newDevice = ({ random }: StoreContext): DeviceId =>
-  Array.from(random(8), (byte) => byte.toString(16).padStart(2, '0')).join('') as DeviceId;

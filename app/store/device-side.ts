@@ -5,7 +5,8 @@ import {
   type Revision,
   type Sha256,
 } from '../../core/records/index.ts';
-import { newDevice, type StoreContext } from './context.ts';
+import type { StoreContext } from './context.ts';
+import { newDevice } from './new-ids.ts';
 import { dropQuotesOfGone } from './quotes-gone.ts';
 import { clockIn, keyOf, putRevisions, RECORD_TABLES, type Writing } from './revisions.ts';
 import type { Session } from './session.ts';

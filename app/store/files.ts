@@ -21,7 +21,7 @@ import {
 } from '../../core/records/index.ts';
 import type { AttachmentStore } from './attachments.ts';
 import { sessionChange } from './changes.ts';
-import { newId, type StoreContext } from './context.ts';
+import type { StoreContext } from './context.ts';
 import { takeRevisions } from './device-side.ts';
 import {
   askedParts,
@@ -35,6 +35,7 @@ import {
 import { done, type Outcome } from './outcome.ts';
 import type { Writing } from './revisions.ts';
 import type { Session } from './session.ts';
+import { newId } from './new-ids.ts';
 
 export interface FilePreview {
   readonly header: BundleHeader;

@@ -8,10 +8,11 @@ import {
   type Role,
 } from '../../core/records/index.ts';
 import { sessionChange } from './changes.ts';
-import { newDevice, newId, type StoreContext } from './context.ts';
+import type { StoreContext } from './context.ts';
 import { createHubClient, type HubClient } from './hub-client.ts';
 import { done, type Outcome } from './outcome.ts';
 import type { Session } from './session.ts';
+import { newDevice, newId } from './new-ids.ts';
 
 export type JoinProblem =
   { readonly why: 'offline' | 'not-a-hub' } | { readonly why: 'refused'; readonly code: ErrorCode };

@@ -3,6 +3,8 @@ import type { Body, BodyOf, Kind, RecordId, RecordOf, Revision } from '../../cor
 import type { Outcome, SaveProblem } from './outcome.ts';
 
 export interface RecordWriter {
+  /** Names a record before it is saved, where another must name it. */
+  newId(): RecordId;
   /**
    * Saves a new record, or an edit of `id`, with the photos that it shows, all or nothing. "Saved" may be
    * shown once it resolves with ok.

@@ -9,7 +9,7 @@ import {
   type RecordOf,
   type Revision,
 } from '../../core/records/index.ts';
-import { newId, type StoreContext } from './context.ts';
+import type { StoreContext } from './context.ts';
 import { historyOf, lastWithBody } from './histories.ts';
 import type { RecordWriter } from './record-writer.ts';
 
@@ -26,10 +26,14 @@ export interface RecordReader {
   heads(): Promise<readonly Revision[]>;
   history(id: RecordId): Promise<History | null>;
   deletedRecords<K extends Kind>(kind: K): Promise<readonly DeletedRecord<K>[]>;
-  newId(): RecordId;
 }
 
-export type RecordStore = RecordReader & RecordWriter;
+/** As the screens have it: whatever writes comes in a file of its own, so even a name for a record is waited for. */
+export type RecordStore = RecordReader &
+  Omit<RecordWriter, 'newId'> & { newId(): Promise<RecordId> };
+
+/** A long list is read in slices of so long, so that the screen answers a finger meanwhile. */
+const SLICE_MS = 8;
 
 /** Fetched with the first screen that writes; asked again where it could not be. */
 const writing = (context: StoreContext): (() => Promise<RecordWriter>) => {
@@ -53,10 +57,16 @@ export const recordReader = (context: StoreContext): RecordReader => {
 
   return {
     async list<K extends Kind>(kind: K) {
-      return (await headsOf(kind)).flatMap((head) => {
+      const records: RecordOf<K>[] = [];
+      let since = performance.now();
+      for (const head of await headsOf(kind)) {
         const read = readRecord(head);
-        return read.ok ? [read.record as unknown as RecordOf<K>] : [];
-      });
+        if (read.ok) records.push(read.record as unknown as RecordOf<K>);
+        if (performance.now() - since < SLICE_MS) continue;
+        await new Promise((done) => setTimeout(done));
+        since = performance.now();
+      }
+      return records;
     },
     async get<K extends Kind>(kind: K, id: RecordId) {
       const head = await withDatabase((db) => db.get('heads', id));
@@ -77,7 +87,6 @@ export const recordReader = (context: StoreContext): RecordReader => {
       }
       return found;
     },
-    newId: () => newId(context),
   };
 };
 
@@ -85,6 +94,7 @@ export const recordStore = (context: StoreContext): RecordStore => {
   const writer = writing(context);
   return {
     ...recordReader(context),
+    newId: async () => (await writer()).newId(),
     save: async (...words) => (await writer()).save(...words),
     saveAll: async (...words) => (await writer()).saveAll(...words),
     erase: async (id) => (await writer()).erase(id),

@@ -1,6 +1,6 @@
 /** The device's store as the screens see it: one object over the rooms of this folder. */
 import type { Revision, Sha256 } from '../../core/records/index.ts';
-import { attachmentStore, type AttachmentStore } from './attachments.ts';
+import type { AttachmentStore } from './attachments.ts';
 import type { Changes } from './changes.ts';
 import type { RefusedRevision } from './database.ts';
 import type { FileStore } from './files.ts';
@@ -62,13 +62,18 @@ export const openStore = (options: StoreOptions = {}): Store => {
   changes.subscribe((change) => {
     if ('kinds' in change && change.kinds.has('session')) mark(name);
   });
-  // Packing and reading files is a third of the store's code and rarely needed: it comes when asked for.
-  const attachments = attachmentStore(context, member.hub);
-  const files = async () => (await import('./files.ts')).fileStore(context, attachments.attachment);
+  // What the first screen does without comes when it is asked for: photos and tracks, packing and reading of files.
+  const attachments = async () =>
+    (await import('./attachments.ts')).attachmentStore(context, member.hub);
+  const files = async () =>
+    (await import('./files.ts')).fileStore(context, (await attachments()).attachment);
   return {
     ...recordStore(context),
     ...keyedStore(context),
-    ...attachments,
+    putAttachment: async (...words) => (await attachments()).putAttachment(...words),
+    attachment: async (sha256) => (await attachments()).attachment(sha256),
+    dropAttachment: async (sha256) => (await attachments()).dropAttachment(sha256),
+    giveUpDamaged: async (sha256) => (await attachments()).giveUpDamaged(sha256),
     exportFile: async (what) => (await files()).exportFile(what),
     previewFile: async (file) => (await files()).previewFile(file),
     importFile: async (file, chosen) => (await files()).importFile(file, chosen),

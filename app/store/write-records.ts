@@ -12,12 +12,13 @@ import {
   type Revision,
   type Sha256,
 } from '../../core/records/index.ts';
-import { newDevice, newId, type StoreContext } from './context.ts';
+import type { StoreContext } from './context.ts';
 import { historyOf, lastWithBody } from './histories.ts';
 import { done, saveProblemOf, type Outcome, type SaveProblem } from './outcome.ts';
 import type { RecordWriter } from './record-writer.ts';
 import { clockIn, putHistory, RECORD_TABLES, type Writing } from './revisions.ts';
 import type { Session } from './session.ts';
+import { newDevice, newId } from './new-ids.ts';
 
 /** What becomes of one record: its next state, or null where nothing is to be done. */
 interface Change {
@@ -168,6 +169,7 @@ export const recordWriter = (context: StoreContext): RecordWriter => {
   };
 
   return {
+    newId: () => newId(context),
     async save<K extends Kind>(kind: K, body: BodyOf<K>, id: RecordId = newId(context)) {
       const read = readBody(kind, body);
       if (!read.ok) return { ok: false, why: 'invalid', problems: read.problems };

@@ -1,5 +1,4 @@
 /** What is a record, a member or an attachment called? */
-import { v7 } from 'uuid';
 import type { $brand } from 'zod/v4/core';
 
 /** UUIDv7 (RFC 9562) in lower case: names a record, and sorts by the time it was made. */
@@ -10,11 +9,3 @@ export type Sha256 = string & $brand<'Sha256'>;
 export const RECORD_ID_PATTERN =
   /^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/;
 export const SHA256_PATTERN = /^[0-9a-f]{64}$/;
-
-/**
- * A new record id.
- * @param nowMs milliseconds since 1970
- * @param random 16 random bytes
- */
-export const newRecordId = (nowMs: number, random: Uint8Array): RecordId =>
-  v7({ msecs: nowMs, random }) as RecordId;

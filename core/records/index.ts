@@ -1,4 +1,5 @@
 export * from './id.ts';
+export * from './new-id.ts';
 export * from './hash.ts';
 export * from './stamp.ts';
 export * from './kinds.ts';

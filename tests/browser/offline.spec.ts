@@ -1,5 +1,5 @@
 /** What must never be lost: drafts across a killed tab and an update, and a log whose phone is signed out. */
-import { cp, mkdtemp, readFile, writeFile } from 'node:fs/promises';
+import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -47,6 +47,8 @@ test('an update waits until it is agreed to, and keeps the half-filled form', as
   await page.getByLabel('Distance, km').fill('9.1');
   const worker = join(copy, 'service-worker.js');
   await writeFile(worker, `${await readFile(worker, 'utf8')}\n// a newer version\n`);
+  // A build would have packed it anew.
+  for (const ending of ['.gz', '.br']) await rm(worker + ending, { force: true });
   await hub.restart();
   await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
   await expect(page.getByText('A newer version is ready.')).toBeVisible();

@@ -80,7 +80,7 @@ export const NewShoe = (props: {
     done: { ...nothingDone.done, testers: records.tester.length > 0 },
   };
   const save = async (body: Project, done: () => Promise<void>): Promise<string | null> => {
-    const id = store.newId();
+    const id = await store.newId();
     const trouble = await saveAllFromForm([
       { kind: 'project', id, body },
       ...(round

@@ -2,6 +2,7 @@
 import { useEffect, useId, useRef } from 'preact/hooks';
 import { Field } from '../../parts/controls/controls.tsx';
 import { formatDay } from '../../parts/format.ts';
+import { useShown } from '../../parts/loaded.ts';
 import { toLocalMinute } from '../../parts/instant.ts';
 import { t } from '../../words/index.ts';
 import { dayOf, onDay, recentDays, shownStart, typedStart, type RunDay } from './run-day.ts';
@@ -18,6 +19,8 @@ export const DayPart = (props: {
   const nowMs = Date.now();
   const day = dayOf(form, nowMs);
   const [today, ...before] = recentDays(nowMs);
+  // The first formatter of dates is slow to make, and most log the run of just now.
+  const isShown = useShown();
   const started = useRef<HTMLInputElement>(null);
   const isTyped = day === 'other' && shownStart(form) === '';
   useEffect(() => {
@@ -26,7 +29,10 @@ export const DayPart = (props: {
   const options: readonly (readonly [RunDay | undefined, string])[] = [
     ['now', words.today],
     [today, words.earlier],
-    ...before.map((one, at) => [one, at === 0 ? words.yesterday : formatDay(one)] as const),
+    ...before
+      .map((one, at) => ({ one, at }))
+      .filter(({ one, at }) => isShown || at === 0 || one === day)
+      .map(({ one, at }) => [one, at === 0 ? words.yesterday : formatDay(one)] as const),
     ['other', words.otherDay],
   ];
   return (

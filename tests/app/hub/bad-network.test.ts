@@ -21,6 +21,7 @@ import { idOf } from '../../core/records/make.ts';
 import { seeded } from '../../seeded.ts';
 import { asBrowser } from './as-browser.ts';
 import { badNetwork } from './bad-network.ts';
+import { newId } from '../../new-id.ts';
 
 const SEEDS = Number(process.env['PAIRLOG_SEEDS'] ?? 3);
 const ROUNDS = 8;
@@ -68,9 +69,9 @@ describe('a network that drops, doubles, delays, cuts and answers itself', () =>
       network.badness = 0.5;
       const lead = await joined('lead', null);
       const desk = await joined('lead', null);
-      const project = lead.newId();
-      const pair = lead.newId();
-      const people = [lead.newId(), lead.newId()];
+      const project = newId();
+      const pair = newId();
+      const people = [newId(), newId()];
       for (const [at, id] of people.entries())
         value(await lead.save('tester', { code: `T0${at + 1}` }, id));
       const phones = [
@@ -95,7 +96,7 @@ describe('a network that drops, doubles, delays, cuts and answers itself', () =>
             ? { bytes: randomBytes(dice < 0.2 ? 300_000 : 2000), sha256: '' as Sha256 }
             : null;
         if (photo) photo.sha256 = value(await phone.putAttachment(photo.bytes, 'image/jpeg'));
-        const id = phone.newId();
+        const id = newId();
         const distanceM = 1000 + saved.size;
         const body: BodyOf<'run'> = {
           project,

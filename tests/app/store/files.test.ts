@@ -18,6 +18,7 @@ import {
 } from '../../../core/records/index.ts';
 import { metres } from '../../../core/units/index.ts';
 import { testHub } from '../hub/hub-for-tests.ts';
+import { newId } from '../../new-id.ts';
 
 let count = 0;
 const open = (): Store => openStore({ name: `files-${++count}` });
@@ -183,7 +184,7 @@ describe('a tester’s file that speaks as the lead', () => {
 
   it.each([
     ['the lead made it', () => ({ by: leadId })],
-    ['another member made it, whom nobody knows', () => ({ by: lead.newId() })],
+    ['another member made it, whom nobody knows', () => ({ by: newId() })],
     ['another tester made it', () => ({ by: other })],
   ])('gets no further by saying that %s', async (_, origin) => {
     const bytes = await forge(origin());
@@ -213,7 +214,7 @@ describe('a tester’s file that speaks as the lead', () => {
         // In the other's name, in their own, and a run of the other's that never was.
         forged(revision, { author: other, body: { ...revision.body, distanceM: 1 } }),
         forged(revision, { author: tester, body: { ...revision.body, distanceM: 2 } }, 1),
-        forged(revision, { id: lead.newId(), author: tester }, 2),
+        forged(revision, { id: newId(), author: tester }, 2),
         forged(revision, { ...erasing, author: tester }, 3),
       ],
     });
@@ -298,7 +299,7 @@ describe('a tester’s phone', () => {
     const project_ = await headOf(project);
     const renamed = forged(project_, { body: { ...project_.body, name: 'Mine' } });
     const file = unpack((await lead.exportFile({ tester })).bytes);
-    for (const by of [other, lead.newId(), tester]) {
+    for (const by of [other, newId(), tester]) {
       const bytes = pack({ ...file, origin: { ...file.origin, by }, revisions: [renamed] });
       expect(value(await phone.importFile(bytes))).toMatchObject({ fresh: 0, left: 1 });
     }
@@ -336,7 +337,7 @@ describe('a specialist’s device', () => {
     value(
       await desk.save('report', {
         project: of,
-        round: desk.newId(),
+        round: newId(),
         title: 'Round 1',
         at: '2026-05-01T07:30:00+02:00',
         languages: ['en'],
@@ -405,7 +406,7 @@ describe('a specialist without a hub', () => {
     const sha256 = value(await lead.putAttachment(png, 'image/png'));
     const finding = value(
       await lead.save('finding', {
-        ...{ project, round: lead.newId(), title: 'The collar rubs', part: 'upper-pattern' },
+        ...{ project, round: newId(), title: 'The collar rubs', part: 'upper-pattern' },
         ...{ priority: 'high', state: 'asked-for', photos: [sha256] },
       } as unknown as BodyOf<'finding'>),
     ).revision.id;

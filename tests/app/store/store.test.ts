@@ -5,14 +5,15 @@ import type { Change } from '../../../app/store/changes.ts';
 import { openStore, type Store } from '../../../app/store/index.ts';
 import type { BodyOf, RecordId } from '../../../core/records/index.ts';
 import { metres } from '../../../core/units/index.ts';
+import { newId } from '../../new-id.ts';
 
 let count = 0;
 const open = (now = () => 1_780_000_000_000): Store => openStore({ name: `test-${++count}`, now });
 
-const runBody = (store: Store, distanceM = 10_000): BodyOf<'run'> => ({
-  project: store.newId(),
-  pair: store.newId(),
-  tester: store.newId(),
+const runBody = (distanceM = 10_000): BodyOf<'run'> => ({
+  project: newId(),
+  pair: newId(),
+  tester: newId(),
   startedAt: '2026-05-01T07:30:00+02:00',
   distanceM: metres(distanceM),
   distanceFrom: 'typed',
@@ -33,14 +34,14 @@ describe('saving', () => {
   it('keeps a record, counts it as unsent and tells who listens', async () => {
     const told: unknown[] = [];
     lead.subscribe((change) => told.push(change));
-    const saved = value(await lead.save('run', runBody(lead)));
+    const saved = value(await lead.save('run', runBody()));
     expect(await lead.list('run')).toEqual([saved]);
     expect(await lead.unsent()).toMatchObject({ revisions: 1, refused: [] });
     expect(told).toContainEqual({ kinds: new Set(['run']) });
   });
 
   it('refuses an invalid body and changes nothing', async () => {
-    const outcome = await lead.save('run', { ...runBody(lead), distanceM: metres(-5) });
+    const outcome = await lead.save('run', { ...runBody(), distanceM: metres(-5) });
     expect(outcome).toMatchObject({
       ok: false,
       why: 'invalid',
@@ -51,11 +52,11 @@ describe('saving', () => {
 
   it('saves many at once or none, and ends others in the same breath', async () => {
     const told: unknown[] = [];
-    const first = value(await lead.save('run', runBody(lead, 1)));
+    const first = value(await lead.save('run', runBody(1)));
     lead.subscribe((change) => told.push(change));
     const wrong = await lead.saveAll([
-      { kind: 'run', body: runBody(lead, 2) },
-      { kind: 'run', body: { ...runBody(lead), distanceM: metres(-5) } },
+      { kind: 'run', body: runBody(2) },
+      { kind: 'run', body: { ...runBody(), distanceM: metres(-5) } },
     ]);
     expect(wrong).toMatchObject({ ok: false, why: 'invalid' });
     expect(await lead.list('run')).toHaveLength(1);
@@ -63,7 +64,7 @@ describe('saving', () => {
       await lead.saveAll([
         ...Array.from({ length: 300 }, (_, at) => ({
           kind: 'run' as const,
-          body: runBody(lead, 10 + at),
+          body: runBody(10 + at),
         })),
         { kind: 'run', body: { ...first.body, distanceM: metres(5) }, id: first.revision.id },
       ]),
@@ -82,8 +83,8 @@ describe('saving', () => {
   });
 
   it('keeps the state before an edit as history', async () => {
-    const { revision } = value(await lead.save('run', runBody(lead)));
-    value(await lead.save('run', runBody(lead, 12_000), revision.id));
+    const { revision } = value(await lead.save('run', runBody()));
+    value(await lead.save('run', runBody(12_000), revision.id));
     const history = await lead.history(revision.id);
     expect(history?.head.body).toMatchObject({ distanceM: 12_000 });
     expect(history?.older).toEqual([revision]);
@@ -91,9 +92,9 @@ describe('saving', () => {
   });
 
   it('is safe against many saves of one record at once', async () => {
-    const id = lead.newId();
+    const id = newId();
     await Promise.all(
-      Array.from({ length: 20 }, (_, at) => lead.save('run', runBody(lead, at), id)),
+      Array.from({ length: 20 }, (_, at) => lead.save('run', runBody(at), id)),
     );
     const history = await lead.history(id);
     expect(history?.older).toHaveLength(19);
@@ -105,16 +106,16 @@ describe('saving', () => {
     let clock = 1_780_000_000_000;
     const store = openStore({ name: `test-${++count}`, now: () => clock });
     await store.startGroup('Test group');
-    const { revision } = value(await store.save('run', runBody(store, 1)));
+    const { revision } = value(await store.save('run', runBody(1)));
     clock -= 86_400_000;
-    value(await store.save('run', runBody(store, 2), revision.id));
+    value(await store.save('run', runBody(2), revision.id));
     expect((await store.get('run', revision.id))?.body.distanceM).toBe(2);
   });
 });
 
 describe('erasing', () => {
   it('takes a record away and brings it back', async () => {
-    const { revision, body } = value(await lead.save('run', runBody(lead)));
+    const { revision, body } = value(await lead.save('run', runBody()));
     value(await lead.erase(revision.id));
     expect(await lead.list('run')).toEqual([]);
     expect(await lead.deletedRecords('run')).toMatchObject([{ id: revision.id, lastBody: body }]);
@@ -124,8 +125,8 @@ describe('erasing', () => {
   });
 
   it('for good leaves nothing but that it was taken back', async () => {
-    const { revision } = value(await lead.save('run', { ...runBody(lead), words: 'my knee' }));
-    value(await lead.save('run', runBody(lead, 2), revision.id));
+    const { revision } = value(await lead.save('run', { ...runBody(), words: 'my knee' }));
+    value(await lead.save('run', runBody(2), revision.id));
     value(await lead.eraseForGood(revision.id));
     const history = await lead.history(revision.id);
     expect(history).toMatchObject({ head: { body: null, erased: true }, older: [] });
@@ -152,10 +153,10 @@ describe('drafts and settings', () => {
 
 describe('files', () => {
   const handOut = async () => {
-    const project = lead.newId();
+    const project = newId();
     const tester = value(await lead.save('tester', { code: 'T01' })).revision.id;
     const other = value(await lead.save('tester', { code: 'T02' })).revision.id;
-    const round = lead.newId();
+    const round = newId();
     value(
       await lead.save(
         'round',
@@ -216,9 +217,9 @@ describe('files', () => {
     const { tester } = await handOut();
     const phone = open();
     value(await phone.importFile((await lead.exportFile({ tester })).bytes));
-    const run = value(await phone.save('run', { ...runBody(phone), tester })).revision.id;
+    const run = value(await phone.save('run', { ...runBody(), tester })).revision.id;
     value(await lead.importFile((await phone.exportFile('mine')).bytes));
-    const reply = { project: phone.newId(), about: run, at: '2026-05-02T08:00:00+02:00' };
+    const reply = { project: newId(), about: run, at: '2026-05-02T08:00:00+02:00' };
     const other = (await lead.list('tester')).find(({ body }) => body.code === 'T02');
     for (const [to, words] of [
       [tester, 'Stay out for now.'],
@@ -235,9 +236,9 @@ describe('files', () => {
     const { tester } = await handOut();
     const phone = open();
     value(await phone.importFile((await lead.exportFile({ tester })).bytes));
-    value(await phone.save('run', { ...runBody(phone), tester: tester }));
+    value(await phone.save('run', { ...runBody(), tester: tester }));
     const early = (await phone.exportFile('mine')).bytes;
-    value(await phone.save('run', { ...runBody(phone), tester: tester }));
+    value(await phone.save('run', { ...runBody(), tester: tester }));
     const late = (await phone.exportFile('mine')).bytes;
     expect(value(await lead.previewFile(late))).toMatchObject({
       maker: { member: tester, is: 'tester', code: 'T01' },
@@ -257,7 +258,7 @@ describe('files', () => {
     const sha256 = value(await lead.putAttachment(photo, 'image/jpeg'));
     value(
       await lead.save('attachment', {
-        record: lead.newId(),
+        record: newId(),
         sha256,
         mediaType: 'image/jpeg',
         bytes: photo.length,
@@ -293,8 +294,8 @@ describe('a report that is sent', () => {
     const sha256 = value(await lead.putAttachment(page, 'text/html'));
     const saved = value(
       await lead.save('report', {
-        project: lead.newId(),
-        round: lead.newId(),
+        project: newId(),
+        round: newId(),
         title: 'Round 1: report of the round',
         at: '2026-05-01T07:30:00+02:00',
         languages: ['en', 'zh'],
@@ -316,8 +317,8 @@ describe('a report that is sent', () => {
     const sha256 = value(await lead.putAttachment(page, 'text/html'));
     const { revision } = value(
       await lead.save('report', {
-        project: lead.newId(),
-        round: lead.newId(),
+        project: newId(),
+        round: newId(),
         title: 'Sheet for foam',
         at: '2026-05-01T07:30:00+02:00',
         languages: ['zh'],

@@ -5,6 +5,7 @@ import { openStore, type Store, type StoreOptions } from '../../../app/store/ind
 import type { BodyOf, RecordId } from '../../../core/records/index.ts';
 import { metres } from '../../../core/units/index.ts';
 import { testHub, type TestHub } from '../hub/hub-for-tests.ts';
+import { newId } from '../../new-id.ts';
 
 /** One lock as browsers have it (Node 20 has none): who asks waits in line, or not at all. */
 const oneLock = () => {
@@ -55,8 +56,8 @@ const joined = (options?: Partial<StoreOptions>) => hub.joined('tester', tester,
 
 const log = async (store: Store, distanceM: number) => {
   const body: BodyOf<'run'> = {
-    project: store.newId(),
-    pair: store.newId(),
+    project: newId(),
+    pair: newId(),
     tester,
     startedAt: '2026-05-02T07:30:00+02:00',
     distanceM: metres(distanceM),
@@ -193,10 +194,10 @@ describe('a page that opens while another one is being left', () => {
     const left = await joined({ name });
     vi.stubGlobal('BroadcastChannel', channel);
     const desk = await hub.joined('lead');
-    const project = desk.newId();
+    const project = newId();
     const body = {
       project,
-      round: desk.newId(),
+      round: newId(),
       code: '101',
       sizeMm: 270,
     } as unknown as BodyOf<'pair'>;

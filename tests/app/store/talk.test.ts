@@ -6,6 +6,7 @@ import { isToTakeBack, type BodyOf, type RecordId } from '../../../core/records/
 import { openQuestions } from '../../../core/talk/index.ts';
 import { metres } from '../../../core/units/index.ts';
 import { testHub, type TestHub } from '../hub/hub-for-tests.ts';
+import { newId } from '../../new-id.ts';
 
 let count = 0;
 const open = (): Store => openStore({ name: `talk-${++count}`, now: () => 1_780_000_000_000 });
@@ -16,7 +17,7 @@ const value = <T>(outcome: { ok: true; value: T } | { ok: false }): T => {
 const at = '2026-05-03T07:30:00+02:00';
 
 const setUp = async (lead: Store) => {
-  const [project, round] = [lead.newId(), lead.newId()];
+  const [project, round] = [newId(), newId()];
   const body = { project, round, code: '101', sizeMm: 270 } as unknown as BodyOf<'pair'>;
   const pair = value(await lead.save('pair', body)).revision.id;
   const tester = value(await lead.save('tester', { code: 'T01' })).revision.id;

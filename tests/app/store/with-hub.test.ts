@@ -18,6 +18,7 @@ import {
 } from '../../../core/records/index.ts';
 import { metres } from '../../../core/units/index.ts';
 import { testHub, URL_OF_HUB, type TestHub } from '../hub/hub-for-tests.ts';
+import { newId } from '../../new-id.ts';
 
 let hub: TestHub;
 let lead: Store;
@@ -61,8 +62,8 @@ const runOf = (tester: RecordId, distanceM = 10_000): BodyOf<'run'> => ({
 beforeEach(async () => {
   hub = await testHub();
   lead = await hub.joined('lead');
-  project = lead.newId();
-  const round = lead.newId();
+  project = newId();
+  const round = newId();
   value(
     await lead.save(
       'round',
@@ -519,7 +520,7 @@ describe('sync', () => {
     const body: BodyOf<'quote'> = {
       ...{
         project,
-        source: lead.newId(),
+        source: newId(),
         sourceKind: 'run',
         field: 'words',
         words: 'It rubs.',
