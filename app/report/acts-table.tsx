@@ -7,6 +7,8 @@ import { languageIn } from '../words/figures.ts';
 import { placeTitle } from '../words/say-wear.ts';
 import { limitAct, limitBy, soFar, whyThere, type LimitRow } from './limit-rows.ts';
 import { ofTrade } from './sheet-parts.tsx';
+import { Off } from './off-row.tsx';
+import type { OffRow } from './off-rows.ts';
 import { AsWritten, foreignOfAll, Own } from './own-words.tsx';
 import {
   actWords,
@@ -21,6 +23,8 @@ import { joined, Say, type Languages, type Spoken } from './spoken.tsx';
 interface ActsProps {
   readonly languages: Languages;
   readonly rows: readonly DecisionRow[];
+  /** What is too much or too little. */
+  readonly off: readonly OffRow[];
   /**
    * On the sheet of one trade: who acts is known, so it says how sure it is instead. Rows have no number, and complaints
    * no counts, which the next table has. A column that says nothing in any row is left out.
@@ -33,7 +37,7 @@ interface ActsProps {
   };
 }
 
-type Column = 'so' | 'change' | 'amount' | 'who' | 'by' | 'sure';
+export type Column = 'so' | 'change' | 'amount' | 'who' | 'by' | 'sure';
 
 const tableClass = (columns: readonly Column[], sheet: ActsProps['of']): string =>
   sheet === undefined
@@ -60,7 +64,7 @@ const columnsOf = (
   'sure',
 ];
 
-export const ActsTable = ({ languages, rows, of: sheet }: ActsProps) => {
+export const ActsTable = ({ languages, rows, off, of: sheet }: ActsProps) => {
   const trade = sheet?.trade;
   const columns: readonly Column[] = sheet
     ? columnsOf(rows, sheet, languages[0])
@@ -116,6 +120,13 @@ export const ActsTable = ({ languages, rows, of: sheet }: ActsProps) => {
           </thead>
           <tbody>
             {drawn(rows.filter(isActed))}
+            {off.map((row) => (
+              <Off
+                key={row.attribute}
+                isOfTrade={trade !== undefined}
+                {...{ row, languages, columns }}
+              />
+            ))}
             {sheet?.limits.map((row, at) => (
               <Limits key={at} row={row} {...{ languages, columns }} report={sheet.report} />
             ))}
@@ -147,10 +158,7 @@ const Limits = ({
             <Say in={languages} of={({ speaker }) => placeTitle(one.look, speaker)} />
           </strong>
           <div class="soft">
-            <Say
-              in={languages}
-              of={(spoken) => spoken.speaker.desk.joined.sentence(soFar(one, spoken))}
-            />
+            <Say in={languages} of={(spoken) => soFar(one, spoken)} />
           </div>
         </div>
       ))}

@@ -1,6 +1,6 @@
 /** Where it bothered, and what recurs: foot maps and the sentences behind each proven complaint. */
 import { useId } from 'preact/hooks';
-import type { ComplaintKind, FootView, ZoneCode } from '../../core/foot/index.ts';
+import { zones, type ComplaintKind, type FootView, type ZoneCode } from '../../core/foot/index.ts';
 import type { Foot } from '../../core/records/index.ts';
 import { isProven, type ZonesOfFeet } from '../../core/review/index.ts';
 import { FootMap, zoneKey } from '../parts/foot-map/foot-map.tsx';
@@ -16,7 +16,7 @@ import {
 } from '../words/say-complaint.ts';
 import { painLines } from '../words/say-pain.ts';
 import type { PartProps } from './document-props.ts';
-import { joined, Lines, Say, type Languages } from './spoken.tsx';
+import { joined, Lines, Say, type Languages, type Spoken } from './spoken.tsx';
 
 /** One view of both feet; nobody asked is drawn otherwise than nobody reported. */
 export const ReportMap = (
@@ -29,7 +29,7 @@ export const ReportMap = (
     readonly times?: 'once' | 'twice';
   },
 ) => {
-  const { report, languages, view, zones, marked, times = 'once' } = props;
+  const { report, languages, view, zones: own, marked, times = 'once' } = props;
   const [{ speaker }] = languages;
   const phone = (word: 'left' | 'right' | 'sole' | 'upper') =>
     joined(languages, (spoken) => spoken.phone[word]);
@@ -37,7 +37,7 @@ export const ReportMap = (
     <FootMap
       view={view}
       mode="heat"
-      heat={heatOfZones(zones, report.round.complaints.asked.testers, view, times, (share) =>
+      heat={heatOfZones(own, report.round.complaints.asked.testers, view, times, (share) =>
         percentOf(share, speaker.number),
       )}
       {...(marked && {
@@ -54,6 +54,42 @@ export const ReportMap = (
         unasked: joined(languages, (spoken) => spoken.speaker.desk.complaints.unasked),
       }}
     />
+  );
+};
+
+/** What the numbers of a map of one kind say, in words, foot by foot. */
+export const MapKey = ({
+  report,
+  languages,
+  view,
+  zones: own,
+}: PartProps & { readonly view: FootView; readonly zones: ZonesOfFeet }) => {
+  const { testers: of } = report.round.complaints.asked;
+  const told = (foot: Foot, { paper, speaker }: Spoken) =>
+    speaker.desk.joined.of(
+      paper.shoes[foot],
+      own[foot].length === 0
+        ? paper.mapNobody
+        : speaker.desk.joined.names(
+            own[foot]
+              .filter(({ zone, testers }) => testers > 0 && zones[zone].view === view)
+              .toSorted((a, b) => b.testers - a.testers)
+              .map(({ zone, testers }) => paper.mapZone(paper.places[zone], testers, of)),
+          ) || paper.mapNobody,
+    );
+  return (
+    <p class="key">
+      <Say
+        in={languages}
+        of={(spoken) =>
+          spoken.paper.sentences(
+            (['left', 'right'] as const).map((foot) =>
+              spoken.speaker.desk.joined.sentence(told(foot, spoken)),
+            ),
+          )
+        }
+      />
+    </p>
   );
 };
 
@@ -210,6 +246,11 @@ export const ComplaintsPart = (props: PartProps) => {
           </section>
         );
       })}
+      {rest > 0 && proven.length > 0 && (
+        <p>
+          <Say in={languages} of={({ paper }) => paper.alsoReported} />
+        </p>
+      )}
       {rest > 0 && <Others {...props} />}
     </section>
   );

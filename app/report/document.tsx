@@ -6,6 +6,7 @@ import { trades, tradeOf, type Trade } from '../../core/foot/index.ts';
 import type { RoundReport } from '../../core/review/index.ts';
 import { setPercentOf } from '../words/figures.ts';
 import { askedLines } from '../words/say-complaint.ts';
+import { CarePart } from './care-part.tsx';
 import { ChangesPage } from './changes-page.tsx';
 import { ChangesPart } from './changes-part.tsx';
 import { ComfortPart } from './comfort-part.tsx';
@@ -172,6 +173,7 @@ export const ReportDocument = (props: DocumentProps) => {
           <>
             <FirstPage {...props} />
             <ChangesPage {...props} />
+            <CarePart {...props} />
             {trades.map((one) => (
               <Sheet {...props} trade={one} key={one} />
             ))}

@@ -5,7 +5,7 @@ import type { WrittenLines } from '../words/say-evidence.ts';
 import { findingInWords, type SaidFinding } from '../words/say-finding.ts';
 import type { DocumentProps } from './document-props.ts';
 import { Lines, Say, type Languages, type Spoken } from './spoken.tsx';
-import { AsWritten, Own } from './own-words.tsx';
+import { Own, Quote } from './own-words.tsx';
 
 interface FindingsProps extends DocumentProps {
   readonly findings: readonly ReportedFinding[];
@@ -144,7 +144,7 @@ export const FindingNotes = (
           )}
           {(report.quotes[finding.id] ?? []).map((words, at) => (
             <blockquote key={at}>
-              <AsWritten in={languages} text={words} />
+              <Quote in={languages} text={words} />
             </blockquote>
           ))}
           <Photos {...props} finding={finding} />

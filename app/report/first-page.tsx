@@ -1,11 +1,17 @@
 /** The first page, for who decides: what is so, what to change, how much, who, by when, and what proves it. */
 import { zones } from '../../core/foot/index.ts';
-import { decisionHeadline, decisionRows, type DecisionRow } from '../../core/headlines/index.ts';
+import {
+  decisionHeadline,
+  decisionRows,
+  type DecisionHeadline,
+  type DecisionRow,
+} from '../../core/headlines/index.ts';
 import type { RoundReport, WearLook } from '../../core/review/index.ts';
 import { ReportMap } from './complaints-part.tsx';
 import type { PartProps } from './document-props.ts';
 import { LimitStrip } from './limit-strip.tsx';
 import { ActsTable } from './acts-table.tsx';
+import { clearlyOff, offSentence } from './off-rows.ts';
 import { PaperCurve } from './paper-curve.tsx';
 import { rowName } from './row-words.ts';
 import { ShoePicture } from './shoe-picture.tsx';
@@ -14,16 +20,32 @@ import { Say, type Spoken } from './spoken.tsx';
 /** So many rows stand on the page; in two languages each is twice as tall. */
 const MOST_ROWS = [5, 3] as const;
 
+/** Of these so many are what is too much or too little. */
+const MOST_OFF = 1;
+/** With so many rows it has the page to itself. */
+const ROWS_OF_PAGE = 2;
+
+/** Sentences that ask for no change. */
+const quiet: ReadonlySet<DecisionHeadline['case']> = new Set(['watch', 'keep', 'go-on'] as const);
+
 /** The sentence that says what to do. */
 export const headlineWords = (report: RoundReport, spoken: Spoken): string => {
   const h = decisionHeadline(report, decisionRows(report));
   const named = h.case === 'change' ? h.change : h.case === 'watch' ? h.watch : [];
   const pairs = h.case === 'change' || h.case === 'look' ? h.look : [];
-  return spoken.paper.headline(h, {
+  // Where something is asked or comes apart that goes first; its row says the rest.
+  const off = quiet.has(h.case)
+    ? clearlyOff({ report, trade: null })
+        .slice(0, MOST_OFF)
+        .map((one) => offSentence(one, spoken))
+    : [];
+  const said = spoken.paper.headline(h, {
+    isProved: off.length > 0,
     names: [...new Set(named.map((row) => rowName(row, spoken)))],
     pairs: pairs.map(spoken.speaker.pair),
     list: spoken.list,
   });
+  return spoken.paper.sentences([...off, said]);
 };
 
 /** How many testers, pairs, runs and kilometres, and how far the farthest pair has come. */
@@ -39,9 +61,11 @@ export const sizeWords = (
 export const FirstPage = (props: PartProps) => {
   const { report, languages } = props;
   const all = decisionRows(report);
-  const rows = all.slice(0, MOST_ROWS[languages.length > 1 ? 1 : 0]);
+  const off = clearlyOff({ report, trade: null }).slice(0, MOST_OFF);
+  const rows = all.slice(0, MOST_ROWS[languages.length > 1 ? 1 : 0] - off.length);
   return (
-    <section class="first-page">
+    // What was changed begins on a page of its own, but where this one says little nothing waits for it.
+    <section class={`first-page${report.story && rows.length >= ROWS_OF_PAGE ? ' alone' : ''}`}>
       <h1>
         <Say in={languages} of={(spoken) => headlineWords(report, spoken)} />
       </h1>
@@ -49,13 +73,13 @@ export const FirstPage = (props: PartProps) => {
         <Say in={languages} of={(spoken) => sizeWords(report, spoken)} />
       </p>
       <ShoePicture {...props} rows={rows} />
-      {rows.length === 0 ? (
+      {rows.length + off.length === 0 ? (
         <p>
           <Say in={languages} of={({ paper }) => paper.nothingShows} />
         </p>
       ) : (
         <>
-          <ActsTable languages={languages} rows={rows} />
+          <ActsTable {...{ languages, rows, off }} />
           {all.length > rows.length && (
             <p class="soft">
               <Say in={languages} of={({ paper }) => paper.moreRows(all.length - rows.length)} />

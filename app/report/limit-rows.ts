@@ -9,6 +9,7 @@ import { setPercentOf, signed } from '../words/figures.ts';
 import { valueOf } from '../words/say-wear.ts';
 import type { SheetProps } from './document-props.ts';
 import type { Spoken } from './spoken.tsx';
+import { scaleOf } from '../../core/wear/index.ts';
 import { changedBy, curvesOf, itemsOf, reachedWords, type WearItem } from './wear-words.ts';
 
 export interface LimitRow {
@@ -80,17 +81,37 @@ const limitWords = ({ limit: { basis, value } }: WearItem, look: WearLook, { spe
     ? signed(value - 1, (share) => setPercentOf(share, speaker.number))
     : valueOf(value, look, speaker);
 
-/** By how much it has changed at the farthest check, and whether its limit is reached. */
+/** By how much it has changed at the farthest check, how sure that is, and whether its limit is reached. */
 export const soFar = ({ look, item }: LimitRow['limits'][number], spoken: Spoken): string => {
   const { paper, speaker, far } = spoken;
   const start = look.curve?.[0]?.median;
   const now = look.atGreatest?.median;
-  return speaker.desk.joined.apart([
+  const { sentence } = speaker.desk.joined;
+  return paper.sentences([
     ...(start === undefined || now === undefined || look.greatest === 0
       ? []
-      : [paper.sheet.changedAt(changedBy(start, now, look, spoken), far(look.greatest))]),
-    paper.sheet.limitIs(limitWords(item, look, spoken), reachedWords(item, look, spoken)),
+      : [
+          sentence(paper.sheet.changedAt(changedBy(start, now, look, spoken), far(look.greatest))),
+          ...sureSoFar(start, look, spoken),
+        ]),
+    sentence(paper.sheet.limitIs(limitWords(item, look, spoken), reachedWords(item, look, spoken))),
   ]);
+};
+
+/** Whether a new pair changes at all by the farthest check: both ends of the interval on one side of none. */
+const sureSoFar = (
+  start: number,
+  look: LimitRow['limits'][number]['look'],
+  spoken: Spoken,
+): readonly string[] => {
+  const isRatio = scaleOf(look.kind) === 'ratio';
+  const { lower, upper } = look.changeSoFar;
+  const none = isRatio ? 1 : 0;
+  const by = (change: number) =>
+    changedBy(start, isRatio ? start * change : start + change, look, spoken);
+  const ends = [by(lower), by(upper)] as const;
+  const { clear, tooEarly } = spoken.paper.sheet.changeSure;
+  return [lower > none || upper < none ? clear(...ends) : tooEarly(...ends)];
 };
 
 /** The pairs of a visit by code, each with when it is expected there. */
@@ -146,7 +167,7 @@ export const whyThere = (
     ? null
     : settle.atM < briefM
       ? paper.sheet.settles.halfWay(far(briefM))
-      : paper.sheet.settles.atBrief;
+      : paper.sheet.settles.atBrief(far(briefM));
 
 /** When a visit is due, pairs of the same day in one line; empty where nothing is measured. */
 export const limitBy = ({ settle }: LimitRow, spoken: Spoken): readonly string[] => {

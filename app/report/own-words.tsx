@@ -1,5 +1,6 @@
 /** A lead's own words: as they were written, or in the other language where the finding gives them so. */
 import type { Finding } from '../../core/records/index.ts';
+import { mentionsIn } from '../../core/words/index.ts';
 import { isForeign, languageIn } from '../words/figures.ts';
 import { Say, type Languages, type Spoken } from './spoken.tsx';
 
@@ -88,7 +89,40 @@ const languageMark = (text: string, { locale, paper }: Spoken): string => {
   return paper.asIn(tag === null ? null : languageIn(tag, locale));
 };
 
-/** What a tester wrote, as it is; marked where nobody who reads the report reads its language. */
+/**
+ * What the dictionary finds in words that nobody who reads the report reads: complaints with their place, as names.
+ * Empty where somebody reads them, or where it finds nothing.
+ */
+export const namedIn = (
+  text: string,
+  languages: Languages,
+  { paper, speaker: { glossary } }: Spoken,
+): readonly string[] =>
+  languages.every((one) => isOtherScript(text, one))
+    ? mentionsIn(text).flatMap(({ zone, kind }) =>
+        kind && zone
+          ? [paper.felt(glossary.kinds[kind].name, paper.places[zone])]
+          : kind
+            ? [glossary.kinds[kind].name]
+            : zone
+              ? [paper.places[zone]]
+              : [],
+      )
+    : [];
+
+/** The same beside the words, said to be a word list's and no translation. */
+const Named = ({ text, in: languages }: { readonly text: string; readonly in: Languages }) =>
+  namedIn(text, languages, languages[0]).length === 0 ? null : (
+    <span class="soft in-line">
+      {' '}
+      <Say
+        in={languages}
+        of={(spoken) => spoken.paper.named(spoken.list(namedIn(text, languages, spoken)))}
+      />
+    </span>
+  );
+
+/** What a tester wrote, as it is; marked where nobody who reads the report reads its language, with what it names. */
 export const Quote = ({
   text,
   in: languages,
@@ -107,6 +141,7 @@ export const Quote = ({
         <Say in={languages} of={(spoken) => languageMark(text, spoken)} />
       </span>
     )}
+    <Named in={languages} text={text} />
   </>
 );
 

@@ -13,6 +13,8 @@ import type { SheetProps } from './document-props.ts';
 import { Say, type Spoken } from './spoken.tsx';
 import { Table } from './table.tsx';
 
+/** So many pairs stay together on a page. */
+const MOST_WHOLE = 6;
 /** More readings than this do not fit the paper. */
 const MOST_COLUMNS = 4;
 
@@ -259,8 +261,10 @@ export const PairTable = ({ report, languages, trade }: SheetProps) => {
       readings.some((one) => keyOf(one) === keyOf(place) && one.last),
     ),
   );
+  // Nothing was run or measured: the pairs alone tell a trade nothing.
+  if (shown.length === 0 && report.lines.every(({ totalM }) => totalM === 0)) return null;
   return (
-    <section>
+    <section class={report.lines.length <= MOST_WHOLE ? 'whole' : ''}>
       <Heading languages={languages} of={({ paper }) => paper.sheet.pairs} />
       <Table
         languages={languages}

@@ -6,9 +6,10 @@ import {
   type Trade,
 } from '../../core/foot/index.ts';
 import { surenessOf } from '../../core/complaints/index.ts';
-import type { CellSummary, ComfortRound, RoundReport } from '../../core/review/index.ts';
+import type { CellSummary, ComfortRound } from '../../core/review/index.ts';
 import { signed } from '../words/figures.ts';
 import type { SheetProps } from './document-props.ts';
+import { twoSidedOf } from './off-rows.ts';
 import { Say, type Languages, type Spoken } from './spoken.tsx';
 import { Table } from './table.tsx';
 import { TwoSidedTable } from './two-sided-table.tsx';
@@ -63,7 +64,12 @@ export const ComplaintTable = ({ report, languages, cells, trade }: CellsProps) 
             const earlier = before(cell);
             return [
               ({ paper, speaker }: Spoken) =>
-                paper.felt(speaker.glossary.kinds[cell.kind].name, paper.places[cell.zone]),
+                speaker.desk.joined.clauses([
+                  paper.felt(speaker.glossary.kinds[cell.kind].name, paper.places[cell.zone]),
+                  ...report.skin
+                    .filter(same(cell))
+                    .map(({ skin, runs }) => paper.sheet.skin(paper.care.skin[skin], runs)),
+                ]),
               () => `${cell.testersOnce} / ${asked.testers}`,
               () => `${cell.runs} / ${asked.runs}`,
               ...(story ? [() => (earlier ? `${earlier.reported} / ${earlier.runs}` : '–')] : []),
@@ -98,13 +104,6 @@ export const ComplaintTable = ({ report, languages, cells, trade }: CellsProps) 
   );
 };
 
-/** The answers to the trade's own questions of too much or too little. */
-const twoSidedOf = ({ round }: RoundReport, trade: Trade): RoundReport['round']['twoSided'] => {
-  const { attributes } = tradeData(trade);
-  const asked = [...attributes, ...(trade === 'last' ? (['ball-width'] as const) : [])];
-  return round.twoSided.filter(({ attribute }) => asked.some((one) => one === attribute));
-};
-
 /** What of the trade's own questions is too much or too little. */
 export const TwoSidedOfTrade = ({ report, languages, trade }: SheetProps) => {
   const own = twoSidedOf(report, trade);
@@ -117,6 +116,11 @@ export const TwoSidedOfTrade = ({ report, languages, trade }: SheetProps) => {
         answers={own}
         title={(spoken) => ofTrade(spoken, trade, spoken.paper.sheet.twoSided)}
       />
+      {own.some(({ word }) => word === 'low' || word === 'high') && (
+        <p class="key">
+          <Say in={languages} of={({ paper }) => paper.sheet.twoSidedKey} />
+        </p>
+      )}
     </section>
   );
 };

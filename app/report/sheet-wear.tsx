@@ -31,6 +31,9 @@ export const WearOfTrade = (props: SheetProps) => {
         <Say in={languages} of={(spoken) => wearKey(curves, report, spoken)} />
       </p>
       <Lines in={languages} of={(spoken) => notesOf(report, curves, spoken)} />
+      <p class="curve-key">
+        <Say in={languages} of={({ paper }) => paper.curveKey} />
+      </p>
       <div class="curves">
         {curves.map((look) => (
           <PaperCurve
@@ -41,9 +44,6 @@ export const WearOfTrade = (props: SheetProps) => {
           />
         ))}
       </div>
-      <p class="key">
-        <Say in={languages} of={({ paper }) => paper.curveKey} />
-      </p>
     </section>
   );
 };

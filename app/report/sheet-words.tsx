@@ -99,13 +99,26 @@ export const untapped = (
   return [...byZone].map(([zone, shown]) => ({ zone, shown: shown.slice(0, MOST_UNTAPPED) }));
 };
 
-export const WordsOfTesters = ({ report, languages, cells, trade }: CellsProps) => {
+/** What is shown, by complaint, and by place where nothing was tapped. */
+const wordsOf = ({ report, languages, cells, trade }: CellsProps) => {
   const groups = chosen(report.said, cells, languages);
   const told = new Set(groups.flatMap(({ shown }) => shown.map(({ text }) => text)));
   const tapped = new Set(groups.map(({ cell }) => cell.zone));
   const others = untapped(report.said, trade, told)
     .filter(({ zone }) => !tapped.has(zone))
     .slice(0, MOST_ZONES);
+  return { groups, others };
+};
+
+/** How many sentences and heads of them a sheet shows: about how tall they are. */
+export const linesOfWords = (props: CellsProps): number => {
+  const { groups, others } = wordsOf(props);
+  return [...groups, ...others].reduce((sum, { shown }) => sum + 1 + shown.length, 0);
+};
+
+export const WordsOfTesters = (props: CellsProps) => {
+  const { languages } = props;
+  const { groups, others } = wordsOf(props);
   if (groups.length + others.length === 0) return null;
   const foreign = foreignOfAll(
     [...groups, ...others].flatMap(({ shown }) => shown.map(({ text }) => text)),

@@ -4,15 +4,16 @@ import { decisionRows, rowsOfTrade } from '../../core/headlines/index.ts';
 import { cellsOfTrade, type CellSummary, type RoundReport } from '../../core/review/index.ts';
 import { ActsTable } from './acts-table.tsx';
 import { TradeChanges } from './one-change.tsx';
-import { ReportMap } from './complaints-part.tsx';
+import { MapKey, ReportMap } from './complaints-part.tsx';
 import type { SheetProps } from './document-props.ts';
 import { besideLimits, limitRows, measureAsked } from './limit-rows.ts';
 import { FindingNotes } from './findings-part.tsx';
+import { clearlyOff, offRows, offSentence } from './off-rows.ts';
 import { rowName } from './row-words.ts';
 import { ArrivalTable, Damages, LayersTable, PairTable, SurfacesLine } from './sheet-bench.tsx';
 import { ComfortTable, ComplaintTable, TwoSidedOfTrade } from './sheet-parts.tsx';
 import { WearOfTrade } from './sheet-wear.tsx';
-import { WordsOfTesters } from './sheet-words.tsx';
+import { linesOfWords, WordsOfTesters } from './sheet-words.tsx';
 import { SoleLines } from './sole-line.tsx';
 import { Say, type Spoken } from './spoken.tsx';
 
@@ -29,7 +30,8 @@ export const headlineOf = (props: SheetProps, spoken: Spoken): string => {
   const change = own.filter(({ act }) => act === 'change');
   const findings = report.findings.filter(ofTrade(trade)).length;
   const measure = measureAsked(limitRows(props), spoken);
-  const asked = measure === null ? [] : [measure];
+  const off = clearlyOff(props).map((one) => offSentence(one, spoken));
+  const asked = [...off, ...(measure === null ? [] : [measure])];
   const said = (...some: readonly string[]) => spoken.paper.sentences(some);
   if (change.length > 0)
     return said(
@@ -45,7 +47,8 @@ export const headlineOf = (props: SheetProps, spoken: Spoken): string => {
   return said(
     words.quiet,
     ...asked,
-    ...(cell
+    // What is clear says more than what is only watched.
+    ...(cell && off.length === 0
       ? [
           words.watch(
             spoken.paper.felt(
@@ -58,13 +61,20 @@ export const headlineOf = (props: SheetProps, spoken: Spoken): string => {
   );
 };
 
+/** So many lines of words leave room beside the map for the comfort. */
+const LINES_BESIDE_COMFORT = 3;
+
 /** @param props.under what stands below the title, where the sheet is a report by itself */
 export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) => string }) => {
   const { report, languages, trade, under } = props;
   const own = ofTrade(trade);
   const cells = cellsOfTrade(report.round.complaints.cells, trade);
   const limits = limitRows(props);
+  const off = offRows(props);
   const rows = besideLimits(rowsOfTrade(decisionRows(report), trade), limits);
+  // In two languages, and where they are many, the words beside the map are as tall as it is.
+  const isBeside =
+    languages.length === 1 && linesOfWords({ ...props, cells }) <= LINES_BESIDE_COMFORT;
   return (
     <section class="sheet">
       <h2 class="page-title">
@@ -81,8 +91,8 @@ export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) =>
         </p>
       )}
       <SoleLines {...props} />
-      {rows.length + limits.length > 0 && (
-        <ActsTable languages={languages} rows={rows} of={{ report, trade, limits }} />
+      {rows.length + limits.length + off.length > 0 && (
+        <ActsTable {...{ languages, rows, off }} of={{ report, trade, limits }} />
       )}
       <FindingNotes
         {...props}
@@ -95,12 +105,11 @@ export const Sheet = (props: SheetProps & { readonly under?: (spoken: Spoken) =>
         <Map {...props} cells={cells} />
         <div>
           <WordsOfTesters {...props} cells={cells} />
-          {languages.length === 1 && <ComfortTable {...props} />}
+          {isBeside && <ComfortTable {...props} />}
         </div>
       </div>
       <TwoSidedOfTrade {...props} />
-      {/* In two languages the words beside the map are as tall as it is. */}
-      {languages.length > 1 && <ComfortTable {...props} />}
+      {!isBeside && <ComfortTable {...props} />}
       <WearOfTrade {...props} />
       <SurfacesLine {...props} />
       <ArrivalTable {...props} />
@@ -141,6 +150,7 @@ const Map = (props: SheetProps & { readonly cells: readonly CellSummary[] }) => 
         zones={own}
         marked={cell.zone}
       />
+      <MapKey {...{ report, languages }} view={zones[cell.zone].view} zones={own} />
     </section>
   );
 };

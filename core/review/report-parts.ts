@@ -2,7 +2,7 @@
 import { onsetInRun, type CellName, type Onset } from '../complaints/index.ts';
 import type { ComplaintKind, ZoneCode } from '../foot/index.ts';
 import { mileageAt, mileageBefore, pairMileage, type BySurface } from '../mileage/index.ts';
-import type { Foot, Measure, MeasureUnit, RecordId } from '../records/index.ts';
+import type { Complaint, Foot, Measure, MeasureUnit, RecordId } from '../records/index.ts';
 import { groupBy } from '../statistics/index.ts';
 import { metres, type Metres, type Millimetres } from '../units/index.ts';
 import { calloutsOf, type Callout } from './callouts.ts';
@@ -149,6 +149,30 @@ export const feltFrom = (
           },
         ];
   });
+};
+
+/** A complaint that left a blister or broken skin, counted over the runs of a round. */
+export interface SkinFound extends CellName {
+  readonly skin: NonNullable<Complaint['skin']>;
+  readonly testers: number;
+  readonly runs: number;
+}
+
+/** Where the skin blistered or broke in the runs of these pairs, most runs first. */
+export const skinOf = (pairs: readonly LoggedPair[]): readonly SkinFound[] => {
+  const all = observedRuns(pairs).flatMap(({ run, tester, complaints }) =>
+    complaints.flatMap(({ zone, kind, skin }) => (skin ? [{ run, tester, zone, kind, skin }] : [])),
+  );
+  const counted = [...groupBy(all, ({ zone, kind, skin }) => `${zone} ${kind} ${skin}`).values()];
+  return counted
+    .flatMap((own): SkinFound[] =>
+      own.slice(0, 1).map(({ zone, kind, skin }) => ({
+        ...{ zone, kind, skin },
+        testers: new Set(own.map(({ tester }) => tester)).size,
+        runs: new Set(own.map(({ run }) => run)).size,
+      })),
+    )
+    .sort((a, b) => b.runs - a.runs || (a.zone < b.zone ? -1 : 1));
 };
 
 /** On what the pairs were run, metres. */

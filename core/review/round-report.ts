@@ -17,10 +17,12 @@ import {
   pairLines,
   saidOfRuns,
   settlesOf,
+  skinOf,
   surfacesOf,
   type FeltFrom,
   type PairLine,
   type SaidOfRun,
+  type SkinFound,
 } from './report-parts.ts';
 import type { Deviation, Review } from './review-types.ts';
 import { lookAtRound, type RoundLook } from './round-look.ts';
@@ -68,6 +70,10 @@ export interface RoundReport extends RoundLook {
   readonly sole: Pick<Round, 'foam' | 'midsole' | 'outsole'>;
   /** From where on each complaint was felt. */
   readonly from: readonly FeltFrom[];
+  /** Where the skin blistered or broke. */
+  readonly skin: readonly SkinFound[];
+  /** Testers whose pain keeps them out of one of its pairs until a lead has answered. */
+  readonly hurting: readonly RecordId[];
   /** On what its pairs were run. */
   readonly surfaces: BySurface;
   /** What would settle each item of the verdict, in their order; null where it holds. */
@@ -214,6 +220,14 @@ const reportOf = (
     said: saidOfRuns(pairs),
     sole: soleOf(log, roundId),
     from: feltFrom(pairs, round.complaints.cells),
+    skin: skinOf(pairs),
+    hurting: [
+      ...new Set(
+        review.pains.flatMap(({ pair, tester, stands }) =>
+          stands && own.has(pair) ? [tester] : [],
+        ),
+      ),
+    ],
     surfaces: surfacesOf(pairs),
     settles: settlesOf(log, look.verdict, wear.curves),
     lines: pairLines(pairs),

@@ -68,6 +68,8 @@ export interface WearLook extends WearPlace {
   readonly curve: readonly CurvePoint[] | null;
   /** Of the same at the farthest check. */
   readonly atGreatest: WearEstimate | null;
+  /** How much it has changed from new to there: a factor on a ratio scale, else a difference. */
+  readonly changeSoFar: WearEstimate;
   /** Of a new pair at the brief's distance, where the checks reach so far. */
   readonly atBrief: { readonly value: WearEstimate | null; readonly change: WearEstimate } | null;
   readonly outlying: readonly OutlyingPair[];
@@ -168,6 +170,7 @@ export const lookAtWear = (
     prior: { scale: fit.prior.scale, change: fit.prior.change },
     curve: curveOf(fit, kind, brief.distanceM, of),
     atGreatest: valueSoFar && possible(kind, valueSoFar),
+    changeSoFar: fit.changeAt(fit.greatestDistance, of),
     atBrief: inReach
       ? {
           value: valueThere && possible(kind, valueThere),

@@ -9,7 +9,7 @@ import { join } from 'node:path';
 import { expect, test, type Page } from '@playwright/test';
 import { photosHeld } from './device.ts';
 import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
-import { colourHeads, pagesOf } from './paper.ts';
+import { colourParts, pagesOf } from './paper.ts';
 import { programs } from './programs.ts';
 
 let hub: HubProcess;
@@ -168,7 +168,7 @@ test('the report on paper ends no page with a heading, and has the report’s na
       await page.getByLabel('Round', { exact: true }).selectOption({ label: 'Round 2' });
       await page.getByLabel('Language').selectOption({ label: language });
       await expect(page.getByRole('article').locator('.running')).toContainText('Round 2');
-      await colourHeads(page);
+      await colourParts(page);
       const pdf = join(folder, 'page.pdf');
       await page.pdf({ path: pdf, format: 'A4' });
       const pages = pagesOf(pdf);

@@ -3,6 +3,7 @@ import { useLocation } from 'preact-iso';
 import { useEffect, useState } from 'preact/hooks';
 import { trades, type Trade } from '../../../core/foot/index.ts';
 import type { RoundReport } from '../../../core/review/index.ts';
+import { OwnTree } from '../../parts/own-tree.tsx';
 import { PrintedTitle } from '../../parts/printed-title.ts';
 import { settings } from '../../parts/settings.ts';
 import type { DocumentProps } from '../../report/document-props.ts';
@@ -20,8 +21,8 @@ import {
 import { useWork, type TabProps } from '../desk-state.ts';
 import { SelectField } from '../parts/form-parts.tsx';
 import { usePhotoAddresses } from './photos.ts';
-import '../../report/report.css';
 import { Actions } from './report-actions.tsx';
+import { reportStyles } from './styles.ts';
 
 /** Each language alone, then the reader's own above each of the others. */
 const languageChoices = (own: Language): readonly string[] => [
@@ -143,7 +144,9 @@ const Ready = (
     <>
       <Actions {...props} document={document} ids={idsOf(choice)} />
       <PrintedTitle title={printedTitle(document)} />
-      <ReportDocument {...document} />
+      <OwnTree styles={reportStyles}>
+        <ReportDocument {...document} />
+      </OwnTree>
     </>
   );
 };

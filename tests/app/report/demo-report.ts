@@ -1,4 +1,4 @@
-/** The demo's log, its review and the report of each of its rounds, as the terminal makes them. */
+/** The demo's log, or another, its review and the report of each of its rounds, as the terminal makes them. */
 import { readFileSync } from 'node:fs';
 import {
   addRevisions,
@@ -29,10 +29,17 @@ export const readDemo = (more: (records: Records) => readonly Revision[] = () =>
     emptyLog,
     bundle.revisions.map(({ revision }) => revision),
   );
-  const records = viewOfLog(addRevisions(demo, more(viewOfLog(demo))));
+  return reportsOf(
+    viewOfLog(addRevisions(demo, more(viewOfLog(demo)))),
+    Date.parse(bundle.header?.madeAt ?? ''),
+  );
+};
+
+/** The same of the first project of any log. */
+export const reportsOf = (records: Records, nowMs: number) => {
   const project = records.project[0]?.revision.id;
-  const log = project && openProject(records, project, Date.parse(bundle.header?.madeAt ?? ''));
-  if (!log) throw new Error('the demo has no project');
+  const log = project && openProject(records, project, nowMs);
+  if (!log) throw new Error('the log has no project');
   const review = reviewProject(log);
   const reports = reportRounds(log, review);
   const [feet, panel] = [lookAtFeet(log), checkPanel(log)];

@@ -234,6 +234,7 @@ it('holds what to do, the sheets of the trades and the figures in that order', (
   );
   const { paper, desk } = languageFile('en');
   expect(titles).toEqual([
+    paper.care.title,
     ...trades.map((trade) => paper.for[trade]),
     paper.appendix.split(':')[0],
   ]);

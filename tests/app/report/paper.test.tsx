@@ -3,6 +3,7 @@ import { renderToStaticMarkup } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { tradeData, trades, tradesOfComplaint } from '../../../core/foot/index.ts';
 import type { DecisionHeadline } from '../../../core/headlines/index.ts';
+import type { RecordId } from '../../../core/records/index.ts';
 import type { Callout, ReportedFinding, RoundReport } from '../../../core/review/index.ts';
 import { ReportDocument } from '../../../app/report/document.tsx';
 import { Own } from '../../../app/report/own-words.tsx';
@@ -67,7 +68,7 @@ describe('the first sentence', () => {
   it.each(cases)('of %j', (h, english, chinese) => {
     const said = (id: string, names: readonly string[]) => {
       const [{ paper, list }] = speak(id);
-      return paper.headline(h, { names, pairs: ['963'], list });
+      return paper.headline(h, { isProved: false, names, pairs: ['963'], list });
     };
     expect(said('en', ['collar', 'tread'])).toBe(english);
     expect(said('zh', ['领口', '花纹'])).toBe(chinese);
@@ -142,7 +143,7 @@ describe('the sheet of a trade', () => {
       /Most change in energy absorbed \(centre of the heel\): pair 926 −17.% at 163.km/,
     );
     expect(html).toMatch(
-      /Energy absorbed, centre of the heel\|−15.% at 172.km; the limit of −30.% is not reached before 343.km\.\|Stack height, centre of the heel\|−0\.69.mm at 172.km; the limit of 34.mm is not reached before 343.km\.\|Measure pairs 360, 637 and 926 at 390.km\.\|That is about half-way from the last check to 600.km: [^|]*\|360: about 11 Dec 2026\|637: about 13 Dec 2026\|926: about 15 Dec 2026\|limit still open\|/,
+      /Energy absorbed, centre of the heel\|−15.% at 172.km\. That is clear: −\d\d.% to −\d\d.% on a new pair\. The limit of −30.% is not reached before 343.km\.\|Stack height, centre of the heel\|−0\.69.mm at 172.km\. That is clear: −\d\.\d\d.mm to −\d\.\d\d.mm on a new pair\. The limit of 34.mm is not reached before 343.km\.\|Measure pairs 360, 637 and 926 at 390.km\.\|The soonest check that can settle whether a new pair lasts to 600.km: [^|]*\|360: about 11 Dec 2026\|637: about 13 Dec 2026\|926: about 15 Dec 2026\|limit still open\|/,
     );
     // Differences are of the values as they are written: 35.63 → 35.03.
     expect(html).toMatch(/pair 360 −0\.60.mm at 166.km/);
@@ -187,7 +188,15 @@ describe('the sheet of a trade', () => {
   });
 
   it('marks what a tester wrote in a language that its reader does not read, and nothing else', () => {
-    expect(sheet(last, 'foam', 'en')).toMatch(/后跟外侧有点触底。\|+ \|*\(written in Chinese\)/);
+    expect(sheet(last, 'foam', 'en')).toMatch(
+      /后跟外侧有点触底。\|+ \|*\(written in Chinese\)\|+ \|*\(no translation; our word list finds: Bottoming out, outer heel\)/,
+    );
+    expect(sheet(last, 'upper', 'en')).not.toContain('our word list');
+    expect(sheet(last, 'upper', 'zh')).toMatch(
+      /collar rubs[^“”]*（非译文；词表从中找到：领口磨脚）/,
+    );
+    // Somebody reads it.
+    expect(sheet(last, 'foam', 'en', 'zh')).not.toContain('our word list');
     expect(sheet(last, 'upper', 'en')).not.toContain('written in');
     expect(sheet(last, 'foam', 'zh')).toMatch(/后跟外侧有点触底。\|+ \|*T03/);
     // Said once above where all are foreign: of the words of testers, and of those of changes.
@@ -196,6 +205,48 @@ describe('the sheet of a trade', () => {
     expect(chinese.match(/改动为修改者所写，均为外文原文。/g)).toHaveLength(1);
     expect(chinese).not.toContain('（外文原文）');
     expect(sheet(last, 'upper', 'en', 'zh')).not.toMatch(/on the outside\.\|+ \|*（外文原文）/);
+  });
+
+  it('says in a row of its own what is too much or too little, until a finding speaks of it', () => {
+    expect(sheet(last, 'foam', 'en')).toMatch(
+      /Heel cushioning: too soft\|4 of 8 testers\|No change is written down yet\.\|.*?clear\|.*Forefoot cushioning: too soft\|2 of 8 testers\|.*likely/,
+    );
+    const [finding] = first.findings as [ReportedFinding];
+    const evidence = {
+      ...{ until: '2026-11-01T10:00:00Z', lines: [] },
+      twoSided: { attribute: 'heel-cushioning' },
+    } as unknown as ReportedFinding['body']['evidence'];
+    const told = sheet(
+      { ...last, findings: [{ ...finding, body: { ...finding.body, evidence } }] },
+      'foam',
+      'en',
+    );
+    expect(told).not.toContain('Heel cushioning: too soft|');
+    expect(told).toContain('Forefoot cushioning: too soft|');
+  });
+
+  it('says on the first page what its sheets call clear, and no more that nothing is proved', () => {
+    const page = (report: RoundReport, id: string) =>
+      documentOf(report, null, id)
+        .replace(/<[^>]+>/g, '|')
+        .replaceAll(/[|]+/g, '|');
+    const said = page(last, 'en');
+    expect(said).toContain(
+      '|Heel cushioning: too soft for 4 of 8 testers, clear. Watch the left collar and outer heel.|',
+    );
+    expect(said).toContain(
+      '|Heel cushioning: too soft|4 of 8 testers, clear|No change is written down yet.|–|Foam|–|',
+    );
+    expect(page(last, 'zh')).toContain('后跟缓震：8 名试穿员中 4 名觉得太软，明确。请留意');
+    // What comes apart goes first.
+    expect(page(reports[1] as RoundReport, 'en')).toContain('|Look at pair 963 first. Change');
+    const unasked = { ...last, round: { ...last.round, twoSided: [] } };
+    expect(page(unasked, 'en')).toContain('|Nothing is proved yet. Watch the left collar');
+  });
+
+  it('says what the numbers on the drawn shoe are', () => {
+    expect(sheet(last, 'upper', 'en')).toContain('Left shoe: collar 7 of 8. Right shoe: nobody.');
+    expect(sheet(last, 'upper', 'zh')).toContain('左鞋：领口 8 名中 7 名。右鞋：无人。');
   });
 
   it('leaves to the lead what only the lead can mend, and to the appendix of the whole the rules of limits', () => {
@@ -224,13 +275,68 @@ describe('the sheet of a trade', () => {
   });
 });
 
+describe('pain, numbness, blisters and damage', () => {
+  const care = (report: RoundReport, id = 'en') =>
+    (/<section class="care.*?<\/section>/s.exec(documentOf(report, null, id))?.[0] ?? '')
+      .replace(/<[^>]+>/g, '|')
+      .replaceAll(/[|]+/g, '|');
+  it('stand in one table with where, how many, how bad and what holds now, and with the cautions', () => {
+    const blister = { zone: 'U8', kind: 'rubbing', skin: 'blister', testers: 2, runs: 3 } as const;
+    const damaged = reports.find(({ damages }) => damages.length > 0) as RoundReport;
+    const said = care({ ...damaged, skin: [blister] });
+    const { testers, runs } = damaged.round.complaints.asked;
+    expect(said).toContain(`Blister|Rubbing, collar|2 / ${testers}|3 / ${runs}|`);
+    expect(said).toMatch(/Sole peels off\|pair 963, [^|]+\|–\|–\|–\|do not wear the pair/);
+    expect(said).toMatch(/sees a doctor or physiotherapist.*not medical advice/);
+    expect(care({ ...damaged, skin: [blister] }, 'zh')).toMatch(/水泡\|领口磨脚\|.*不是医疗建议/);
+    expect(documentOf({ ...damaged, skin: [blister] }, 'upper', 'en')).toContain(
+      'blister after 3 runs',
+    );
+  });
+  it('say who must not run until the lead has answered', () => {
+    const { pain } = first.round;
+    if (!pain) throw new Error('the demo asks about pain');
+    const hurt = { ...pain, runs: 2, testersOnce: 1, most: 6 };
+    const [tester] = Object.entries(first.names.testers).flatMap(([id, code]) =>
+      code === 'T01' ? [id as RecordId] : [],
+    ) as [RecordId];
+    const said = (hurting: readonly RecordId[]) =>
+      care({ ...first, round: { ...first.round, pain: hurt }, hurting });
+    expect(said([tester])).toMatch(
+      /6 of 10\|T01: not to run in the pair until the lead has answered/,
+    );
+    expect(said([])).toContain('answered, or over');
+  });
+  it('are said to be silent by how many answered', () => {
+    const cells = first.round.complaints.cells.filter(
+      ({ kind }) => kind !== 'numbness' && kind !== 'pain',
+    );
+    const silent: RoundReport = {
+      ...first,
+      ...{ skin: [], damages: [] },
+      round: {
+        ...first.round,
+        pain: first.round.pain && { ...first.round.pain, runs: 0 },
+        complaints: { ...first.round.complaints, cells },
+      },
+    };
+    expect(care(silent)).toMatch(
+      /no numbness, blister or broken skin in \d+ runs; nothing came apart/,
+    );
+    const unasked = { ...silent.round.complaints, asked: { runs: 0, testers: 0 } };
+    const empty = { ...silent, round: { ...silent.round, pain: null, complaints: unasked } };
+    expect(care(empty)).toContain('That is not the same as no pain.');
+  });
+});
+
 describe('the first line of a sheet', () => {
   const bare = (report: RoundReport): RoundReport => ({ ...report, findings: [], carried: [] });
   const nothingFelt = (report: RoundReport): RoundReport => ({
     ...report,
     round: { ...report.round, complaints: { ...report.round.complaints, cells: [] } },
   });
-  const last = bare(reports.at(-1) as RoundReport);
+  const leaning = bare(reports.at(-1) as RoundReport);
+  const last = { ...leaning, round: { ...leaning.round, twoSided: [] } };
   const unmeasured = { ...last, settles: last.settles.map(() => null) };
   const cases = [
     [
@@ -238,6 +344,12 @@ describe('the first line of a sheet', () => {
       last,
       'No change is asked of you yet. Measure three pairs at 390 km, from about 11 Dec 2026. Watch: bottoming out, outer heel.',
       '目前不要求修改。请在 390 km 时测量 3 双样鞋，约 2026年12月11日起。请留意：后跟外侧触底。',
+    ],
+    [
+      'something is clearly too soft as well',
+      leaning,
+      'No change is asked of you yet. Heel cushioning: too soft for 4 of 8 testers, clear. Measure three pairs at 390 km, from about 11 Dec 2026.',
+      '目前不要求修改。后跟缓震：8 名试穿员中 4 名觉得太软，明确。请在 390 km 时测量 3 双样鞋，约 2026年12月11日起。',
     ],
     [
       'a check is due and nothing is felt',

@@ -144,7 +144,7 @@ describe('the columns of the first table', () => {
     const rows = rowsOfTrade(decisionRows(report), trade);
     const limits = limitRows({ report, trade });
     const html = renderToStaticMarkup(
-      <ActsTable languages={speak('en')} rows={rows} of={{ report, trade, limits }} />,
+      <ActsTable languages={speak('en')} rows={rows} off={[]} of={{ report, trade, limits }} />,
     );
     return [...html.matchAll(/<th scope[^>]*>([^<]*)</g)].map(([, head]) => head);
   };

@@ -7,6 +7,7 @@ import type {
 } from '../../../../core/headlines/index.ts';
 import type { Foot, RecordId } from '../../../../core/records/index.ts';
 import type { VerdictItem } from '../../../../core/review/index.ts';
+import { countPairs, countRuns } from '../../languages/en/count.ts';
 import { sheet } from './sheet.ts';
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
@@ -14,6 +15,8 @@ const limits = (n: number) => count(n, 'limit', 'limits');
 
 /** Names that the first sentence uses; each row by the part of the shoe that it is about. */
 export interface PaperSay {
+  /** Whether a sentence before it says something that is proved. */
+  readonly isProved: boolean;
   readonly names: readonly string[];
   readonly pairs: readonly string[];
   readonly list: (names: readonly string[]) => string;
@@ -50,7 +53,7 @@ export const paper = {
       case 'fails':
         return `The round fails: ${paper.failing[h.what]}. Find the cause first.`;
       case 'watch':
-        return `Nothing is proved yet. Watch the ${say.list(say.names)}.`;
+        return `${say.isProved ? '' : 'Nothing is proved yet. '}Watch the ${say.list(say.names)}.`;
       case 'keep':
         return `Keep it as it is: all ${limits(h.limits)} hold.`;
       case 'go-on':
@@ -191,6 +194,9 @@ export const paper = {
   curveKey: 'Marks: one a pair. Line: a new pair. Grey: where it may lie. Dots: beyond the checks.',
   atLimit: (value: string) => `limit ${value}`,
   mapTitle: (kind: string, testers: number) => `${kind}: testers of ${testers} who reported it`,
+  shoes: { left: 'Left shoe', right: 'Right shoe' },
+  mapNobody: 'nobody',
+  mapZone: (place: string, testers: number, of: number) => `${place} ${testers} of ${of}`,
   howSure: 'How sure?',
   sureLines: {
     clear: (names: string) => `Clear by the rule of the brief: ${names}.`,
@@ -273,8 +279,38 @@ export const paper = {
     close: 'Close it?',
   },
 
+  care: {
+    title: 'Pain, numbness, blisters and damage',
+    columns: {
+      what: 'What',
+      where: 'Where',
+      testers: 'Testers',
+      runs: 'Runs',
+      most: 'Worst',
+      now: 'Now',
+    },
+    pain: (from: number) => `Pain of ${from} of 10 or more, or with a sign such as swelling`,
+    ofTen: (score: number) => `${score} of 10`,
+    stayOut: (testers: string) => `${testers}: not to run in the pair until the lead has answered`,
+    noneOut: 'answered, or over',
+    skin: { blister: 'Blister', broken: 'Broken skin' },
+    onPair: (pair: string, date: string) => `pair ${pair}, ${date}`,
+    doNotWear: 'do not wear the pair',
+    answered: 'the lead says go on',
+    none: (pain: number, feet: number, pairs: number) =>
+      `No pain of 3 of 10 or more in ${countRuns(pain)}; no numbness, blister or broken skin in ${countRuns(feet)}; nothing came apart on ${countPairs(pairs)}.`,
+    cautions: [
+      'New pain of 3 or more, or pain with swelling, a limp, numbness, at night, or when the foot bears no weight: the tester stops running in this test and sees a doctor or physiotherapist. If the foot bears no weight or is badly swollen, today. A pair that comes apart is not worn again.',
+      'This is a count of answers, not medical advice. What a clinician and local rules say comes first.',
+    ],
+  },
+
   sheet,
+  /** Leads to the complaints of the appendix that are not proved, after those that are. */
+  alsoReported: 'Also reported, not proved:',
   appendix: 'Appendix: figures and methods',
+  /** What a dictionary finds in words that the reader does not read. */
+  named: (names: string) => `(no translation; our word list finds: ${names})`,
   /** Beside words that stay as they were written. */
   asIn: (language: string | null) =>
     language === null ? '(as written)' : `(written in ${language})`,

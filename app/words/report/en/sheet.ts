@@ -1,5 +1,5 @@
 /** The sheet of one trade, in English. */
-import { countPairs, countRuns } from '../../languages/en/count.ts';
+import { countPairs, countRuns, countTesters } from '../../languages/en/count.ts';
 
 type Joining = (names: readonly string[]) => string;
 
@@ -13,6 +13,9 @@ export const sheet = {
     change: (names: string) => `Change the ${names}.`,
     finding: (n: number) => `${n} ${n === 1 ? 'finding' : 'findings'} for you.`,
     quiet: 'No change is asked of you yet.',
+    /** Too much or too little, proved. */
+    off: (question: string, side: string, testers: number, of: number) =>
+      `${question}: ${side} for ${testers} of ${countTesters(of)}, clear.`,
     watch: (felt: string) => `Watch: ${felt.charAt(0).toLowerCase()}${felt.slice(1)}.`,
     measure: {
       /** @param when null: nobody can tell */
@@ -59,6 +62,8 @@ export const sheet = {
   holds: { fails: 'fails', open: 'limit still open', holds: 'holds' },
   counted: (asked: number, runs: number) =>
     `Counted: the ${asked} of ${countRuns(runs)} after which testers said how their feet felt.`,
+  /** Beside a complaint: what it left on the skin. */
+  skin: (what: string, runs: number) => `${what.toLowerCase()} after ${countRuns(runs)}`,
   firstRun: 'first run',
   onset: (distance: string, runs: number) => `${distance} (${countRuns(runs)})`,
   silent: (kinds: string, runs: number) =>
@@ -95,6 +100,9 @@ export const sheet = {
     known: 'What is known',
     cost: 'Overall comfort against just right',
   },
+  twoSidedKey:
+    'Clear: half of the testers or more are on that side, and chance alone would hardly put them there. Likely: a fifth or more, not proved.',
+  someTesters: (testers: number, of: number) => `${testers} of ${countTesters(of)}`,
   comfortColumns: {
     what: 'Question',
     mean: 'Without first wearings',
@@ -135,15 +143,21 @@ export const sheet = {
   apart: (pairs: string) => `Unlike the others: ${pairs}.`,
   noneApart: 'No pair stands out.',
   changedAt: (change: string, distance: string) => `${change} at ${distance}`,
+  /** How sure a change so far is, with the ends between which a new pair lies. */
+  changeSure: {
+    clear: (from: string, to: string) => `That is clear: ${from} to ${to} on a new pair.`,
+    tooEarly: (from: string, to: string) =>
+      `Too early to tell whether it changes: ${from} to ${to} on a new pair.`,
+  },
   /** @param reached empty: nothing tells */
   limitIs: (limit: string, reached: string) =>
-    reached === '' ? `the limit is ${limit}` : `the limit of ${limit} is ${reached}`,
+    reached === '' ? `The limit is ${limit}` : `The limit of ${limit} is ${reached}`,
   settles: {
     measure: (pairs: readonly string[], distance: string, list: Joining) =>
       `Measure ${pairs.length === 1 ? 'pair' : 'pairs'} ${list(pairs)} at ${distance}.`,
     halfWay: (brief: string) =>
-      `That is about half-way from the last check to ${brief}: the soonest that tells enough.`,
-    atBrief: 'That is the brief’s distance: no sooner check tells enough.',
+      `The soonest check that can settle whether a new pair lasts to ${brief}: about half-way there from the last one.`,
+    atBrief: (brief: string) => `No sooner check can settle whether a new pair lasts to ${brief}.`,
     about: (day: string, resumed: boolean) =>
       `about ${day}${resumed ? ', if its tester runs again' : ''}`,
     when: {

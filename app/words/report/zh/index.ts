@@ -27,7 +27,7 @@ export const paper: PaperWords = withSpaces<PaperWords>({
       case 'fails':
         return `本轮不达标：${paper.failing[h.what]}。请先找原因。`;
       case 'watch':
-        return `目前没有已证实的问题，请留意${say.list(say.names)}。`;
+        return `${say.isProved ? '' : '目前没有已证实的问题，'}请留意${say.list(say.names)}。`;
       case 'keep':
         return `保持不变：${h.limits} 项限值全部达标。`;
       case 'go-on':
@@ -159,6 +159,9 @@ export const paper: PaperWords = withSpaces<PaperWords>({
   curveKey: '标记：每双一种。线：一双新鞋。灰：可能的范围。点线：超出检测里程。',
   atLimit: (value) => `限值 ${value}`,
   mapTitle: (kind, testers) => `${kind}：${testers} 名试穿员中反映过的人数`,
+  shoes: { left: '左鞋', right: '右鞋' },
+  mapNobody: '无人',
+  mapZone: (place, testers, of) => `${place} ${of} 名中 ${testers} 名`,
   howSure: '有多确定？',
   sureLines: {
     clear: (names) => `按任务书的规则已证实：${names}。`,
@@ -237,8 +240,36 @@ export const paper: PaperWords = withSpaces<PaperWords>({
     close: '可以结案吗？',
   },
 
+  care: {
+    title: '疼痛、麻木、水泡与损坏',
+    columns: {
+      what: '现象',
+      where: '位置',
+      testers: '试穿员',
+      runs: '跑步',
+      most: '最重',
+      now: '目前',
+    },
+    pain: (from) => `疼痛 ${from} 分及以上（满分 10），或伴有肿胀等征象`,
+    ofTen: (score) => `${score} 分`,
+    stayOut: (testers) => `${testers}：负责人答复之前不要再穿这双鞋跑`,
+    noneOut: '已答复，或已不疼',
+    skin: { blister: '水泡', broken: '破皮' },
+    onPair: (pair, date) => `样鞋 ${pair}，${date}`,
+    doNotWear: '不要再穿',
+    answered: '负责人说可以继续',
+    none: (pain, feet, pairs) =>
+      `${pain} 次回答中没有 3 分及以上的疼痛；${feet} 次回答中没有麻木、水泡或破皮；${pairs} 双样鞋都没有损坏。`,
+    cautions: [
+      '新出现的 3 分及以上疼痛，或伴有肿胀、跛行、麻木、夜间痛、不能负重的疼痛：试穿员应停止本试穿的跑步，并就诊或咨询物理治疗师；若不能负重或严重肿胀，当天就诊。损坏的样鞋不要再穿。',
+      '这里只统计回答，不是医疗建议。以医生和当地规定为准。',
+    ],
+  },
+
   sheet,
+  alsoReported: '另有反映，尚未证实：',
   appendix: '附录：数据与方法',
+  named: (names) => `（非译文；词表从中找到：${names}）`,
   asIn: (language) => (language === null ? '（外文原文）' : `（${language}原文）`),
   inLanguage: (language) => `${language}原文：`,
 });

@@ -6,6 +6,8 @@ export const sheet: PaperWords['sheet'] = {
     change: (names) => `请修改${names}。`,
     finding: (n) => `有 ${n} 个问题项给你。`,
     quiet: '目前不要求修改。',
+    off: (question, side, testers, of) =>
+      `${question}：${of} 名试穿员中 ${testers} 名觉得${side}，明确。`,
     watch: (felt) => `请留意：${felt}。`,
     measure: {
       what: (pairs, distance, when) =>
@@ -44,6 +46,7 @@ export const sheet: PaperWords['sheet'] = {
   },
   holds: { fails: '不达标', open: '限值尚无定论', holds: '达标' },
   counted: (asked, runs) => `计入的是试穿员说明了脚部感受的跑步：${runs} 次中 ${asked} 次。`,
+  skin: (what, runs) => `${runs} 次跑步后有${what}`,
   firstRun: '第一次跑',
   onset: (distance, runs) => `${distance}（${runs} 次）`,
   silent: (kinds, runs) => `${runs} 次跑步中无人反映：${kinds}。`,
@@ -70,6 +73,9 @@ export const sheet: PaperWords['sheet'] = {
     known: '已知结论',
     cost: '整体舒适度：与觉得正好的人相差',
   },
+  twoSidedKey:
+    '“明确”：至少一半试穿员在这一侧，而且几乎不可能是偶然。“很可能”：至少五分之一，尚未证实。',
+  someTesters: (testers, of) => `${of} 名试穿员中 ${testers} 名`,
   comfortColumns: {
     what: '问题',
     mean: '不含首次试穿',
@@ -107,11 +113,16 @@ export const sheet: PaperWords['sheet'] = {
   apart: (pairs) => `与其他不同：${pairs}。`,
   noneApart: '没有哪一双特别突出。',
   changedAt: (change, distance) => `${distance} 时 ${change}`,
+  changeSure: {
+    clear: (from, to) => `这一点已很清楚：新鞋在 ${from} 到 ${to} 之间。`,
+    tooEarly: (from, to) => `是否有变化，为时尚早：新鞋在 ${from} 到 ${to} 之间。`,
+  },
   limitIs: (limit, reached) => (reached === '' ? `限值为 ${limit}` : `限值 ${limit}，${reached}`),
   settles: {
     measure: (pairs, distance, list) => `在 ${distance} 时测量样鞋 ${list(pairs)}。`,
-    halfWay: (brief) => `那里大约是上次检测与 ${brief} 的中点：能说明问题的最早一次。`,
-    atBrief: '那里就是任务书的里程：更早的检测说明不了问题。',
+    halfWay: (brief) =>
+      `这是能判定新鞋能否撑到 ${brief} 的最早一次检测，大约在上次检测与它的中点。`,
+    atBrief: (brief) => `更早的检测都不能判定新鞋能否撑到 ${brief}。`,
     about: (day, resumed) => `约 ${day}${resumed ? '，前提是试穿员继续跑' : ''}`,
     when: {
       now: '现在已到',
