@@ -110,9 +110,7 @@ export type FindingTrouble =
 
 /** What the lead cannot type: where a new finding comes from. */
 export type FindingOrigin = Pick<Finding, 'project' | 'round'> &
-  Partial<
-    Pick<Finding, 'source' | 'kind' | 'zone' | 'evidence' | 'change' | 'fitSession' | 'damage'>
-  >;
+  Partial<Pick<Finding, 'source' | 'kind' | 'zone' | 'evidence' | 'fitSession' | 'damage'>>;
 
 export type ReadFinding =
   | { readonly ok: true; readonly body: Finding }

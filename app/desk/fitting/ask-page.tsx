@@ -2,6 +2,7 @@
 import { useLocation } from 'preact-iso';
 import { changeOf, wantedMoves, type WantedMove } from '../../../core/fitting/index.ts';
 import type { StructuredChange } from '../../../core/records/index.ts';
+import { draftOfChange } from '../../drafts/change.ts';
 import { carriersOf, newFinding } from '../../drafts/finding.ts';
 import { sayChange } from '../../parts/change-speaker.ts';
 import { formatDate, formatNumber } from '../../parts/format.ts';
@@ -53,6 +54,7 @@ const Form = (props: AskProps) => {
       ...newFinding(words.named(sayChange(change)), change.part, settings.value.language),
       wanted: sayChange(change),
       mm: mm === null ? '' : formatNumber(mm, 2),
+      change: draftOfChange(change, (value) => formatNumber(value, 2)),
     }),
   });
   return (
@@ -71,7 +73,6 @@ const Form = (props: AskProps) => {
           round: session.body.round,
           source: 'other',
           fitSession: session.revision.id,
-          change,
           ...(evidence && { evidence }),
         });
         if (typeof saved === 'string') return saved;
