@@ -2,7 +2,7 @@
 import * as z from 'zod/mini';
 import { editBody, type FitSession, type RecordId } from '../../core/records/index.ts';
 import { toInstant, toLocalMinute } from '../parts/instant.ts';
-import type { KeptSchema } from './kept.ts';
+import type { KeptSchema } from './kept-schema.ts';
 
 export interface FitSessionDraft {
   readonly name: string;

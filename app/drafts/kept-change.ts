@@ -3,7 +3,7 @@ import * as z from 'zod/mini';
 import { partIds } from '../../core/foot/index.ts';
 import { changeDirections, changeUnits, shoeSides } from '../../core/records/index.ts';
 import type { ChangeFormDraft } from './change.ts';
-import type { KeptSchema } from './kept.ts';
+import type { KeptSchema } from './kept-schema.ts';
 
 const text = z.string();
 

@@ -2,7 +2,7 @@
 import * as z from 'zod/mini';
 import { proposalAnswers } from '../../core/records/index.ts';
 import { keptChangeSchema } from './kept-change.ts';
-import type { KeptSchema } from './kept.ts';
+import type { KeptSchema } from './kept-schema.ts';
 import type { ProposalDraft } from './proposal.ts';
 
 const text = z.string();

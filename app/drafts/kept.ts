@@ -19,15 +19,13 @@ import type { GridDraft } from './check-grid.ts';
 import type { FindingDraft, NewFindingDraft } from './finding.ts';
 import type { GaugeDraft } from './gauge.ts';
 import { keptChangeSchema } from './kept-change.ts';
+import type { KeptSchema } from './kept-schema.ts';
 import type { NewHandOutDraft } from './hand-out.ts';
 import type { PairDraft } from './pair.ts';
 import type { ProjectDraft } from './project.ts';
 import { ASKS_OWN, type QuestionDraft } from './question.ts';
 import type { RoundDraft } from './round.ts';
 import type { TesterDraft } from './tester.ts';
-
-/** @template T what the schema lets through, without the `undefined` that zod adds to fields which may be absent */
-export type KeptSchema<T> = z.ZodMiniType & { readonly __draft?: T };
 
 const text = z.string();
 /** A record as it was saved; its own schema judges it once the form is saved. */

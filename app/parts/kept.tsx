@@ -1,6 +1,7 @@
 /** What is typed into a form is kept on this device as it stands, until it is saved: leaving by accident loses nothing. */
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { keptDraft, type KeptSchema } from '../drafts/kept.ts';
+import { keptDraft } from '../drafts/kept.ts';
+import type { KeptSchema } from '../drafts/kept-schema.ts';
 import { Button, Notice } from './controls/controls.tsx';
 import { showToast } from './controls/toast.tsx';
 import { store } from './state.ts';

@@ -17,6 +17,7 @@ import {
   calloutWords,
   reasonWords,
   whoWords,
+  type Column,
 } from './row-words.ts';
 import { joined, Say, type Languages, type Spoken } from './spoken.tsx';
 
@@ -36,8 +37,6 @@ interface ActsProps {
     readonly limits: readonly LimitRow[];
   };
 }
-
-export type Column = 'so' | 'change' | 'amount' | 'who' | 'by' | 'sure';
 
 const tableClass = (columns: readonly Column[], sheet: ActsProps['of']): string =>
   sheet === undefined

@@ -1,7 +1,7 @@
 /** A row of what testers find too much or too little, and of which no finding asks for a change yet. */
 import { trades } from '../../core/foot/index.ts';
-import type { Column } from './acts-table.tsx';
 import { isAskedOf, offWords, type OffRow } from './off-rows.ts';
+import type { Column } from './row-words.ts';
 import { Say, type Languages, type Spoken } from './spoken.tsx';
 
 const title = (row: OffRow, spoken: Spoken): string => {

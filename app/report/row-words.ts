@@ -9,6 +9,9 @@ import { percentOf, setPercentOf, signed } from '../words/figures.ts';
 import { siteName } from '../words/say-place.ts';
 import type { Spoken } from './spoken.tsx';
 
+/** What a row of the table of acts says, column by column. */
+export type Column = 'so' | 'change' | 'amount' | 'who' | 'by' | 'sure';
+
 type Of<W extends Callout['what']> = Extract<Callout, { what: W }>;
 
 const upper = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

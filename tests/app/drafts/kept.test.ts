@@ -15,8 +15,8 @@ import {
   questionSchema,
   roundSchema,
   testerSchema,
-  type KeptSchema,
 } from '../../../app/drafts/kept.ts';
+import type { KeptSchema } from '../../../app/drafts/kept-schema.ts';
 import { draftOfProject, emptyLimit } from '../../../app/drafts/project.ts';
 import { draftOfPractice, draftOfRound, emptyChange } from '../../../app/drafts/round.ts';
 import { draftOfTester } from '../../../app/drafts/tester.ts';

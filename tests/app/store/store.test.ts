@@ -93,9 +93,7 @@ describe('saving', () => {
 
   it('is safe against many saves of one record at once', async () => {
     const id = newId();
-    await Promise.all(
-      Array.from({ length: 20 }, (_, at) => lead.save('run', runBody(at), id)),
-    );
+    await Promise.all(Array.from({ length: 20 }, (_, at) => lead.save('run', runBody(at), id)));
     const history = await lead.history(id);
     expect(history?.older).toHaveLength(19);
     const stamps = [...(history?.older ?? []), history?.head].map((r) => r?.stamp);
