@@ -144,6 +144,9 @@ const kindNamed: Readonly<Record<string, Kind>> = {
   order: 'pair',
   question: 'question',
   proposal: 'proposal',
+  session: 'fit-session',
+  fitSession: 'fit-session',
+  damage: 'damage-report',
   id: 'run',
 };
 
@@ -166,7 +169,7 @@ const textOf = (def: Definition, name: string, mood: Mood): string => {
   if (named) return own && own.length > 0 && random() < 0.97 ? pick(random, own) : idOf(240);
   if (
     checks.some(({ format }) => format === 'datetime') ||
-    /At$|^(at|from|until|over|archived|sent|due|asked|withdrawn)$/.test(name)
+    /At$|^(at|from|until|over|archived|sent|due|asked|withdrawn|closed)$/.test(name)
   )
     return instantOf(mood);
   switch (name) {
@@ -177,6 +180,7 @@ const textOf = (def: Definition, name: string, mood: Mood): string => {
     case 'site':
       return pick(random, mood.places).site;
     case 'code':
+    case 'fitter':
       return `X${between(random, 1, 99)}`;
     case 'language':
       return 'en';

@@ -203,8 +203,8 @@ describe('a phone that somebody has just come to', () => {
     await settles(async () => (await phone.unsent()).revisions === 0, 100);
     await new Promise((later) => setTimeout(later, 2600));
     const body = {
-      project: desk.newId(),
-      round: desk.newId(),
+      project: newId(),
+      round: newId(),
       code: '101',
       sizeMm: 270,
     } as unknown as BodyOf<'pair'>;

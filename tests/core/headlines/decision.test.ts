@@ -34,6 +34,7 @@ const damage = {
   side: 'right',
   pair: idOf(7),
   kind: 'other',
+  damage: idOf(8),
 } as Callout;
 const better = {
   what: 'better',
