@@ -19,6 +19,8 @@ const openDesk = async (page: Page, place: 'Pairs' | 'Testers') => {
 
 const openPair = async (page: Page, code: string) => {
   await page.getByRole('searchbox', { name: 'Pair or tester' }).fill(code);
+  // Only once the list has narrowed: before, the row moves from under the press.
+  await expect(page.getByRole('table', { name: 'Pairs' }).getByRole('rowheader')).toHaveCount(1);
   await page.getByRole('rowheader', { name: code }).getByRole('link').click();
   await expect(page.getByRole('region', { name: 'Hand-outs' })).toBeVisible();
 };

@@ -230,7 +230,7 @@ test('what is asked again is answered anew, corrected and taken back', async ({ 
   const lead = await openLead(browser, hub);
   const address = await askTrade(lead);
   const phone = await openSpecialist(browser, lead);
-  expect(await photosHeld(phone)).toBeGreaterThan(0);
+  await expect.poll(() => photosHeld(phone)).toBeGreaterThan(0);
   await openFinding(phone);
   await phone.getByRole('button', { name: 'Answer', exact: true }).click();
   await answerForm(phone).getByText('Cannot do', { exact: true }).click();

@@ -65,13 +65,13 @@ export const OpenDamage = (props: TabProps) => {
   const stopped = (pair: string) => review.pairs.some((one) => one.id === pair && one.stopUse);
   return (
     <section class="paper open-damage" aria-label={words.title}>
-      <h2>{words.title}</h2>
+      <h2 class="hidden-words">{words.title}</h2>
       <ul class="plain-list">
         {open.map((one) => (
           <li key={one.id}>
             <p>
               <b>{words.line(one.code, terms().damages[one.what])}</b>{' '}
-              <span class="soft">
+              <span class="soft small">
                 {words.where(
                   roundDistance(one.pairM),
                   roundDistance(review.project.brief.distanceM),
@@ -80,7 +80,7 @@ export const OpenDamage = (props: TabProps) => {
                 )}
               </span>
             </p>
-            <p>
+            <p class="small">
               {words.caution}{' '}
               {stopped(one.pair) ? (
                 words.stopped
@@ -91,7 +91,7 @@ export const OpenDamage = (props: TabProps) => {
               )}
             </p>
             <div class="row no-print">
-              <Button kind="main" onClick={() => void write(one)}>
+              <Button kind="quiet" onClick={() => void write(one)}>
                 {words.make}
               </Button>
               <a href={links.damage(one.id)}>{words.report}</a>
