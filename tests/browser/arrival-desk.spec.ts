@@ -149,6 +149,7 @@ test('damage waits for a finding: one press writes it, undo brings it back', asy
   await page.goto(`${project}/changes`);
   await page.getByRole('link', { name: 'Sole peels off: pair 963 at 170 km' }).click();
   await page.getByRole('button', { name: 'Erase this finding' }).click();
-  await page.goto(`${project}/changes`);
+  // It is erased once the list is shown again.
+  await expect(page).toHaveURL(/\/changes$/);
   await expect(box).toBeVisible();
 });
