@@ -3,7 +3,9 @@
  * last one, and a shoe that is put away and comes back. By the keyboard where a person would use it.
  */
 import { expect, test, type Page } from '@playwright/test';
+import { joinLead } from './every-place.ts';
 import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
+import { chooseBoth } from './two-choices.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
@@ -11,13 +13,7 @@ test.beforeEach(async () => {
 });
 test.afterEach(() => hub.stop());
 
-const join = async (page: Page) => {
-  await page.goto(`${hub.url}/join#${hub.codes.lead}`);
-  await page.getByRole('button', { name: 'Join' }).click();
-  await page.getByRole('link', { name: /Demo trainer/ }).click();
-  await page.locator('.todo').waitFor();
-  return hub.url + new URL(page.url()).pathname;
-};
+const join = async (page: Page) => hub.url + (await joinLead(page, hub));
 
 const press = async (page: Page, role: 'link' | 'button', name: string | RegExp) => {
   await page.getByRole(role, { name }).first().focus();
@@ -72,6 +68,17 @@ test('each line of the slopes and each run behind a finding leads to its record'
   expect(href).toMatch(/\/runs\/[0-9a-f-]{36}$/);
   await run.click();
   await expect(page).toHaveURL(hub.url + href);
+});
+
+test('of two rounds that are chosen at once both count', async ({ page }) => {
+  const project = await join(page);
+  await page.goto(`${project}/changes`);
+  const [later, earlier] = ['Later round', 'Earlier round'].map((name) => page.getByLabel(name));
+  if (!later || !earlier) throw new Error('no lists');
+  await expect(later.locator(':checked')).toHaveText('Round 3');
+  await chooseBoth(page, [later, 'Round 2'], [earlier, 'Round 1']);
+  await expect(earlier.locator(':checked')).toHaveText('Round 1');
+  await expect(later.locator(':checked')).toHaveText('Round 2');
 });
 
 test('a finding is edited, erased and brought back', async ({ page }) => {

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { goTo } from './every-place.ts';
 import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
+import { chooseBoth } from './two-choices.ts';
 
 let hub: HubProcess;
 test.beforeEach(async () => {
@@ -170,18 +171,11 @@ test('what is wanted in both languages and by when stands in the report of eithe
 
   await goTo(page, `${project}/report`);
   // Two choices, the second before the screen is drawn with the first: both count.
-  await page.getByLabel('Round', { exact: true }).evaluate((round: HTMLSelectElement) => {
-    const language = [...document.querySelectorAll('select')].find(({ options }) =>
-      [...options].some(({ text }) => text === 'English + 简体中文'),
-    ) as HTMLSelectElement;
-    for (const [choice, label] of [
-      [round, 'Round 1'],
-      [language, '简体中文'],
-    ] as const) {
-      choice.selectedIndex = [...choice.options].findIndex(({ text }) => text === label);
-      choice.dispatchEvent(new Event('change', { bubbles: true }));
-    }
-  });
+  await chooseBoth(
+    page,
+    [page.getByLabel('Round', { exact: true }), 'Round 1'],
+    [page.getByLabel('Language'), '简体中文'],
+  );
   const row = sheet.getByRole('row').filter({ hasText: '后跟外侧花纹加深' }).first();
   await expect(row).not.toContainText('Deeper tread');
   await expect(row).not.toContainText('原文');

@@ -106,7 +106,7 @@ const Story = (props: PlaceProps) => {
               label={words.earlier}
               value={earlier.id}
               rounds={before}
-              onChange={(id) => setChosen({ later: later.id, earlier: id })}
+              onChange={(id) => setChosen((now) => ({ later: now.later ?? later.id, earlier: id }))}
             />
             <Button kind="quiet" onClick={() => window.print()}>
               {words.print}

@@ -19,6 +19,7 @@ import {
   type Language,
 } from '../../words/index.ts';
 import { useWork, type TabProps } from '../desk-state.ts';
+import { queryNow } from '../frame/query-now.ts';
 import { SelectField } from '../parts/form-parts.tsx';
 import { usePhotoAddresses } from './photos.ts';
 import { Actions } from './report-actions.tsx';
@@ -76,9 +77,7 @@ export const ReportPage = (props: TabProps) => {
   const spoken = useWords(choice);
   if (!round) return <p>{d().rounds.none}</p>;
   const go = (change: Readonly<Record<string, string | null>>) => {
-    // From the address as it is now: a second choice may come before this screen is drawn with the first.
-    const now = new URLSearchParams(location.search);
-    const next = { round: round.id, languages: choice, ...Object.fromEntries(now), ...change };
+    const next = { round: round.id, languages: choice, ...queryNow(), ...change };
     const search = new URLSearchParams(
       Object.entries(next).flatMap(([key, value]) => (value ? [[key, value]] : [])),
     );

@@ -6,6 +6,7 @@ import { Button } from '../../parts/controls/controls.tsx';
 import { settings } from '../../parts/settings.ts';
 import { p, t } from '../../words/index.ts';
 import { useWork, type PlaceProps } from '../desk-state.ts';
+import { queryNow } from '../frame/query-now.ts';
 import { PlaceHead } from '../frame/place.tsx';
 import { linksOf } from '../frame/route.ts';
 import { IntoFinding } from './into-finding.tsx';
@@ -69,11 +70,8 @@ export const WordsPlace = (props: PlaceProps) => {
   }, [answer]);
   if (!shown) return <p class="soft">{t().loading}</p>;
   const { headline, slice } = shown;
-  const change = (part: Partial<WordFilters>) => {
-    // From the address as it is now: a second choice may come before this screen is drawn with the first.
-    const now = wordFiltersIn(Object.fromEntries(new URLSearchParams(location.search)));
-    route(wordsAddress(links.place('words'), { ...now, ...part }), true);
-  };
+  const change = (part: Partial<WordFilters>) =>
+    route(wordsAddress(links.place('words'), { ...wordFiltersIn(queryNow()), ...part }), true);
   const none = () => setChosen([]);
   const rest = slice.found - slice.rows.length;
   return (
