@@ -53,14 +53,16 @@ export interface WantedMove {
   readonly wishes: readonly Wish[];
 }
 
-const keyOf = ({ part, line, dimension, side, direction, by }: StructuredChange): string =>
-  [
-    part,
-    line ?? (dimension ? `${dimension.measure} ${dimension.site}` : 'whole'),
-    side ?? 'both',
-    axisOf(direction)[0],
-    by?.unit ?? 'mm',
-  ].join('/');
+type Moved = Pick<StructuredChange, 'part' | 'line' | 'dimension' | 'side'>;
+
+const whatMoves = ({ part, line, dimension, side }: Moved): readonly string[] => [
+  part,
+  line ?? (dimension ? `${dimension.measure} ${dimension.site}` : 'whole'),
+  side ?? 'both',
+];
+
+const keyOf = (change: StructuredChange): string =>
+  [...whatMoves(change), axisOf(change.direction)[0], change.by?.unit ?? 'mm'].join('/');
 
 interface Said {
   readonly fitter: string;
@@ -201,18 +203,5 @@ export const usualMove = (
 });
 
 /** What moves and which way, not how far: the same wish of two people, and what was asked for already, have the same. */
-export const moveKey = ({
-  part,
-  line,
-  dimension,
-  side,
-  foot,
-  direction,
-}: Pick<StructuredChange, 'part' | 'line' | 'dimension' | 'side' | 'foot' | 'direction'>): string =>
-  [
-    part,
-    line ?? (dimension ? `${dimension.measure} ${dimension.site}` : 'whole'),
-    side ?? 'both',
-    foot ?? 'both',
-    direction,
-  ].join('/');
+export const moveKey = (change: Moved & Pick<StructuredChange, 'foot' | 'direction'>): string =>
+  [...whatMoves(change), change.foot ?? 'both', change.direction].join('/');

@@ -8,11 +8,9 @@ import type { Change, Finding, RecordId, RecordOf, StructuredChange } from '../r
 import {
   amountIn,
   arrivalWord,
-  combine,
   measuredAt,
   nominalFor,
   pairsToTell,
-  placeKey,
   sampleDifference,
   turned,
   usualGaugeError,
@@ -22,10 +20,9 @@ import {
   type SampleDifference,
   type SampleReading,
 } from '../rounds/index.ts';
-import { groupBy } from '../statistics/index.ts';
+import { placeKey } from '../wear/index.ts';
+import { arrivalReadings } from './arrival-readings.ts';
 import { distanceOf, NEW_UP_TO_M } from './check-distance.ts';
-import { arrivalChecks } from './deviations.ts';
-import { uncertaintyOf } from './gauges.ts';
 import { withdrawnPairs, type LoggedPair, type ProjectLog } from './project-log.ts';
 
 /** A change at one place of the samples. */
@@ -56,26 +53,11 @@ export const sampleReadings = (log: ProjectLog, round: RecordId): SampleReading[
   log.pairs.flatMap((pair) => (pair.round === round ? readingsOfPair(log, pair) : []));
 
 const readingsOfPair = ({ gauges }: ProjectLog, pair: LoggedPair): SampleReading[] => {
-  const checks = arrivalChecks(pair.checks, pair.curve);
-  const [first] = checks;
+  const [first] = pair.checks;
   if (!first || distanceOf(first.body, pair.curve).distanceM > NEW_UP_TO_M) return [];
-  const read = checks.flatMap(({ body }) =>
-    body.readings.map((reading) => ({ reading, operator: body.operator ?? '' })),
-  );
-  return [
-    ...groupBy(read, ({ reading }) => `${placeKey(reading)} ${reading.foot}`).values(),
-  ].flatMap((own): SampleReading[] => {
-    const [one] = own;
-    const together = combine(
-      own.map(({ reading, operator }) => ({
-        value: reading.value,
-        gauge: reading.gauge ?? '',
-        operator,
-        uncertainty: uncertaintyOf(reading, gauges),
-      })),
-    );
-    if (!one || !together || together.disagree) return [];
-    const { measure, site, unit, foot } = one.reading;
+  return arrivalReadings(pair, gauges).flatMap(({ reading, together }): SampleReading[] => {
+    if (together.disagree) return [];
+    const { measure, site, unit, foot } = reading;
     return [
       {
         pair: pair.id,

@@ -12,7 +12,6 @@ import type { ComfortAttributeId, ComplaintKind, ZoneCode } from '../foot/index.
 import type { ChangeVerdict, Measure, MeasureUnit, RecordId, RecordOf } from '../records/index.ts';
 import {
   arrivalWord,
-  placeKey,
   sampleDifference,
   turned,
   usualGaugeError,
@@ -23,6 +22,7 @@ import {
   type RoundCount,
   type SampleDifference,
 } from '../rounds/index.ts';
+import { placeKey } from '../wear/index.ts';
 import {
   arrivalRank,
   nominalAt,

@@ -9,13 +9,13 @@ import type { ZoneCode } from '../foot/index.ts';
 import type { RecordId } from '../records/index.ts';
 import {
   measuredAt,
-  placeKey,
   sampleDifference,
   usualGaugeError,
   type MeasuredAt,
   type SampleDifference,
 } from '../rounds/index.ts';
 import { benjaminiHochberg, groupBy } from '../statistics/index.ts';
+import { placeKey } from '../wear/index.ts';
 import { nominalAt, sampleReadings } from './change-arrivals.ts';
 import type { ProjectLog } from './project-log.ts';
 

@@ -241,10 +241,3 @@ export const sampleDifference = (
     sizes: drawn.sizes,
   };
 };
-
-/** Where both rounds were read: by measure, site and unit. */
-export const placeKey = ({
-  measure,
-  site,
-  unit,
-}: Pick<FirstReading, 'measure' | 'site' | 'unit'>): string => `${measure} ${site} ${unit}`;
