@@ -6,6 +6,7 @@ import { expect, test, type Locator, type Page } from '@playwright/test';
 import type { Finding, Round } from '../../core/records/index.ts';
 import { axeFaults } from './axe.ts';
 import { recordsHeld } from './device.ts';
+import { joinLead } from './every-place.ts';
 import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
@@ -14,13 +15,7 @@ test.beforeEach(async () => {
 });
 test.afterEach(() => hub.stop());
 
-const join = async (page: Page) => {
-  await page.goto(`${hub.url}/join#${hub.codes.lead}`);
-  await page.getByRole('button', { name: 'Join' }).click();
-  await page.getByRole('link', { name: /Demo trainer/ }).click();
-  await page.locator('.todo').waitFor();
-  return hub.url + new URL(page.url()).pathname;
-};
+const join = async (page: Page) => hub.url + (await joinLead(page, hub));
 
 /** Says a collar that is 3 mm higher on the lateral side, in a form that asks for a change in figures. */
 const sayCollar = async (form: Locator) => {

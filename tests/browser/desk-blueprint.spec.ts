@@ -1,5 +1,6 @@
 /** A gauge study typed at the desk decides arrivals, a new round gets its tolerances, and pairs out of tolerance step aside. */
 import { expect, test, type Page } from '@playwright/test';
+import { joinLead } from './every-place.ts';
 import { DEMO, startHubProcess, type HubProcess } from './hub-process.ts';
 
 let hub: HubProcess;
@@ -8,13 +9,7 @@ test.beforeEach(async () => {
 });
 test.afterEach(() => hub.stop());
 
-const join = async (page: Page) => {
-  await page.goto(`${hub.url}/join#${hub.codes.lead}`);
-  await page.getByRole('button', { name: 'Join' }).click();
-  await page.getByRole('link', { name: /Demo trainer/ }).click();
-  await page.locator('.frame-tabs').waitFor();
-  return `${hub.url}${new URL(page.url()).pathname}`;
-};
+const join = async (page: Page) => hub.url + (await joinLead(page, hub));
 
 test('a coarse gauge leaves arrivals undecided, and a pair that is proved out can be left out', async ({
   page,
