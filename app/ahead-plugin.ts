@@ -32,7 +32,7 @@ const fetchFiles = ({ first, log }: Ahead, path: string, spoken: readonly string
 const chunksIn = (bundle: Rolldown.OutputBundle): readonly Rolldown.OutputChunk[] =>
   Object.values(bundle).filter((one) => one.type === 'chunk');
 
-/** The files that bring a source file, without those of `had`. */
+/** The files that bring a source file, without those of `had`. Throws where none does: it has moved. */
 const filesOf = (
   bundle: Rolldown.OutputBundle,
   source: RegExp,
@@ -48,9 +48,9 @@ const filesOf = (
       visit(imported?.type === 'chunk' ? imported : undefined);
     }
   };
-  visit(
-    chunksIn(bundle).find(({ facadeModuleId }) => facadeModuleId && source.test(facadeModuleId)),
-  );
+  const first = chunksIn(bundle).find(({ facadeModuleId }) => source.test(facadeModuleId ?? ''));
+  if (!first) throw new Error(`no file of the build brings ${source.source}`);
+  visit(first);
   return [...found].map((file) => file.replace(/^assets\//, ''));
 };
 
@@ -77,10 +77,6 @@ export const aheadFiles = (languages: readonly string[]): Plugin => ({
           ...wordsOf(language, 'glossary', 'entry', 'care'),
         ]),
       };
-      const missing = Object.values({ ...ahead.first, ...ahead.log }).some(
-        ({ length }) => length === 0,
-      );
-      if (missing) throw new Error('the files to fetch ahead are not where they were');
       const { code } = minifySync(
         'ahead.js',
         `(${fetchFiles.toString()})(${JSON.stringify(ahead)},location.pathname,navigator.languages)`,

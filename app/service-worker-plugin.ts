@@ -1,8 +1,9 @@
 /** Builds the service worker and writes the list of the files that it keeps for use offline. */
 import { createHash } from 'node:crypto';
-import { readFile, readdir } from 'node:fs/promises';
-import { join, posix, relative, resolve } from 'node:path';
+import { readFile } from 'node:fs/promises';
+import { join, posix, resolve } from 'node:path';
 import { build, type Plugin, type ResolvedConfig } from 'vite';
+import { builtFiles } from './built-files.ts';
 
 export interface ServiceWorkerOptions {
   readonly entry: string;
@@ -28,9 +29,7 @@ export function serviceWorker(options: ServiceWorkerOptions): Plugin {
       order: 'post',
       async handler() {
         const out = resolve(config.root, config.build.outDir);
-        const files = (await readdir(out, { recursive: true, withFileTypes: true }))
-          .filter((entry) => entry.isFile())
-          .map((entry) => relative(out, join(entry.parentPath, entry.name)).replaceAll('\\', '/'))
+        const files = (await builtFiles(out))
           .filter((file) => options.include.test(file) && file !== OUTPUT)
           .sort();
         const precache = await Promise.all(
